@@ -1,0 +1,55 @@
+// lanes.h - LW_WIDTH doubles side by side: the number that the force kernel computes with.
+// SPDX-License-Identifier: MIT
+//
+// Every operation works lane by lane, so a lane's bits do not depend on its neighbours nor on the
+// width. Compilers turn the type into vector instructions where the machine has them.
+
+#ifndef LW_LANES_H
+#define LW_LANES_H
+
+#include <stdint.h>
+
+#ifndef LW_WIDTH
+#define LW_WIDTH 4  // one AVX2 register; two on SSE2 and in WebAssembly
+#endif
+
+typedef double lw_lanes __attribute__((vector_size(8 * LW_WIDTH)));
+typedef int64_t lw_mask __attribute__((vector_size(8 * LW_WIDTH)));  // -1 true, 0 false
+
+#define LW_INLINE static inline __attribute__((always_inline))
+
+LW_INLINE lw_lanes lw_all(double x) { return x - (lw_lanes){0}; }  // keeps the sign of -0
+
+LW_INLINE lw_lanes lw_select(lw_mask where, lw_lanes yes, lw_lanes no)
+{
+    return (lw_lanes)(((lw_mask)yes & where) | ((lw_mask)no & ~where));
+}
+
+LW_INLINE lw_lanes lw_lanes_min(lw_lanes a, lw_lanes b) { return lw_select(a < b, a, b); }
+LW_INLINE lw_lanes lw_lanes_max(lw_lanes a, lw_lanes b) { return lw_select(a > b, a, b); }
+
+LW_INLINE lw_lanes lw_lanes_clamp(lw_lanes x, lw_lanes low, lw_lanes high)
+{
+    return lw_lanes_min(lw_lanes_max(x, low), high);
+}
+
+LW_INLINE lw_lanes lw_lanes_abs(lw_lanes x)
+{
+    return (lw_lanes)((lw_mask)x & INT64_MAX);
+}
+
+LW_INLINE lw_lanes lw_lanes_sqrt(lw_lanes x)
+{
+    lw_lanes root;
+    for (int i = 0; i < LW_WIDTH; i++) root[i] = __builtin_sqrt(x[i]);
+    return root;
+}
+
+LW_INLINE int lw_any(lw_mask mask)
+{
+    int64_t any = 0;
+    for (int i = 0; i < LW_WIDTH; i++) any |= mask[i];
+    return any != 0;
+}
+
+#endif
