@@ -1,0 +1,80 @@
+# The face: each target does its own set-up. `make help` lists them.
+# SPDX-License-Identifier: MIT
+
+DEMO_COMMAND = build/release/lullwise pick --boat demo/boat.yaml --day demo/day.yaml
+FUZZ_SECONDS = 60
+SOAK_TIMES   = 50
+
+CONFIGURE = cmake -G Ninja --log-level=WARNING -S .
+C_FILES   = $(shell git ls-files --cached --others --exclude-standard '*.c' '*.h')
+TIDY      = clang-analyzer-*,bugprone-*,-bugprone-easily-swappable-parameters,misc-*,performance-*
+
+.PHONY: help run test sanitize bench fuzz soak format check coverage clean packages-%
+
+help:
+	@echo 'make run       build, then answer the demo day'
+	@echo 'make test      build and run every test, under the sanitizers too'
+	@echo 'make bench     speeds, each as a ratio to a general-purpose library'
+	@echo 'make fuzz      feed broken files to the readers for $(FUZZ_SECONDS) s each (FUZZ_SECONDS=)'
+	@echo 'make soak      the random tests, $(SOAK_TIMES) times as many cases (SOAK_TIMES=)'
+	@echo 'make check     clang-tidy, cppcheck, gcc -fanalyzer, layout'
+	@echo 'make coverage  which lines the tests reach (build/coverage)'
+	@echo 'make format    lay out the C files'
+	@echo 'make clean     remove build/'
+
+packages-%:
+	@cmake/packages.sh $*
+
+run: packages-run
+	@$(CONFIGURE) -B build/release
+	@cmake --build build/release --target lullwise
+	$(DEMO_COMMAND)
+
+test: sanitize
+	@$(CONFIGURE) -B build/release -DLW_TESTS=ON
+	@cmake --build build/release
+	@ctest --test-dir build/release --output-on-failure
+
+sanitize: packages-test
+	@$(CONFIGURE) -B build/sanitize -DLW_TESTS=ON -DLW_SANITIZE=ON
+	@cmake --build build/sanitize
+	@ctest --test-dir build/sanitize --output-on-failure
+
+bench: packages-bench
+	@$(CONFIGURE) -B build/release
+	@cmake --build build/release --target lullwise_bench
+	build/release/lullwise_bench
+
+fuzz: packages-fuzz
+	@CC=clang-14 $(CONFIGURE) -B build/fuzz -DLW_FUZZ=ON -DLW_SANITIZE=ON
+	@cmake --build build/fuzz
+	@test/fuzz.sh build/fuzz $(FUZZ_SECONDS)
+
+soak: packages-test
+	@$(CONFIGURE) -B build/sanitize -DLW_TESTS=ON -DLW_SANITIZE=ON
+	@cmake --build build/sanitize
+	LW_SOAK=$(SOAK_TIMES) ctest --test-dir build/sanitize --output-on-failure --timeout 86400
+
+check: packages-check
+	@$(CONFIGURE) -B build/check -DLW_TESTS=ON
+	@$(CONFIGURE) -B build/analyzer -DCMAKE_C_FLAGS=-fanalyzer
+	clang-format-14 --dry-run --Werror $(C_FILES)
+	clang-tidy-14 --quiet -p build/check --warnings-as-errors='*' --checks='-*,$(TIDY)' \
+	    $(filter engine/%.c records/%.c command/%.c,$(C_FILES))
+	cppcheck --quiet --error-exitcode=1 --enable=warning,portability --inline-suppr \
+	    --suppress=missingIncludeSystem -Iengine -Iengine/include -I. \
+	    $(filter engine/%.c records/%.c command/%.c,$(C_FILES))
+	cmake --build build/analyzer
+
+coverage: packages-test
+	@$(CONFIGURE) -B build/coverage -DLW_TESTS=ON -DLW_COVERAGE=ON
+	@cmake --build build/coverage
+	@ctest --test-dir build/coverage --output-on-failure
+	@find build/coverage -name '*.gcda' -path '*lullwise_*' | xargs gcov -n | \
+	    awk "/^File '.*(engine|records|command)/ {print; getline; print}"
+
+format: packages-format
+	clang-format-14 -i $(C_FILES)
+
+clean:
+	rm -rf build

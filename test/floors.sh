@@ -1,0 +1,105 @@
+#!/bin/bash
+# floors.sh - fails on an include or a call that runs up, and on state hidden in the engine.
+# SPDX-License-Identifier: MIT
+#
+# Usage: test/floors.sh <source folder> <engine library, built without sanitizers>
+set -eu
+cd "$1"
+library=$2
+faults=0
+fault() { echo "floors: $*"; faults=$((faults + 1)); }
+
+files_of() { find "$@" -name '*.[ch]' 2>/dev/null | sort; }
+# Lines "how name" for each include of a file: how is < or ".
+includes_of() { sed -nE 's/^[ \t]*#[ \t]*include[ \t]*([<"])([^>"]*)[>"].*/\1 \2/p' "$1"; }
+
+# Height of an engine folder: a folder may include its own height and below.
+height_of() {
+    case "$1" in
+        lullwise | quantity | solve) echo 0 ;;
+        medium) echo 1 ;;
+        foil | hull | rig | linkage) echo 2 ;;
+        boat) echo 3 ;;
+        flight) echo 4 ;;
+        motion) echo 5 ;;
+        choice) echo 6 ;;
+        *) echo unknown ;;
+    esac
+}
+
+# --- includes of the engine
+for file in $(files_of engine); do
+    folder=$(echo "${file#engine/}" | cut -d/ -f1)
+    [ "$folder" = include ] && folder=lullwise
+    height=$(height_of "$folder")
+    [ "$height" = unknown ] && { fault "$file: no height is known for engine/$folder"; continue; }
+    while read -r how name; do
+        case "$how$name" in
+            '<string.h' | '<stdint.h' | '<stddef.h' | '<stdbool.h' | '<float.h' | '<math.h') ;;
+            '<assert.h') ;;
+            '<'*) fault "$file includes <$name>: the engine may not" ;;
+            '"lullwise/'*)
+                [ -f "engine/include/$name" ] || fault "$file includes \"$name\": not there" ;;
+            '"'*/*)
+                [ -f "engine/$name" ] || { fault "$file includes \"$name\": not in engine/"; continue; }
+                other=$(height_of "${name%%/*}")
+                [ "$folder" != solve ] || [ "${name%%/*}" = solve ] ||
+                    fault "$file includes \"$name\": solve/ knows numbers only"
+                [ "$other" != unknown ] && [ "$other" -le "$height" ] ||
+                    fault "$file includes \"$name\": runs up" ;;
+            *) fault "$file includes \"$name\": write the path from engine/" ;;
+        esac
+    done < <(includes_of "$file")
+done
+
+# --- includes of the floors above
+allowed_above() {
+    case "$1" in
+        records) echo "lullwise records" ;;
+        card) echo "lullwise records card" ;;
+        desk) echo "lullwise records card desk" ;;
+        command) echo "lullwise records card desk command" ;;
+    esac
+}
+for floor in records card desk command; do
+    for file in $(files_of $floor); do
+        while read -r how name; do
+            [ "$how" = '"' ] || continue
+            case "$name" in
+                */*) [[ " $(allowed_above $floor) " == *" ${name%%/*} "* ]] ||
+                    fault "$file includes \"$name\": $floor/ may not" ;;
+                *) [ -f "$floor/$name" ] || fault "$file includes \"$name\": not in $floor/" ;;
+            esac
+        done < <(includes_of "$file")
+    done
+done
+
+# --- what the engine calls outside itself: exact arithmetic and memory only
+outside=$(nm -u "$library" | awk '$1 == "U" {print $2}' | sort -u |
+    comm -23 - <(nm --defined-only "$library" | awk 'NF == 3 {print $3}' | sort -u))
+for symbol in $outside; do
+    case "$symbol" in
+        sqrt | fabs | floor | copysign | fmin | fmax) ;;
+        strto* | strdup | strndup | strftime | strerror) fault "the engine calls $symbol" ;;
+        memcpy | memmove | memset | memcmp | memchr | str*) ;;
+        __assert_fail | __stack_chk_fail | __cpu_model | __cpu_indicator_init) ;;
+        *) fault "the engine calls $symbol" ;;
+    esac
+done
+
+# --- state: the engine has constants only (.data.rel.ro holds constants with addresses in them)
+while read -r member; do
+    fault "the engine has a variable: $member"
+done < <(objdump -t "$library" |
+    awk '$0 !~ /\.data\.rel\.ro/ && $0 ~ / O (\.data|\.bss|\.tdata|\.tbss|\*COM\*)/ {print $NF, "in", $4}')
+
+# --- length: a report, not a fault
+for file in $(files_of engine records card desk command); do
+    lines=$(wc -l <"$file")
+    most=400
+    case "$file" in engine/include/*.h | records/*.h | command/*.h) most=150 ;; esac
+    [ "$lines" -le $most ] || echo "floors: note: $file has $lines lines, aim for $most"
+done
+
+[ $faults = 0 ] && echo "floors: no arrow runs up"
+exit $((faults > 0))

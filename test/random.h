@@ -1,0 +1,63 @@
+// random.h - a seeded stream of doubles, and a runner that looks for arguments that break a claim.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_TEST_RANDOM_H
+#define LW_TEST_RANDOM_H
+
+#include <stdbool.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+
+typedef struct random_stream {
+    uint64_t state;
+} random_stream;
+
+typedef struct span {
+    double low, high;
+} span;
+
+#define MOST_ARGUMENTS 16
+
+static inline uint64_t random_bits(random_stream *stream)  // [splitmix64]
+{
+    uint64_t z = (stream->state += UINT64_C(0x9e3779b97f4a7c15));
+    z = (z ^ (z >> 30)) * UINT64_C(0xbf58476d1ce4e5b9);
+    z = (z ^ (z >> 27)) * UINT64_C(0x94d049bb133111eb);
+    return z ^ (z >> 31);
+}
+
+static inline double random_between(random_stream *stream, double low, double high)
+{
+    return low + (high - low) * ((double)(random_bits(stream) >> 11) * 0x1p-53);
+}
+
+// How many times as many cases as usual: LW_SOAK in the environment, or 1.
+static inline int soak_times(void)
+{
+    const char *text = getenv("LW_SOAK");
+    const int times = text ? atoi(text) : 1;
+    return times > 0 ? times : 1;
+}
+
+typedef bool (*claim)(const double *x);
+
+// True when `holds` is true at the spans' ends and at `runs` random places between them.
+// The same seed each time: a failure repeats. Prints the arguments that break the claim.
+static inline bool holds_for_all(claim holds, int runs, const span *spans, size_t count)
+{
+    random_stream stream = {2024};
+    double x[MOST_ARGUMENTS] = {0};
+    for (int run = 0; run < runs * soak_times() + 2; run++) {
+        for (size_t i = 0; i < count; i++) {
+            const span s = spans[i];
+            x[i] = run == 0 ? s.low : run == 1 ? s.high : random_between(&stream, s.low, s.high);
+        }
+        if (holds(x)) continue;
+        for (size_t i = 0; i < count; i++) fprintf(stderr, "broken at [%zu] = %.17g\n", i, x[i]);
+        return false;
+    }
+    return true;
+}
+
+#endif
