@@ -28,13 +28,21 @@ double lw_wind_at_by_power(double wind, double from, double to, double exponent)
 // Holds for    neutral air in balance with the surface under it; gusts off the land are larger.
 double lw_wind_turbulence(double height, double roughness);
 
-// Greatest mean over `gust` = 3 s that is to be expected in a time, over the mean of that time.
+// Greatest 3-second mean that is to be expected in a time [s], over the mean wind of that time.
 //
-//     the rows of [wmo-1555], table 1.1, straight between its columns in ln(time)
+//     the 3 s column of [wmo-1555], table 1.1, and 1 at 3 s; straight between rows in ln(time)
 //
 // exposure: "in-land", "off-land", "off-sea", "at-sea"; any other word counts as "off-sea".
-// Holds for    strong wind at 10 m; time 60..3600 s (held at the ends).
+// Holds for    strong wind at 10 m; 3..3600 s, and the end values beyond.
+// Leaves out   showers, and the larger swings of a light wind under a hot sun.
 double lw_wind_gust_factor(const char *exposure, double time);
+
+// Greatest mean over `time` [s] to be expected in ten minutes, over the ten-minute mean.
+//
+//     the 600 s rows of [wmo-1555], table 1.1; straight between their columns in ln(time)
+//
+// Holds for    as above; 3..600 s. The columns for 60, 120 and 180 s are from memory.
+double lw_wind_puff_factor(const char *exposure, double time);
 
 // Spectral density of the wind along its mean [m^2/s^2 per Hz] at a frequency n [Hz].
 //
