@@ -1,0 +1,121 @@
+// craft.h - a boat made ready to compute with: coefficients worked out once from measurements.
+// SPDX-License-Identifier: MIT
+//
+// Origin of the boat's axes: the main foil's quarter chord on the strut axis with the middle pin
+// in; x forward, y to port, z up, hull level. Constant during every call that takes it.
+
+#ifndef LW_CRAFT_H
+#define LW_CRAFT_H
+
+#include "lullwise/boat.h"
+#include "lullwise/medium.h"
+
+#define LW_CURVE_KNOTS 49
+#define LW_HULL_STRIPS 6
+
+// A smooth function of one variable on evenly spaced knots.
+typedef struct lw_curve {
+    double first, step;            // x of knot 0, distance between knots
+    double value[LW_CURVE_KNOTS];
+    double slope[LW_CURVE_KNOTS];  // d value / d (x / step)
+} lw_curve;
+
+// A foil as prepared from its measurements: all that does not change in flight.
+typedef struct lw_foil_craft {
+    double span, area, chord;     // b, S [m^2], mean chord c [m]
+    double aspect;                // A = b^2 / S
+    double section_slope;         // a_0  [1/rad]
+    double slope_planform;        // tau  of the lifting line
+    double drag_planform;         // delta
+    double zero_lift_angle;       // [rad]
+    double greatest_lift;         // C_Lmax of the whole foil, flap in line
+    double ideal_lift;            // C_Li
+    double form;                  // section drag / two flat plates
+    double flap_lift;             // tau_f b_f/b: angle worth of flap angle, thin aerofoil
+    double flap_drag;             // factor of sin^2 of the flap angle
+    double flap_moment;           // d c_m / d flap, about the quarter chord
+    double moment;                // c_m0 about the quarter chord
+    double junction_drag;         // area [m^2]
+    double log_chord_over_nu;     // ln(c / nu)
+} lw_foil_craft;
+
+typedef struct lw_strut_craft {
+    double chord;              // c_s [m]
+    double length;             // l   [m]  hull bottom to foil
+    double form;               // section drag / two flat plates
+    double spray_drag;         // area [m^2] of one pierced surface
+    double foil_span;          // b_f [m]  of the foil below: an end plate
+    double log_chord_over_nu;  // ln(c_s / nu)
+} lw_strut_craft;
+
+typedef struct lw_linkage_craft {
+    double forward_stop, aft_stop;      // psi_min, psi_max [rad]
+    double neutral_angle;               // psi_0 [rad]
+    double flap_up_stop, flap_down_stop;  // d_min, d_max [rad]
+} lw_linkage_craft;
+
+typedef struct lw_hull_craft {
+    double x[LW_HULL_STRIPS];      // of a strip, forward of the main foil [m]
+    double width[LW_HULL_STRIPS];  // beam of the strip [m]
+    double run[LW_HULL_STRIPS];    // its length along the hull [m]
+    double flare;                  // t_0 [m]: section area = beam T^2 / (T + t_0)
+    double form_factor;            // k
+    double log_length_over_nu;     // ln(L / nu)
+    lw_curve wave;                 // over speed [m/s]: R_w / (1/2 rho V^2 volume^2)  [1/m^4]
+} lw_hull_craft;
+
+typedef struct lw_sail_craft {
+    double area;           // A [m^2]
+    double luff;           // P [m]
+    double centre_height;  // z_CE [m] above the main foil, full sail
+    double centre_x;       // [m] forward of the main foil
+    double induced;        // 1 / (pi A_e) + 0.005
+    double profile_drag;   // added to the table's
+    double flattest;       // F
+    double most_twist;     // a_max
+    lw_curve lift, drag;   // C_L full and C_Dp over apparent wind angle [rad]
+} lw_sail_craft;
+
+// What of the boat is fixed while sailing.
+typedef struct lw_setup {
+    double incidence;    // i_m [rad]  of the pin
+    double wand_length;  // l_w [m]
+    double gearing;      // G   [-]
+    double rod;          // r   [rad]
+} lw_setup;
+
+typedef struct lw_craft {
+    lw_foil_craft main_foil, rudder_foil;
+    lw_strut_craft main_strut, rudder_strut;
+    lw_linkage_craft linkage;
+    lw_hull_craft hull;
+    lw_sail_craft sail;
+
+    double weight;                        // W [N] all that floats or flies
+    double hull_mass, hull_x, hull_z;     // boat without the sailor [kg], [m], [m]
+    double body_mass, body_z;             // sailor with gear [kg], [m]
+    double body_inboard, body_reach;      // middle of the sailor to windward: sitting in, hiked [m]
+    double place_aft, place_forward;      // bounds of the sailor's x [m]
+    double most_heel;                     // windward [rad]
+
+    double pin_middle;                    // incidence at which the strut stands square [rad]
+    double pin_arm;                       // foil below the bearing that the pin turns it about [m]
+    double rudder_x, rudder_z;            // rudder foil's quarter chord [m]
+    double downwash_half;                 // pi b / 8 of the main foil [m]
+    double wand_x, wand_z;                // pivot [m]
+    double windage, windage_z;            // drag area of boat [m^2], its middle [m]
+    double body_windage;                  // drag area of the sailor [m^2]
+    double wind_at_sail, wind_at_body;    // wind there / wind as read
+
+    double rudder_mark, rudder_turn;      // [rad], [rad/turn]
+    double least_turns, most_turns;       // [turns]
+    double helm_limit;                    // [rad]
+    lw_setup setup;                       // the boat's own wand, gearing, rod; first pin
+    lw_medium medium;
+} lw_craft;
+
+// Works the craft out from what was measured. Under a millisecond; allocates nothing.
+void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_person *person,
+                      const lw_medium *medium);
+
+#endif

@@ -1,0 +1,124 @@
+// flight.h - steady flight: the balance of one pose, its margins, and the fastest way to sail it.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_FLIGHT_H
+#define LW_FLIGHT_H
+
+#include "lullwise/craft.h"
+
+// clang-format off
+// How an answer ends: one line makes the code and its sentence.
+#define LW_OUTCOME_LIST(X)                                                       \
+    X(FLIES,      "flies")                                                       \
+    X(FLOATS,     "sails on the hull")                                           \
+    X(NO_BALANCE, "no steady balance found")
+// clang-format on
+
+#define LW_AS_OUTCOME(name, text) LW_##name,
+typedef enum lw_outcome { LW_OUTCOME_LIST(LW_AS_OUTCOME) LW_OUTCOME_COUNT } lw_outcome;
+const char *lw_outcome_text(lw_outcome outcome);
+
+// What is left before something gives; negative: it has given.
+typedef struct lw_margins {
+    double flap_up;        // [rad]    flap travel left, trailing edge up
+    double flap_down;      // [rad]
+    double wand_forward;   // [rad]    wand travel left before its forward stop
+    double tip_depth;      // [chords] higher main-foil tip below the trough of the chop and half a chord
+    double rudder_tip;     // [chords] the same of the rudder foil
+    double clearance;      // [m]      hull above the water
+    double pressure;       // [-]      cavitation number above the foils' lowest pressure
+    double main_stall;     // [rad]    angle left to stall
+    double rudder_stall;   // [rad]
+    double ventilation;    // [rad]    strut angle left to that at which air was seen to run down
+    double helm;           // [rad]
+    double power;          // [-]      part of the sail's power that can still be taken off
+} lw_margins;
+#define LW_MARGIN_COUNT (sizeof(lw_margins) / sizeof(double))
+
+// One steady state, or one moment of gathering way when its speed was given.
+typedef struct lw_flight {
+    double wind;            // U       [m/s]   as read
+    double heading;         // gamma   [rad]   track from the wind
+    double speed;           // V       [m/s]
+    double vmg;             //         [m/s]   to windward; negative: to leeward
+    double leeway;          // lambda  [rad]
+    double ride_height;     // h       [m]     hull's bottom at the main strut above the water
+    double pitch;           // theta   [rad]   bow up
+    double heel;            // phi     [rad]   windward
+    double place_x;         // x_s     [m]     sailor's middle from the transom
+    double turns;           // n       [turns] rudder lift on from the mark
+    double helm;            // delta_r [rad]
+    double hiking;          //         [-]     0 sitting in, 1 fully hiked
+    double sail_power;      //         [-]     1 full
+    double twist;           // a       [-]
+    double wand;            // psi     [rad]
+    double flap;            // delta   [rad]
+    double apparent_wind;   //         [m/s]
+    double apparent_angle;  //         [rad]
+    double main_lift;       //         [N]
+    double rudder_lift;     //         [N]
+    double main_side;       //         [N]     of the strut, to windward
+    double rudder_side;     //         [N]
+    double buoyancy;        //         [N]
+    double drive;           //         [N]     of sail and windage together, along the track
+    double sail_side;       //         [N]     to leeward, in the boat
+    double windage;         //         [N]     along the track
+    double foil_drag;       //         [N]
+    double strut_drag;      //         [N]
+    double hull_drag;       //         [N]
+    double main_lift_coefficient;    // C_L [-]
+    double rudder_lift_coefficient;  // C_L [-]
+    double acceleration;    // dV/dt   [m/s^2] zero in a steady state
+    double residual;        //         [-]     greatest force / weight or moment / (weight 1 m) left
+    double iterations;      //         [-]     of the solver
+} lw_flight;
+
+extern const lw_table lw_flight_table;
+extern const lw_table lw_margins_table;
+
+typedef struct lw_answer {
+    lw_outcome outcome;
+    lw_flight flight;
+    lw_margins margins;
+} lw_answer;
+
+// What is asked of one balance. Angles and lengths as in the boat's axes (craft.h).
+typedef struct lw_ask {
+    double wind, heading;  // [m/s], [rad]
+    lw_setup setup;
+    double heel, place;    // free controls: [rad], [m] forward of the main foil
+    bool level;            // true: pitch is given, the rudder's incidence is found; false: the reverse
+    bool towed;            // true: speed is given, the acceleration is found; false: speed is found
+    double start[6];       // speed, leeway, ride height, pitch, helm, effort to start from
+    double rudder;         // incidence: given, or to start from [rad]
+} lw_ask;
+
+// A start from nothing but the wind, flying (or hullborne at `speed` when towed).
+lw_ask lw_ask_of(const lw_craft *craft, const lw_setup *setup, double wind, double heading);
+
+// Solves n balances side by side. Every answer is a balance with residual below LW_RESIDUAL, or
+// says that none was found.
+#define LW_RESIDUAL 1e-9
+void lw_balance(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, size_t n);
+
+// The next ask starts from this answer.
+void lw_ask_follow(const lw_craft *craft, lw_ask *ask, const lw_answer *from);
+
+// Which margin runs out first: the index of its row, by least margin / its scale.
+size_t lw_margins_first(const lw_margins *margins);
+
+// Sum of what is overdrawn, each in its own scale; 0 when all margins hold.
+double lw_margins_overdrawn(const lw_margins *margins);
+
+// What the sailor may choose while the balance is sought.
+typedef struct lw_freedom {
+    bool heel, place, heading;  // chosen for speed, within the craft's bounds
+    double heading_low, heading_high;  // [rad] when the heading is free
+    double course;              // [rad] direction wanted: the speed made good along it is what counts
+} lw_freedom;
+
+// The fastest balance along the course that keeps its margins, by compass search over the freedom.
+// Starts at *ask and leaves it at the best.
+lw_answer lw_fastest(const lw_craft *craft, lw_ask *ask, const lw_freedom *freedom);
+
+#endif

@@ -1,0 +1,51 @@
+// linkage.h - wand angle from ride height and pitch, flap angle from wand angle, and the stops.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_LINKAGE_FORCE_H
+#define LW_LINKAGE_FORCE_H
+
+#include "lullwise/craft.h"
+#include "solve/elementary.h"
+#include "solve/lanes.h"
+
+typedef struct lw_linkage_pose {
+    lw_lanes wand;  // [rad] aft of straight down in the boat
+    lw_lanes flap;  // [rad]
+} lw_linkage_pose;
+
+// A stop with an edge rounded over `edge`: max(x, low), smooth.  [judged] Slack and flex round it
+// in the boat too, and the solver needs a slope.
+LW_INLINE lw_lanes lw_linkage_above(lw_lanes x, lw_lanes low, double edge)
+{
+    const lw_lanes d = x - low;
+    return 0.5 * (x + low + lw_lanes_sqrt(d * d + edge * edge));
+}
+
+LW_INLINE lw_lanes lw_linkage_between(lw_lanes x, double low, double high, double edge)
+{
+    return -lw_linkage_above(-lw_linkage_above(x, lw_all(low), edge), lw_all(-high), edge);
+}
+
+// Wand and flap with the pivot `height` above the water and the bow up by `pitch`.
+//
+//     cos(psi - pitch) = height / l_w,  psi between its stops
+//     delta = G (psi - psi_0) + r,      delta between its stops
+//
+// Holds for    steady flight on a plain surface; the wand off the water hangs at its forward stop.
+// Leaves out   slack, lag, drag of the wand.
+LW_INLINE lw_linkage_pose lw_linkage_flap(const lw_linkage_craft *linkage, lw_lanes height,
+                                          lw_lanes pitch, lw_lanes length, lw_lanes gearing,
+                                          lw_lanes rod)
+{
+    const double edge = 1.0 * LW_DEG;
+    const lw_lanes x = lw_lanes_clamp(height / length, lw_all(-0.999), lw_all(0.999));
+    const lw_lanes hanging = lw_lanes_atan2(lw_lanes_sqrt(1.0 - x * x), x) + pitch;
+    const lw_lanes psi =
+        lw_linkage_between(hanging, linkage->forward_stop, linkage->aft_stop, edge);
+    const lw_lanes wanted = gearing * (psi - linkage->neutral_angle) + rod;
+    return (lw_linkage_pose){.wand = psi,
+                             .flap = lw_linkage_between(wanted, linkage->flap_up_stop,
+                                                        linkage->flap_down_stop, edge)};
+}
+
+#endif
