@@ -65,9 +65,8 @@ static swing swing_of_forecast(const lw_day *day)
     const double G = lw_wind_puff_factor(day->exposure, 0.5 * day->wind.period);
     const double g = forecast->gust > 0.0 ? forecast->gust / forecast->mean : G_3;
     const double excess = (G - 1.0) * (g - 1.0) / (G_3 - 1.0);
-    return (swing){.lull = mean * fmax(1.0 - excess, 0.2),
-                   .mean = mean,
-                   .puff = mean * (1.0 + excess)};
+    return (swing){
+        .lull = mean * fmax(1.0 - excess, 0.2), .mean = mean, .puff = mean * (1.0 + excess)};
 }
 
 static bool readings_are_winds(const lw_day *day)
@@ -84,8 +83,10 @@ static const char *fault_of(const lw_day *day, bool has_swing)
     const lw_forecast *forecast = &day->forecast;
     const bool has_readings = day->reading_count > 0;
     const int given = has_swing + day->has_forecast + has_readings;
-    if (given == 0) return "no wind is given: write lull, mean and puff, or readings, or a forecast";
-    if (given > 1) return "wind is given twice: keep lull, mean and puff, or readings, or a forecast";
+    if (given == 0)
+        return "no wind is given: write lull, mean and puff, or readings, or a forecast";
+    if (given > 1)
+        return "wind is given twice: keep lull, mean and puff, or readings, or a forecast";
     if (!(day->wind.height > 0.0)) return "the height at which the wind is read must be above zero";
     if (has_readings && day->reading_count < READINGS_LEAST) return "three readings are the least";
     if (!readings_are_winds(day)) return "a reading is not a wind speed";

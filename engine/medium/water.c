@@ -15,7 +15,8 @@ double lw_eos80_density(double t, double S)
         999.842594 +
         t * (6.793952e-2 +
              t * (-9.095290e-3 + t * (1.001685e-4 + t * (-1.120083e-6 + t * 6.536332e-9))));
-    const double A = 8.24493e-1 + t * (-4.0899e-3 + t * (7.6438e-5 + t * (-8.2467e-7 + t * 5.3875e-9)));
+    const double A =
+        8.24493e-1 + t * (-4.0899e-3 + t * (7.6438e-5 + t * (-8.2467e-7 + t * 5.3875e-9)));
     const double B = -5.72466e-3 + t * (1.0227e-4 - t * 1.6546e-6);
     const double C = 4.8314e-4;
     return rho_w + S * (A + B * sqrt(S) + C * S);
@@ -48,9 +49,9 @@ double lw_water_viscosity(lw_water water)
 // Saturation pressure, region 4 of [iapws-if97], equation 30.
 static double saturation_pressure(double T)
 {
-    static const double n[] = {0.11670521452767e4, -0.72421316703206e6, -0.17073846940092e2,
-                               0.12020824702470e5, -0.32325550322333e7, 0.14915108613530e2,
-                               -0.48232657361591e4, 0.40511340542057e6, -0.23855557567849,
+    static const double n[] = {0.11670521452767e4,  -0.72421316703206e6, -0.17073846940092e2,
+                               0.12020824702470e5,  -0.32325550322333e7, 0.14915108613530e2,
+                               -0.48232657361591e4, 0.40511340542057e6,  -0.23855557567849,
                                0.65017534844798e3};
     const double theta = T + n[8] / (T - n[9]);
     const double A = theta * (theta + n[0]) + n[1];

@@ -10,15 +10,9 @@
 
 static const double g = LW_GRAVITY;
 
-double lw_wave_length(double period)
-{
-    return g * period * period / (2.0 * LW_PI);
-}
+double lw_wave_length(double period) { return g * period * period / (2.0 * LW_PI); }
 
-double lw_wave_speed(double period)
-{
-    return g * period / (2.0 * LW_PI);
-}
+double lw_wave_speed(double period) { return g * period / (2.0 * LW_PI); }
 
 double lw_wave_orbital_speed(lw_wave wave, double z)
 {

@@ -1,0 +1,32 @@
+// cold.c - table of times in cold water.
+// SPDX-License-Identifier: MIT
+
+#include "lullwise/cold.h"
+
+#include <stddef.h>
+
+#define MINUTE 60.0
+#define HOUR   3600.0
+#define DAY    86400.0
+
+// clang-format off
+// Edges are 32.5, 40, 50, 60, 70 and 80 degF.
+static const lw_cold_band bands[] = {
+    { 0.3,  0.0 * MINUTE, 15.0 * MINUTE, 15.0 * MINUTE, 45.0 * MINUTE},
+    { 4.4, 15.0 * MINUTE, 30.0 * MINUTE, 30.0 * MINUTE, 90.0 * MINUTE},
+    {10.0, 30.0 * MINUTE, 60.0 * MINUTE,  1.0 * HOUR,    3.0 * HOUR},
+    {15.6,  1.0 * HOUR,    2.0 * HOUR,    1.0 * HOUR,    6.0 * HOUR},
+    {21.1,  2.0 * HOUR,    7.0 * HOUR,    2.0 * HOUR,   40.0 * HOUR},
+    {26.7,  3.0 * HOUR,   12.0 * HOUR,    3.0 * HOUR,    DAY},
+    {99.0,  DAY,           DAY,           DAY,           DAY},
+};
+// clang-format on
+
+lw_cold_band lw_cold_band_of(double temperature)
+{
+    const size_t last = sizeof bands / sizeof bands[0] - 1;
+    for (size_t i = 0; i < last; i++) {
+        if (temperature < bands[i].below) return bands[i];
+    }
+    return bands[last];
+}
