@@ -4,7 +4,7 @@
 #ifndef LW_HULL_FORM_H
 #define LW_HULL_FORM_H
 
-// Wigley's hull: y = B/2 (1 - (2x/L)^2) (1 - (z/T)^2), z down from the waterline.      [wigley-1934]
+// Wigley's hull: y = B/2 (1 - (2x/L)^2) (1 - (z/T)^2), z down from the waterline.  [wigley-1934]
 typedef struct lw_hull_form {
     double length;  // L [m]
     double beam;    // B [m]
@@ -24,14 +24,14 @@ lw_hydrostatics lw_hull_form_hydrostatics(lw_hull_form form);
 
 // Wave resistance by thin-ship theory, as a drag area: R_w / (1/2 rho V^2) [m^2].
 //
-//     R_w = 4 rho g^2 / (pi V^2) int (J^2) cosh^2 u du,  u from 0                      [michell-1898]
+//     R_w = 4 rho g^2 / (pi V^2) int J^2 c^2 du,  u from 0                [michell-1898]
 //     J = int int y_x e^(-n c^2 z) sin(n c x) dx dz,   n = g / V^2,  c = cosh u
 //
 // The inner integrals are in closed form, the outer by the trapezoid rule (exact to all orders at
 // u = 0, where the integrand is even), fine enough for the waves along the hull.
 // Holds for    slender hulls, B / L up to 0.15, at Fn 0.15..1.5; the least speed taken is Fn 0.1.
-// Leaves out   sinkage and trim, viscosity, the transom: humps and hollows come out too strong below
-//              Fn 0.4, and the level within 25 % of a tank's.
+// Leaves out   sinkage and trim, viscosity, the transom: humps and hollows come out too strong
+//              below Fn 0.4, and the level within 25 % of a tank's.
 double lw_hull_form_wave_area(lw_hull_form form, double speed);
 
 #endif

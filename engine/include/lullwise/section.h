@@ -1,4 +1,4 @@
-// section.h - foil sections: mean lines, flaps, lift slope, section drag, lowest pressure, cavitation.
+// section.h - foil sections: mean lines, flaps, lift slope, drag, lowest pressure, cavitation.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_SECTION_H

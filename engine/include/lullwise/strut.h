@@ -1,4 +1,4 @@
-// strut.h - struts that stand through the surface: spray, junctions, and where air may be drawn down.
+// strut.h - struts that stand through the surface: spray, junctions, air drawn down.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_STRUT_H
@@ -10,7 +10,7 @@
 //
 //     D = 0.24 q t^2,   t: thickness [m]                              [hoerner-fdd] ch. 10
 //
-// Holds for    V / sqrt(g c) above 3; streamlined sections with a sharp or round nose, 40 % each way.
+// Holds for    V / sqrt(g c) above 3; streamlined sections, 40 % each way.
 double lw_strut_spray_area(double thickness);
 
 // Drag area [m^2] of the corner where a strut meets a foil on both its sides (two crossing bodies),
@@ -26,9 +26,9 @@ double lw_strut_junction_area(double thickness, double thickness_over_chord);
 double lw_strut_wall_area(double thickness, double thickness_over_chord);
 
 // Angles of a surface-piercing strut to the flow, measured on one strut with a depth of one chord.
-#define LW_VENTILATION_REWETS   4.0 * LW_DEG   // air leaves below it              [harwood-2016]
-#define LW_VENTILATION_POSSIBLE 6.0 * LW_DEG   // wetted or ventilated, as it came [harwood-2016]
-#define LW_VENTILATION_CERTAIN  14.5 * LW_DEG  // ventilates when disturbed        [harwood-2016]
+#define LW_VENTILATION_REWETS   (4.0 * LW_DEG)   // air leaves below it              [harwood-2016]
+#define LW_VENTILATION_POSSIBLE (6.0 * LW_DEG)   // wetted or ventilated, as it came [harwood-2016]
+#define LW_VENTILATION_CERTAIN  (14.5 * LW_DEG)  // ventilates when disturbed        [harwood-2016]
 
 // Cavitation number of air at the surface's own pressure: suction beyond it can hold a cavity open.
 //
