@@ -206,11 +206,20 @@ LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_
     sum->moment.x -= loads->hull.roll_moment * pose->sin_heel;
 }
 
-// Middle of the sailor to windward of the centreline for an effort.
-LW_INLINE lw_lanes lw_pose_hike(const lw_craft *craft, const lw_pose *pose)
+// Power taken off for an effort: none below 1, all beyond, with a rounded corner, because a sailor
+// eases a little before the last of hiking out.  [judged] corner
+LW_INLINE lw_lanes lw_pose_taken(lw_lanes effort)
 {
-    const lw_lanes p = lw_lanes_clamp(pose->effort, lw_all(-1.0), lw_all(1.0));
-    return craft->body_inboard + p * (craft->body_reach - craft->body_inboard);
+    const double corner = 0.1;
+    const lw_lanes x = effort - 1.0;
+    return 0.5 * (x + lw_lanes_sqrt(x * x + corner * corner));
+}
+
+// Middle of the sailor to windward of the centreline for an effort: out by what is not taken off.
+LW_INLINE lw_lanes lw_pose_hike(const lw_craft *craft, lw_lanes effort)
+{
+    const lw_lanes out = effort - lw_pose_taken(effort);
+    return craft->body_inboard + out * (craft->body_reach - craft->body_inboard);
 }
 
 // Sail and windage.
@@ -222,7 +231,7 @@ LW_INLINE void lw_add_air(const lw_craft *craft, const lw_pose *pose, const lw_a
     const lw_vector before = sum->force;
 
     lw_pose_apparent(pose, at, track, craft->wind_at_sail, &loads->apparent_x, &loads->apparent_y);
-    loads->set = lw_sail_taken(&craft->sail, pose->effort - 1.0);
+    loads->set = lw_sail_taken(&craft->sail, lw_pose_taken(pose->effort));
     loads->sail = lw_sail_force(&craft->sail, rho, loads->apparent_x, loads->apparent_y, loads->set);
     lw_sum_add(sum, (lw_vector){lw_all(craft->sail.centre_x), zero, loads->sail.height},
                (lw_vector){loads->sail.along, loads->sail.across, zero});
@@ -265,7 +274,7 @@ LW_INLINE lw_loads lw_pose_loads(const lw_craft *craft, const lw_pose *pose)
                                 V * (track.x * at.z.x + track.y * at.z.y)};
 
     const lw_lanes zero = lw_all(0.0);
-    const lw_vector body = {pose->place, -lw_pose_hike(craft, pose), lw_all(craft->body_z)};
+    const lw_vector body = {pose->place, -lw_pose_hike(craft, pose->effort), lw_all(craft->body_z)};
     lw_sum sum = {{zero, zero, zero}, {zero, zero, zero}};
     lw_add_foils(craft, pose, &at, log_speed, &loads, &sum);
     lw_add_hull(craft, pose, &at, log_speed, &loads, &sum);

@@ -22,12 +22,12 @@ typedef struct matrix {
 
 // Longest step in each unknown, and how far the differencing goes: 1e-6 of it.
 static const double reach[2][N] = {
-    {2.0, 0.06, 0.15, 0.06, 0.15, 0.7},  // speed, leeway, ride height, pitch, helm, effort
+    {1.0, 0.06, 0.15, 0.06, 0.15, 0.7},  // speed, leeway, ride height, pitch, helm, effort
     {3.0, 0.06, 0.15, 0.08, 0.15, 0.7},  // acceleration, ..., rudder incidence, ...
 };
 
 static const double low[N] = {0.2, -0.35, -0.6, -0.35, -0.8, -1.0};
-static const double high[N] = {22.0, 0.35, 1.6, 0.35, 0.8, 2.2};
+static const double high[N] = {22.0, 0.35, 1.6, 0.35, 0.8, 3.0};
 
 typedef struct lanes_problem {
     const lw_craft *craft;
@@ -70,6 +70,13 @@ LW_INLINE lw_lanes greatest(const lw_lanes r[N])
     lw_lanes most = lw_all(0.0);
     for (int i = 0; i < N; i++) most = lw_lanes_max(most, lw_lanes_abs(r[i]));
     return most;
+}
+
+LW_INLINE lw_lanes squares(const lw_lanes r[N])
+{
+    lw_lanes sum = lw_all(0.0);
+    for (int i = 0; i < N; i++) sum += r[i] * r[i];
+    return sum;
 }
 
 LW_INLINE lw_lanes longest(const lanes_problem *p, int i)
@@ -181,6 +188,47 @@ LW_INLINE void broyden(matrix *inverse, const lw_lanes s[N], const lw_lanes y[N]
     }
 }
 
+// Lets the speed go in the lanes of `where`, which were towed: the acceleration they had becomes
+// their surge residual, and the inverse follows by one column (Sherman and Morrison).
+LW_INLINE void let_go(lanes_problem *p, lw_lanes x[N], lw_lanes r[N], lw_mask where,
+                      matrix *inverse)
+{
+    lw_lanes zero_way[N], faster[N], column[N], H[N], before[N];
+    const lw_lanes a = x[0], V = p->pose.speed;
+    const double d = 1e-5;
+    for (int i = 0; i < N; i++) before[i] = x[i];
+    p->towed &= ~where;
+    p->pose.acceleration = lw_select(where, lw_all(0.0), p->pose.acceleration);
+    x[0] = lw_select(where, V, x[0]);
+    residual_at(p, x, zero_way);
+    for (int i = 0; i < N; i++) faster[i] = i == 0 ? x[0] + d : x[i];
+    residual_at(p, faster, column);
+
+    // the column for speed less that for acceleration
+    const lw_lanes per_a = 1.0 / lw_select(lw_lanes_abs(a) < 1e-6, lw_all(1e-6), a);
+    const lw_mask moved = where & (lw_lanes_abs(a) >= 1e-6);
+    for (int i = 0; i < N; i++) {
+        const lw_lanes by_a = lw_select(moved, (r[i] - zero_way[i]) * per_a, lw_all(i ? 0.0 : -0.1));
+        column[i] = (column[i] - zero_way[i]) / d - by_a;
+    }
+    lw_lanes under = lw_all(1.0);
+    for (int i = 0; i < N; i++) {
+        H[i] = lw_all(0.0);
+        for (int j = 0; j < N; j++) H[i] += inverse->at[i][j] * column[j];
+    }
+    under += H[0];
+    const lw_mask sound = where & (lw_lanes_abs(under) > 1e-9);
+    const lw_lanes per = lw_select(sound, 1.0 / lw_select(sound, under, lw_all(1.0)), lw_all(0.0));
+    for (int j = 0; j < N; j++) {
+        const lw_lanes row = inverse->at[0][j] * per;
+        for (int i = 0; i < N; i++) inverse->at[i][j] -= H[i] * row;
+    }
+    for (int i = 0; i < N; i++) {
+        x[i] = lw_select(where, x[i], before[i]);
+        r[i] = lw_select(where, zero_way[i], r[i]);
+    }
+}
+
 // Solves in place; converged lanes stand still while the others go on.
 LW_CLONES
 void lw_balance_lanes(const lw_craft *craft, lw_balance_state *state)
@@ -190,13 +238,18 @@ void lw_balance_lanes(const lw_craft *craft, lw_balance_state *state)
     unknowns_of(&p, x);
     residual_at(&p, x, r);
 
+    // far from a balance, the quick motions settle first, at the speed of the start
+    lw_mask held = ~state->towed & (squares(r) > 1e-2);
+    p.towed |= held;
+    unknowns_of(&p, x);
+
     matrix inverse;
     for (int i = 0; i < N; i++) {
         for (int j = 0; j < N; j++) inverse.at[i][j] = lw_all(0.0);
     }
-    lw_lanes size = greatest(r), shrink = lw_all(1.0), rounds = lw_all(0.0), age = lw_all(0.0);
+    lw_lanes size = greatest(r), merit = squares(r), shrink = lw_all(1.0), rounds = lw_all(0.0), age = lw_all(0.0);
     lw_mask stale = ~(lw_mask){0};
-    lw_mask active = size > 0.1 * LW_RESIDUAL;
+    lw_mask active = size > 0.5 * LW_RESIDUAL;
 
     for (int round = 0; round < 60 && lw_any(active); round++) {
         if (lw_any(active & stale)) {
@@ -213,9 +266,9 @@ void lw_balance_lanes(const lw_craft *craft, lw_balance_state *state)
         for (int i = 0; i < N; i++) y[i] = r_trial[i] - r[i];
 
         // a step that gains is taken; one that does not is halved, with fresh derivatives
-        const lw_lanes size_trial = greatest(r_trial);
-        const lw_mask gains = active & (size_trial < size * (1.0 - 1e-4 * shrink));
-        const lw_mask good = gains & (size_trial < 0.3 * size);
+        const lw_lanes merit_trial = squares(r_trial);
+        const lw_mask gains = active & (merit_trial < merit * (1.0 - 1e-4 * shrink));
+        const lw_mask good = gains & (merit_trial < 0.1 * merit);
         const lw_mask fails = active & ~gains;
         broyden(&inverse, s, y, gains);
         for (int i = 0; i < N; i++) {
@@ -229,9 +282,17 @@ void lw_balance_lanes(const lw_craft *craft, lw_balance_state *state)
         stale = (fails & ~was_fresh) | (gains & ~good & (age >= 2.0));
         age += 1.0;
         age = lw_select(fails & was_fresh, lw_all(0.0), age);
-        size = lw_select(gains, size_trial, size);
+        merit = lw_select(gains, merit_trial, merit);
+        size = greatest(r);
+        const lw_mask ready = held & (merit < 1e-4);
+        if (lw_any(ready)) {
+            let_go(&p, x, r, ready, &inverse);
+            held &= ~ready;
+            merit = squares(r), size = greatest(r);
+            shrink = lw_select(ready, lw_all(1.0), shrink);
+        }
         rounds += lw_select(active, lw_all(1.0), lw_all(0.0));
-        active &= (size > 0.1 * LW_RESIDUAL) & (shrink > 1e-4);
+        active &= (size > 0.5 * LW_RESIDUAL) & (shrink > 1e-4);
     }
     put_unknowns(&p, x);
     state->pose = p.pose;

@@ -36,6 +36,7 @@ typedef struct lw_foil_craft {
     double flap_moment;           // d c_m / d flap, about the quarter chord
     double moment;                // c_m0 about the quarter chord
     double junction_drag;         // area [m^2]
+    double thickness;             // t/c
     double log_chord_over_nu;     // ln(c / nu)
 } lw_foil_craft;
 
@@ -106,6 +107,9 @@ typedef struct lw_craft {
     double windage, windage_z;            // drag area of boat [m^2], its middle [m]
     double body_windage;                  // drag area of the sailor [m^2]
     double wind_at_sail, wind_at_body;    // wind there / wind as read
+
+    double transom_x, bow_x;              // ends of the hull [m]
+    lw_curve trough;                      // over wind [m/s]: depth of the chop's troughs [m]
 
     double rudder_mark, rudder_turn;      // [rad], [rad/turn]
     double least_turns, most_turns;       // [turns]

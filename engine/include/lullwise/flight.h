@@ -48,6 +48,7 @@ typedef struct lw_flight {
     double place_x;         // x_s     [m]     sailor's middle from the transom
     double turns;           // n       [turns] rudder lift on from the mark
     double helm;            // delta_r [rad]
+    double effort;          // p       [-]     0 sitting in, 1 hiked; beyond, power taken off
     double hiking;          //         [-]     0 sitting in, 1 fully hiked
     double sail_power;      //         [-]     1 full
     double twist;           // a       [-]

@@ -1,0 +1,241 @@
+// craft.c - from what was measured to the coefficients that the forces need.
+// SPDX-License-Identifier: MIT
+
+#include "lullwise/craft.h"
+
+#include <math.h>
+
+#include "lullwise/elementary.h"
+#include "lullwise/hull_form.h"
+#include "lullwise/planform.h"
+#include "lullwise/sail.h"
+#include "lullwise/section.h"
+#include "lullwise/strut.h"
+#include "lullwise/wind.h"
+#include "solve/curve.h"
+
+#define USUAL_SPEED 6.0  // [m/s] at which Reynolds numbers are taken where they matter little
+
+// Moment about the quarter chord over the zero-lift angle: a mean line with its top at 40 % of the
+// chord has -0.05312 at -2.0772 deg [glauert-1926].
+#define CAMBER_MOMENT (0.05312 / (2.0772 * LW_DEG))
+
+// Height that counts in the sail's aspect ratio / luff: the deck seals part of the gap [hazen-1980].
+#define EFFECTIVE_LUFF 1.1
+
+static double foil_area(const lw_foil *foil)
+{
+    return 0.5 * foil->span * (foil->root_chord + foil->tip_chord);
+}
+
+// Drag of a deflected flap over sin^2 of its angle: 1.7 E^1.38 b_f/b [mccormick], from memory.
+static double flap_drag(const lw_foil *foil)
+{
+    return foil->flap_chord > 0.0 ? 1.7 * lw_pow(foil->flap_chord, 1.38) * foil->flap_span : 0.0;
+}
+
+// The strut that carries a foil meets it crosswise: the thicknesses' mean counts [hoerner-fdd].
+static lw_foil_craft foil_craft(const lw_foil *foil, const lw_strut *strut, double nu)
+{
+    const double S = foil_area(foil), c = S / foil->span, E = foil->flap_chord;
+    const double thickness = 0.5 * (foil->thickness * foil->root_chord + strut->thickness * strut->chord);
+    const double A = foil->span * foil->span / S;
+    const double a_0 = lw_section_slope_measured(USUAL_SPEED * c / nu);
+    const lw_lifting_line wing = lw_planform_lifting_line(
+        (lw_planform){.aspect = A, .taper = foil->tip_chord / foil->root_chord, .section_slope = a_0});
+    const lw_flap flap = lw_flap_of(E);
+    return (lw_foil_craft){
+        .span = foil->span,
+        .area = S,
+        .chord = c,
+        .aspect = A,
+        .section_slope = a_0,
+        .slope_planform = wing.lift,
+        .drag_planform = wing.drag,
+        .zero_lift_angle = foil->zero_lift_angle,
+        .greatest_lift = 0.9 * foil->greatest_lift,  // the middle of the span stalls first  [judged]
+        .ideal_lift = foil->ideal_lift,
+        .form = lw_section_form_foil(foil->thickness),
+        .flap_lift = flap.angle_share * foil->flap_span,
+        .flap_drag = flap_drag(foil),
+        .flap_moment = flap.moment * foil->flap_span,
+        .moment = CAMBER_MOMENT * foil->zero_lift_angle,
+        .junction_drag = lw_strut_junction_area(thickness, thickness / (0.5 * (foil->root_chord + strut->chord))),
+        .thickness = foil->thickness,
+        .log_chord_over_nu = lw_log(c / nu),
+    };
+}
+
+static lw_strut_craft strut_craft(const lw_strut *strut, const lw_foil *foil, double nu)
+{
+    const double t = strut->thickness * strut->chord;
+    return (lw_strut_craft){.chord = strut->chord,
+                            .length = strut->length,
+                            .form = lw_section_form_strut(strut->thickness),
+                            .spray_drag = lw_strut_spray_area(t),
+                            .foil_span = foil->span,
+                            .log_chord_over_nu = lw_log(strut->chord / nu)};
+}
+
+static lw_linkage_craft linkage_craft(const lw_linkage *linkage)
+{
+    return (lw_linkage_craft){.forward_stop = linkage->forward_stop,
+                              .aft_stop = linkage->aft_stop,
+                              .neutral_angle = linkage->neutral_angle,
+                              .flap_up_stop = linkage->flap_up_stop,
+                              .flap_down_stop = linkage->flap_down_stop};
+}
+
+// Waterline beam along the hull: 1 - |x|^n of the greatest, n from the waterplane coefficient.
+static double beam_part(double x, double waterplane)
+{
+    const double n = waterplane / (1.0 - waterplane);
+    return 1.0 - lw_pow(fabs(x), n);
+}
+
+// Wave drag of a thin hull of these dimensions, over 1/2 rho V^2 and the square of its volume.
+static void hull_wave(lw_curve *wave, const lw_hull *hull)
+{
+    const lw_hull_form form = {hull->length, hull->beam, hull->draft};
+    const double volume = 4.0 / 9.0 * hull->length * hull->beam * hull->draft;
+    wave->first = 0.0;
+    wave->step = 8.0 / (LW_CURVE_KNOTS - 1);
+    for (int i = 0; i < LW_CURVE_KNOTS; i++) {
+        const double V = wave->first + i * wave->step;
+        wave->value[i] = lw_hull_form_wave_area(form, V) / (volume * volume);
+    }
+    lw_curve_smooth(wave);
+}
+
+static lw_hull_craft hull_craft(const lw_hull *hull, double origin_x, double nu)
+{
+    lw_hull_craft craft = {
+        .flare = hull->draft * fmax(hull->waterplane / hull->block - 1.0, 0.02),
+        .form_factor = hull->form_factor,
+        .log_length_over_nu = lw_log(hull->length / nu),
+    };
+    double plane = 0.0;
+    for (int i = 0; i < LW_HULL_STRIPS; i++) {
+        const double x = (2.0 * i + 1.0) / LW_HULL_STRIPS - 1.0;  // -1 transom, 1 bow
+        craft.x[i] = 0.5 * hull->length * (1.0 + x) - origin_x;
+        craft.run[i] = hull->length / LW_HULL_STRIPS;
+        craft.width[i] = hull->beam * beam_part(x, hull->waterplane);
+        plane += craft.width[i] * craft.run[i];
+    }
+    const double right = hull->waterplane * hull->length * hull->beam / plane;
+    for (int i = 0; i < LW_HULL_STRIPS; i++) craft.width[i] *= right;
+    hull_wave(&craft.wave, hull);
+    return craft;
+}
+
+static lw_sail_craft sail_craft(const lw_rig *rig, double origin_x, double up)
+{
+    const double height = EFFECTIVE_LUFF * rig->luff, aspect = height * height / rig->sail_area;
+    const double most = lw_sail_coefficients_at(LW_SAIL_HIGH_LIFT, 28.0 * LW_DEG).lift;
+    lw_sail_craft sail = {
+        .area = rig->sail_area,
+        .luff = rig->luff,
+        .centre_height = up + rig->foot_height + rig->centre_part * rig->luff,
+        .centre_x = rig->centre_x - origin_x,
+        .induced = lw_sail_induced_drag(1.0, aspect),
+        .profile_drag = rig->profile_drag,
+        .flattest = rig->flattest,
+        .most_twist = rig->most_twist,
+    };
+    sail.lift.step = sail.drag.step = LW_PI / (LW_CURVE_KNOTS - 1);
+    for (int i = 0; i < LW_CURVE_KNOTS; i++) {
+        const double angle = i * sail.lift.step;
+        const lw_sail_coefficients c = lw_sail_coefficients_at(LW_SAIL_HIGH_LIFT, angle);
+        sail.lift.value[i] = rig->greatest_lift / most * c.lift;
+        sail.drag.value[i] = c.drag;
+    }
+    lw_curve_smooth(&sail.lift);
+    lw_curve_smooth(&sail.drag);
+    return sail;
+}
+
+// Troughs that one wave in a hundred exceeds: a = H_s sqrt(ln 100 / 8) [longuet-higgins-1952].
+static void sea_trough(lw_curve *trough, const lw_medium *medium)
+{
+    trough->step = 0.5;
+    for (int i = 0; i < LW_CURVE_KNOTS; i++) {
+        const lw_wave sea = lw_medium_wave(medium, i * trough->step);
+        trough->value[i] = sea.height * sqrt(lw_log(100.0) / 8.0);
+    }
+    lw_curve_smooth(trough);
+}
+
+static double middle_pin(const lw_boat *boat)
+{
+    double sum = 0.0;
+    for (size_t i = 0; i < boat->pin_count; i++) sum += boat->pins[i].incidence;
+    return boat->pin_count ? sum / (double)boat->pin_count : 0.0;
+}
+
+static void place_people(lw_craft *craft, const lw_boat *boat, const lw_person *person, double up)
+{
+    const lw_hull *hull = &boat->hull;
+    craft->body_mass = person->mass + person->gear;
+    craft->body_z = up + hull->rack_height + person->body_height;
+    craft->body_inboard = boat->place.inboard;
+    craft->body_reach = 0.5 * hull->rack_width + person->hike;
+    craft->body_windage = person->drag_area;
+    craft->most_heel = person->most_heel;
+    craft->place_aft = boat->place.aft_x - boat->main_strut.x;
+    craft->place_forward = boat->place.forward_x - boat->main_strut.x;
+}
+
+// Heights of sail and windage over the water in flight, the hull 0.3 m up.
+static void wind_heights(lw_craft *craft, const lw_boat *boat, const lw_medium *medium)
+{
+    const double ride = 0.3, read = medium->wind_height;
+    const lw_rig *rig = &boat->rig;
+    const double sail = ride + rig->foot_height + rig->centre_part * rig->luff;
+    craft->wind_at_sail = lw_wind_at(1.0, read, sail);
+    craft->wind_at_body = lw_wind_at(1.0, read, ride + boat->hull.windage_height);
+}
+
+void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_person *person,
+                      const lw_medium *medium)
+{
+    const double nu = medium->water_viscosity, up = boat->main_strut.length;
+    const double x = boat->main_strut.x;
+    const lw_hull *hull = &boat->hull;
+    *craft = (lw_craft){
+        .main_foil = foil_craft(&boat->main_foil, &boat->main_strut, nu),
+        .rudder_foil = foil_craft(&boat->rudder_foil, &boat->rudder_strut, nu),
+        .main_strut = strut_craft(&boat->main_strut, &boat->main_foil, nu),
+        .rudder_strut = strut_craft(&boat->rudder_strut, &boat->rudder_foil, nu),
+        .linkage = linkage_craft(&boat->linkage),
+        .hull = hull_craft(hull, x, nu),
+        .sail = sail_craft(&boat->rig, x, up),
+        .hull_mass = hull->mass,
+        .hull_x = hull->centre_x - x,
+        .hull_z = up + hull->centre_height,
+        .pin_middle = middle_pin(boat),
+        .pin_arm = up + boat->linkage.pin_pivot_height,
+        .rudder_x = boat->rudder_strut.x - x,
+        .rudder_z = up - boat->rudder_strut.length,
+        .downwash_half = LW_PI / 8.0 * boat->main_foil.span,
+        .wand_x = boat->linkage.wand_x - x,
+        .wand_z = up + boat->linkage.wand_height,
+        .windage = hull->windage_area,
+        .windage_z = up + hull->windage_height,
+        .transom_x = -x,
+        .bow_x = hull->length - x,
+        .rudder_mark = boat->rudder.mark_incidence,
+        .rudder_turn = boat->rudder.turn,
+        .least_turns = boat->rudder.least_turns,
+        .most_turns = boat->rudder.most_turns,
+        .helm_limit = boat->rudder.helm_limit,
+        .setup = {.incidence = boat->pin_count ? boat->pins[0].incidence : 0.0,
+                  .wand_length = boat->linkage.wand_length,
+                  .gearing = boat->linkage.gearing,
+                  .rod = boat->linkage.rod},
+        .medium = *medium,
+    };
+    place_people(craft, boat, person, up);
+    craft->weight = LW_GRAVITY * (craft->hull_mass + craft->body_mass);
+    wind_heights(craft, boat, medium);
+    sea_trough(&craft->trough, medium);
+}

@@ -1,0 +1,99 @@
+// margins.c - what is left before something gives, in natural units, and what gives first.
+// SPDX-License-Identifier: MIT
+
+#include "flight/margins.h"
+
+#include <math.h>
+
+#include "lullwise/section.h"
+#include "lullwise/strut.h"
+
+#define STOP_EDGE   (0.5 * LW_DEG)   // a stop's rounding stands this far out (linkage.h)
+
+// How much of each margin counts as one: what a sailor would call "a little".  [judged]
+static const lw_margins scale = {.flap_up = 2.0 * LW_DEG,
+                                 .flap_down = 2.0 * LW_DEG,
+                                 .wand_forward = 4.0 * LW_DEG,
+                                 .tip_depth = 0.5,
+                                 .rudder_tip = 0.5,
+                                 .clearance = 0.05,
+                                 .pressure = 0.2,
+                                 .main_stall = 2.0 * LW_DEG,
+                                 .rudder_stall = 2.0 * LW_DEG,
+                                 .ventilation = 3.0 * LW_DEG,
+                                 .helm = 5.0 * LW_DEG,
+                                 .power = 0.2};
+
+static double at(const lw_margins *margins, size_t i)
+{
+    return ((const double *)margins)[i];
+}
+
+// Depth of the higher tip below the chop's trough, less the half chord in which lift turns
+// abrupt [benson-land-1942].
+static double tip_depth(const lw_foil_craft *foil, double depth, double rise, double trough)
+{
+    return (depth - rise - trough) / foil->chord - 0.5;
+}
+
+// Angle between now and the stall, either way.
+static double stall_left(lw_foil_load load, int i)
+{
+    const double share = fabs(load.load_share[i]), angle = fabs(load.angle[i]);
+    return share > 1e-6 ? angle / share - angle : LW_PI / 2.0;
+}
+
+static double pressure_left(const lw_craft *craft, const lw_foil_craft *foil, double C_L,
+                            double depth, double speed)
+{
+    const lw_medium *m = &craft->medium;
+    const double sigma = lw_cavitation_number(m, depth, speed);
+    return sigma + lw_section_least_pressure(foil->thickness, foil->ideal_lift, C_L);
+}
+
+lw_margins lw_margins_of(const lw_craft *craft, const lw_balance_state *state, int i)
+{
+    const lw_loads *l = &state->loads;
+    const lw_pose *p = &state->pose;
+    const lw_linkage_craft *k = &craft->linkage;
+    const double flap = l->linkage.flap[i], V = p->speed[i], pitch = p->pitch[i];
+    const double trough = lw_curve_at(&craft->trough, lw_all(p->wind[i]))[0];
+    const double main_depth = l->main_depth[i], rudder_depth = l->rudder_depth[i];
+    const double strut = fmax(fabs(l->main_strut.angle[i]), fabs(l->rudder_strut.angle[i]));
+    const double ends = fmin(craft->transom_x * pitch, craft->bow_x * pitch);
+    return (lw_margins){
+        .flap_up = flap - k->flap_up_stop - STOP_EDGE,
+        .flap_down = k->flap_down_stop - flap - STOP_EDGE,
+        .wand_forward = l->linkage.wand[i] - k->forward_stop - STOP_EDGE,
+        .tip_depth = tip_depth(&craft->main_foil, main_depth, l->main_tip_rise[i], trough),
+        .rudder_tip = tip_depth(&craft->rudder_foil, rudder_depth, l->rudder_tip_rise[i], trough),
+        .clearance = p->ride_height[i] + ends,
+        .pressure = fmin(pressure_left(craft, &craft->main_foil, l->main.coefficient[i],
+                                       main_depth, V),
+                         pressure_left(craft, &craft->rudder_foil, l->rudder.coefficient[i],
+                                       rudder_depth, V)),
+        .main_stall = stall_left(l->main, i),
+        .rudder_stall = stall_left(l->rudder, i),
+        .ventilation = LW_VENTILATION_CERTAIN - strut,
+        .helm = craft->helm_limit - fabs(p->helm[i]),
+        .power = fmin(1.0, 2.0 - p->effort[i]),
+    };
+}
+
+size_t lw_margins_first(const lw_margins *margins)
+{
+    size_t first = 0;
+    for (size_t i = 1; i < LW_MARGIN_COUNT; i++) {
+        if (at(margins, i) / at(&scale, i) < at(margins, first) / at(&scale, first)) first = i;
+    }
+    return first;
+}
+
+double lw_margins_overdrawn(const lw_margins *margins)
+{
+    double sum = 0.0;
+    for (size_t i = 0; i < LW_MARGIN_COUNT; i++) {
+        sum += fmax(0.0, -at(margins, i) / at(&scale, i));
+    }
+    return sum;
+}
