@@ -51,7 +51,7 @@ double lw_wave_spectrum(lw_wave sea, double gamma, double omega)
     const double x = omega / omega_p, x_2 = x * x, x_4 = x_2 * x_2;
     const double s = x <= 1.0 ? 0.07 : 0.09;
     const double r = lw_exp(-(x - 1.0) * (x - 1.0) / (2.0 * s * s));
-    const double A = 5.0 / 16.0 * H_s * H_s / (omega_p * (1.0 - 0.287 * lw_log(gamma)));
+    const double A = 5.0 / 16.0 * H_s * H_s / omega_p * (1.0 - 0.287 * lw_log(gamma));
     return A / (x_4 * x) * lw_exp(-1.25 / x_4) * lw_pow(gamma, r);
 }
 

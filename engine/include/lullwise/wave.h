@@ -47,7 +47,7 @@ double lw_wave_period_of_height(double wind_at_10_m, double height);
 //
 //     S = A omega^-5 exp(-5/4 (omega_p/omega)^4) gamma^r,
 //     r = exp(-(omega/omega_p - 1)^2 / (2 s^2)),  s = 0.07 below omega_p, 0.09 above  [jonswap]
-//     A = 5/16 H_s^2 omega_p^4 / (1 - 0.287 ln gamma)                                [rp-c205]
+//     A = 5/16 H_s^2 omega_p^4 (1 - 0.287 ln gamma)                                  [rp-c205]
 //
 // gamma 1: fully developed [pm-1964]; 3.3: growing, the mean of the North Sea measurements.
 // Holds for    gamma 1..5 (the scaling is within 0.4 % there).
