@@ -171,7 +171,8 @@ static double wing_drag(const double *a)
     return FIRST(wing(a[0], a[1], a[2], a[3] * LW_DEG, 1e3).drag);
 }
 
-// Rectangular wing under the surface: aspect, depth / chord. Lift / lift far below; C_Di pi A / C_L^2.
+// Rectangular wing under the surface: aspect, depth / chord. Lift / lift far below;
+// C_Di pi A / C_L^2.
 static double surface_lift(const double *a)
 {
     const lw_lifting_line line = line_of((const double[]){a[0], 1.0});

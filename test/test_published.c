@@ -133,7 +133,7 @@ static void check_file(const char *path, count_of_rows *tally)
     printf("\n%s\n%-22s %-17s %11s %11s %9s\n", name == NULL ? path : name + 1, "function",
            "arguments", "got", "published", "off");
     char line[512];
-    for (int number = 1; fgets(line, sizeof line, file) != NULL; number++) {
+    for (int place = 1; fgets(line, sizeof line, file) != NULL; place++) {
         const char *text = trimmed(line);
         if (*text == '\0' || *text == '#') continue;
         char *columns[COLUMNS];
@@ -142,7 +142,7 @@ static void check_file(const char *path, count_of_rows *tally)
         tally->rows++;
         if (fault == NULL) continue;
         tally->failed++;
-        printf("%s:%d: %s\n", path, number, fault);
+        printf("%s:%d: %s\n", path, place, fault);
     }
     fclose(file);
 }

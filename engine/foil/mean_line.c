@@ -28,8 +28,10 @@ static void integrate(const shape *line, double t_0, double t_1, integrals *sum)
         const double w = s * s * s * (10.0 + s * (6.0 * s - 15.0));
         const double t = t_0 + (t_1 - t_0) * w;
         const double dt = (t_1 - t_0) * 30.0 * s * s * r * r / points;
-        const double cos_t = lw_cos(t);
-        const double part = line->slope(line, 0.5 * (1.0 - cos_t)) * dt;
+        const double half = lw_sin(0.5 * t);
+        const double x = fmin(half * half, 1.0 - 1e-15);  // never 0 nor 1: logarithms
+        const double cos_t = 1.0 - 2.0 * x;
+        const double part = line->slope(line, x) * dt;
         sum->A_0 += part;
         sum->A_1 += part * cos_t;
         sum->A_2 += part * (2.0 * cos_t * cos_t - 1.0);
