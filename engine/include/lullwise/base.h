@@ -73,4 +73,8 @@ const char *lw_unit_text(lw_unit unit);
 double lw_unit_in_si(lw_unit unit);  // how much SI one of it is; degC stays degC
 bool lw_unit_same_dimension(lw_unit a, lw_unit b);
 
+// The unit that is written so, spaces around it aside; also "knots", "kt", "°", "m²" and the
+// like. LW_UNIT_COUNT when there is none.
+lw_unit lw_unit_of(const char *text);
+
 #endif

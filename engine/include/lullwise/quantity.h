@@ -18,6 +18,7 @@ typedef struct lw_quantity {
     double usual_min;    // outside usual_min..usual_max a value is doubtful but taken;
     double usual_max;    // both 0: as wide as min..max
     int decimals;        // digits after the point when shown in `unit`
+    bool required;       // where its section is given it must be too; otherwise the preset stands
     const char *doc;     // what it is, how to measure it, [source]
 } lw_quantity;
 
@@ -45,7 +46,8 @@ typedef struct lw_section {
     size_t stride;        // bytes from one element to the next (array kinds)
     size_t most;          // elements there is room for (array kinds)
     size_t count_offset;  // of the `size_t` that counts the elements (array kinds), or of the
-                          // `bool` that tells whether the section was given (PLAIN, if not required)
+                          // `bool` that tells whether the section was given (PLAIN, if not required;
+                          // 0, where every record has its name: nobody asks)
     size_t label_offset;  // of `char label[LW_LABEL_LENGTH]` in an element (LABELLED)
 } lw_section;
 
@@ -103,7 +105,21 @@ bool lw_quantity_is_doubtful(const lw_quantity *row, double si);
 // First row whose member lies outside its range (NaN included), or NULL.
 const lw_quantity *lw_table_check(const lw_table *table, const void *data);
 
-// Smallest number of single-character edits between two keys; what "did you mean" rests on.
+// Inside its range (in SI, the ends included and given a last-digit's grace); NaN is not.
+bool lw_quantity_is_in_range(const lw_quantity *row, double si);
+
+// Reads a number with a decimal point or comma: "-1,05", "2.5e-3". Knows no locale, and takes a
+// typographic minus. *rest points behind it. False, with nothing set, when no number stands here
+// or it is too large; the words nan and inf are no numbers.
+//
+// Correctly rounded up to 15 digits and 22 places [clinger-1990]; beyond that within 2 ulp.
+bool lw_decimal_read(const char *text, double *value, const char **rest);
+
+// Smallest number of single-character edits between two keys, capitals aside; what "did you mean"
+// rests on. Looks at the first 64 characters.
 size_t lw_text_distance(const char *a, const char *b);
+
+// The one of two candidates (either may be NULL) that is more like `key`, or NULL when neither is.
+const char *lw_text_nearer(const char *key, const char *a, const char *b);
 
 #endif

@@ -1,0 +1,57 @@
+// likeness.c - how like two keys are, for "did you mean".
+// SPDX-License-Identifier: MIT
+
+#include <string.h>
+
+#include "lullwise/quantity.h"
+
+#define LONGEST 64
+
+static char small(char c) { return c >= 'A' && c <= 'Z' ? (char)(c - 'A' + 'a') : c; }
+
+static size_t clipped(const char *text)
+{
+    const size_t length = strlen(text);
+    return length < LONGEST ? length : LONGEST;
+}
+
+static size_t least(size_t a, size_t b, size_t c)
+{
+    const size_t d = a < b ? a : b;
+    return d < c ? d : c;
+}
+
+size_t lw_text_distance(const char *a, const char *b)
+{
+    const size_t length_a = clipped(a), length_b = clipped(b);
+    size_t row[LONGEST + 1];  // edits from the a so far to each beginning of b
+    for (size_t k = 0; k <= length_b; k++) row[k] = k;
+    for (size_t i = 0; i < length_a; i++) {
+        size_t corner = row[0];
+        row[0] = i + 1;
+        for (size_t k = 0; k < length_b; k++) {
+            const size_t kept = corner + (small(a[i]) != small(b[k]));
+            corner = row[k + 1];
+            row[k + 1] = least(kept, row[k] + 1, row[k + 1] + 1);
+        }
+    }
+    return row[length_b];
+}
+
+// Edits between them; a word that stands whole in the other counts as one edit away.
+static size_t strangeness(const char *key, const char *candidate)
+{
+    const size_t distance = lw_text_distance(key, candidate);
+    const bool is_part = strlen(key) >= 3 && strstr(candidate, key);
+    const bool is_whole = strlen(candidate) >= 3 && strstr(key, candidate);
+    return distance > 1 && (is_part || is_whole) ? 1 : distance;
+}
+
+const char *lw_text_nearer(const char *key, const char *a, const char *b)
+{
+    const size_t far = clipped(key) / 3 + 2;
+    const size_t from_a = a ? strangeness(key, a) : far;
+    const size_t from_b = b ? strangeness(key, b) : far;
+    if (from_a >= far && from_b >= far) return NULL;
+    return from_a <= from_b ? a : b;
+}
