@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: MIT
 //
 // A row of such a file:  function | arguments | value | tolerance | unit | source | how | comment
-// tolerance: "0.1 %" of the value, or in the unit. how: one of the words below.
+// tolerance: "0.1 %" of the value, or in the unit. source: a key of doc/sources.md. how: one of the
+// words below.
 
 #define _POSIX_C_SOURCE 200809L  // glob
 
@@ -60,6 +61,26 @@ static const published_function *function_of(const char *name)
     return NULL;
 }
 
+// doc/sources.md, read once; a key stands there between back quotes.
+static char sources[1 << 16];
+
+static bool sources_are_read(void)
+{
+    FILE *file = fopen(LW_TEST_DATA "/../../doc/sources.md", "r");
+    if (file == NULL) return false;
+    const size_t length = fread(sources, 1, sizeof sources - 1, file);
+    sources[length] = '\0';
+    fclose(file);
+    return length > 0 && length < sizeof sources - 1;
+}
+
+static bool source_is_known(const char *key)
+{
+    char quoted[64];
+    snprintf(quoted, sizeof quoted, "`%s`", key);
+    return strstr(sources, quoted) != NULL;
+}
+
 static int how_of(const char *how)
 {
     for (size_t i = 0; i < COUNT_OF(hows); i++) {
@@ -109,7 +130,7 @@ static const char *check_row(char *columns[COLUMNS], int count, count_of_rows *t
     if (!number(columns[2], &want)) return "the value is not a number";
     if (!tolerance_of(columns[3], want, &tolerance)) return "the tolerance is not a number";
     if (strcmp(columns[4], function->unit) != 0) return "the unit is another";
-    if (columns[5][0] == '\0') return "no source";
+    if (!source_is_known(columns[5])) return "the source is not in doc/sources.md";
     const int how = how_of(columns[6]);
     if (how < 0) return "how it is known: seen, quoted second-hand, from memory or computed";
 
@@ -151,6 +172,10 @@ int main(void)
 {
     glob_t found;
     count_of_rows tally = {0};
+    if (!sources_are_read()) {
+        printf("doc/sources.md cannot be read\n");
+        return 1;
+    }
     if (glob(LW_TEST_DATA "/*.txt", 0, NULL, &found) != 0) {
         printf("no files in %s\n", LW_TEST_DATA);
         return 1;
