@@ -72,19 +72,20 @@ static const char *take_sign(const char *at, bool *is_negative)
     return *is_negative ? at + 3 : at;
 }
 
+static int smaller(int a, int b) { return a < b ? a : b; }
+
 static double value_of(decimal number)
 {
-    for (; number.exponent < 0 && number.mantissa && number.mantissa % 10 == 0; number.exponent++) {
-        number.mantissa /= 10;
+    uint64_t mantissa = number.mantissa;
+    int exponent = number.exponent;
+    for (; exponent < 0 && mantissa && mantissa % 10 == 0; exponent++) mantissa /= 10;
+
+    double value = (double)mantissa;
+    for (int left = exponent; left > 0 && value > 0.0 && value <= 1e300; left -= EXACT_POWER) {
+        value *= powers[smaller(left, EXACT_POWER)];
     }
-    double value = (double)number.mantissa;
-    int left = number.exponent;
-    for (; left > 0 && value > 0.0 && value <= 1e300; left -= EXACT_POWER) {
-        value *= powers[left < EXACT_POWER ? left : EXACT_POWER];
-    }
-    if (left > 0 && value > 0.0) value *= powers[left < EXACT_POWER ? left : EXACT_POWER];
-    for (; left < 0 && value > 0.0; left += EXACT_POWER) {
-        value /= powers[-left < EXACT_POWER ? -left : EXACT_POWER];
+    for (int left = -exponent; left > 0 && value > 0.0; left -= EXACT_POWER) {
+        value /= powers[smaller(left, EXACT_POWER)];
     }
     return value;
 }

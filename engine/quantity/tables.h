@@ -1,0 +1,19 @@
+// tables.h - the tables of the boat's sections, gathered into one record by boat_table.c.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_TABLES_H
+#define LW_TABLES_H
+
+#include "lullwise/quantity.h"
+
+#define LW_ROW_COUNT(rows) (sizeof(rows) / sizeof(rows)[0])
+
+extern const lw_table lw_hull_table;
+extern const lw_table lw_main_foil_table;
+extern const lw_table lw_rudder_foil_table;
+extern const lw_table lw_main_strut_table;
+extern const lw_table lw_rudder_strut_table;
+extern const lw_table lw_linkage_table;
+extern const lw_table lw_rudder_table;
+
+#endif
