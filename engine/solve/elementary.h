@@ -8,6 +8,9 @@
 #define LW_LANES_ELEMENTARY_H
 
 #include "solve/exponential.h"
+#include "solve/hyperbolic.h"
+#include "solve/inverse.h"
+#include "solve/power.h"
 #include "solve/trigonometric.h"
 
 #endif

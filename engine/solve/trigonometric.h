@@ -1,4 +1,4 @@
-// trigonometric.h - sin, cos, tan and their inverses over lanes, without a branch or a table.
+// trigonometric.h - sin, cos, tan over lanes, without a branch or a table.
 // SPDX-License-Identifier: MIT
 //
 // Minimax coefficients of [fdlibm]; reduction by multiples of pi/2 in three pieces [cody-waite].
@@ -8,7 +8,7 @@
 #ifndef LW_TRIGONOMETRIC_H
 #define LW_TRIGONOMETRIC_H
 
-#include "solve/bits.h"
+#include "solve/pair.h"
 
 // An angle as n pi/2 + (r + tail), |r| <= pi/4, the tail being what r cannot hold.
 typedef struct lw_quarter {
@@ -86,59 +86,42 @@ LW_INLINE lw_lanes lw_lanes_cos(lw_lanes x)
     return c;
 }
 
-// Angle of the point (x, y) from the x axis, -pi to pi, with the signs of zeros counted.
-//
-//     atan(a) = atan(c) + atan((a - c) / (1 + a c)),   a = |y/x| or |x/y| <= 1,  c = 0, 1/2 or 1
-//
-// Holds for    any arguments below 8e307, and infinities.    Below 0.9 ulp.
-LW_INLINE lw_lanes lw_lanes_atan2(lw_lanes y, lw_lanes x)
+// Tangent: of the small angle, or its negative inverse in every other quarter.
+// Holds for    |x| <= 1e6; the angle of a larger x counts as 0.    Below 1 ulp.
+LW_INLINE lw_lanes lw_lanes_tan(lw_lanes angle)
 {
-    const double T0 = 3.33333333333329318027e-01, T1 = -1.99999999998764832476e-01,
-                 T2 = 1.42857142725034663711e-01, T3 = -1.11111104054623557880e-01,
-                 T4 = 9.09088713343650656196e-02, T5 = -7.69187620504482999495e-02,
-                 T6 = 6.66107313738753120669e-02, T7 = -5.83357013379057348645e-02,
-                 T8 = 4.97687799461593236017e-02, T9 = -3.65315727442169155270e-02,
-                 T10 = 1.62858201153657823623e-02;
-    // The angles in two pieces; the first has few bits, so that sums of first pieces are exact.
-    const double pio2_1 = 0x1.921fb544p0, pio2_2 = 6.07710050650619224932e-11;
-    const double half_1 = 0x1.dac67054p-2, half_2 = 1.22715138545494014858e-10;  // atan(1/2)
-    const double pi_1 = 2.0 * pio2_1, pi_2 = 2.0 * pio2_2;
-    const double pio4_1 = 0.5 * pio2_1, pio4_2 = 0.5 * pio2_2;
+    const double T0 = 3.33333333333334091986e-01, T1 = 1.33333333333201242699e-01,
+                 T2 = 5.39682539762260521377e-02, T3 = 2.18694882948595424599e-02,
+                 T4 = 8.86323982359930005737e-03, T5 = 3.59207910759131235356e-03,
+                 T6 = 1.45620945432529025516e-03, T7 = 5.88041240820264096874e-04,
+                 T8 = 2.46463134818469906812e-04, T9 = 7.81794442939557092300e-05,
+                 T10 = 7.14072491382608190305e-05, T11 = -1.85586374855275456654e-05,
+                 T12 = 2.59073051863633712884e-05;
+    const double pio4_1 = 7.85398163397448278999e-01, pio4_2 = 3.06161699786838301793e-17;
 
-    // fold into the octant 0..pi/4
-    const lw_lanes ay = lw_lanes_abs(y), ax = lw_lanes_abs(x);
-    const lw_mask is_steep = ay > ax, is_back = lw_is_negative(x);
-    const lw_lanes less = lw_select(is_steep, ax, ay), more = lw_select(is_steep, ay, ax);
+    const lw_quarter q = lw_quarter_of(angle);
+    const lw_mask sign = lw_sign_of(q.r), is_odd = -(q.n & 1);
+    const lw_lanes ar = lw_flip(q.r, sign), atail = lw_flip(q.tail, sign);
 
-    // infinities and the origin
-    const lw_mask is_endless = more == __builtin_inf(), is_origin = more == 0.0;
-    const lw_lanes beside = lw_select(less == __builtin_inf(), lw_all(1.0), 0.0 * less);
-    const lw_lanes a_y = lw_select(is_endless, beside, less);
-    const lw_lanes a_x = lw_select(is_endless | is_origin, lw_all(1.0), more);
+    // near pi/4 the angle is counted from there
+    const lw_mask is_wide = ar >= 0.67434;
+    const lw_lanes r = lw_select(is_wide, (pio4_1 - ar) + (pio4_2 - atail), ar);
+    const lw_lanes tail = lw_select(is_wide, lw_all(0.0), atail);
 
-    // nearest of the angles 0, atan(1/2), atan(1)
-    const lw_mask above_low = a_y >= 0.4375 * a_x, above_high = a_y >= 0.6875 * a_x;
-    const lw_lanes c = lw_where(above_low, 0.5) + lw_where(above_high, 0.5);
-    const lw_lanes c_1 = lw_select(above_high, lw_all(pio4_1), lw_where(above_low, half_1));
-    const lw_lanes c_2 = lw_select(above_high, lw_all(pio4_2), lw_where(above_low, half_2));
+    // tan(r + tail) = r + rest
+    const lw_lanes z = r * r, w = z * z, s = z * r;
+    const lw_lanes odd = T1 + w * (T3 + w * (T5 + w * (T7 + w * (T9 + w * T11))));
+    const lw_lanes even = z * (T2 + w * (T4 + w * (T6 + w * (T8 + w * (T10 + w * T12)))));
+    const lw_lanes rest = (tail + z * (s * (odd + even) + tail)) + T0 * s;
+    const lw_pair small = lw_pair_sum(r, rest);
+    const lw_lanes inverse = -lw_pair_inverse(small);
 
-    // what remains
-    const lw_lanes t = (a_y - c * a_x) / (a_x + c * a_y), z = t * t, w = z * z;
-    const lw_lanes even = z * (T0 + w * (T2 + w * (T4 + w * (T6 + w * (T8 + w * T10)))));
-    const lw_lanes odd = w * (T1 + w * (T3 + w * (T5 + w * (T7 + w * T9))));
-    const lw_lanes bend = t * (even + odd);
+    // tan(pi/4 - a) = 1 - 2 (a - a^2 / (1 + a)), and for the odd quarters its negative inverse
+    const lw_lanes one = lw_select(is_odd, lw_all(-1.0), lw_all(1.0)), a = small.high;
+    const lw_lanes wide = one - 2.0 * (r - (a * a / (a + one) - rest));
 
-    // unfold
-    const lw_mask backwards = (is_steep ^ is_back) & LW_SIGN_BIT;
-    const lw_lanes base_1 = lw_select(is_steep, lw_all(pio2_1), lw_where(is_back, pi_1));
-    const lw_lanes base_2 = lw_select(is_steep, lw_all(pio2_2), lw_where(is_back, pi_2));
-    const lw_lanes first = base_1 + lw_flip(c_1, backwards);  // exact
-    const lw_lanes rest = base_2 + lw_flip(c_2 - bend, backwards);
-    const lw_lanes angle = first + (lw_flip(t, backwards) + rest);
-    return lw_flip(angle, lw_sign_of(y));
+    const lw_lanes narrow = lw_select(is_odd, inverse, a);
+    return lw_flip(lw_select(is_wide, wide, narrow), sign);
 }
-
-// Below 0.9 ulp.
-LW_INLINE lw_lanes lw_lanes_atan(lw_lanes x) { return lw_lanes_atan2(x, lw_all(1.0)); }
 
 #endif
