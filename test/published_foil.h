@@ -155,7 +155,6 @@ static lw_foil_load wing(double aspect, double tau, double delta, double alpha, 
                                  .thickness = 0.12};
     const lw_foil_flow flow = {.forward = lw_all(1.0),
                                .upward = lw_all(0.0),
-                               .log_speed = lw_all(0.0),
                                .incidence = lw_all(alpha),
                                .flap = lw_all(0.0),
                                .depth = lw_all(depth),
