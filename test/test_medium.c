@@ -238,6 +238,8 @@ TEST_FUNCTION(wind_out_of_order_is_refused)
     day.has_wind = true;
     day.wind.lull = 6.0, day.wind.mean = 5.0, day.wind.puff = 7.0;
     check_refused(day, "rise");
+    day.wind.lull = 0.0;
+    check_refused(day, "missing");
     check_refused(forecast_day(6.0, 5.0), "gust");
 }
 

@@ -90,6 +90,8 @@ static const char *fault_of(const lw_day *day, bool has_swing)
     if (!(day->wind.height > 0.0)) return "the height at which the wind is read must be above zero";
     if (has_readings && day->reading_count < READINGS_LEAST) return "three readings are the least";
     if (!readings_are_winds(day)) return "a reading is not a wind speed";
+    const bool has_all = day->wind.lull > 0.0 && day->wind.mean > 0.0 && day->wind.puff > 0.0;
+    if (has_swing && !has_all) return "lull, mean and puff go together: one is missing, or zero";
     if (!day->has_forecast) return NULL;
     if (!(forecast->mean > 0.0 && forecast->height > 0.0)) {
         return "the forecast needs a mean wind and its height";
