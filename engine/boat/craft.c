@@ -12,6 +12,7 @@
 #include "lullwise/section.h"
 #include "lullwise/strut.h"
 #include "lullwise/wind.h"
+#include "foil/friction.h"
 #include "solve/curve.h"
 
 #define USUAL_SPEED 6.0  // [m/s] at which Reynolds numbers are taken where they matter little
@@ -26,6 +27,20 @@
 static double foil_area(const lw_foil *foil)
 {
     return 0.5 * foil->span * (foil->root_chord + foil->tip_chord);
+}
+
+static double knot_speed(int i) { return lw_exp(LW_SPEED_FIRST + i * LW_SPEED_STEP); }
+
+// Drag coefficient of a section of this chord over ln V.
+static lw_curve profile_curve(double chord, double form, double nu)
+{
+    lw_curve curve = {.first = LW_SPEED_FIRST, .step = LW_SPEED_STEP};
+    for (int i = 0; i < LW_CURVE_KNOTS; i++) {
+        const double log_re = lw_log(knot_speed(i) * chord / nu);
+        curve.value[i] = 2.0 * form * lw_friction_foil(lw_all(log_re))[0];
+    }
+    lw_curve_smooth(&curve);
+    return curve;
 }
 
 // Drag of a deflected flap over sin^2 of its angle: 1.7 E^1.38 b_f/b [mccormick], from memory.
@@ -55,14 +70,13 @@ static lw_foil_craft foil_craft(const lw_foil *foil, const lw_strut *strut, doub
         .zero_lift_angle = foil->zero_lift_angle,
         .greatest_lift = 0.9 * foil->greatest_lift,  // the middle of the span stalls first  [judged]
         .ideal_lift = foil->ideal_lift,
-        .form = lw_section_form_foil(foil->thickness),
+        .profile = profile_curve(c, lw_section_form_foil(foil->thickness), nu),
         .flap_lift = flap.angle_share * foil->flap_span,
         .flap_drag = flap_drag(foil),
         .flap_moment = flap.moment * foil->flap_span,
         .moment = CAMBER_MOMENT * foil->zero_lift_angle,
         .junction_drag = lw_strut_junction_area(thickness, thickness / (0.5 * (foil->root_chord + strut->chord))),
         .thickness = foil->thickness,
-        .log_chord_over_nu = lw_log(c / nu),
     };
 }
 
@@ -71,10 +85,10 @@ static lw_strut_craft strut_craft(const lw_strut *strut, const lw_foil *foil, do
     const double t = strut->thickness * strut->chord;
     return (lw_strut_craft){.chord = strut->chord,
                             .length = strut->length,
-                            .form = lw_section_form_strut(strut->thickness),
+                            .profile = profile_curve(
+                                strut->chord, lw_section_form_strut(strut->thickness), nu),
                             .spray_drag = lw_strut_spray_area(t),
-                            .foil_span = foil->span,
-                            .log_chord_over_nu = lw_log(strut->chord / nu)};
+                            .foil_span = foil->span};
 }
 
 static lw_linkage_craft linkage_craft(const lw_linkage *linkage)
@@ -86,45 +100,54 @@ static lw_linkage_craft linkage_craft(const lw_linkage *linkage)
                               .flap_down_stop = linkage->flap_down_stop};
 }
 
-// Waterline beam along the hull: 1 - |x|^n of the greatest, n from the waterplane coefficient.
-static double beam_part(double x, double waterplane)
+// Waterline beam along the hull, x from -1 (transom) to 1 (bow): B (1 - |x|^n) forward, and down to
+// the transom's beam aft; n from the waterplane coefficient.
+static double beam_at(const lw_hull *hull, double x)
 {
-    const double n = waterplane / (1.0 - waterplane);
-    return 1.0 - lw_pow(fabs(x), n);
+    const double n = hull->waterplane / (1.0 - hull->waterplane);
+    const double end = x < 0.0 ? hull->transom_beam : 0.0;
+    return hull->beam - (hull->beam - end) * lw_pow(fabs(x), n);
 }
 
-// Wave drag of a thin hull of these dimensions, over 1/2 rho V^2 and the square of its volume.
-static void hull_wave(lw_curve *wave, const lw_hull *hull)
+// Friction of the hull, and its wave drag as a thin hull of these dimensions, over ln V. Slower
+// than Fn 0.15 the waves count for nothing.
+static void hull_curves(lw_hull_craft *craft, const lw_hull *hull, double nu)
 {
     const lw_hull_form form = {hull->length, hull->beam, hull->draft};
     const double volume = 4.0 / 9.0 * hull->length * hull->beam * hull->draft;
-    wave->first = 0.0;
-    wave->step = 8.0 / (LW_CURVE_KNOTS - 1);
+    const double slow = 0.15 * sqrt(LW_GRAVITY * hull->length);
+    craft->wave = (lw_curve){.first = LW_SPEED_FIRST, .step = LW_SPEED_STEP};
+    craft->friction = craft->wave;
     for (int i = 0; i < LW_CURVE_KNOTS; i++) {
-        const double V = wave->first + i * wave->step;
-        wave->value[i] = lw_hull_form_wave_area(form, V) / (volume * volume);
+        const double V = knot_speed(i), log_re = lw_log(V * hull->length / nu);
+        const double area = V < slow ? 0.0 : lw_hull_form_wave_area(form, V);
+        craft->wave.value[i] = area / (volume * volume);
+        craft->friction.value[i] =
+            (1.0 + hull->form_factor) * lw_friction_ittc57(lw_all(log_re))[0];
     }
-    lw_curve_smooth(wave);
+    lw_curve_smooth(&craft->wave);
+    lw_curve_smooth(&craft->friction);
 }
 
 static lw_hull_craft hull_craft(const lw_hull *hull, double origin_x, double nu)
 {
     lw_hull_craft craft = {
+        .transom_x = -origin_x,
+        .transom_beam = hull->transom_beam,
         .flare = hull->draft * fmax(hull->waterplane / hull->block - 1.0, 0.02),
-        .form_factor = hull->form_factor,
-        .log_length_over_nu = lw_log(hull->length / nu),
     };
     double plane = 0.0;
     for (int i = 0; i < LW_HULL_STRIPS; i++) {
         const double x = (2.0 * i + 1.0) / LW_HULL_STRIPS - 1.0;  // -1 transom, 1 bow
         craft.x[i] = 0.5 * hull->length * (1.0 + x) - origin_x;
         craft.run[i] = hull->length / LW_HULL_STRIPS;
-        craft.width[i] = hull->beam * beam_part(x, hull->waterplane);
+        craft.width[i] = beam_at(hull, x);
         plane += craft.width[i] * craft.run[i];
     }
     const double right = hull->waterplane * hull->length * hull->beam / plane;
     for (int i = 0; i < LW_HULL_STRIPS; i++) craft.width[i] *= right;
-    hull_wave(&craft.wave, hull);
+    craft.reach = fmax(fabs(craft.x[0]), fabs(craft.x[LW_HULL_STRIPS - 1]));
+    hull_curves(&craft, hull, nu);
     return craft;
 }
 
@@ -180,6 +203,7 @@ static void place_people(lw_craft *craft, const lw_boat *boat, const lw_person *
     craft->body_inboard = boat->place.inboard;
     craft->body_reach = 0.5 * hull->rack_width + person->hike;
     craft->body_windage = person->drag_area;
+    craft->least_heel = person->least_heel;
     craft->most_heel = person->most_heel;
     craft->place_aft = boat->place.aft_x - boat->main_strut.x;
     craft->place_forward = boat->place.forward_x - boat->main_strut.x;

@@ -121,7 +121,7 @@ LW_INLINE lw_vector lw_strut_vector(lw_vector through, lw_strut_load load)
 
 // Water on foils and struts.
 LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw_attitude *at,
-                            lw_lanes log_speed, lw_loads *loads, lw_sum *sum)
+                            lw_knot at_speed, lw_loads *loads, lw_sum *sum)
 {
     const double rho = craft->medium.water_density;
     const lw_lanes zero = lw_all(0.0), one = lw_all(1.0);
@@ -144,7 +144,7 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
 
     loads->main = lw_foil_force(&craft->main_foil, rho,
                                 (lw_foil_flow){.forward = u.x, .upward = u.z,
-                                               .log_speed = log_speed,
+                                               .at_speed = at_speed,
                                                .incidence = pose->incidence,
                                                .flap = loads->linkage.flap,
                                                .depth = loads->main_depth,
@@ -160,7 +160,7 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
                             lw_lanes_max(loads->main_depth + loads->rudder_depth, zero));
     loads->rudder = lw_foil_force(&craft->rudder_foil, rho,
                                   (lw_foil_flow){.forward = u.x, .upward = u.z,
-                                                 .log_speed = log_speed,
+                                                 .at_speed = at_speed,
                                                  .incidence = pose->rudder_incidence - downwash,
                                                  .flap = zero,
                                                  .depth = loads->rudder_depth,
@@ -176,13 +176,13 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
     const lw_lanes main_wet =
         lw_lanes_clamp(loads->main_depth / up, zero, lw_all(craft->main_strut.length));
     loads->main_strut =
-        lw_strut_force(&craft->main_strut, rho, flow, log_speed, sideslip, main_wet, clear);
+        lw_strut_force(&craft->main_strut, rho, flow, at_speed, sideslip, main_wet, clear);
     lw_sum_add(sum, (lw_vector){shift, zero, loads->main_strut.centre},
                lw_strut_vector(u, loads->main_strut));
 
     const lw_lanes rudder_wet =
         lw_lanes_clamp(loads->rudder_depth / up, zero, lw_all(craft->rudder_strut.length));
-    loads->rudder_strut = lw_strut_force(&craft->rudder_strut, rho, flow, log_speed,
+    loads->rudder_strut = lw_strut_force(&craft->rudder_strut, rho, flow, at_speed,
                                          sideslip + pose->helm, rudder_wet, one);
     lw_sum_add(sum, (lw_vector){rudder_at.x, zero, rudder_at.z + loads->rudder_strut.centre},
                lw_strut_vector(u, loads->rudder_strut));
@@ -190,10 +190,10 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
 
 // Water on the hull: drag against the way, buoyancy upright.
 LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_attitude *at,
-                           lw_lanes log_speed, lw_loads *loads, lw_sum *sum)
+                           lw_knot at_speed, lw_loads *loads, lw_sum *sum)
 {
     const lw_lanes zero = lw_all(0.0), keel = lw_all(craft->main_strut.length);
-    loads->hull = lw_hull_force(&craft->hull, craft->medium.water_density, pose->speed, log_speed,
+    loads->hull = lw_hull_force(&craft->hull, craft->medium.water_density, pose->speed, at_speed,
                                 pose->ride_height, at->sin_pitch);
     const lw_lanes k = -loads->hull.drag / pose->speed;
     const lw_vector u = loads->through;
@@ -266,7 +266,8 @@ LW_INLINE lw_loads lw_pose_loads(const lw_craft *craft, const lw_pose *pose)
 {
     lw_loads loads;
     const lw_attitude at = lw_pose_attitude(pose);
-    const lw_lanes V = pose->speed, log_speed = lw_lanes_log(V);
+    const lw_lanes V = pose->speed;
+    const lw_knot at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, lw_lanes_log(V));
     lw_vector track = {.z = lw_all(0.0)};
     lw_lanes_sincos(pose->leeway, &track.y, &track.x);
     loads.through = (lw_vector){V * (track.x * at.x.x),
@@ -276,8 +277,8 @@ LW_INLINE lw_loads lw_pose_loads(const lw_craft *craft, const lw_pose *pose)
     const lw_lanes zero = lw_all(0.0);
     const lw_vector body = {pose->place, -lw_pose_hike(craft, pose->effort), lw_all(craft->body_z)};
     lw_sum sum = {{zero, zero, zero}, {zero, zero, zero}};
-    lw_add_foils(craft, pose, &at, log_speed, &loads, &sum);
-    lw_add_hull(craft, pose, &at, log_speed, &loads, &sum);
+    lw_add_foils(craft, pose, &at, at_speed, &loads, &sum);
+    lw_add_hull(craft, pose, &at, at_speed, &loads, &sum);
     lw_add_air(craft, pose, &at, track, body, &loads, &sum);
     lw_add_weight(craft, pose, &at, body, loads.through, &sum);
 

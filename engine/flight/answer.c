@@ -25,42 +25,44 @@ lw_ask lw_ask_of(const lw_craft *craft, const lw_setup *setup, double wind, doub
                     .rudder = craft->rudder_mark};
 }
 
-// Index of a lane's ask: the last ask fills the lanes left over.
-static size_t lane_of(size_t first, int lane, size_t n)
+void lw_pose_put(lw_pose *pose, int i, const lw_ask *ask)
 {
-    const size_t i = first + (size_t)lane;
-    return i < n ? i : n - 1;
+    pose->speed[i] = ask->start[0];
+    pose->acceleration[i] = 0.0;
+    pose->leeway[i] = ask->start[1];
+    pose->ride_height[i] = ask->start[2];
+    pose->pitch[i] = ask->start[3];
+    pose->helm[i] = ask->start[4];
+    pose->effort[i] = ask->start[5];
+    pose->rudder_incidence[i] = ask->rudder;
+    pose->sin_heel[i] = lw_sin(ask->heel);
+    pose->cos_heel[i] = lw_cos(ask->heel);
+    pose->place[i] = ask->place;
+    pose->wind[i] = ask->wind;
+    pose->sin_heading[i] = lw_sin(ask->heading);
+    pose->cos_heading[i] = lw_cos(ask->heading);
+    pose->incidence[i] = ask->setup.incidence;
+    pose->wand_length[i] = ask->setup.wand_length;
+    pose->gearing[i] = ask->setup.gearing;
+    pose->rod[i] = ask->setup.rod;
 }
 
-static void pack(const lw_ask *ask, lw_balance_state *state, int i)
+void lw_pose_settle(lw_pose *pose, int i, const lw_ask *ask, const lw_solution *solution)
 {
-    lw_pose *p = &state->pose;
-    p->speed[i] = ask->start[0];
-    p->acceleration[i] = 0.0;
-    p->leeway[i] = ask->start[1];
-    p->ride_height[i] = ask->start[2];
-    p->pitch[i] = ask->start[3];
-    p->helm[i] = ask->start[4];
-    p->effort[i] = ask->start[5];
-    p->rudder_incidence[i] = ask->rudder;
-    p->sin_heel[i] = lw_sin(ask->heel);
-    p->cos_heel[i] = lw_cos(ask->heel);
-    p->place[i] = ask->place;
-    p->wind[i] = ask->wind;
-    p->sin_heading[i] = lw_sin(ask->heading);
-    p->cos_heading[i] = lw_cos(ask->heading);
-    p->incidence[i] = ask->setup.incidence;
-    p->wand_length[i] = ask->setup.wand_length;
-    p->gearing[i] = ask->setup.gearing;
-    p->rod[i] = ask->setup.rod;
-    state->level[i] = ask->level ? -1 : 0;
-    state->towed[i] = ask->towed ? -1 : 0;
+    const double *x = solution->x;
+    if (ask->towed) pose->acceleration[i] = x[0];
+    if (!ask->towed) pose->speed[i] = x[0];
+    pose->leeway[i] = x[1];
+    pose->ride_height[i] = x[2];
+    if (ask->level) pose->rudder_incidence[i] = x[3];
+    if (!ask->level) pose->pitch[i] = x[3];
+    pose->helm[i] = x[4];
+    pose->effort[i] = x[5];
 }
 
-static lw_flight flight_of(const lw_craft *craft, const lw_ask *ask, const lw_balance_state *s, int i)
+static lw_flight flight_of(const lw_craft *craft, const lw_ask *ask, const lw_pose *p,
+                           const lw_loads *l, int i)
 {
-    const lw_pose *p = &s->pose;
-    const lw_loads *l = &s->loads;
     const double V = p->speed[i], effort = p->effort[i];
     const double a_x = l->apparent_x[i], a_y = l->apparent_y[i];
     const double u[3] = {l->through.x[i] / V, l->through.y[i] / V, l->through.z[i] / V};
@@ -100,35 +102,53 @@ static lw_flight flight_of(const lw_craft *craft, const lw_ask *ask, const lw_ba
         .main_lift_coefficient = l->main.coefficient[i],
         .rudder_lift_coefficient = l->rudder.coefficient[i],
         .acceleration = p->acceleration[i],
-        .residual = s->residual[i],
-        .iterations = s->rounds[i],
     };
 }
 
-static lw_answer answer_of(const lw_craft *craft, const lw_ask *ask, const lw_balance_state *s, int i)
+// What a solution says; where no balance was found, only the question and how near it came.
+static lw_answer answer_of(const lw_craft *craft, const lw_ask *ask, const lw_solution *solution,
+                           const lw_pose *pose, const lw_loads *loads, int i)
 {
     lw_answer answer = {.outcome = LW_NO_BALANCE};
-    if (!(s->residual[i] < LW_RESIDUAL)) {
-        answer.flight.wind = ask->wind;
-        answer.flight.heading = ask->heading;
-        answer.flight.residual = fmin(fabs(s->residual[i]), 1e9);
-        answer.flight.iterations = s->rounds[i];
-        return answer;
+    answer.flight.wind = ask->wind;
+    answer.flight.heading = ask->heading;
+    if (solution->residual < LW_RESIDUAL) {
+        answer.outcome = loads->hull.immersed[i] > 0.0 ? LW_FLOATS : LW_FLIES;
+        answer.flight = flight_of(craft, ask, pose, loads, i);
+        answer.margins = lw_margins_of(craft, pose, loads, i);
     }
-    answer.outcome = s->loads.hull.immersed[i] > 0.0 ? LW_FLOATS : LW_FLIES;
-    answer.flight = flight_of(craft, ask, s, i);
-    answer.margins = lw_margins_of(craft, s, i);
+    answer.flight.residual = solution->residual < 1e9 ? solution->residual : 1e9;  // NaN too
+    answer.flight.iterations = solution->rounds;
     return answer;
 }
 
+static void answer_some(const lw_craft *craft, const lw_ask *asks, const lw_solution *solutions,
+                        lw_answer *answers, size_t n)
+{
+    lw_pose pose;
+    lw_loads loads;
+    for (int i = 0; i < LW_WIDTH; i++) {
+        const size_t k = (size_t)i < n ? (size_t)i : n - 1;
+        lw_pose_put(&pose, i, &asks[k]);
+        lw_pose_settle(&pose, i, &asks[k], &solutions[k]);
+    }
+    lw_pose_all_loads(craft, &pose, &loads);
+    for (size_t i = 0; i < n; i++) {
+        answers[i] = answer_of(craft, &asks[i], &solutions[i], &pose, &loads, (int)i);
+    }
+}
+
+#define BATCH 64  // asks solved before their answers are written out
+
 void lw_balance(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, size_t n)
 {
-    lw_balance_state state;
-    for (size_t first = 0; first < n; first += LW_WIDTH) {
-        for (int i = 0; i < LW_WIDTH; i++) pack(&asks[lane_of(first, i, n)], &state, i);
-        lw_balance_lanes(craft, &state);
-        for (int i = 0; i < LW_WIDTH && first + (size_t)i < n; i++) {
-            answers[first + (size_t)i] = answer_of(craft, &asks[first + (size_t)i], &state, i);
+    lw_solution solutions[BATCH];
+    for (size_t first = 0; first < n; first += BATCH) {
+        const size_t some = n - first < BATCH ? n - first : BATCH;
+        lw_solve(craft, asks + first, solutions, some);
+        for (size_t k = 0; k < some; k += LW_WIDTH) {
+            const size_t few = some - k < LW_WIDTH ? some - k : LW_WIDTH;
+            answer_some(craft, asks + first + k, solutions + k, answers + first + k, few);
         }
     }
 }

@@ -1,75 +1,80 @@
 // balance.c - six equations, six unknowns, LW_WIDTH balances side by side.
 // SPDX-License-Identifier: MIT
 //
-// A damped Newton method whose inverse Jacobian is differenced once and then kept up by Broyden's
-// update [broyden-1965]; it is differenced again when progress is poor. Every decision is taken
-// lane by lane, so that a lane's path does not depend on its neighbours.
+// A damped Newton method whose inverse Jacobian is kept up by Broyden's update [broyden-1965] and
+// differenced anew when progress is poor. Far from a balance the quick motions (heave, sway, roll,
+// pitch, yaw) settle first with the speed held, and the speed is let go after; together they would
+// slow the boat down to get rid of lift that a little more ride height takes away.
+// Every decision is taken lane by lane, so an answer does not depend on its neighbours.
 
-#include "boat/force.h"
 #include "flight/balance.h"
 
-#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) && !defined(LW_ONE_TARGET)
-#define LW_CLONES __attribute__((target_clones("avx512f", "avx2", "default")))
-#else
-#define LW_CLONES
-#endif
+#include "solve/matrix.h"
+#include "lullwise/elementary.h"
 
-#define N 6
-
-typedef struct matrix {
-    lw_lanes at[N][N];
-} matrix;
+#define N           LW_UNKNOWNS
+#define ROUNDS_MOST 48
+#define SHRINK_LEAST 2e-3
+#define SETTLED     1e-4  // sum of squares below which a held speed is let go
 
 // Longest step in each unknown, and how far the differencing goes: 1e-6 of it.
 static const double reach[2][N] = {
     {1.0, 0.06, 0.15, 0.06, 0.15, 0.7},  // speed, leeway, ride height, pitch, helm, effort
     {3.0, 0.06, 0.15, 0.08, 0.15, 0.7},  // acceleration, ..., rudder incidence, ...
 };
+static const double low[2][N] = {{0.2, -0.35, -0.6, -0.35, -0.8, -1.0},
+                                 {-30.0, -0.35, -0.6, -0.5, -0.8, -1.0}};
+static const double high[2][N] = {{22.0, 0.35, 1.6, 0.35, 0.8, 3.0},
+                                  {30.0, 0.35, 1.6, 0.5, 0.8, 3.0}};
 
-static const double low[N] = {0.2, -0.35, -0.6, -0.35, -0.8, -1.0};
-static const double high[N] = {22.0, 0.35, 1.6, 0.35, 0.8, 3.0};
-
-typedef struct lanes_problem {
+typedef struct search {
     const lw_craft *craft;
-    lw_pose pose;
-    lw_mask level, towed;
-} lanes_problem;
+    lw_pose pose;             // what is given, lane by lane; its unknowns are those of the start
+    lw_mask level, towed;     // which of each pair of unknowns is sought
+    lw_mask held;             // towed for now, to be let go
+    lw_mask entering, stale;  // to be looked at first; to be differenced
+    lw_mask active;
+    lw_lanes x[N], r[N];
+    lw_matrix inverse;
+    lw_lanes merit, shrink, age, rounds;
+    size_t ask[LW_WIDTH];
+} search;
 
-LW_INLINE void unknowns_of(const lanes_problem *p, lw_lanes x[N])
+LW_INLINE void put_unknowns(lw_pose *pose, lw_mask level, lw_mask towed, const lw_lanes x[N])
 {
-    x[0] = lw_select(p->towed, p->pose.acceleration, p->pose.speed);
-    x[1] = p->pose.leeway;
-    x[2] = p->pose.ride_height;
-    x[3] = lw_select(p->level, p->pose.rudder_incidence, p->pose.pitch);
-    x[4] = p->pose.helm;
-    x[5] = p->pose.effort;
+    pose->acceleration = lw_select(towed, x[0], lw_all(0.0));
+    pose->speed = lw_select(towed, pose->speed, x[0]);
+    pose->leeway = x[1];
+    pose->ride_height = x[2];
+    pose->rudder_incidence = lw_select(level, x[3], pose->rudder_incidence);
+    pose->pitch = lw_select(level, pose->pitch, x[3]);
+    pose->helm = x[4];
+    pose->effort = x[5];
 }
 
-LW_INLINE void put_unknowns(lanes_problem *p, const lw_lanes x[N])
+LW_INLINE void residual_of(const lw_craft *craft, const lw_pose *pose, lw_lanes r[N])
 {
-    p->pose.acceleration = lw_select(p->towed, x[0], p->pose.acceleration);
-    p->pose.speed = lw_select(p->towed, p->pose.speed, x[0]);
-    p->pose.leeway = x[1];
-    p->pose.ride_height = x[2];
-    p->pose.rudder_incidence = lw_select(p->level, x[3], p->pose.rudder_incidence);
-    p->pose.pitch = lw_select(p->level, p->pose.pitch, x[3]);
-    p->pose.helm = x[4];
-    p->pose.effort = x[5];
-}
-
-static inline void residual_at(const lanes_problem *p, const lw_lanes x[N], lw_lanes r[N])
-{
-    lanes_problem q = *p;
-    put_unknowns(&q, x);
-    const lw_loads loads = lw_pose_loads(q.craft, &q.pose);
+    const lw_loads loads = lw_pose_loads(craft, pose);
     for (int i = 0; i < N; i++) r[i] = loads.residual[i];
 }
 
-LW_INLINE lw_lanes greatest(const lw_lanes r[N])
+LW_INLINE void residual_at(const search *s, const lw_lanes x[N], lw_lanes r[N])
 {
-    lw_lanes most = lw_all(0.0);
-    for (int i = 0; i < N; i++) most = lw_lanes_max(most, lw_lanes_abs(r[i]));
-    return most;
+    lw_pose pose = s->pose;
+    put_unknowns(&pose, s->level, s->towed, x);
+    residual_of(s->craft, &pose, r);
+}
+
+LW_INLINE lw_lanes either(lw_mask second, const double of[2][N], int i)
+{
+    return lw_select(second, lw_all(of[1][i]), lw_all(of[0][i]));
+}
+
+// Which of the two unknowns stands in place i: the second of its pair or the first.
+LW_INLINE lw_mask second_of(const search *s, int i)
+{
+    const lw_mask none = {0};
+    return i == 0 ? s->towed : i == 3 ? s->level : none;
 }
 
 LW_INLINE lw_lanes squares(const lw_lanes r[N])
@@ -79,224 +84,196 @@ LW_INLINE lw_lanes squares(const lw_lanes r[N])
     return sum;
 }
 
-LW_INLINE lw_lanes longest(const lanes_problem *p, int i)
+LW_INLINE lw_lanes greatest(const lw_lanes r[N])
 {
-    const lw_mask other = i == 0 ? p->towed : p->level;
-    return lw_select(other, lw_all(reach[1][i]), lw_all(reach[0][i]));
+    lw_lanes most = lw_all(0.0);
+    for (int i = 0; i < N; i++) most = lw_lanes_max(most, lw_lanes_abs(r[i]));
+    return most;
 }
 
-LW_INLINE void swap_where(lw_mask where, lw_lanes *a, lw_lanes *b)
+// Copies lane `from` of a pose into lane `to` of another.
+LW_INLINE void copy_lane(lw_pose *pose, int to, const lw_pose *source, int from)
 {
-    const lw_lanes old = *a;
-    *a = lw_select(where, *b, old);
-    *b = lw_select(where, old, *b);
+    lw_lanes *out = (lw_lanes *)pose;
+    const lw_lanes *in = (const lw_lanes *)source;
+    for (size_t k = 0; k < sizeof(lw_pose) / sizeof(lw_lanes); k++) out[k][to] = in[k][from];
 }
 
-// Inverse by Gauss-Jordan elimination with row pivots chosen lane by lane.
-LW_INLINE void invert(matrix *a, matrix *inverse)
+// Jacobians of the lanes in `where` by differences: the poses to look at, one for each lane and
+// unknown, are packed into full lanes.
+LW_INLINE void difference(search *s, lw_mask where)
 {
+    lw_matrix jacobian, fresh;
     for (int i = 0; i < N; i++) {
-        for (int j = 0; j < N; j++) inverse->at[i][j] = lw_all(i == j);
+        for (int j = 0; j < N; j++) jacobian.at[i][j] = lw_all(i == j);
     }
-    for (int k = 0; k < N; k++) {
-        for (int i = k + 1; i < N; i++) {
-            const lw_mask larger = lw_lanes_abs(a->at[i][k]) > lw_lanes_abs(a->at[k][k]);
-            for (int j = 0; j < N; j++) {
-                if (j >= k) swap_where(larger, &a->at[k][j], &a->at[i][j]);
-                swap_where(larger, &inverse->at[k][j], &inverse->at[i][j]);
+    lw_pose here = s->pose, pack = s->pose;
+    put_unknowns(&here, s->level, s->towed, s->x);
+    int lane[LW_WIDTH], unknown[LW_WIDTH], packed = 0;
+    lw_lanes r[N], d[N];
+    for (int j = 0; j < N; j++) d[j] = 1e-6 * either(second_of(s, j), reach, j);
+    for (int k = 0; k < LW_WIDTH * N; k++) {
+        const int i = k / N, j = k % N;
+        const int is_last = k == LW_WIDTH * N - 1;
+        if (where[i]) {
+            lw_pose moved = here;
+            lw_lanes x[N];
+            for (int n = 0; n < N; n++) x[n] = n == j ? s->x[n] + d[n] : s->x[n];
+            put_unknowns(&moved, s->level, s->towed, x);
+            copy_lane(&pack, packed, &moved, i);
+            lane[packed] = i, unknown[packed] = j, packed++;
+        }
+        if (packed < LW_WIDTH && !(is_last && packed)) continue;
+        residual_of(s->craft, &pack, r);
+        for (int p = 0; p < packed; p++) {
+            const int to = lane[p], n = unknown[p];
+            const double moved_by = (s->x[n][to] + d[n][to]) - s->x[n][to];
+            for (int e = 0; e < N; e++) {
+                jacobian.at[e][n][to] = (r[e][p] - s->r[e][to]) / moved_by;
             }
         }
-        const lw_lanes pivot = a->at[k][k];
-        const lw_lanes d = 1.0 / lw_select(lw_lanes_abs(pivot) < 1e-12, lw_all(1e-12), pivot);
-        for (int j = 0; j < N; j++) {
-            if (j > k) a->at[k][j] *= d;
-            inverse->at[k][j] *= d;
-        }
-        for (int i = 0; i < N; i++) {
-            if (i == k) continue;
-            const lw_lanes f = a->at[i][k];
-            for (int j = 0; j < N; j++) {
-                if (j > k) a->at[i][j] -= f * a->at[k][j];
-                inverse->at[i][j] -= f * inverse->at[k][j];
-            }
-        }
+        packed = 0;
     }
+    lw_matrix_invert(&jacobian, &fresh);
+    lw_matrix_take(&s->inverse, &fresh, where);
+    s->age = lw_select(where, lw_all(0.0), s->age);
 }
 
-// Inverse Jacobian by differences, taken over by the lanes in `where`.
-static inline void difference(const lanes_problem *p, const lw_lanes x[N], const lw_lanes r[N],
-                              lw_mask where, matrix *inverse)
-{
-    matrix jacobian, fresh;
-    for (int j = 0; j < N; j++) {
-        lw_lanes moved[N], there[N];
-        const lw_lanes d = 1e-6 * longest(p, j);
-        for (int i = 0; i < N; i++) moved[i] = i == j ? x[i] + d : x[i];
-        residual_at(p, moved, there);
-        const lw_lanes per = 1.0 / (moved[j] - x[j]);
-        for (int i = 0; i < N; i++) jacobian.at[i][j] = (there[i] - r[i]) * per;
-    }
-    invert(&jacobian, &fresh);
-    for (int i = 0; i < N; i++) {
-        for (int j = 0; j < N; j++) {
-            inverse->at[i][j] = lw_select(where, fresh.at[i][j], inverse->at[i][j]);
-        }
-    }
-}
-
-// Newton's step, shortened as a whole to the longest step of each unknown.
-LW_INLINE void newton_step(const lanes_problem *p, const matrix *inverse, const lw_lanes r[N],
-                           lw_lanes s[N])
+// Newton's step, shortened as a whole to the longest step of each unknown; none for lanes that
+// enter. Ends at `trial`, inside the bounds.
+LW_INLINE void step(const search *s, lw_lanes trial[N], lw_lanes moved[N])
 {
     lw_lanes part = lw_all(1.0);
+    lw_matrix_times(&s->inverse, s->r, moved);
     for (int i = 0; i < N; i++) {
-        s[i] = lw_all(0.0);
-        for (int j = 0; j < N; j++) s[i] -= inverse->at[i][j] * r[j];
-        const lw_lanes room = longest(p, i) / lw_lanes_max(lw_lanes_abs(s[i]), lw_all(1e-300));
-        part = lw_lanes_min(part, room);
+        const lw_lanes size = lw_lanes_max(lw_lanes_abs(moved[i]), lw_all(1e-300));
+        part = lw_lanes_min(part, either(second_of(s, i), reach, i) / size);
     }
-    for (int i = 0; i < N; i++) s[i] *= part;
+    part = lw_select(s->entering, lw_all(0.0), part * s->shrink);
+    for (int i = 0; i < N; i++) {
+        const lw_mask second = second_of(s, i);
+        trial[i] = lw_lanes_clamp(s->x[i] - part * moved[i], either(second, low, i),
+                                  either(second, high, i));
+        moved[i] = trial[i] - s->x[i];
+    }
 }
 
-LW_INLINE lw_lanes bounded(const lanes_problem *p, int i, lw_lanes x)
+// What a look at `trial` means for each lane: a step that gains is taken; one that does not is
+// differenced anew and, if it was new already, shortened.
+LW_INLINE void judge(search *s, const lw_lanes trial[N], const lw_lanes moved[N],
+                     const lw_lanes looked[N])
 {
-    lw_lanes least = lw_all(low[i]), most = lw_all(high[i]);
-    if (i == 0) least = lw_select(p->towed, lw_all(-30.0), least);
-    if (i == 0) most = lw_select(p->towed, lw_all(30.0), most);
-    if (i == 3) least = lw_select(p->level, lw_all(-0.5), least);
-    if (i == 3) most = lw_select(p->level, lw_all(0.5), most);
-    return lw_lanes_clamp(x, least, most);
+    lw_lanes change[N];
+    for (int i = 0; i < N; i++) change[i] = looked[i] - s->r[i];
+    const lw_lanes merit = squares(looked);
+    const lw_mask enters = s->entering;
+    const lw_mask gains = enters | (s->active & (merit < s->merit * (1.0 - 1e-4 * s->shrink)));
+    const lw_mask poor = gains & ~enters & (merit > 0.1 * s->merit) & (s->age >= 2.0);
+    const lw_mask fails = s->active & ~gains, was_new = s->age == 0.0;
+
+    lw_matrix_broyden(&s->inverse, moved, change, gains & ~enters);
+    for (int i = 0; i < N; i++) {
+        s->x[i] = lw_select(gains, trial[i], s->x[i]);
+        s->r[i] = lw_select(gains, looked[i], s->r[i]);
+    }
+    s->merit = lw_select(gains, merit, s->merit);
+    const lw_lanes longer = lw_lanes_min(2.0 * s->shrink, lw_all(1.0));
+    s->shrink = lw_select(gains, longer, lw_select(fails & was_new, 0.4 * s->shrink, s->shrink));
+    s->stale = enters | poor | (fails & ~was_new);
+    s->age = lw_select(fails & was_new, s->age, s->age + 1.0);
+    s->entering = (lw_mask){0};
+    s->rounds += 1.0;
 }
 
-// Broyden's update: inverse += (s - H y) (s H) / (s H y).
-LW_INLINE void broyden(matrix *inverse, const lw_lanes s[N], const lw_lanes y[N], lw_mask where)
+// Lets the speed go where the quick motions have settled, and holds it where a lane came in far off.
+LW_INLINE void hold_or_let_go(search *s, lw_mask came_in)
 {
-    lw_lanes Hy[N], sH[N], sHy = lw_all(0.0);
-    for (int i = 0; i < N; i++) {
-        Hy[i] = sH[i] = lw_all(0.0);
-        for (int j = 0; j < N; j++) {
-            Hy[i] += inverse->at[i][j] * y[j];
-            sH[i] += s[j] * inverse->at[j][i];
-        }
-        sHy += s[i] * Hy[i];
-    }
-    const lw_mask sound = where & (lw_lanes_abs(sHy) > 1e-30);
-    const lw_lanes per = lw_select(sound, 1.0 / lw_select(sound, sHy, lw_all(1.0)), lw_all(0.0));
-    for (int i = 0; i < N; i++) {
-        const lw_lanes u = (s[i] - Hy[i]) * per;
-        for (int j = 0; j < N; j++) inverse->at[i][j] += u * sH[j];
-    }
+    const lw_mask far = came_in & ~s->towed & (s->merit > 1e-2);
+    const lw_lanes V = s->pose.speed;
+    s->pose.speed = lw_select(far, s->x[0], V);
+    s->x[0] = lw_select(far, lw_all(0.0), s->x[0]);
+    s->held |= far;
+    s->towed |= far;
+
+    const lw_mask settled = s->held & ~far & (s->merit < SETTLED);
+    s->x[0] = lw_select(settled, s->pose.speed, s->x[0]);
+    s->held &= ~settled;
+    s->towed &= ~settled;
+    s->entering |= settled;
+    s->shrink = lw_select(settled, lw_all(1.0), s->shrink);
 }
 
-// Lets the speed go in the lanes of `where`, which were towed: the acceleration they had becomes
-// their surge residual, and the inverse follows by one column (Sherman and Morrison).
-LW_INLINE void let_go(lanes_problem *p, lw_lanes x[N], lw_lanes r[N], lw_mask where,
-                      matrix *inverse)
+static void enter(search *s, int i, const lw_ask *ask, size_t which)
 {
-    lw_lanes zero_way[N], faster[N], column[N], H[N], before[N];
-    const lw_lanes a = x[0], V = p->pose.speed;
-    const double d = 1e-5;
-    for (int i = 0; i < N; i++) before[i] = x[i];
-    p->towed &= ~where;
-    p->pose.acceleration = lw_select(where, lw_all(0.0), p->pose.acceleration);
-    x[0] = lw_select(where, V, x[0]);
-    residual_at(p, x, zero_way);
-    for (int i = 0; i < N; i++) faster[i] = i == 0 ? x[0] + d : x[i];
-    residual_at(p, faster, column);
+    lw_pose_put(&s->pose, i, ask);
+    s->ask[i] = which;
+    s->level[i] = ask->level ? -1 : 0;
+    s->towed[i] = ask->towed ? -1 : 0;
+    s->held[i] = 0;
+    s->entering[i] = s->active[i] = -1;
+    s->stale[i] = 0;
+    for (int k = 0; k < N; k++) s->x[k][i] = ask->start[k];
+    if (ask->towed) s->x[0][i] = 0.0;
+    if (ask->level) s->x[3][i] = ask->rudder;
+    s->shrink[i] = 1.0;
+    s->age[i] = s->rounds[i] = s->merit[i] = 0.0;
+}
 
-    // the column for speed less that for acceleration
-    const lw_lanes per_a = 1.0 / lw_select(lw_lanes_abs(a) < 1e-6, lw_all(1e-6), a);
-    const lw_mask moved = where & (lw_lanes_abs(a) >= 1e-6);
-    for (int i = 0; i < N; i++) {
-        const lw_lanes by_a = lw_select(moved, (r[i] - zero_way[i]) * per_a, lw_all(i ? 0.0 : -0.1));
-        column[i] = (column[i] - zero_way[i]) / d - by_a;
-    }
-    lw_lanes under = lw_all(1.0);
-    for (int i = 0; i < N; i++) {
-        H[i] = lw_all(0.0);
-        for (int j = 0; j < N; j++) H[i] += inverse->at[i][j] * column[j];
-    }
-    under += H[0];
-    const lw_mask sound = where & (lw_lanes_abs(under) > 1e-9);
-    const lw_lanes per = lw_select(sound, 1.0 / lw_select(sound, under, lw_all(1.0)), lw_all(0.0));
-    for (int j = 0; j < N; j++) {
-        const lw_lanes row = inverse->at[0][j] * per;
-        for (int i = 0; i < N; i++) inverse->at[i][j] -= H[i] * row;
-    }
-    for (int i = 0; i < N; i++) {
-        x[i] = lw_select(where, x[i], before[i]);
-        r[i] = lw_select(where, zero_way[i], r[i]);
+static void leave(const search *s, int i, lw_solution *solution)
+{
+    const lw_lanes size = greatest(s->r);
+    for (int k = 0; k < N; k++) solution->x[k] = s->x[k][i];
+    solution->residual = s->held[i] ? 1.0 : size[i];  // no balance with the speed still held
+    solution->rounds = s->rounds[i];
+}
+
+// Replaces the lanes that are done by asks that wait.
+LW_INLINE void exchange(search *s, const lw_ask *asks, lw_solution *solutions, size_t n, size_t *next)
+{
+    const lw_mask done = s->active & ~s->entering &
+                         ((greatest(s->r) < 0.5 * LW_RESIDUAL) & ~s->held);
+    const lw_mask over = s->active & ((s->rounds >= (double)ROUNDS_MOST) | (s->shrink < SHRINK_LEAST));
+    for (int i = 0; i < LW_WIDTH; i++) {
+        if (!(done[i] | over[i])) continue;
+        leave(s, i, &solutions[s->ask[i]]);
+        s->active[i] = 0;
+        if (*next < n) enter(s, i, &asks[*next], *next), (*next)++;
     }
 }
 
-// Solves in place; converged lanes stand still while the others go on.
 LW_CLONES
-void lw_balance_lanes(const lw_craft *craft, lw_balance_state *state)
+void lw_solve(const lw_craft *craft, const lw_ask *asks, lw_solution *solutions, size_t n)
 {
-    lanes_problem p = {craft, state->pose, state->level, state->towed};
-    lw_lanes x[N], r[N];
-    unknowns_of(&p, x);
-    residual_at(&p, x, r);
-
-    // far from a balance, the quick motions settle first, at the speed of the start
-    lw_mask held = ~state->towed & (squares(r) > 1e-2);
-    p.towed |= held;
-    unknowns_of(&p, x);
-
-    matrix inverse;
-    for (int i = 0; i < N; i++) {
-        for (int j = 0; j < N; j++) inverse.at[i][j] = lw_all(0.0);
+    search s = {.craft = craft};
+    size_t next = 0;
+    for (int i = 0; i < LW_WIDTH && n > 0; i++) {
+        enter(&s, i, &asks[next < n ? next : n - 1], next);
+        if (next < n) {
+            next++;
+        } else {
+            s.active[i] = s.entering[i] = 0;
+        }
     }
-    lw_lanes size = greatest(r), merit = squares(r), shrink = lw_all(1.0), rounds = lw_all(0.0), age = lw_all(0.0);
-    lw_mask stale = ~(lw_mask){0};
-    lw_mask active = size > 0.5 * LW_RESIDUAL;
-
-    for (int round = 0; round < 60 && lw_any(active); round++) {
-        if (lw_any(active & stale)) {
-            difference(&p, x, r, active & stale, &inverse);
-            age = lw_select(active & stale, lw_all(0.0), age);
-        }
-        lw_lanes s[N], trial[N], r_trial[N], y[N];
-        newton_step(&p, &inverse, r, s);
-        for (int i = 0; i < N; i++) {
-            trial[i] = bounded(&p, i, x[i] + shrink * s[i]);
-            s[i] = trial[i] - x[i];
-        }
-        residual_at(&p, trial, r_trial);
-        for (int i = 0; i < N; i++) y[i] = r_trial[i] - r[i];
-
-        // a step that gains is taken; one that does not is halved, with fresh derivatives
-        const lw_lanes merit_trial = squares(r_trial);
-        const lw_mask gains = active & (merit_trial < merit * (1.0 - 1e-4 * shrink));
-        const lw_mask good = gains & (merit_trial < 0.1 * merit);
-        const lw_mask fails = active & ~gains;
-        broyden(&inverse, s, y, gains);
-        for (int i = 0; i < N; i++) {
-            x[i] = lw_select(gains, trial[i], x[i]);
-            r[i] = lw_select(gains, r_trial[i], r[i]);
-        }
-        // a stale failing lane is differenced first, and only then shortens its step
-        const lw_mask was_fresh = age == 0.0;
-        shrink = lw_select(gains, lw_lanes_min(2.0 * shrink, lw_all(1.0)),
-                           lw_select(fails & was_fresh, 0.4 * shrink, shrink));
-        stale = (fails & ~was_fresh) | (gains & ~good & (age >= 2.0));
-        age += 1.0;
-        age = lw_select(fails & was_fresh, lw_all(0.0), age);
-        merit = lw_select(gains, merit_trial, merit);
-        size = greatest(r);
-        const lw_mask ready = held & (merit < 1e-4);
-        if (lw_any(ready)) {
-            let_go(&p, x, r, ready, &inverse);
-            held &= ~ready;
-            merit = squares(r), size = greatest(r);
-            shrink = lw_select(ready, lw_all(1.0), shrink);
-        }
-        rounds += lw_select(active, lw_all(1.0), lw_all(0.0));
-        active &= (size > 0.5 * LW_RESIDUAL) & (shrink > 1e-4);
+    while (lw_any(s.active)) {
+        if (lw_any(s.active & s.stale)) difference(&s, s.active & s.stale);
+        lw_lanes trial[N], moved[N], looked[N];
+        step(&s, trial, moved);
+        residual_at(&s, trial, looked);
+        const lw_mask came_in = s.entering & (s.rounds == 0.0);
+        judge(&s, trial, moved, looked);
+        hold_or_let_go(&s, came_in);
+        exchange(&s, asks, solutions, n, &next);
     }
-    put_unknowns(&p, x);
-    state->pose = p.pose;
-    state->residual = size;
-    state->rounds = rounds;
-    state->loads = lw_pose_loads(craft, &p.pose);
+}
+
+LW_CLONES
+void lw_pose_residual(const lw_craft *craft, const lw_pose *pose, lw_lanes residual[N])
+{
+    residual_of(craft, pose, residual);
+}
+
+LW_CLONES
+void lw_pose_all_loads(const lw_craft *craft, const lw_pose *pose, lw_loads *loads)
+{
+    *loads = lw_pose_loads(craft, pose);
 }

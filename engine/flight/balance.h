@@ -1,4 +1,4 @@
-// balance.h - the solver's lanes: poses side by side, with what was found of each.
+// balance.h - the solver's lanes: poses side by side, and what was found of each.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_BALANCE_LANES_H
@@ -7,14 +7,34 @@
 #include "boat/force.h"
 #include "lullwise/flight.h"
 
-typedef struct lw_balance_state {
-    lw_pose pose;           // in: where to start; out: where the solver ended
-    lw_mask level, towed;   // which of pitch and rudder incidence, speed and acceleration is found
-    lw_lanes residual;      // greatest left, in weights
-    lw_lanes rounds;
-    lw_loads loads;         // at the end
-} lw_balance_state;
+#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) && !defined(__SANITIZE_ADDRESS__)
+#define LW_CLONES __attribute__((target_clones("avx2", "default")))
+#else
+#define LW_CLONES
+#endif
 
-void lw_balance_lanes(const lw_craft *craft, lw_balance_state *state);
+#define LW_UNKNOWNS 6
+
+// Where one search ended.
+typedef struct lw_solution {
+    double x[LW_UNKNOWNS];  // speed or acceleration, leeway, ride height, pitch or rudder, helm, effort
+    double residual;        // greatest left, in weights
+    double rounds;
+} lw_solution;
+
+// Lane i of a pose from an ask, at its start.
+void lw_pose_put(lw_pose *pose, int i, const lw_ask *ask);
+
+// Lane i of a pose, moved to a solution of the ask it was put from.
+void lw_pose_settle(lw_pose *pose, int i, const lw_ask *ask, const lw_solution *solution);
+
+// Residuals of a pose; what the solver drives to zero.
+void lw_pose_residual(const lw_craft *craft, const lw_pose *pose, lw_lanes residual[LW_UNKNOWNS]);
+
+// All loads of a pose.
+void lw_pose_all_loads(const lw_craft *craft, const lw_pose *pose, lw_loads *loads);
+
+// Solves n asks; a lane that is done takes the next ask.
+void lw_solve(const lw_craft *craft, const lw_ask *asks, lw_solution *solutions, size_t n);
 
 #endif

@@ -5,6 +5,7 @@
 
 #include <math.h>
 
+#include "lullwise/elementary.h"
 #include "lullwise/section.h"
 #include "lullwise/strut.h"
 
@@ -22,6 +23,7 @@ static const lw_margins scale = {.flap_up = 2.0 * LW_DEG,
                                  .rudder_stall = 2.0 * LW_DEG,
                                  .ventilation = 3.0 * LW_DEG,
                                  .helm = 5.0 * LW_DEG,
+                                 .heel = 2.0 * LW_DEG,
                                  .power = 0.2};
 
 static double at(const lw_margins *margins, size_t i)
@@ -51,10 +53,8 @@ static double pressure_left(const lw_craft *craft, const lw_foil_craft *foil, do
     return sigma + lw_section_least_pressure(foil->thickness, foil->ideal_lift, C_L);
 }
 
-lw_margins lw_margins_of(const lw_craft *craft, const lw_balance_state *state, int i)
+lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *p, const lw_loads *l, int i)
 {
-    const lw_loads *l = &state->loads;
-    const lw_pose *p = &state->pose;
     const lw_linkage_craft *k = &craft->linkage;
     const double flap = l->linkage.flap[i], V = p->speed[i], pitch = p->pitch[i];
     const double trough = lw_curve_at(&craft->trough, lw_all(p->wind[i]))[0];
@@ -75,6 +75,7 @@ lw_margins lw_margins_of(const lw_craft *craft, const lw_balance_state *state, i
         .main_stall = stall_left(l->main, i),
         .rudder_stall = stall_left(l->rudder, i),
         .ventilation = LW_VENTILATION_CERTAIN - strut,
+        .heel = lw_asin(p->sin_heel[i]) - craft->least_heel,
         .helm = craft->helm_limit - fabs(p->helm[i]),
         .power = fmin(1.0, 2.0 - p->effort[i]),
     };

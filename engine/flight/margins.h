@@ -6,6 +6,7 @@
 
 #include "flight/balance.h"
 
-lw_margins lw_margins_of(const lw_craft *craft, const lw_balance_state *state, int lane);
+lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *pose, const lw_loads *loads,
+                         int lane);
 
 #endif

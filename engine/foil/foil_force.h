@@ -5,14 +5,14 @@
 #define LW_FOIL_FORCE_H
 
 #include "lullwise/craft.h"
-#include "foil/friction.h"
 #include "foil/surface.h"
+#include "solve/curve.h"
 #include "solve/elementary.h"
 #include "solve/lanes.h"
 
 typedef struct lw_foil_flow {
     lw_lanes forward, upward;  // velocity of the foil through the water, in its own plane [m/s]
-    lw_lanes log_speed;        // ln(V)
+    lw_knot at_speed;          // ln(V) among the knots of the drag curves
     lw_lanes incidence;        // chord line to the boat's level line, less the downwash [rad]
     lw_lanes flap;             // trailing edge down positive [rad]
     lw_lanes depth;            // of the middle [m]
@@ -26,12 +26,13 @@ typedef struct lw_foil_load {
     lw_lanes angle;               // from the zero-lift angle, flap counted [rad]
 } lw_foil_load;
 
-// Growing without bound in, saturating at 1 out: x / (1 + x^8)^(1/8).  [judged] Within 0.1 % of x
-// up to 0.45, 1 % at 0.6, 8 % at 1: the lift curve bends before the stall.
+// Growing without bound in, held between -1 and 1 out, with rounded corners.  [judged] 1 % below x
+// at 0.6 and 5 % at 0.9: the lift curve bends before the stall.
 LW_INLINE lw_lanes lw_foil_stall(lw_lanes x)
 {
-    const lw_lanes x_2 = x * x, x_4 = x_2 * x_2;
-    return x / lw_lanes_sqrt(lw_lanes_sqrt(lw_lanes_sqrt(1.0 + x_4 * x_4)));
+    const double corner_2 = 0.01, half = 0.50249378105604451;  // slope 1 at x = 0
+    const lw_lanes up = x + 1.0, down = x - 1.0;
+    return half * (lw_lanes_sqrt(up * up + corner_2) - lw_lanes_sqrt(down * down + corner_2));
 }
 
 // Lift angle that a flap angle is worth, as a part of thin-aerofoil theory.
@@ -88,11 +89,10 @@ LW_INLINE lw_foil_load lw_foil_force(const lw_foil_craft *foil, double density, 
 
     // drag
     const double k = 0.008;  // growth of section drag from its least, per C_L^2  [judged]
-    const lw_lanes C_f = lw_friction_foil(flow.log_speed + foil->log_chord_over_nu);
     const lw_lanes off = C_L - foil->ideal_lift;
     const lw_lanes sin_2 = flow.flap * flow.flap;  // within 1 % of sin^2 below 10 deg
     const lw_lanes over = lw_lanes_max(lw_lanes_abs(share) - 0.9, lw_all(0.0));  // past the stall
-    const lw_lanes C_D = 2.0 * foil->form * C_f + k * off * off + foil->flap_drag * sin_2 +
+    const lw_lanes C_D = lw_curve_read(&foil->profile, flow.at_speed) + k * off * off + foil->flap_drag * sin_2 +
                          C_L * C_L * (1.0 + foil->drag_planform + sigma) / (LW_PI * A) +
                          0.5 * over * over;
 

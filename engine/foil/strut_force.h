@@ -5,8 +5,7 @@
 #define LW_STRUT_FORCE_H
 
 #include "lullwise/craft.h"
-#include "foil/friction.h"
-#include "solve/elementary.h"
+#include "solve/curve.h"
 #include "solve/lanes.h"
 
 typedef struct lw_strut_load {
@@ -35,21 +34,20 @@ LW_INLINE lw_lanes lw_strut_slope(lw_lanes aspect)
 // Side force and drag of a strut wetted over `wet` metres up from its foil, whose section meets
 // the flow at `angle`; `spray` from 0 (hull closes the surface) to 1 (pierced).
 //
-// Holds for    attached flow; the lift bends towards 0.9 near 15 deg, where a strut may ventilate.
+// Holds for    attached flow; the side force bends to 0.75 near 15 deg, where a strut may ventilate.
 // Leaves out   ventilation (a margin reports it), wave drag, rake.
 LW_INLINE lw_strut_load lw_strut_force(const lw_strut_craft *strut, double density, lw_lanes speed,
-                                       lw_lanes log_speed, lw_lanes angle, lw_lanes wet,
+                                       lw_knot at_speed, lw_lanes angle, lw_lanes wet,
                                        lw_lanes spray)
 {
-    const double most = 0.9;  // greatest side-force coefficient  [judged]
+    const double most = 0.9;  // where the straight slope would end  [judged]
     const lw_lanes q = 0.5 * density * speed * speed;
     const lw_lanes s = lw_lanes_max(wet, lw_all(0.02));
     const lw_lanes A = lw_strut_aspect(strut, s);
 
     const lw_lanes x = lw_strut_slope(A) * angle / most, x_2 = x * x;
-    const lw_lanes C_S = most * x / lw_lanes_sqrt(lw_lanes_sqrt(1.0 + x_2 * x_2));
-    const lw_lanes C_f = lw_friction_foil(log_speed + strut->log_chord_over_nu);
-    const lw_lanes C_D = 2.0 * strut->form * C_f + C_S * C_S / (LW_PI * A);
+    const lw_lanes C_S = most * x / (1.0 + 0.25 * x_2 * x_2);
+    const lw_lanes C_D = lw_curve_read(&strut->profile, at_speed) + C_S * C_S / (LW_PI * A);
 
     const lw_lanes qS = q * strut->chord * lw_lanes_max(wet, lw_all(0.0));
     return (lw_strut_load){.side = qS * C_S,

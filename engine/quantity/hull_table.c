@@ -18,6 +18,12 @@ static const lw_quantity rows[] = {
      .doc = "Greatest beam at the waterline, racks not counted. Float the boat with the sailor "
             "aboard, mark the water on both sides with tape, lift it out and measure across."},
 
+    {LW_MEMBER(lw_hull, transom_beam),   .symbol = "B_t",
+     .unit = LW_UNIT_M,    .min = 0.0,  .max = 1.0,  .preset = 0.2, .error = 0.01,
+     .usual_min = 0.05,    .usual_max = 0.5,  .decimals = 2,
+     .doc = "Beam of the transom at the height of the waterline marks. Tape. 0: the hull ends in "
+            "an edge."},
+
     {LW_MEMBER(lw_hull, draft),          .symbol = "T",
      .unit = LW_UNIT_M,    .min = 0.05, .max = 0.4,  .preset = 0.157, .error = 0.01,
      .usual_min = 0.1,     .usual_max = 0.2,  .decimals = 3,

@@ -34,6 +34,13 @@ static const lw_quantity rows[] = {
      .doc = "Drag area of the body to the wind, hiked. About a fifth of height squared, in m, "
             "times 0.6; a loose jacket adds a third. [judged]"},
 
+    {LW_MEMBER(lw_person, least_heel),   .symbol = "phi_0",
+     .unit = LW_UNIT_DEG,  .min = 0.0,  .max = 20.0, .preset = 8.0, .error = 2.0,
+     .usual_min = 3.0,     .usual_max = 12.0, .decimals = 0,
+     .doc = "Windward heel that this sailor wants in hand while flying: with less, a gust throws "
+            "the boat to leeward before the sheet is out. Phone level on a thwart, on video. "
+            "[common practice]"},
+
     {LW_MEMBER(lw_person, most_heel),   .symbol = "phi_m",
      .unit = LW_UNIT_DEG, .min = 0.0,  .max = 45.0,  .preset = 25.0, .error = 3.0,
      .usual_min = 5.0,    .usual_max = 32.0,  .decimals = 0,

@@ -12,6 +12,7 @@
 typedef struct lw_hull {
     double length;             // L      [m]   waterline, floating upright
     double beam;               // B      [m]   greatest, at the waterline
+    double transom_beam;       // B_t    [m]   at the waterline, aft
     double draft;              // T      [m]   of the bare hull with the sailor aboard
     double block;              // C_B    [-]   displaced volume / (L B T)
     double waterplane;         // C_WP   [-]   waterplane area / (L B)
@@ -110,6 +111,7 @@ typedef struct lw_person {
     double hike;           // y_h    [m]    body centre outside the rack's edge, fully hiked
     double body_height;    // z_b    [m]    body centre above the rack
     double drag_area;      // C_D A  [m^2]  body to the wind
+    double least_heel;     // phi_0  [rad]  windward heel wanted in hand, below which a gust throws her over
     double most_heel;      // phi_m  [rad]  greatest windward heel this sailor holds for a leg
 } lw_person;
 

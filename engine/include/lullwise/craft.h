@@ -11,6 +11,10 @@
 #include "lullwise/medium.h"
 
 #define LW_CURVE_KNOTS 49
+
+// Knots of the curves over ln V, V in m/s: 0.3 to 27 m/s.
+#define LW_SPEED_FIRST (-1.2)
+#define LW_SPEED_STEP  (4.5 / (LW_CURVE_KNOTS - 1))
 #define LW_HULL_STRIPS 6
 
 // A smooth function of one variable on evenly spaced knots.
@@ -30,23 +34,21 @@ typedef struct lw_foil_craft {
     double zero_lift_angle;       // [rad]
     double greatest_lift;         // C_Lmax of the whole foil, flap in line
     double ideal_lift;            // C_Li
-    double form;                  // section drag / two flat plates
+    lw_curve profile;             // section drag over ln V: 2 C_f form
     double flap_lift;             // tau_f b_f/b: angle worth of flap angle, thin aerofoil
     double flap_drag;             // factor of sin^2 of the flap angle
     double flap_moment;           // d c_m / d flap, about the quarter chord
     double moment;                // c_m0 about the quarter chord
     double junction_drag;         // area [m^2]
     double thickness;             // t/c
-    double log_chord_over_nu;     // ln(c / nu)
 } lw_foil_craft;
 
 typedef struct lw_strut_craft {
     double chord;              // c_s [m]
     double length;             // l   [m]  hull bottom to foil
-    double form;               // section drag / two flat plates
+    lw_curve profile;          // section drag over ln V: 2 C_f form
     double spray_drag;         // area [m^2] of one pierced surface
     double foil_span;          // b_f [m]  of the foil below: an end plate
-    double log_chord_over_nu;  // ln(c_s / nu)
 } lw_strut_craft;
 
 typedef struct lw_linkage_craft {
@@ -59,10 +61,11 @@ typedef struct lw_hull_craft {
     double x[LW_HULL_STRIPS];      // of a strip, forward of the main foil [m]
     double width[LW_HULL_STRIPS];  // beam of the strip [m]
     double run[LW_HULL_STRIPS];    // its length along the hull [m]
+    double reach;                  // farthest strip from the main foil [m]
+    double transom_x, transom_beam;  // [m]
     double flare;                  // t_0 [m]: section area = beam T^2 / (T + t_0)
-    double form_factor;            // k
-    double log_length_over_nu;     // ln(L / nu)
-    lw_curve wave;                 // over speed [m/s]: R_w / (1/2 rho V^2 volume^2)  [1/m^4]
+    lw_curve friction;             // over ln V: (1 + k) C_f
+    lw_curve wave;                 // over ln V: R_w / (1/2 rho V^2 volume^2)  [1/m^4]
 } lw_hull_craft;
 
 typedef struct lw_sail_craft {
@@ -97,7 +100,7 @@ typedef struct lw_craft {
     double body_mass, body_z;             // sailor with gear [kg], [m]
     double body_inboard, body_reach;      // middle of the sailor to windward: sitting in, hiked [m]
     double place_aft, place_forward;      // bounds of the sailor's x [m]
-    double most_heel;                     // windward [rad]
+    double least_heel, most_heel;         // windward [rad]
 
     double pin_middle;                    // incidence at which the strut stands square [rad]
     double pin_arm;                       // foil below the bearing that the pin turns it about [m]

@@ -31,6 +31,7 @@ typedef struct lw_margins {
     double rudder_stall;   // [rad]
     double ventilation;    // [rad]    strut angle left to that at which air was seen to run down
     double helm;           // [rad]
+    double heel;           // [rad]    windward heel above the least that the sailor wants in hand
     double power;          // [-]      part of the sail's power that can still be taken off
 } lw_margins;
 #define LW_MARGIN_COUNT (sizeof(lw_margins) / sizeof(double))

@@ -1,0 +1,68 @@
+// range.h - from what wind a set-up flies on a course, up to what wind it is held, and what ends it.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_RANGE_H
+#define LW_RANGE_H
+
+#include "lullwise/flight.h"
+
+// clang-format off
+// A course to sail, with the headings that a sailor tries on it.
+//    name        text         direction   headings tried
+#define LW_COURSE_LIST(X)                                    \
+    X(UPWIND,     "upwind",      0.0,       32.0,  75.0)     \
+    X(REACH,      "reach",     100.0,      100.0, 100.0)     \
+    X(DOWNWIND,   "downwind",  180.0,      115.0, 165.0)
+// clang-format on
+
+typedef struct lw_course {
+    double direction;  // [rad] wanted, from the wind
+    double low, high;  // [rad] headings tried; equal: sailed straight
+} lw_course;
+
+#define LW_AS_COURSE(name, text, direction, low, high) LW_##name,
+typedef enum lw_course_kind { LW_COURSE_LIST(LW_AS_COURSE) LW_COURSE_COUNT } lw_course_kind;
+const char *lw_course_text(lw_course_kind kind);
+lw_course lw_course_of(lw_course_kind kind);
+
+// A leg straight to its mark, unless the mark lies too close to the wind or too far off it.
+lw_course lw_course_to(double direction);
+
+// One hullborne boat gathering way in a wind: what decides whether she flies.
+typedef struct lw_launch {
+    bool flies;          // through the hump and off the water
+    double speed;        // [m/s]   where she stays on the hull, or lifts off
+    double seconds;      // [s]     from a third of that speed to lift-off; 0 when she does not fly
+    double hump_spare;   // [m/s^2] least acceleration on the way; negative: the hump holds her
+    double hump_speed;   // [m/s]   where it is least
+} lw_launch;
+
+lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double wind, double heading);
+
+// Winds of a range, every knot.
+#define LW_RANGE_FIRST_KN 4
+#define LW_RANGE_WINDS    31
+
+typedef struct lw_range_point {
+    double wind;       // [m/s]
+    lw_answer trimmed; // fastest with the bow level
+    lw_answer puffed;  // the same wind as a puff: rudder and place as trimmed one puff below
+    bool is_held;      // both keep their margins
+} lw_range_point;
+
+typedef struct lw_range {
+    double launches_at;    // [m/s] least wind that lifts her off the water; 0: none tried
+    double stays_up_at;    // [m/s] least wind in which steady flight exists with the hull clear
+    double held_up_to;     // [m/s] greatest wind that keeps all margins, also as a puff
+    bool has_launch, has_flight, has_hold;
+    size_t ends_by;        // row of the margin that ends it
+    bool ends_in_puff;     // it is the puff at an unchanged rudder that ends it
+    lw_range_point at[LW_RANGE_WINDS];
+    lw_launch on_hull[LW_RANGE_WINDS];  // gathering way on the launching heading
+} lw_range;
+
+// Range of a set-up on a course when puffs come `puff` [m/s] above what the rudder is trimmed for.
+void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
+                 lw_range *range);
+
+#endif
