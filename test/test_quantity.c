@@ -145,7 +145,7 @@ TEST_FUNCTION(a_quantity_refuses_what_is_wrong_and_sets_nothing)
     CHECK(status_of(&length, "1.5.2 m") == LW_BAD_NUMBER);
     CHECK(status_of(&length, "0.98") == LW_UNIT_MISSING);
     CHECK(status_of(&length, "0.98 deg") == LW_BAD_UNIT);
-    CHECK(status_of(&length, "0.98 metres wide") == LW_BAD_UNIT);
+    CHECK(status_of(&length, "0.98 m wide") == LW_BAD_UNIT);
     CHECK(status_of(&length, "98 m") == LW_OUT_OF_RANGE);
     CHECK(status_of(&part, "0.5 m") == LW_BAD_UNIT);
 }
@@ -174,6 +174,8 @@ TEST_FUNCTION(distance_counts_single_edits)
     CHECK(lw_text_distance("kitten", "sitting") == 3);
     CHECK(lw_text_distance("", "abc") == 3);
     CHECK(lw_text_distance("Span", "span") == 0);
+    CHECK(lw_text_distance("nmae", "name") == 1);
+    CHECK(lw_text_distance("ab", "ba") == 1);
 }
 
 TEST_FUNCTION(the_nearest_key_is_found_and_a_far_one_is_not)
@@ -182,6 +184,7 @@ TEST_FUNCTION(the_nearest_key_is_found_and_a_far_one_is_not)
     CHECK_TEXT(lw_table_nearest(hull, "lenght")->key, "length");
     CHECK_TEXT(lw_table_nearest(hull, "windage")->key, "windage_area");
     CHECK(lw_table_nearest(hull, "spinnaker") == NULL);
+    CHECK(lw_table_nearest(hull, "spam") == NULL);
     CHECK(lw_table_nearest(hull, "") == NULL);
 }
 

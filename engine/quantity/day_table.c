@@ -15,7 +15,7 @@ static const lw_quantity wind_rows[] = {
     {LW_MEMBER(lw_wind, mean),   .symbol = "U",
      .unit = LW_UNIT_KN, .min = 0.0,  .max = 45.0, .preset = 0.0, .error = 1.0,
      .usual_min = 4.0,   .usual_max = 28.0,  .decimals = 1,
-     .doc = "Average of the same readings."},
+     .doc = "Average wind of the same readings."},
 
     {LW_MEMBER(lw_wind, puff),   .symbol = "U_p",
      .unit = LW_UNIT_KN, .min = 0.0,  .max = 60.0, .preset = 0.0, .error = 1.0,
@@ -31,7 +31,7 @@ static const lw_quantity wind_rows[] = {
     {LW_MEMBER(lw_wind, period), .symbol = "T_g",
      .unit = LW_UNIT_S,  .min = 5.0,  .max = 1800.0, .preset = 60.0, .error = 20.0,
      .usual_min = 20.0,  .usual_max = 600.0, .decimals = 0,
-     .doc = "From puff to puff. Watch over five puffs. [judged]"},
+     .doc = "Time from puff to puff. Watch over five puffs. [judged]"},
 };
 
 static const lw_quantity forecast_rows[] = {
@@ -56,8 +56,8 @@ static const lw_quantity sea_rows[] = {
     {LW_MEMBER(lw_sea, fetch),  .symbol = "F",
      .unit = LW_UNIT_KM, .min = 0.0,  .max = 1000.0, .preset = 0.0, .error = 0.3,
      .usual_min = 0.0,   .usual_max = 50.0, .decimals = 1,
-     .doc = "Open water to windward. From a map. 0: sheltered, flat. Used where height and period "
-            "are 0."},
+     .doc = "Length of open water to windward. From a map. 0: sheltered, flat. Used where height "
+            "and period are 0."},
 
     {LW_MEMBER(lw_sea, height), .symbol = "H_s",
      .unit = LW_UNIT_M,  .min = 0.0,  .max = 4.0,  .preset = 0.0, .error = 0.05,
@@ -68,15 +68,15 @@ static const lw_quantity sea_rows[] = {
     {LW_MEMBER(lw_sea, period), .symbol = "T_p",
      .unit = LW_UNIT_S,  .min = 0.0,  .max = 15.0, .preset = 0.0, .error = 0.3,
      .usual_min = 0.0,   .usual_max = 6.0,  .decimals = 1,
-     .doc = "From crest to crest at a fixed place. Time ten waves past a buoy, divide by ten. 0: "
-            "from fetch and wind."},
+     .doc = "Time from crest to crest at a fixed place: time ten waves past a buoy and divide by "
+            "ten. 0: from fetch and wind."},
 };
 
 static const lw_quantity water_rows[] = {
     {LW_MEMBER(lw_water, temperature), .symbol = "t_w",
      .unit = LW_UNIT_DEGC, .min = 0.0, .max = 40.0, .preset = 15.0, .error = 1.0,
      .usual_min = 4.0,     .usual_max = 30.0, .decimals = 0,
-     .doc = "Of the water. Thermometer at arm's depth."},
+     .doc = "Temperature of the water. Thermometer at arm's depth."},
 
     {LW_MEMBER(lw_water, salinity),    .symbol = "S",
      .unit = LW_UNIT_GPKG, .min = 0.0, .max = 42.0, .preset = 35.0, .error = 3.0,
@@ -88,13 +88,13 @@ static const lw_quantity air_rows[] = {
     {LW_MEMBER(lw_air, temperature), .symbol = "t_a",
      .unit = LW_UNIT_DEGC, .min = -20.0, .max = 50.0,   .preset = 15.0, .error = 1.0,
      .usual_min = 3.0,     .usual_max = 38.0,   .decimals = 0,
-     .doc = "Of the air, in the shade. Thermometer."},
+     .doc = "Temperature of the air, in the shade. Thermometer."},
 
     {LW_MEMBER(lw_air, pressure),    .symbol = "p_a",
      .unit = LW_UNIT_HPA,  .min = 600.0, .max = 1080.0, .preset = 1013.0, .error = 3.0,
      .usual_min = 960.0,   .usual_max = 1045.0, .decimals = 0,
-     .doc = "Where you sail, not reduced to sea level. A phone's barometer, or the forecast less "
-            "12 hPa for each 100 m of height of the lake."},
+     .doc = "Air pressure where you sail, not reduced to sea level. A phone's barometer, or the "
+            "forecast less 12 hPa for each 100 m of height of the lake."},
 };
 
 static const lw_quantity cost_rows[] = {
@@ -103,10 +103,11 @@ static const lw_quantity cost_rows[] = {
      .usual_min = 15.0, .usual_max = 240.0,  .decimals = 0,
      .doc = "What a swim costs: from the fall to sailing again. A watch, or a guess. [judged]"},
 
-    {LW_MEMBER(lw_cost, touch),      .symbol = "t_touch",
-     .unit = LW_UNIT_S, .min = 0.0,  .max = 60.0,   .preset = 4.0, .error = 1.0,
-     .usual_min = 1.0,  .usual_max = 15.0,   .decimals = 0,
-     .doc = "What a touch of the hull costs in time. [judged]"},
+    {LW_MEMBER(lw_cost, puff_risk),  .symbol = "p_puff",
+     .unit = LW_UNIT_PERCENT, .min = 0.0, .max = 100.0, .preset = 3.0, .error = 2.0,
+     .usual_min = 0.5,  .usual_max = 20.0,   .decimals = 1,
+     .doc = "Chance that a puff 1 kn above the hold limit ends in a swim; 2 kn above, twice that. "
+            "Count swims and puffs on a day when the boat could hardly be held. [judged]"},
 
     {LW_MEMBER(lw_cost, tack),       .symbol = "t_tack",
      .unit = LW_UNIT_S, .min = 0.0,  .max = 120.0,  .preset = 8.0, .error = 2.0,
@@ -121,7 +122,7 @@ static const lw_quantity cost_rows[] = {
     {LW_MEMBER(lw_cost, tack_every), .symbol = "d_tack",
      .unit = LW_UNIT_M, .min = 20.0, .max = 5000.0, .preset = 300.0, .error = 50.0,
      .usual_min = 80.0, .usual_max = 1500.0, .decimals = 0,
-     .doc = "Sailed between tacks, or between gybes. From a track."},
+     .doc = "Distance sailed between tacks, or between gybes. From a track."},
 };
 
 static const lw_quantity reading_rows[] = {
@@ -141,7 +142,7 @@ static const lw_quantity leg_rows[] = {
     {LW_MEMBER(lw_leg, length),  .symbol = "d",
      .unit = LW_UNIT_M,   .min = 10.0, .max = 50000.0, .preset = 800.0, .error = 50.0,
      .usual_min = 100.0,  .usual_max = 5000.0, .decimals = 0, .required = true,
-     .doc = "Straight from mark to mark. From a map or the course card."},
+     .doc = "Straight line from mark to mark. From a map or the course card."},
 };
 // clang-format on
 LW_TABLE_COVERS(lw_wind, wind_rows);

@@ -58,6 +58,10 @@ static const struct {
     {"NM", LW_UNIT_NMI},
     {"nm", LW_UNIT_NMI},
     {"mbar", LW_UNIT_HPA},
+    {"metre", LW_UNIT_M},
+    {"metres", LW_UNIT_M},
+    {"meter", LW_UNIT_M},
+    {"meters", LW_UNIT_M},
     {"kg/m^3", LW_UNIT_KGPM3},
     {"\xC2\xB0/turn", LW_UNIT_DEGPTURN},
 };

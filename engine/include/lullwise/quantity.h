@@ -115,8 +115,8 @@ bool lw_quantity_is_in_range(const lw_quantity *row, double si);
 // Correctly rounded up to 15 digits and 22 places [clinger-1990]; beyond that within 2 ulp.
 bool lw_decimal_read(const char *text, double *value, const char **rest);
 
-// Smallest number of single-character edits between two keys, capitals aside; what "did you mean"
-// rests on. Looks at the first 64 characters.
+// Smallest number of edits between two keys: a character more, less, changed, or two neighbours
+// swapped; capitals aside. What "did you mean" rests on. Looks at the first 64 characters.
 size_t lw_text_distance(const char *a, const char *b);
 
 // The one of two candidates (either may be NULL) that is more like `key`, or NULL when neither is.

@@ -1,0 +1,141 @@
+// record_file.c - reading a record from start to end, and what only the whole record shows.
+// SPDX-License-Identifier: MIT
+
+#include "records/record_file.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+#include "lullwise/boat.h"
+#include "lullwise/day.h"
+#include "records/record_value.h"
+#include "records/source_text.h"
+#include "records/yaml_node.h"
+
+const lw_record *const lw_records[] = {&lw_boat_record, &lw_sailor_record, &lw_day_record, NULL};
+
+const lw_record *lw_record_named(const char *name)
+{
+    for (const lw_record *const *record = lw_records; *record; record++) {
+        if (strcmp((*record)->name, name) == 0) return *record;
+    }
+    return NULL;
+}
+
+lw_reading lw_reading_of(const lw_record *record, void *data)
+{
+    lw_record_preset(record, data);
+    return (lw_reading){.record = record, .data = data};
+}
+
+bool lw_reading_file(lw_reading *reading, const char *path, lw_faults *faults)
+{
+    size_t length;
+    char *text = lw_source_fetch(path, LW_FILE_MOST, &length, faults);
+    if (!text) return false;
+    const bool is_sound = lw_reading_text(reading, path, text, length, faults);
+    free(text);
+    return is_sound;
+}
+
+static const char *day_contradiction(const lw_reading *reading, const char **why)
+{
+    lw_day copy = *(const lw_day *)reading->data;
+    if (lw_day_settle(&copy, why)) return NULL;
+    if (copy.has_wind) return "wind";
+    return copy.has_forecast ? "forecast" : copy.reading_count ? "readings" : "";
+}
+
+static const char *contradiction(const lw_reading *reading, const char **why)
+{
+    if (reading->record == &lw_boat_record) return lw_boat_contradiction(reading->data, why);
+    if (reading->record == &lw_day_record) return day_contradiction(reading, why);
+    return NULL;
+}
+
+bool lw_reading_check(const lw_reading *reading, lw_faults *faults)
+{
+    const char *why = NULL;
+    const char *key = contradiction(reading, &why);
+    if (!key) return true;
+
+    const lw_section *section = lw_record_section(reading->record, key);
+    const size_t line = section ? reading->section_line[section - reading->record->sections] : 0;
+    const lw_written written = {.file = reading->file ? reading->file : reading->record->name,
+                                .line = line,
+                                .column = line ? 1 : 0,
+                                .key = key,
+                                .text = ""};
+    LW_FIT(lw_faults_add(faults, &written)->sentence, "%s", why);
+    return false;
+}
+
+size_t lw_reading_count(const lw_reading *reading, size_t *at_preset)
+{
+    size_t count = 0, given = 0;
+    for (size_t i = 0; i < reading->record->section_count; i++) {
+        const lw_section *section = &reading->record->sections[i];
+        if (section->kind != LW_SECTION_PLAIN) continue;
+        count += section->table->count;
+        for (size_t k = 0; k < section->table->count; k++) given += reading->given[i] >> k & 1;
+    }
+    *at_preset = count - given;
+    return count;
+}
+
+// Checks what was read into a copy, and hands the copy over when all is well.
+static bool hand_over(lw_reading *reading, bool is_read, void *data, lw_faults *faults)
+{
+    const bool is_sound = is_read && lw_reading_check(reading, faults);
+    if (is_sound) memcpy(data, reading->data, reading->record->size);
+    free(reading->data);
+    return is_sound;
+}
+
+bool lw_record_read_file(const lw_record *record, const char *path, void *data, lw_faults *faults)
+{
+    void *copy = malloc(record->size);
+    if (!copy) return lw_faults_no_memory(faults, path);
+    lw_reading reading = lw_reading_of(record, copy);
+    return hand_over(&reading, lw_reading_file(&reading, path, faults), data, faults);
+}
+
+bool lw_record_read_text(const lw_record *record, const char *name, const char *text, void *data,
+                         lw_faults *faults)
+{
+    void *copy = malloc(record->size);
+    if (!copy) return lw_faults_no_memory(faults, name);
+    lw_reading reading = lw_reading_of(record, copy);
+    const bool is_read = lw_reading_text(&reading, name, text, strlen(text), faults);
+    return hand_over(&reading, is_read, data, faults);
+}
+
+// Adds to scores[i] for a top-level key that record i knows as a section.
+static void score_key(const char *key, size_t *scores)
+{
+    for (size_t i = 0; lw_records[i]; i++)
+        scores[i] += lw_record_section(lw_records[i], key) != NULL;
+}
+
+const lw_record *lw_record_recognise(const char *text, size_t length)
+{
+    size_t scores[8] = {0}, best = 0;
+    lw_faults ignored = {0};
+    lw_yaml yaml;
+    lw_yaml_open(&yaml, "", text, length, &ignored);
+    if (lw_yaml_next(&yaml).kind == LW_NODE_MAP) {
+        while (!yaml.is_over) {
+            const lw_node key = lw_yaml_next(&yaml);
+            if (key.kind == LW_NODE_END) break;
+            if (key.kind == LW_NODE_TEXT) score_key(key.text, scores);
+            lw_yaml_skip(&yaml, key);
+            lw_yaml_skip(&yaml, lw_yaml_next(&yaml));
+        }
+    }
+    lw_yaml_close(&yaml);
+    lw_faults_free(&ignored);
+    for (size_t i = 1; lw_records[i]; i++) {
+        if (scores[i] > scores[best]) best = i;
+    }
+    return scores[best] ? lw_records[best] : NULL;
+}

@@ -1,0 +1,17 @@
+// source_text.h - bytes of a file, fetched and looked over before anything reads them.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_SOURCE_TEXT_H
+#define LW_SOURCE_TEXT_H
+
+#include "records/fault.h"
+
+// Reads a whole file of at most `most` bytes ("-": standard input) into *text, which the caller
+// frees; a closing zero is added. NULL and a fault when it is missing, unreadable, a folder or
+// too long.
+char *lw_source_fetch(const char *path, size_t most, size_t *length, lw_faults *faults);
+
+// True when the text is UTF-8 without control characters, indented without tabs, not empty.
+bool lw_source_is_clean(const char *file, const char *text, size_t length, lw_faults *faults);
+
+#endif

@@ -1,0 +1,164 @@
+// yaml_node.c - a YAML text taken one node at a time.
+// SPDX-License-Identifier: MIT
+
+#include "records/yaml_node.h"
+
+#include <string.h>
+
+#define DEPTH_MOST 16  // of maps and lists in one another, where they are passed over
+
+void lw_yaml_open(lw_yaml *yaml, const char *file, const char *text, size_t length,
+                  lw_faults *faults)
+{
+    *yaml = (lw_yaml){.file = file, .line = 1, .faults = faults};
+    if (!yaml_parser_initialize(&yaml->parser)) {
+        yaml->is_over = true;
+        lw_faults_no_memory(faults, file);
+        return;
+    }
+    yaml_parser_set_encoding(&yaml->parser, YAML_UTF8_ENCODING);
+    yaml_parser_set_input_string(&yaml->parser, (const unsigned char *)text, length);
+}
+
+static void drop_event(lw_yaml *yaml)
+{
+    if (yaml->has_event) yaml_event_delete(&yaml->event);
+    yaml->has_event = false;
+}
+
+void lw_yaml_close(lw_yaml *yaml)
+{
+    drop_event(yaml);
+    yaml_parser_delete(&yaml->parser);
+}
+
+static void fault_at(lw_yaml *yaml, yaml_mark_t mark, const char *sentence)
+{
+    const lw_written written = {.file = yaml->file,
+                                .line = mark.line + 1,
+                                .column = mark.column + 1,
+                                .key = "",
+                                .text = ""};
+    LW_FIT(lw_faults_add(yaml->faults, &written)->sentence, "%s", sentence);
+}
+
+// What the parser's complaint means to somebody who edits a boat file.
+static const char *plain_words(const char *problem)
+{
+    static const struct {
+        const char *part, *sentence;
+    } list[] = {
+        {"could not find expected ':'", "a colon and a value are missing, or the file breaks off"},
+        {"unexpected end of stream", "the file breaks off inside a text in quotes"},
+        {"did not find expected key", "this does not fit the lines above: look at the indentation"},
+        {"did not find expected '-'", "this does not fit the list above: look at the indentation"},
+        {"did not find expected ',' or", "a bracket is not closed, or a comma is missing"},
+        {"mapping values are not allowed", "a second colon on the line, or a wrong indentation"},
+        {"block sequence entries are not", "a list cannot begin here: look at the indentation"},
+        {"block mapping", "this does not fit the lines above: look at the indentation"},
+        {"cannot start any token", "no value can begin with this character: put it in quotes"},
+        {"document start", "text stands after the end of the record"},
+        {"escape", "after \\ in a text in quotes stands what means nothing"},
+    };
+    for (size_t i = 0; i < sizeof list / sizeof list[0]; i++) {
+        if (problem && strstr(problem, list[i].part)) return list[i].sentence;
+    }
+    return "this cannot be read: key: value lines are expected";
+}
+
+static lw_node end_of(lw_yaml *yaml)
+{
+    return (lw_node){.kind = LW_NODE_END, .line = yaml->line, .column = 1, .text = ""};
+}
+
+static lw_node over(lw_yaml *yaml)
+{
+    yaml->is_over = true;
+    return end_of(yaml);
+}
+
+// Fetches the next event; false at the end, or at what is no YAML.
+static bool fetch(lw_yaml *yaml)
+{
+    drop_event(yaml);
+    if (!yaml_parser_parse(&yaml->parser, &yaml->event)) {
+        fault_at(yaml, yaml->parser.problem_mark, plain_words(yaml->parser.problem));
+        return false;
+    }
+    yaml->has_event = true;
+    return yaml->event.type != YAML_STREAM_END_EVENT && yaml->event.type != YAML_NO_EVENT;
+}
+
+static void refuse_extras(lw_yaml *yaml, const yaml_char_t *anchor, const yaml_char_t *tag)
+{
+    const yaml_mark_t mark = yaml->event.start_mark;
+    if (anchor) fault_at(yaml, mark, "an anchor (&): write the value out");
+    if (tag) fault_at(yaml, mark, "a tag (!): values are texts, and need none");
+}
+
+static lw_node node_of_event(lw_yaml *yaml)
+{
+    const yaml_event_t *event = &yaml->event;
+    lw_node node = {.kind = LW_NODE_NONE,
+                    .line = event->start_mark.line + 1,
+                    .column = event->start_mark.column + 1,
+                    .text = ""};
+    switch (event->type) {
+        case YAML_SCALAR_EVENT:
+            refuse_extras(yaml, event->data.scalar.anchor, event->data.scalar.tag);
+            node.kind = LW_NODE_TEXT;
+            node.text = (const char *)event->data.scalar.value;
+            if (strlen(node.text) != event->data.scalar.length) {
+                fault_at(yaml, event->start_mark, "a zero character stands in the text");
+            }
+            break;
+        case YAML_MAPPING_START_EVENT:
+            refuse_extras(yaml, event->data.mapping_start.anchor, event->data.mapping_start.tag);
+            node.kind = LW_NODE_MAP;
+            break;
+        case YAML_SEQUENCE_START_EVENT:
+            refuse_extras(yaml, event->data.sequence_start.anchor, event->data.sequence_start.tag);
+            node.kind = LW_NODE_LIST;
+            break;
+        case YAML_ALIAS_EVENT:
+            fault_at(yaml, event->start_mark, "an alias (*): write the value out");
+            break;
+        default:
+            node.kind = LW_NODE_END;
+            break;
+    }
+    return node;
+}
+
+lw_node lw_yaml_next(lw_yaml *yaml)
+{
+    while (!yaml->is_over && fetch(yaml)) {
+        const yaml_event_type_t type = yaml->event.type;
+        if (type == YAML_STREAM_START_EVENT || type == YAML_DOCUMENT_END_EVENT) continue;
+        if (type == YAML_DOCUMENT_START_EVENT) {
+            if (!yaml->has_document) {
+                yaml->has_document = true;
+                continue;
+            }
+            fault_at(yaml, yaml->event.start_mark, "a second document (---): one record, one file");
+            return over(yaml);
+        }
+        const lw_node node = node_of_event(yaml);
+        yaml->line = node.line;
+        return node;
+    }
+    return over(yaml);
+}
+
+void lw_yaml_skip(lw_yaml *yaml, lw_node node)
+{
+    size_t depth = node.kind == LW_NODE_MAP || node.kind == LW_NODE_LIST;
+    while (depth > 0 && !yaml->is_over) {
+        const lw_node_kind kind = lw_yaml_next(yaml).kind;
+        if (kind == LW_NODE_MAP || kind == LW_NODE_LIST) depth++;
+        if (kind == LW_NODE_END) depth--;
+        if (depth <= DEPTH_MOST) continue;
+        fault_at(yaml, yaml->event.start_mark, "too many lists and sections inside one another");
+        yaml->is_over = true;
+    }
+}
