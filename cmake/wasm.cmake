@@ -1,9 +1,8 @@
 # Toolchain file: the engine as WebAssembly, with Debian's clang-14, lld-14 and wasi-libc.
 # SPDX-License-Identifier: MIT
-set(CMAKE_SYSTEM_NAME WASI)
+set(CMAKE_SYSTEM_NAME Generic)
 set(CMAKE_SYSTEM_PROCESSOR wasm32)
 set(CMAKE_C_COMPILER clang-14)
 set(CMAKE_C_COMPILER_TARGET wasm32-wasi)
 set(CMAKE_C_FLAGS_INIT "-msimd128")
-set(CMAKE_EXECUTABLE_SUFFIX .wasm)
 set(CMAKE_TRY_COMPILE_TARGET_TYPE STATIC_LIBRARY)

@@ -83,7 +83,7 @@ LW_INLINE lw_lanes lw_lanes_log(lw_lanes x)
 }
 
 // log10(x) = k log10(2) + log(1 + f) / ln 10, with log(1 + f) as a pair.
-// Holds for    all x.    Below 0.9 ulp.
+// Holds for    all x.    Below 0.8 ulp.
 LW_INLINE lw_lanes lw_lanes_log10(lw_lanes x)
 {
     // in two pieces; the first ones are so short that their products are exact

@@ -66,8 +66,8 @@ LW_INLINE lw_lanes lw_angle_of(lw_lanes y, lw_lanes x, bool ratio_is_exact)
     const lw_lanes a_y = octant.less, a_x = octant.more;
     const lw_mask is_back = octant.is_back, is_steep = octant.is_steep;
 
-    // nearest of the angles 0, atan(1/2), atan(1)
-    const lw_mask above_low = a_y >= 0.4375 * a_x, above_high = a_y >= 0.6875 * a_x;
+    // nearest of the angles 0, atan(1/2), atan(1): from 7/16 and from 11/16 on
+    const lw_mask above_low = (16.0 / 7.0) * a_y >= a_x, above_high = (16.0 / 11.0) * a_y >= a_x;
     const lw_lanes c = lw_where(above_low, 0.5) + lw_where(above_high, 0.5);
     const lw_lanes c_1 =
         lw_select(above_high, lw_all(0.5 * LW_QUARTER_1), lw_where(above_low, LW_HALF_1));
@@ -92,7 +92,7 @@ LW_INLINE lw_lanes lw_angle_of(lw_lanes y, lw_lanes x, bool ratio_is_exact)
     return lw_flip(angle, lw_sign_of(y));
 }
 
-// Holds for    any arguments below 8e307, and infinities.    Below 0.9 ulp.
+// Holds for    any arguments below 8e307, and infinities.    Below 0.8 ulp.
 LW_INLINE lw_lanes lw_lanes_atan2(lw_lanes y, lw_lanes x) { return lw_angle_of(y, x, false); }
 
 // Below 0.9 ulp.

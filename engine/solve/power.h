@@ -66,7 +66,7 @@ LW_INLINE lw_lanes lw_lanes_pow(lw_lanes x, lw_lanes y)
 
 // A quadratic within 0.1 %, one step of Halley's, and a second from a root short enough to be
 // squared exactly.
-// Holds for    all x.    Below 0.8 ulp.
+// Holds for    all x.    Below 0.7 ulp.
 LW_INLINE lw_lanes lw_lanes_cbrt(lw_lanes x)
 {
     const lw_lanes ax = lw_lanes_abs(x);

@@ -1,0 +1,105 @@
+// same_bits.c - prints a hash of what the engine answers; every build must print the same.
+// SPDX-License-Identifier: MIT
+//
+// test/same_bits.sh builds it with several compilers, levels, widths and as WebAssembly. One line
+// for each part of the engine, so that a difference tells where to look.
+
+#include <stdio.h>
+#include <string.h>
+
+#include "lullwise/elementary.h"
+#include "solve/elementary.h"
+#include "test/random.h"
+
+#define CASES 4096  // a multiple of every width
+
+// FNV-1a over the eight bytes of x; every NaN counts as the same.
+static uint64_t hash_with(uint64_t hash, double x)
+{
+    uint64_t bits = UINT64_C(0x7ff8000000000000);
+    if (x == x) memcpy(&bits, &x, sizeof bits);
+    for (int i = 0; i < 8; i++) hash = (hash ^ ((bits >> 8 * i) & 0xff)) * UINT64_C(0x100000001b3);
+    return hash;
+}
+
+static uint64_t hash_start(void) { return UINT64_C(0xcbf29ce484222325); }
+
+static void print_hash(const char *what, uint64_t hash)
+{
+    printf("%-12s %016llx\n", what, (unsigned long long)hash);
+}
+
+// --- elementary functions
+
+typedef struct elementary {
+    const char *name;
+    lw_lanes (*lanes)(lw_lanes x, lw_lanes y);
+    double (*number)(double x, double y);
+} elementary;
+
+#define OF_ONE(name)                                     \
+    static lw_lanes name##_lanes(lw_lanes x, lw_lanes y) \
+    {                                                    \
+        (void)y;                                         \
+        return lw_lanes_##name(x);                       \
+    }                                                    \
+    static double name##_number(double x, double y)      \
+    {                                                    \
+        (void)y;                                         \
+        return lw_##name(x);                             \
+    }
+#define OF_TWO(name)                                                                       \
+    static lw_lanes name##_lanes(lw_lanes x, lw_lanes y) { return lw_lanes_##name(x, y); } \
+    static double name##_number(double x, double y) { return lw_##name(x, y); }
+#define AS_ROW(name) {#name, name##_lanes, name##_number},
+
+// clang-format off
+#define EACH_OF_ONE(X) X(sin) X(cos) X(tan) X(asin) X(acos) X(atan) X(exp) X(log) X(log10) X(cbrt) \
+                       X(tanh) X(sinh) X(cosh)
+#define EACH_OF_TWO(X) X(atan2) X(pow)
+EACH_OF_ONE(OF_ONE)
+EACH_OF_TWO(OF_TWO)
+static const elementary functions[] = {EACH_OF_ONE(AS_ROW) EACH_OF_TWO(AS_ROW)};
+// clang-format on
+
+// Any double at all every other time, else one of the sizes that boats have.
+static double argument(random_stream *stream)
+{
+    const uint64_t bits = random_bits(stream);
+    if (bits & 1) return random_between(stream, -30.0, 30.0);
+    double x;
+    memcpy(&x, &bits, sizeof x);
+    return x;
+}
+
+static void print_function(const elementary *function)
+{
+    static double x[CASES], y[CASES], lanes[CASES];
+    random_stream stream = {1};
+    for (int i = 0; i < CASES; i++) {
+        x[i] = argument(&stream);
+        y[i] = argument(&stream);
+    }
+    for (int i = 0; i < CASES; i += LW_WIDTH) {
+        lw_lanes a, b;
+        memcpy(&a, x + i, sizeof a);
+        memcpy(&b, y + i, sizeof b);
+        const lw_lanes got = function->lanes(a, b);
+        memcpy(lanes + i, &got, sizeof got);
+    }
+
+    uint64_t hash = hash_start();
+    for (int i = 0; i < CASES; i++) {
+        hash = hash_with(hash, lanes[i]);
+        hash = hash_with(hash, function->number(x[i], y[i]));
+    }
+    print_hash(function->name, hash);
+}
+
+int main(void)
+{
+    for (size_t i = 0; i < sizeof functions / sizeof functions[0]; i++) {
+        print_function(&functions[i]);
+    }
+    return 0;
+}
