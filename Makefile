@@ -33,12 +33,12 @@ run: packages-run
 test: sanitize
 	@$(CONFIGURE) -B build/release -DLW_TESTS=ON
 	@cmake --build build/release
-	@ctest --test-dir build/release --output-on-failure
+	@ctest --test-dir build/release -j $$(nproc) --output-on-failure
 
 sanitize: packages-test
 	@$(CONFIGURE) -B build/sanitize -DLW_TESTS=ON -DLW_SANITIZE=ON
 	@cmake --build build/sanitize
-	@ctest --test-dir build/sanitize --output-on-failure
+	@ctest --test-dir build/sanitize -j $$(nproc) --output-on-failure
 
 bench: packages-bench
 	@$(CONFIGURE) -B build/release
@@ -53,7 +53,7 @@ fuzz: packages-fuzz
 soak: packages-test
 	@$(CONFIGURE) -B build/sanitize -DLW_TESTS=ON -DLW_SANITIZE=ON
 	@cmake --build build/sanitize
-	LW_SOAK=$(SOAK_TIMES) ctest --test-dir build/sanitize --output-on-failure --timeout 86400
+	LW_SOAK=$(SOAK_TIMES) ctest --test-dir build/sanitize -j $$(nproc) --output-on-failure --timeout 86400
 
 check: packages-check
 	@$(CONFIGURE) -B build/check -DLW_TESTS=ON
@@ -69,7 +69,7 @@ check: packages-check
 coverage: packages-test
 	@$(CONFIGURE) -B build/coverage -DLW_TESTS=ON -DLW_COVERAGE=ON
 	@cmake --build build/coverage
-	@ctest --test-dir build/coverage --output-on-failure
+	@ctest --test-dir build/coverage -j $$(nproc) --output-on-failure
 	@find build/coverage -name '*.gcda' -path '*lullwise_*' | xargs gcov -n | \
 	    awk "/^File '.*(engine|records|command)/ {print; getline; print}"
 
