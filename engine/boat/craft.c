@@ -31,13 +31,16 @@ static double foil_area(const lw_foil *foil)
 
 static double knot_speed(int i) { return lw_exp(LW_SPEED_FIRST + i * LW_SPEED_STEP); }
 
-// Drag coefficient of a section of this chord over ln V.
-static lw_curve profile_curve(double chord, double form, double nu)
+// Drag coefficient of a section of this chord over ln V: turbulent from the nose, less the part of
+// a laminar run's saving that its finish keeps.
+static lw_curve profile_curve(double chord, double form, double laminar, double nu)
 {
     lw_curve curve = {.first = LW_SPEED_FIRST, .step = LW_SPEED_STEP};
     for (int i = 0; i < LW_CURVE_KNOTS; i++) {
         const double log_re = lw_log(knot_speed(i) * chord / nu);
-        curve.value[i] = 2.0 * form * lw_friction_foil(lw_all(log_re))[0];
+        const double rough = lw_friction_schlichting(lw_all(log_re))[0];
+        const double smooth = lw_friction_foil(lw_all(log_re))[0];
+        curve.value[i] = 2.0 * form * (rough + laminar * (smooth - rough));
     }
     lw_curve_smooth(&curve);
     return curve;
@@ -70,7 +73,7 @@ static lw_foil_craft foil_craft(const lw_foil *foil, const lw_strut *strut, doub
         .zero_lift_angle = foil->zero_lift_angle,
         .greatest_lift = 0.9 * foil->greatest_lift,  // the middle of the span stalls first  [judged]
         .ideal_lift = foil->ideal_lift,
-        .profile = profile_curve(c, lw_section_form_foil(foil->thickness), nu),
+        .profile = profile_curve(c, lw_section_form_foil(foil->thickness), foil->laminar, nu),
         .flap_lift = flap.angle_share * foil->flap_span,
         .flap_drag = flap_drag(foil),
         .flap_moment = flap.moment * foil->flap_span,
@@ -86,7 +89,8 @@ static lw_strut_craft strut_craft(const lw_strut *strut, const lw_foil *foil, do
     return (lw_strut_craft){.chord = strut->chord,
                             .length = strut->length,
                             .profile = profile_curve(
-                                strut->chord, lw_section_form_strut(strut->thickness), nu),
+                                strut->chord, lw_section_form_strut(strut->thickness), foil->laminar,
+                                nu),
                             .spray_drag = lw_strut_spray_area(t),
                             .foil_span = foil->span};
 }

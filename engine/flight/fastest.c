@@ -12,10 +12,12 @@
 
 #define FREEDOMS 3
 #define TRIALS   (2 * FREEDOMS)
-#define STARTS   4
+#define STARTS   8
 
 static const double step_first[FREEDOMS] = {6.0 * LW_DEG, 0.24, 6.0 * LW_DEG};
-#define HALVINGS 5  // last steps: 0.2 deg, 8 mm, 0.2 deg
+#define HALVINGS 4  // last steps: 0.4 deg, 15 mm, 0.4 deg
+
+#define AFLOAT 20.0  // [m/s] what a pose in the water is marked down: any flight goes before it
 
 // Speed made good along the course, less 4 m/s for each margin's scale overdrawn: more than any
 // pose gains by it, so that margins are kept whenever they can be.
@@ -23,7 +25,8 @@ static double score(const lw_answer *answer, double course)
 {
     if (answer->outcome == LW_NO_BALANCE) return -1e9;
     const double good = answer->flight.speed * lw_cos(answer->flight.heading - course);
-    return good - 4.0 * lw_margins_overdrawn(&answer->margins);
+    const double wet = answer->outcome == LW_FLOATS ? AFLOAT : 0.0;
+    return good - wet - 4.0 * lw_margins_overdrawn(&answer->margins);
 }
 
 static double within(double x, double low, double high) { return fmin(fmax(x, low), high); }
@@ -61,17 +64,18 @@ static size_t trials_of(const lw_craft *craft, const lw_ask *ask, const lw_freed
     return n;
 }
 
-// The best balance from a few speeds and heels to start from.
+// The best balance from a few speeds, heels and places to start from.
 static lw_answer found(const lw_craft *craft, lw_ask *ask, double course)
 {
-    static const double faster[STARTS] = {1.0, 0.7, 1.4, 1.8};
-    static const double flatter[STARTS] = {1.0, 1.0, 1.0, 0.3};
+    static const double speeds[STARTS] = {5.5, 5.5, 6.5, 6.5, 8.0, 8.0, 11.0, 13.0};
     lw_ask starts[STARTS];
     lw_answer answers[STARTS];
     for (int i = 0; i < STARTS; i++) {
         starts[i] = *ask;
-        starts[i].start[0] *= faster[i];
-        starts[i].heel *= flatter[i];
+        starts[i].start[0] = speeds[i];
+        starts[i].start[2] = 0.3;
+        starts[i].heel = i % 2 ? 0.8 * craft->most_heel : craft->least_heel;
+        starts[i].place = i % 2 ? craft->place_aft : ask->place;
     }
     lw_balance(craft, starts, answers, STARTS);
     int top = 0;
@@ -88,8 +92,8 @@ lw_answer lw_fastest(const lw_craft *craft, lw_ask *ask, const lw_freedom *free)
     lw_ask trials[TRIALS];
     lw_answer best;
     lw_balance(craft, ask, &best, 1);
-    if (best.outcome != LW_FLIES) best = found(craft, ask, free->course);
-    double part = 1.0;
+    double part = 0.5;
+    if (best.outcome != LW_FLIES) best = found(craft, ask, free->course), part = 1.0;
     for (int halvings = 0, moves = 0; halvings <= HALVINGS && moves < 60; moves++) {
         lw_ask_follow(craft, ask, &best);
         const size_t n = trials_of(craft, ask, free, part, trials);

@@ -13,6 +13,7 @@
 #define PLACES   3
 #define RUDDERS  4
 #define CHOICES  (PLACES * RUDDERS)
+#define FINER    4
 #define FIRST    1.0   // [m/s]
 #define STEP     0.5   // [m/s]
 
@@ -42,14 +43,26 @@ static void choices_of(const lw_craft *craft, const lw_setup *setup, double wind
 }
 
 // The choice that speeds her up most, or NULL when none balances.
-static const lw_answer *best_of(const lw_answer answers[CHOICES])
+static const lw_answer *best_of(const lw_answer answers[], int n)
 {
     const lw_answer *best = NULL;
-    for (int i = 0; i < CHOICES; i++) {
+    for (int i = 0; i < n; i++) {
         if (answers[i].outcome == LW_NO_BALANCE || answers[i].margins.power < 0.0) continue;
         if (!best || answers[i].flight.acceleration > best->flight.acceleration) best = &answers[i];
     }
     return best;
+}
+
+// Half a step either way in place and rudder from the best choice: a finer look where it counts.
+static void finer_of(const lw_craft *craft, const lw_ask *best, lw_ask asks[FINER])
+{
+    const double place = 0.5 * (craft->place_forward - craft->place_aft) / (PLACES - 1);
+    const double rudder = 0.5 * (rudder_of(craft, 1) - rudder_of(craft, 0));
+    for (int i = 0; i < FINER; i++) asks[i] = *best;
+    asks[0].place = fmin(best->place + place, craft->place_forward);
+    asks[1].place = fmax(best->place - place, craft->place_aft);
+    asks[2].rudder = fmin(best->rudder + rudder, rudder_of(craft, RUDDERS - 1));
+    asks[3].rudder = fmax(best->rudder - rudder, rudder_of(craft, 0));
 }
 
 // Speed at which the acceleration goes through zero between two speeds.
@@ -60,8 +73,8 @@ static double stall_speed(double v_0, double a_0, double v_1, double a_1)
 
 lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double wind, double heading)
 {
-    lw_ask asks[CHOICES];
-    lw_answer answers[CHOICES];
+    lw_ask asks[CHOICES], finer[FINER];
+    lw_answer answers[CHOICES], closer[FINER];
     choices_of(craft, setup, wind, heading, asks);
     lw_launch launch = {.hump_spare = 1e9};
     double before = 0.0;
@@ -70,9 +83,13 @@ lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double wind
         for (int i = 0; i < CHOICES; i++) asks[i].start[0] = V;
         lw_balance(craft, asks, answers, CHOICES);
         for (int i = 0; i < CHOICES; i++) lw_ask_follow(craft, &asks[i], &answers[i]);
-        const lw_answer *best = best_of(answers);
-        const double a = best ? best->flight.acceleration : 0.0;
+        const lw_answer *best = best_of(answers, CHOICES);
         if (!best) continue;
+        finer_of(craft, &asks[best - answers], finer);
+        lw_balance(craft, finer, closer, FINER);
+        const lw_answer *better = best_of(closer, FINER);
+        if (better && better->flight.acceleration > best->flight.acceleration) best = better;
+        const double a = best->flight.acceleration;
         if (a < launch.hump_spare) launch.hump_spare = a, launch.hump_speed = V;
         if (a <= 0.0) {
             launch.speed = stall_speed(V - STEP, before, V, a);

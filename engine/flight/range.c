@@ -75,16 +75,26 @@ static lw_answer trim_at(const walk *w, double wind, const lw_ask *from, lw_ask 
 
 static double wind_at(int i) { return (LW_RANGE_FIRST_KN + i) * LW_KN; }
 
-// Trims at knot i, from the neighbour when it flew, and from scratch when that fails.
+// Trims at knot i, from a neighbour when it flies, else from scratch.
 static void trim_point(walk *w, lw_range *range, int i, int neighbour)
 {
     lw_range_point *point = &range->at[i];
     point->wind = wind_at(i);
     const bool follow = neighbour >= 0 && is_up(&range->at[neighbour].trimmed);
     point->trimmed = trim_at(w, point->wind, follow ? &w->asks[neighbour] : NULL, &w->asks[i]);
-    if (follow && !is_up(&point->trimmed)) {
-        point->trimmed = trim_at(w, point->wind, NULL, &w->asks[i]);
-    }
+}
+
+// Where a neighbour flies and the point does not, the neighbour's pose may lead to a flight.
+static void mend_point(walk *w, lw_range *range, int i, int neighbour)
+{
+    if (neighbour < 0 || neighbour >= LW_RANGE_WINDS) return;
+    if (!is_up(&range->at[neighbour].trimmed) || keeps_margins(&range->at[i].trimmed)) return;
+    lw_ask left;
+    const lw_answer again = trim_at(w, wind_at(i), &w->asks[neighbour], &left);
+    const lw_answer *had = &range->at[i].trimmed;
+    const bool better = !is_up(had) || lw_margins_overdrawn(&again.margins) <
+                                           lw_margins_overdrawn(&had->margins);
+    if (is_up(&again) && better) range->at[i].trimmed = again, w->asks[i] = left;
 }
 
 static void trim_all(walk *w, lw_range *range)
@@ -93,32 +103,46 @@ static void trim_all(walk *w, lw_range *range)
     trim_point(w, range, middle_wind, -1);
     for (int i = middle_wind + 1; i < LW_RANGE_WINDS; i++) trim_point(w, range, i, i - 1);
     for (int i = middle_wind - 1; i >= 0; i--) trim_point(w, range, i, i + 1);
+    for (int i = 1; i < LW_RANGE_WINDS; i++) mend_point(w, range, i, i - 1);
+    for (int i = LW_RANGE_WINDS - 2; i >= 0; i--) mend_point(w, range, i, i + 1);
+}
+
+// The pose trimmed for a wind, straight between the knots; false when either does not fly.
+static bool trimmed_for(const walk *w, const lw_range *range, double wind, lw_ask *ask)
+{
+    const double knots = wind / LW_KN - LW_RANGE_FIRST_KN;
+    const int k = (int)fmin(fmax(floor(knots), 0.0), LW_RANGE_WINDS - 2.0);
+    if (!is_up(&range->at[k].trimmed) || !is_up(&range->at[k + 1].trimmed)) return false;
+    const lw_ask *a = &w->asks[k], *b = &w->asks[k + 1];
+    const double u = fmin(fmax(knots - k, 0.0), 1.0);
+    *ask = *a;
+    ask->rudder += u * (b->rudder - a->rudder);
+    ask->place += u * (b->place - a->place);
+    ask->heel += u * (b->heel - a->heel);
+    ask->heading += u * (b->heading - a->heading);
+    return true;
 }
 
 static void puff_point(const walk *w, lw_range *range, int i)
 {
     lw_range_point *point = &range->at[i];
-    const double below = (point->wind - w->puff) / LW_KN - LW_RANGE_FIRST_KN;
-    const int from = (int)floor(fmax(below, 0.0));
+    lw_ask below;
     point->puffed = point->trimmed;
-    if (w->puff <= 0.0 || !is_up(&range->at[from].trimmed)) {
-        point->is_held = keeps_margins(&point->trimmed);
-        return;
+    if (w->puff > 0.0 && trimmed_for(w, range, point->wind - w->puff, &below)) {
+        point->puffed = puffed_from(w->craft, &below, point->wind);
     }
-    lw_ask left;
-    trim_at(w, fmax(point->wind - w->puff, wind_at(0)), &w->asks[from], &left);
-    point->puffed = puffed_from(w->craft, &left, point->wind);
     point->is_held = keeps_margins(&point->trimmed) && keeps_margins(&point->puffed);
 }
 
 // Halves between a wind where the claim is false and one where it is true, to 0.1 kn.
-typedef bool claim(const walk *w, double wind, const lw_ask *from);
+typedef bool claim(const walk *w, const lw_range *range, double wind, const lw_ask *from);
 
-static double border(const walk *w, claim *holds, double no, double yes, const lw_ask *from)
+static double border(const walk *w, const lw_range *range, claim *holds, double no, double yes,
+                     const lw_ask *from)
 {
     while (fabs(yes - no) > 0.1 * LW_KN) {
         const double mid = 0.5 * (yes + no);
-        if (holds(w, mid, from)) {
+        if (holds(w, range, mid, from)) {
             yes = mid;
         } else {
             no = mid;
@@ -127,27 +151,27 @@ static double border(const walk *w, claim *holds, double no, double yes, const l
     return yes;
 }
 
-static bool stays_up(const walk *w, double wind, const lw_ask *from)
+static bool stays_up(const walk *w, const lw_range *range, double wind, const lw_ask *from)
 {
+    (void)range;
     lw_ask left;
     const lw_answer answer = trim_at(w, wind, from, &left);
     return is_up(&answer);
 }
 
-static bool is_held(const walk *w, double wind, const lw_ask *from)
+static bool is_held(const walk *w, const lw_range *range, double wind, const lw_ask *from)
 {
     lw_ask left, below;
     const lw_answer trimmed = trim_at(w, wind, from, &left);
     if (!keeps_margins(&trimmed)) return false;
-    if (w->puff <= 0.0) return true;
-    trim_at(w, wind - w->puff, from, &below);
+    if (w->puff <= 0.0 || !trimmed_for(w, range, wind - w->puff, &below)) return true;
     const lw_answer puffed = puffed_from(w->craft, &below, wind);
     return keeps_margins(&puffed);
 }
 
-static bool launches(const walk *w, double wind, const lw_ask *from)
+static bool launches(const walk *w, const lw_range *range, double wind, const lw_ask *from)
 {
-    (void)from;
+    (void)range, (void)from;
     return lw_launch_of(w->craft, w->setup, wind, middle(w->course)).flies;
 }
 
@@ -156,7 +180,7 @@ static void find_stay(const walk *w, lw_range *range)
     for (int i = 0; i < LW_RANGE_WINDS; i++) {
         if (!is_up(&range->at[i].trimmed)) continue;
         range->has_flight = true;
-        range->stays_up_at = i ? border(w, stays_up, wind_at(i - 1), wind_at(i), &w->asks[i])
+        range->stays_up_at = i ? border(w, range, stays_up, wind_at(i - 1), wind_at(i), &w->asks[i])
                                : wind_at(0);
         return;
     }
@@ -182,20 +206,25 @@ static void find_hold(const walk *w, lw_range *range)
     range->held_up_to = wind_at(last);
     range->ends_by = LW_MARGIN_COUNT;
     if (last + 1 == LW_RANGE_WINDS) return;
-    range->held_up_to = border(w, is_held, wind_at(last + 1), wind_at(last), &w->asks[last]);
+    range->held_up_to = border(w, range, is_held, wind_at(last + 1), wind_at(last), &w->asks[last]);
     name_end(range, &range->at[last + 1]);
 }
 
-static void find_launch(const walk *w, lw_range *range)
+static double find_launch(const walk *w, lw_launch on_hull[LW_RANGE_WINDS])
 {
-    const double heading = middle(w->course);
-    for (int i = 0; i < LW_RANGE_WINDS && !range->has_launch; i++) {
-        const lw_launch launch = lw_launch_of(w->craft, w->setup, wind_at(i), heading);
-        range->on_hull[i] = launch;
-        if (!launch.flies) continue;
-        range->has_launch = true;
-        range->launches_at = i ? border(w, launches, wind_at(i - 1), wind_at(i), NULL) : wind_at(0);
+    for (int i = 0; i < LW_RANGE_WINDS; i++) {
+        on_hull[i] = lw_launch_of(w->craft, w->setup, wind_at(i), middle(w->course));
+        if (!on_hull[i].flies) continue;
+        return i ? border(w, NULL, launches, wind_at(i - 1), wind_at(i), NULL) : wind_at(0);
     }
+    return 0.0;
+}
+
+double lw_range_launch(const lw_craft *craft, const lw_setup *setup, lw_course course)
+{
+    const walk w = {.craft = craft, .setup = setup, .course = course};
+    lw_launch on_hull[LW_RANGE_WINDS];
+    return find_launch(&w, on_hull);
 }
 
 void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
@@ -207,5 +236,6 @@ void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course,
     for (int i = 0; i < LW_RANGE_WINDS; i++) puff_point(&w, range, i);
     find_stay(&w, range);
     find_hold(&w, range);
-    find_launch(&w, range);
+    range->launches_at = find_launch(&w, range->on_hull);
+    range->has_launch = range->launches_at > 0.0;
 }

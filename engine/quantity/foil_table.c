@@ -22,6 +22,9 @@
 #define GREATEST_DOC                                                                          \
     "Greatest lift coefficient of the section, flap in line, at the speed of take-off. From " \
     "the section's published data; a thin section has less. [judged]"
+#define LAMINAR_DOC                                                                              \
+    "How much of the friction that a laminar nose saves is had, on foil and strut. Run a nail "  \
+    "over the front third: glass-smooth 50, fair paint 20, nicks, weed or tape steps 0. [judged]"
 #define STRUT_X_DOC                                                                    \
     "Quarter of the foil's chord behind its nose, forward of the transom; behind it: " \
     "negative. Tape and plumb line, hull level, middle pin in."
@@ -57,6 +60,10 @@ static const lw_quantity main_rows[] = {
     {LW_MEMBER(lw_foil, greatest_lift),   .symbol = "c_lmax",
      .unit = LW_UNIT_NONE, .min = 0.7,  .max = 2.2,  .preset = 1.4, .error = 0.1,
      .usual_min = 1.0,     .usual_max = 1.7,  .decimals = 2,  .doc = GREATEST_DOC},
+
+    {LW_MEMBER(lw_foil, laminar),         .symbol = "-",
+     .unit = LW_UNIT_PERCENT, .min = 0.0, .max = 100.0, .preset = 20.0, .error = 10.0,
+     .usual_min = 0.0,     .usual_max = 60.0, .decimals = 0,  .doc = LAMINAR_DOC},
 
     {LW_MEMBER(lw_foil, flap_chord),      .symbol = "E",
      .unit = LW_UNIT_NONE, .min = 0.0,  .max = 0.5,  .preset = 0.3, .error = 0.01,
@@ -98,6 +105,10 @@ static const lw_quantity rudder_rows[] = {
     {LW_MEMBER(lw_foil, greatest_lift),   .symbol = "c_lmax",
      .unit = LW_UNIT_NONE, .min = 0.7,  .max = 2.2,  .preset = 1.3, .error = 0.1,
      .usual_min = 0.9,     .usual_max = 1.7,  .decimals = 2,  .doc = GREATEST_DOC},
+
+    {LW_MEMBER(lw_foil, laminar),         .symbol = "-",
+     .unit = LW_UNIT_PERCENT, .min = 0.0, .max = 100.0, .preset = 20.0, .error = 10.0,
+     .usual_min = 0.0,     .usual_max = 60.0, .decimals = 0,  .doc = LAMINAR_DOC},
 
     {LW_MEMBER(lw_foil, flap_chord),      .symbol = "E",
      .unit = LW_UNIT_NONE, .min = 0.0,  .max = 0.0,  .preset = 0.0, .error = 0.0,

@@ -34,6 +34,7 @@ typedef struct lw_foil {
     double zero_lift_angle;  // alpha_0  [rad]  of the section, flap in line
     double ideal_lift;       // c_li     [-]    lift coefficient of least section drag
     double greatest_lift;    // c_lmax   [-]    section, flap in line
+    double laminar;          // -        [-]    part of the laminar run's saving in friction that is had
     double flap_chord;       // E        [-]    flap chord / foil chord; 0: no flap
     double flap_span;        // b_f/b    [-]    part of the span that has the flap
 } lw_foil;

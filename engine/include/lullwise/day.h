@@ -43,7 +43,7 @@ typedef struct lw_leg {
 
 typedef struct lw_cost {
     double swim;      // [s]  from the fall to sailing again, without the launch
-    double touch;     // [s]  of speed lost when the hull touches
+    double puff_risk; // [-]  chance of a swim for each knot that a puff exceeds the hold limit
     double tack;      // [s]  lost by a tack
     double gybe;      // [s]
     double tack_every;// [m]  sailed between tacks or gybes

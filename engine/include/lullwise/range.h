@@ -39,6 +39,9 @@ typedef struct lw_launch {
 
 lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double wind, double heading);
 
+// Least wind [m/s] that lifts her off the water on a course's middle heading; 0: none of a range's.
+double lw_range_launch(const lw_craft *craft, const lw_setup *setup, lw_course course);
+
 // Winds of a range, every knot.
 #define LW_RANGE_FIRST_KN 4
 #define LW_RANGE_WINDS    31

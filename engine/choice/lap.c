@@ -1,0 +1,194 @@
+// lap.c - time round the course through lulls and puffs, with the hysteresis of taking off.
+// SPDX-License-Identifier: MIT
+//
+// A boat that has dropped off the foils needs the wind that launches her, not the one in which she
+// would have stayed up; so the state is carried from phase to phase of a gust.
+
+#include "choice/lap.h"
+
+#include <math.h>
+
+#include "lullwise/elementary.h"
+
+#define PHASES 24    // of one gust
+#define SINE_90 0.951  // a sine is below this share of its height for 90 % of the time
+
+// Wind at a phase of the gust, from 0 to 1.
+static double wind_at(lw_gusts gusts, double phase)
+{
+    const double s = lw_sin(2.0 * LW_PI * phase) / SINE_90;
+    return gusts.mean + s * (s > 0.0 ? gusts.puff - gusts.mean : gusts.mean - gusts.lull);
+}
+
+static int knot_below(double wind)
+{
+    const double k = floor(wind / LW_KN) - LW_RANGE_FIRST_KN;
+    return (int)fmin(fmax(k, 0.0), LW_RANGE_WINDS - 2.0);
+}
+
+static bool is_up(const lw_answer *answer) { return answer->outcome == LW_FLIES; }
+
+const lw_answer *lw_range_near(const lw_range *range, double wind)
+{
+    const int k = knot_below(wind + 0.5 * LW_KN);
+    return is_up(&range->at[k].trimmed) ? &range->at[k].trimmed : NULL;
+}
+
+// Speed made good towards a course by a flying boat, straight between the knots of wind.
+static double flying_speed(const lw_range *range, lw_course course, double wind)
+{
+    const int k = knot_below(wind);
+    const lw_answer *a = &range->at[k].trimmed, *b = &range->at[k + 1].trimmed;
+    if (!is_up(a)) a = b;
+    if (!is_up(b)) b = a;
+    if (!is_up(a)) return 0.0;
+    const double u = fmin(fmax(wind / LW_KN - LW_RANGE_FIRST_KN - k, 0.0), 1.0);
+    const double at_a = a->flight.speed * lw_cos(a->flight.heading - course.direction);
+    const double at_b = b->flight.speed * lw_cos(b->flight.heading - course.direction);
+    return at_a + u * (at_b - at_a);
+}
+
+// Speed made good on the hull: a knot at least, which any boat drifts and paddles.  [judged]
+static double hull_speed(const lw_range *range, lw_course course, double wind)
+{
+    int k = knot_below(wind);
+    while (k > 0 && range->on_hull[k].speed <= 0.0) k--;  // beyond the launch nothing was asked
+    const double heading = 0.5 * (course.low + course.high);
+    return fmax(range->on_hull[k].speed * lw_cos(heading - course.direction), 1.0 * LW_KN);
+}
+
+// What one gust brings on one course, as means over it.
+typedef struct gust {
+    double speed;            // made good [m/s]
+    double flying, unheld;   // shares of the time
+    double hull;             // share of the time on the hull
+    double top;              // greatest wind while flying [m/s]
+} gust;
+
+static gust through(const lw_range *range, lw_course course, double launch, lw_gusts gusts)
+{
+    gust mean = {0};
+    bool up = false;
+    for (int i = 0; i < 2 * PHASES; i++) {  // the first gust only settles the state
+        const double wind = wind_at(gusts, (double)i / PHASES);
+        const bool can_stay = range->has_flight && wind >= range->stays_up_at;
+        up = can_stay && (up || (launch > 0.0 && wind >= launch));
+        if (i < PHASES) continue;
+
+        const double held = range->has_hold ? fmin(wind, range->held_up_to) : wind;
+        mean.speed += up ? flying_speed(range, course, held) : hull_speed(range, course, wind);
+        mean.flying += up;
+        mean.unheld += up && !(range->has_hold && wind <= range->held_up_to);
+        if (up) mean.top = fmax(mean.top, wind);
+    }
+    mean.speed = fmax(mean.speed, 1.0 * LW_KN * PHASES);
+    mean.speed /= PHASES, mean.flying /= PHASES, mean.unheld /= PHASES;
+    mean.hull = 1.0 - mean.flying;
+    return mean;
+}
+
+// Swims in each gust: the risk for each knot that its top exceeds the hold limit.
+static double swims_in(const lw_outlook *outlook, const lw_range *range, gust g)
+{
+    if (g.unheld <= 0.0) return 0.0;
+    const double held = range->has_hold ? range->held_up_to : range->stays_up_at;
+    return fmin(outlook->cost.puff_risk * (g.top - held) / LW_KN, 1.0);
+}
+
+static double turns_cost(const lw_outlook *outlook, lw_course course, double length)
+{
+    if (course.high <= course.low) return 0.0;
+    const bool up = course.direction < LW_PI / 2.0;
+    const double each = up ? outlook->cost.tack : outlook->cost.gybe;
+    return floor(length / outlook->cost.tack_every) * each;
+}
+
+// Least wind that gets her flying for a leg: on its own headings, or bearing away to a reach.
+static double launch_for(const lw_outlook *outlook, const lw_range *range, size_t pin)
+{
+    const double reach = outlook->reach_launch[pin];
+    if (!range->has_launch) return reach;
+    return reach > 0.0 ? fmin(range->launches_at, reach) : range->launches_at;
+}
+
+static void add_leg(const lw_outlook *outlook, size_t pin, size_t leg, lw_gusts gusts,
+                    lw_prospect *sum)
+{
+    const size_t c = outlook->leg_course[leg];
+    const lw_range *range = &outlook->ranges[pin][c];
+    const lw_course course = outlook->courses[c];
+    const double length = outlook->leg_length[leg];
+    const gust g = through(range, course, launch_for(outlook, range, pin), gusts);
+    const double sailing = length / g.speed;
+    const double swims = swims_in(outlook, range, g) * sailing / gusts.period;
+    sum->seconds += sailing + turns_cost(outlook, course, length);
+    sum->flying += g.flying * sailing;
+    sum->unheld += g.unheld * sailing;
+    sum->hull_seconds += g.hull * sailing;
+    sum->swims += swims;
+    sum->swim_seconds += swims * outlook->cost.swim;
+}
+
+// The limits of the hardest leg.
+static void add_limits(const lw_outlook *outlook, size_t pin, lw_prospect *sum)
+{
+    bool always = true;
+    sum->held_up_to = 1e9;
+    for (size_t c = 0; c < outlook->course_count; c++) {
+        const lw_range *range = &outlook->ranges[pin][c];
+        const double launch = launch_for(outlook, range, pin);
+        if (launch > 0.0 && (sum->launches_at == 0.0 || launch < sum->launches_at)) {
+            sum->launches_at = launch;
+        }
+        always = always && range->has_flight;
+        sum->stays_up_at = fmax(sum->stays_up_at, range->stays_up_at);
+        sum->held_up_to = fmin(sum->held_up_to, range->has_hold ? range->held_up_to : 0.0);
+    }
+    if (!always) sum->stays_up_at = 0.0;
+}
+
+static size_t longest_leg(const lw_outlook *outlook)
+{
+    size_t longest = 0;
+    for (size_t i = 1; i < outlook->leg_count; i++) {
+        if (outlook->leg_length[i] > outlook->leg_length[longest]) longest = i;
+    }
+    return longest;
+}
+
+// Rudder turns that keep the bow level in a wind, or in the lightest in which she flies.
+static double turns_in(const lw_range *range, double wind)
+{
+    const lw_answer *answer = lw_range_near(range, fmax(wind, range->stays_up_at));
+    return answer ? answer->flight.turns : 0.0;
+}
+
+static double mean_speed(const lw_outlook *outlook, size_t pin, double wind)
+{
+    double length = 0.0, seconds = 0.0;
+    for (size_t i = 0; i < outlook->leg_count; i++) {
+        const size_t c = outlook->leg_course[i];
+        const double v = flying_speed(&outlook->ranges[pin][c], outlook->courses[c], wind);
+        if (v <= 0.0) return 0.0;
+        length += outlook->leg_length[i];
+        seconds += outlook->leg_length[i] / v;
+    }
+    return seconds > 0.0 ? length / seconds : 0.0;
+}
+
+lw_prospect lw_lap(const lw_outlook *outlook, size_t pin, lw_gusts gusts)
+{
+    lw_prospect lap = {0};
+    for (size_t i = 0; i < outlook->leg_count; i++) add_leg(outlook, pin, i, gusts, &lap);
+    const double sailing = lap.flying + lap.hull_seconds;  // tacks and gybes left out
+    if (sailing > 0.0) lap.flying /= sailing, lap.unheld /= sailing;
+    lap.seconds += lap.swim_seconds;
+    add_limits(outlook, pin, &lap);
+    lap.speed = mean_speed(outlook, pin, gusts.mean);
+
+    const lw_range *range = &outlook->ranges[pin][outlook->leg_course[longest_leg(outlook)]];
+    lap.turns_lull = turns_in(range, gusts.lull);
+    lap.turns_mean = turns_in(range, gusts.mean);
+    lap.turns_puff = turns_in(range, gusts.puff);
+    return lap;
+}

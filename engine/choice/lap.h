@@ -1,0 +1,14 @@
+// lap.h - one set-up round the course through the day's gusts.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_LAP_H
+#define LW_LAP_H
+
+#include "lullwise/choice.h"
+
+lw_prospect lw_lap(const lw_outlook *outlook, size_t pin, lw_gusts gusts);
+
+// The trimmed flight of a range nearest to a wind, or NULL when she does not fly there.
+const lw_answer *lw_range_near(const lw_range *range, double wind);
+
+#endif

@@ -1,0 +1,60 @@
+// outlook.c - everything that a day's choice rests on: each pin's range on each course of the day.
+// SPDX-License-Identifier: MIT
+
+#include <math.h>
+
+#include "lullwise/choice.h"
+
+// The course a leg belongs to; a new one while there is room, else the nearest in direction.
+static size_t course_for(lw_outlook *outlook, lw_course course)
+{
+    size_t nearest = 0;
+    double least = 1e9;
+    for (size_t i = 0; i < outlook->course_count; i++) {
+        const double off = fabs(outlook->courses[i].direction - course.direction);
+        if (off < least) least = off, nearest = i;
+    }
+    if (least < 0.5 * LW_DEG || outlook->course_count == LW_COURSES_MOST) return nearest;
+    outlook->courses[outlook->course_count] = course;
+    return outlook->course_count++;
+}
+
+static void take_legs(lw_outlook *outlook, const lw_day *day)
+{
+    outlook->leg_count = day->leg_count;
+    for (size_t i = 0; i < day->leg_count; i++) {
+        const lw_leg *leg = &day->legs[i];
+        outlook->leg_length[i] = leg->length;
+        outlook->leg_course[i] = course_for(outlook, lw_course_to(leg->heading));
+    }
+}
+
+static lw_setup setup_of(const lw_craft *craft, const lw_pin *pin)
+{
+    lw_setup setup = craft->setup;
+    setup.incidence = pin->incidence;
+    return setup;
+}
+
+void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_person *person,
+                        const lw_day *day)
+{
+    const lw_medium medium = lw_medium_of(day);
+    const lw_wind *wind = &day->wind;
+    *outlook = (lw_outlook){.gusts = {wind->lull, wind->mean, wind->puff, wind->period},
+                            .cost = day->cost,
+                            .pin_count = boat->pin_count};
+    lw_craft_prepare(&outlook->craft, boat, person, &medium);
+    take_legs(outlook, day);
+
+    const double puff = wind->puff - wind->mean;
+    for (size_t pin = 0; pin < boat->pin_count; pin++) {
+        const lw_setup setup = setup_of(&outlook->craft, &boat->pins[pin]);
+        for (size_t c = 0; c < outlook->course_count; c++) {
+            lw_range_of(&outlook->craft, &setup, outlook->courses[c], puff,
+                        &outlook->ranges[pin][c]);
+        }
+        outlook->reach_launch[pin] =
+            lw_range_launch(&outlook->craft, &setup, lw_course_of(LW_REACH));
+    }
+}

@@ -1,0 +1,34 @@
+// prospect_table.c - what is expected of one set-up on the day: units and meaning.
+// SPDX-License-Identifier: MIT
+
+#include "lullwise/choice.h"
+
+#define ROW(member, sym, u, digits, words)                                             \
+    {LW_MEMBER(lw_prospect, member), .symbol = sym, .unit = LW_UNIT_##u, .min = -1e9,  \
+     .max = 1e9, .decimals = digits, .doc = words}
+
+// clang-format off
+static const lw_quantity rows[] = {
+    ROW(seconds,      "", S,       0, "expected time round the course, swims counted"),
+    ROW(flying,       "", PERCENT, 0, "share of the time flying"),
+    ROW(unheld,       "", PERCENT, 0, "share of the time in more wind than can be held"),
+    ROW(swims,        "", NONE,    2, "swims expected round the course"),
+    ROW(swim_seconds, "", S,       0, "time that the swims cost"),
+    ROW(hull_seconds, "", S,       0, "time sailed on the hull"),
+    ROW(launches_at,  "", KN,      1, "least wind that launches her, bearing away if need be; 0: none"),
+    ROW(stays_up_at,  "", KN,      1, "least wind in which she stays up on every leg; 0: on some leg never"),
+    ROW(held_up_to,   "", KN,      1, "greatest wind held on every leg"),
+    ROW(speed,        "", KN,      1, "made good round the course in the mean wind; 0: does not fly in it"),
+    ROW(turns_lull,   "", TURN,    1, "rudder turns in the lull on the longest leg; if she does not fly, of the lightest wind in which she does"),
+    ROW(turns_mean,   "", TURN,    1, "rudder turns in the mean wind"),
+    ROW(turns_puff,   "", TURN,    1, "rudder turns in the puff"),
+    ROW(score,        "", NONE,    1, "what the ranking sorts by: least first"),
+};
+// clang-format on
+LW_TABLE_COVERS(lw_prospect, rows);
+
+const lw_table lw_prospect_table = {.key = "prospect",
+                                    .title = "Prospect of a set-up on the day",
+                                    .rows = rows,
+                                    .count = sizeof rows / sizeof rows[0],
+                                    .doc = "What is expected of one set-up round the course."};
