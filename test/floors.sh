@@ -82,7 +82,7 @@ for symbol in $outside; do
         sqrt | fabs | floor | copysign | fmin | fmax) ;;
         strto* | strdup | strndup | strftime | strerror) fault "the engine calls $symbol" ;;
         memcpy | memmove | memset | memcmp | memchr | str*) ;;
-        __assert_fail | __stack_chk_fail | __cpu_model | __cpu_indicator_init) ;;
+        _GLOBAL_OFFSET_TABLE_ | __assert_fail | __stack_chk_fail | __cpu_model | __cpu_indicator_init) ;;
         *) fault "the engine calls $symbol" ;;
     esac
 done
