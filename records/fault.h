@@ -24,7 +24,8 @@ typedef struct lw_fault {
     char key[96];
     char read[64];       // clipped, without control characters
     char expected[160];  // range and unit, or the words allowed; "" when there is nothing to expect
-    char sentence[240];  // what is wrong, and a hint where there is one
+    char hint[64];       // what may have been meant, or ""
+    char sentence[240];  // what is wrong
     bool is_doubt;       // the value was taken all the same
 } lw_fault;
 

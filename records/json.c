@@ -7,6 +7,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "records/record_value.h"
+
 #define DIGITS 12
 
 // Twelve digits, so that 0.98 m does not come out as 0.97999999999999998.
@@ -54,9 +56,8 @@ static json_t *element_json(const lw_section *section, const char *element)
 static json_t *section_json(const lw_section *section, const char *data)
 {
     if (section->kind == LW_SECTION_PLAIN) {
-        const bool is_asked = !section->required && section->count_offset;
-        const bool is_given = !is_asked || *(const bool *)(data + section->count_offset);
-        return is_given ? lw_table_json(section->table, data + section->offset) : json_null();
+        if (!lw_section_is_given(section, data)) return json_null();
+        return lw_table_json(section->table, data + section->offset);
     }
     json_t *array = json_array();
     const size_t count = *(const size_t *)(data + section->count_offset);
@@ -93,10 +94,12 @@ json_t *lw_faults_json(const lw_faults *faults)
         char file[512];
         lw_text_tame(file, sizeof file, fault->file);
         json_array_append_new(
-            array, json_pack("{s:s, s:I, s:I, s:s, s:s, s:s, s:s, s:b}", "file", file, "line",
-                             (json_int_t)fault->line, "column", (json_int_t)fault->column, "key",
-                             fault->key, "read", fault->read, "expected", fault->expected,
-                             "sentence", fault->sentence, "doubt", fault->is_doubt));
+            array,
+            json_pack("{s:s, s:I, s:I, s:s, s:s, s:s, s:s, s:s, s:b}",  //
+                      "file", file, "line", (json_int_t)fault->line, "column",
+                      (json_int_t)fault->column, "key", fault->key, "read", fault->read, "expected",
+                      fault->expected, "hint", fault->hint, "sentence", fault->sentence, "doubt",
+                      fault->is_doubt));
     }
     return array;
 }

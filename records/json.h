@@ -26,7 +26,7 @@ json_t *lw_table_units_json(const lw_table *table);
 
 json_t *lw_record_json(const lw_record *record, const void *data);
 
-// [{"file", "line", "column", "key", "read", "expected", "sentence", "doubt"}, ...]
+// [{"file", "line", "column", "key", "read", "expected", "hint", "sentence", "doubt"}, ...]
 json_t *lw_faults_json(const lw_faults *faults);
 
 // Writes all of it with a closing newline, or nothing; drops the reference. False when there was

@@ -75,7 +75,8 @@ size_t lw_reading_count(const lw_reading *reading, size_t *at_preset)
     size_t count = 0, given = 0;
     for (size_t i = 0; i < reading->record->section_count; i++) {
         const lw_section *section = &reading->record->sections[i];
-        if (section->kind != LW_SECTION_PLAIN) continue;
+        if (section->kind != LW_SECTION_PLAIN || !lw_section_is_given(section, reading->data))
+            continue;
         count += section->table->count;
         for (size_t k = 0; k < section->table->count; k++) given += reading->given[i] >> k & 1;
     }

@@ -126,6 +126,7 @@ static void unknown_key(parse *p, const key *at, const char *path, const char *n
     if (home) {
         lw_fault *fault = lw_faults_add(p->faults, &written);
         LW_FIT(fault->sentence, "this key belongs under %s:", home);
+        LW_FIT(fault->hint, "%s.%s", home, at->text);
     } else {
         lw_written_unknown(&written, "key", nearest, p->faults);
     }
@@ -330,8 +331,9 @@ static void miss_sections(parse *p)
                                     .key = section->table->key,
                                     .text = ""};
         lw_fault *fault = lw_faults_add(p->faults, &written);
-        LW_FIT(fault->sentence, "the section %s: is missing", section->table->key);
-        LW_FIT(fault->expected, "%s", section->table->title);
+        LW_FIT(fault->sentence, "the section is missing");
+        LW_FIT(fault->expected, "%s: and its values, as `lullwise new %s` writes them",
+               section->table->key, p->record->name);
     }
 }
 

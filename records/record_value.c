@@ -6,8 +6,6 @@
 #include <stdio.h>
 #include <string.h>
 
-#define HINT_LENGTH 60
-
 void lw_quantity_range(const lw_quantity *row, double low, double high, char text[LW_RANGE_LENGTH])
 {
     const char *unit = lw_unit_text(row->unit);
@@ -30,20 +28,19 @@ static void number_of(const char *text, char *number, size_t room)
     number[rest - text] = '\0';
 }
 
-// The same number in another unit, when that would be a usual value: "; did you mean 98 cm?"
-static void hint_of_unit(const lw_quantity *row, const char *text, char hint[HINT_LENGTH])
+// The same number in a unit in which it would be a usual value: "98 cm". The row's own unit first.
+static void hint_of_unit(lw_fault *fault, const lw_quantity *row, const char *text)
 {
     char number[32], other[48];
     number_of(text, number, sizeof number);
-    hint[0] = '\0';
     for (int step = -1; number[0] && step < LW_UNIT_COUNT; step++) {
-        const lw_unit unit = step < 0 ? row->unit : (lw_unit)step;  // the row's own unit first
+        const lw_unit unit = step < 0 ? row->unit : (lw_unit)step;
         double si;
         if (!lw_unit_same_dimension(unit, row->unit)) continue;
-        lw_text_fit(other, sizeof other, "%s %s", number, lw_unit_text(unit));
+        LW_FIT(other, "%s %s", number, lw_unit_text(unit));
         if (lw_quantity_read(row, other, &si) != LW_OK || lw_quantity_is_doubtful(row, si))
             continue;
-        lw_text_fit(hint, HINT_LENGTH, "; did you mean %s?", other);
+        LW_FIT(fault->hint, "%s", other);
         return;
     }
 }
@@ -59,7 +56,7 @@ static const char *nearest_unit(const char *text)
     return nearest;
 }
 
-static void say_bad_unit(lw_fault *fault, const char *text)
+static void say_bad_unit(lw_fault *fault, const lw_quantity *row, const char *text)
 {
     double value;
     const char *unit = text;
@@ -69,30 +66,33 @@ static void say_bad_unit(lw_fault *fault, const char *text)
     lw_text_tame(shown, sizeof shown, unit);
     if (lw_unit_of(unit) != LW_UNIT_COUNT) {
         LW_FIT(fault->sentence, "\"%s\" does not measure this", shown);
+        hint_of_unit(fault, row, text);
         return;
     }
     const char *nearest = nearest_unit(unit);
-    const bool is_hint = nearest && strlen(unit) > 1;
-    LW_FIT(fault->sentence, "there is no unit \"%s\"%s%s%s", shown,
-           is_hint ? "; did you mean \"" : "", is_hint ? nearest : "", is_hint ? "\"?" : "");
+    LW_FIT(fault->sentence, "there is no unit \"%s\"", shown);
+    if (nearest && strlen(unit) > 1)
+        LW_FIT(fault->hint, "%s", nearest);
+    else
+        hint_of_unit(fault, row, text);
 }
 
 static void say_status(lw_fault *fault, lw_status status, const lw_quantity *row, const char *text)
 {
-    char hint[HINT_LENGTH];
-    hint_of_unit(row, text, hint);
     switch (status) {
         case LW_BAD_NUMBER:
             LW_FIT(fault->sentence, "%s", text[0] ? "this is not a number" : "no value is given");
             return;
         case LW_UNIT_MISSING:
-            LW_FIT(fault->sentence, "the number has no unit%s", hint);
+            LW_FIT(fault->sentence, "the number has no unit");
+            hint_of_unit(fault, row, text);
             return;
         case LW_BAD_UNIT:
-            say_bad_unit(fault, text);
+            say_bad_unit(fault, row, text);
             return;
         default:
-            LW_FIT(fault->sentence, "%s%s", lw_status_text(status), hint);
+            LW_FIT(fault->sentence, "%s", lw_status_text(status));
+            hint_of_unit(fault, row, text);
             return;
     }
 }
@@ -103,7 +103,7 @@ static void say_doubt(const lw_quantity *row, const lw_written *written, lw_faul
     lw_quantity_range(row, row->usual_min, row->usual_max, range);
     lw_fault *doubt = lw_faults_doubt(faults, written);
     LW_FIT(doubt->expected, "usually %s", range);
-    LW_FIT(doubt->sentence, "unusual, but taken: measure again?");
+    LW_FIT(doubt->sentence, "unusual, but taken");
 }
 
 bool lw_written_quantity(const lw_written *written, const lw_quantity *row, double *si,
@@ -203,9 +203,8 @@ void lw_written_unknown(const lw_written *written, const char *what, const char 
                         lw_faults *faults)
 {
     lw_fault *fault = lw_faults_add(faults, written);
-    if (nearest) LW_FIT(fault->expected, "%s", nearest);
-    LW_FIT(fault->sentence, "there is no such %s%s%s%s", what, nearest ? "; did you mean \"" : "",
-           nearest ? nearest : "", nearest ? "\"?" : "");
+    LW_FIT(fault->sentence, "there is no such %s", what);
+    if (nearest) LW_FIT(fault->hint, "%s", nearest);
 }
 
 const lw_section *lw_record_section(const lw_record *record, const char *key)
@@ -250,4 +249,12 @@ void lw_section_mark(const lw_section *section, void *data)
 {
     if (section->kind != LW_SECTION_PLAIN || section->required || !section->count_offset) return;
     *(bool *)((char *)data + section->count_offset) = true;
+}
+
+bool lw_section_is_given(const lw_section *section, const void *data)
+{
+    const char *asked = (const char *)data + section->count_offset;
+    if (section->required) return true;
+    if (section->kind != LW_SECTION_PLAIN) return *(const size_t *)asked > 0;
+    return !section->count_offset || *(const bool *)asked;
 }

@@ -17,7 +17,7 @@ bool lw_written_text(const lw_written *written, const lw_text *text, void *data,
 // A pin's label fits: not empty, not too long, without control characters.
 bool lw_written_label(const lw_written *written, lw_faults *faults);
 
-// A fault "nothing is called so", with the nearest name where there is one.
+// A fault "there is no such ...", with the nearest name as a hint where there is one.
 void lw_written_unknown(const lw_written *written, const char *what, const char *nearest,
                         lw_faults *faults);
 
@@ -34,7 +34,9 @@ const char *lw_record_nearest(const lw_record *record, const char *key);
 size_t *lw_section_length(const lw_section *section, void *data);
 char *lw_section_element(const lw_section *section, void *data, size_t index);
 
-// Marks a section as given, where somebody asks.
+// Marks a section as given, where somebody asks; and whether one is there: required, or not
+// empty, or given as far as anybody asks.
 void lw_section_mark(const lw_section *section, void *data);
+bool lw_section_is_given(const lw_section *section, const void *data);
 
 #endif

@@ -147,14 +147,6 @@ static void write_array(FILE *out, const lw_section *section, const char *data, 
     }
 }
 
-static bool is_given(const lw_section *section, const char *data)
-{
-    if (section->required) return true;
-    if (section->kind != LW_SECTION_PLAIN)
-        return *(const size_t *)(data + section->count_offset) > 0;
-    return !section->count_offset || *(const bool *)(data + section->count_offset);
-}
-
 // Three readings behind a #, to show how a list of values is written.
 static void write_unused_list(FILE *out, const lw_section *section)
 {
@@ -173,7 +165,7 @@ static void write_unused_list(FILE *out, const lw_section *section)
 
 static void write_section(FILE *out, const lw_section *section, const char *data)
 {
-    const bool is_used = is_given(section, data);
+    const bool is_used = lw_section_is_given(section, data);
     const char *off = is_used ? "" : "#";
     const lw_table *table = section->table;
     char text[600];

@@ -1,0 +1,38 @@
+// command.h - what a command of the lullwise program is; a new one is a file and a line here.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_COMMAND_H
+#define LW_COMMAND_H
+
+#include "command/options.h"
+
+// clang-format off
+// In the order of the help. X(check) stands for `const lw_command lw_command_check` in check.c.
+#define LW_COMMAND_LIST(X) \
+    X(new)                 \
+    X(check)               \
+    X(quantities)
+// clang-format on
+
+// How a command ends.
+typedef enum lw_exit {
+    LW_EXIT_FINE = 0,
+    LW_EXIT_NO_ANSWER = 1,    // all was read, but there is none; or it could not be written
+    LW_EXIT_WRONG_INPUT = 2,  // options, files or values
+} lw_exit;
+
+typedef struct lw_command {
+    const char *name;
+    const char *summary;   // one line of the help
+    const char *operands;  // as the usage shows them: "FILE..."; "" when there are none
+    size_t operand_least, operand_most;
+    const char *takes;  // options by name, spaces between: "json set"; --help always
+    const char *doc;    // the help's paragraph
+    lw_exit (*run)(const lw_options *options);
+    bool is_hidden;  // not in the list of commands
+} lw_command;
+
+#define LW_AS_COMMAND(name) extern const lw_command lw_command_##name;
+LW_COMMAND_LIST(LW_AS_COMMAND)
+
+#endif

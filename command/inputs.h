@@ -1,0 +1,28 @@
+// inputs.h - boat, sailor and day as the options of a command give them.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_INPUTS_H
+#define LW_INPUTS_H
+
+#include "command/options.h"
+#include "lullwise/boat.h"
+#include "lullwise/day.h"
+
+#define LW_INPUT_OPTIONS "boat sailor day set aim"
+
+typedef struct lw_inputs {
+    lw_boat boat;
+    lw_sailor sailor;
+    lw_day day;           // settled: lull, mean and puff are there
+    lw_day day_as_given;  // before lw_day_settle
+} lw_inputs;
+
+// Files of --boat, --sailor and --day (the examples of `lullwise new` where none is given), then
+// --set and --aim in their order. All faults of all of them are added; true when there was none.
+bool lw_inputs_read(lw_inputs *inputs, const lw_options *options, lw_faults *faults);
+
+// One more assignment ("boat.", "sailor." or "day." in front, or not), as --against wants it.
+// The inputs are changed only when it returns true.
+bool lw_inputs_set(lw_inputs *inputs, const char *assignment, lw_faults *faults);
+
+#endif

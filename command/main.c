@@ -1,0 +1,101 @@
+// main.c - the lullwise program: finds the command and hands the words over.
+// SPDX-License-Identifier: MIT
+
+#include <stdio.h>
+#include <string.h>
+
+#include "command/command.h"
+#include "command/print.h"
+
+#ifndef LW_VERSION
+#define LW_VERSION "unversioned"
+#endif
+
+#define LW_AS_ENTRY(name) &lw_command_##name,
+static const lw_command *const commands[] = {LW_COMMAND_LIST(LW_AS_ENTRY) NULL};
+
+static const lw_command *command_named(const char *name)
+{
+    for (const lw_command *const *command = commands; *command; command++) {
+        if (strcmp((*command)->name, name) == 0) return *command;
+    }
+    return NULL;
+}
+
+static void print_help(FILE *out)
+{
+    fputs("lullwise - which set-up to sail on a foiling dinghy\n\n", out);
+    fputs("usage: lullwise COMMAND [OPTION...] [FILE...]\n\n", out);
+    for (const lw_command *const *command = commands; *command; command++) {
+        if ((*command)->is_hidden) continue;
+        fprintf(out, "  %-8s", (*command)->name);
+        lw_print_wrapped(out, (*command)->summary, 10, 10);
+    }
+    fputs("\n`lullwise COMMAND --help` tells more.\n", out);
+    fputs("Ends with 0: fine, 1: no answer, 2: wrong input.\n", out);
+}
+
+static void print_command_help(const lw_command *command)
+{
+    printf("usage: lullwise %s%s%s%s\n\n", command->name, command->takes[0] ? " [OPTION...]" : "",
+           command->operands[0] ? " " : "", command->operands);
+    lw_print_wrapped(stdout, command->doc, 0, 0);
+    putchar('\n');
+    lw_options_help(stdout, command->takes);
+}
+
+static lw_exit say_unknown(const char *name)
+{
+    const char *nearest = NULL;
+    for (const lw_command *const *command = commands; *command; command++) {
+        if (!(*command)->is_hidden) nearest = lw_text_nearer(name, nearest, (*command)->name);
+    }
+    lw_print_complaint("", "there is no command \"%s\"; %s%s%s", name,
+                       nearest ? "did you mean \"" : "--help lists them", nearest ? nearest : "",
+                       nearest ? "\"?" : "");
+    return LW_EXIT_WRONG_INPUT;
+}
+
+static lw_exit run(const lw_command *command, int count, char *const *words)
+{
+    static lw_options options;
+    options.command = command->name;
+    if (!lw_options_read(&options, command->takes, count, words)) return LW_EXIT_WRONG_INPUT;
+    if (lw_options_has(&options, "help")) {
+        print_command_help(command);
+        return LW_EXIT_FINE;
+    }
+    if (options.operand_count < command->operand_least) {
+        lw_print_complaint(command->name, "something is missing: lullwise %s %s", command->name,
+                           command->operands);
+        return LW_EXIT_WRONG_INPUT;
+    }
+    if (options.operand_count > command->operand_most) {
+        lw_print_complaint(command->name, "\"%s\" is one word too many",
+                           options.operands[command->operand_most]);
+        return LW_EXIT_WRONG_INPUT;
+    }
+    return command->run(&options);
+}
+
+int main(int count, char **words)
+{
+    const char *name = count > 1 ? words[1] : "";
+    if (!name[0]) {
+        print_help(stderr);
+        return LW_EXIT_WRONG_INPUT;
+    }
+    if (!strcmp(name, "--help") || !strcmp(name, "-h") || !strcmp(name, "help")) {
+        print_help(stdout);
+        return LW_EXIT_FINE;
+    }
+    if (!strcmp(name, "--version")) {
+        puts("lullwise " LW_VERSION);
+        return LW_EXIT_FINE;
+    }
+    const lw_command *command = command_named(name);
+    const lw_exit ended = command ? run(command, count - 2, words + 2) : say_unknown(name);
+    if (fflush(stdout) == 0 && !ferror(stdout)) return (int)ended;
+    lw_print_complaint("", "the answer could not be written");
+    return ended == LW_EXIT_FINE ? LW_EXIT_NO_ANSWER : (int)ended;
+}

@@ -1,0 +1,35 @@
+// quantities.c - `lullwise quantities`: the page doc/quantities.md.
+// SPDX-License-Identifier: MIT
+
+#include <stdio.h>
+
+#include "command/command.h"
+#include "records/record_file.h"
+
+static lw_exit run(const lw_options *options)
+{
+    (void)options;
+    fputs("# Quantities\n\n", stdout);
+    fputs("Written by `lullwise quantities` from the tables of the program; do not edit.\n\n",
+          stdout);
+    fputs(
+        "A value may be written in any unit of its kind. Outside its range it is refused; outside "
+        "the usual\nband it is taken, and `lullwise check` asks to measure again. *Known to*: what "
+        "a tape, a scale or an\neye leaves open, one sigma. [judged]: nobody has measured it; "
+        "other words in brackets name a source\nin [sources](sources.md).\n",
+        stdout);
+    for (const lw_record *const *record = lw_records; *record; record++) {
+        lw_record_manual(stdout, *record);
+    }
+    return LW_EXIT_FINE;
+}
+
+const lw_command lw_command_quantities = {
+    .name = "quantities",
+    .summary = "Write the page on all quantities.",
+    .operands = "",
+    .takes = "",
+    .doc = "Writes doc/quantities.md.",
+    .run = run,
+    .is_hidden = true,
+};
