@@ -7,7 +7,10 @@ SOAK_TIMES   = 50
 
 CONFIGURE = cmake -G Ninja --log-level=WARNING -S .
 C_FILES   = $(shell git ls-files --cached --others --exclude-standard '*.c' '*.h')
-TIDY      = clang-analyzer-*,bugprone-*,-bugprone-easily-swappable-parameters,misc-*,performance-*
+# Left out: what calls every memcpy unsafe, and what misreads variable arguments and X-macros.
+TIDY = clang-analyzer-*,bugprone-*,misc-*,performance-*,-bugprone-easily-swappable-parameters,$\
+    -bugprone-macro-parentheses,-bugprone-reserved-identifier,-clang-analyzer-valist.Uninitialized,$\
+    -clang-analyzer-security.insecureAPI.DeprecatedOrUnsafeBufferHandling
 
 .PHONY: help run test sanitize bench fuzz soak format check coverage clean packages-%
 
@@ -58,13 +61,13 @@ soak: packages-test
 check: packages-check
 	@$(CONFIGURE) -B build/check -DLW_TESTS=ON
 	@$(CONFIGURE) -B build/analyzer -DCMAKE_C_FLAGS=-fanalyzer
-	clang-format-14 --dry-run --Werror $(C_FILES)
 	clang-tidy-14 --quiet -p build/check --warnings-as-errors='*' --checks='-*,$(TIDY)' \
 	    $(filter engine/%.c records/%.c command/%.c,$(C_FILES))
 	cppcheck --quiet --error-exitcode=1 --enable=warning,portability --inline-suppr \
-	    --suppress=missingIncludeSystem -Iengine -Iengine/include -I. \
+	    --suppress=missingIncludeSystem --suppress=uninitvar:*/lanes.h -Iengine -Iengine/include -I. \
 	    $(filter engine/%.c records/%.c command/%.c,$(C_FILES))
 	cmake --build build/analyzer
+	clang-format-14 --dry-run --Werror $(C_FILES)
 
 coverage: packages-test
 	@$(CONFIGURE) -B build/coverage -DLW_TESTS=ON -DLW_COVERAGE=ON
