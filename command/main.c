@@ -78,13 +78,9 @@ static lw_exit run(const lw_command *command, int count, char *const *words)
     return command->run(&options);
 }
 
-int main(int count, char **words)
+static lw_exit answer(int count, char *const *words)
 {
     const char *name = count > 1 ? words[1] : "";
-    if (!name[0]) {
-        print_help(stderr);
-        return LW_EXIT_WRONG_INPUT;
-    }
     if (!strcmp(name, "--help") || !strcmp(name, "-h") || !strcmp(name, "help")) {
         print_help(stdout);
         return LW_EXIT_FINE;
@@ -93,8 +89,17 @@ int main(int count, char **words)
         puts("lullwise " LW_VERSION);
         return LW_EXIT_FINE;
     }
+    if (!name[0]) {
+        print_help(stderr);
+        return LW_EXIT_WRONG_INPUT;
+    }
     const lw_command *command = command_named(name);
-    const lw_exit ended = command ? run(command, count - 2, words + 2) : say_unknown(name);
+    return command ? run(command, count - 2, words + 2) : say_unknown(name);
+}
+
+int main(int count, char **words)
+{
+    const lw_exit ended = answer(count, words);
     if (fflush(stdout) == 0 && !ferror(stdout)) return (int)ended;
     lw_print_complaint("", "the answer could not be written");
     return ended == LW_EXIT_FINE ? LW_EXIT_NO_ANSWER : (int)ended;

@@ -16,6 +16,8 @@ void lw_yaml_open(lw_yaml *yaml, const char *file, const char *text, size_t leng
         lw_faults_no_memory(faults, file);
         return;
     }
+    static const char mark[] = "\xEF\xBB\xBF";  // some editors begin a file with it
+    if (length >= 3 && memcmp(text, mark, 3) == 0) text += 3, length -= 3;
     yaml_parser_set_encoding(&yaml->parser, YAML_UTF8_ENCODING);
     yaml_parser_set_input_string(&yaml->parser, (const unsigned char *)text, length);
 }
@@ -42,28 +44,36 @@ static void fault_at(lw_yaml *yaml, yaml_mark_t mark, const char *sentence)
     LW_FIT(lw_faults_add(yaml->faults, &written)->sentence, "%s", sentence);
 }
 
-// What the parser's complaint means to somebody who edits a boat file.
-static const char *plain_words(const char *problem)
+// What the parser's complaint means to somebody who edits a boat file, and where to point: at the
+// beginning of what is not finished, or at what was met.
+typedef struct complaint {
+    const char *part, *sentence;
+    bool is_at_beginning;
+} complaint;
+
+static complaint complaint_of(const char *problem)
 {
-    static const struct {
-        const char *part, *sentence;
-    } list[] = {
-        {"could not find expected ':'", "a colon and a value are missing, or the file breaks off"},
-        {"unexpected end of stream", "the file breaks off inside a text in quotes"},
-        {"did not find expected key", "this does not fit the lines above: look at the indentation"},
-        {"did not find expected '-'", "this does not fit the list above: look at the indentation"},
-        {"did not find expected ',' or", "a bracket is not closed, or a comma is missing"},
-        {"mapping values are not allowed", "a second colon on the line, or a wrong indentation"},
-        {"block sequence entries are not", "a list cannot begin here: look at the indentation"},
-        {"block mapping", "this does not fit the lines above: look at the indentation"},
-        {"cannot start any token", "no value can begin with this character: put it in quotes"},
-        {"document start", "text stands after the end of the record"},
-        {"escape", "after \\ in a text in quotes stands what means nothing"},
+    static const complaint list[] = {
+        {"find expected ':'", "a colon and a value are missing, or the file breaks off", true},
+        {"unexpected end of stream", "this text in quotes has no end", true},
+        {"did not find expected key", "this does not fit the lines above: look at the indentation",
+         false},
+        {"did not find expected '-'", "this does not fit the list above: look at the indentation",
+         false},
+        {"did not find expected ','", "a bracket is not closed, or a comma is missing", false},
+        {"mapping values are not allowed", "a second colon on the line, or a wrong indentation",
+         false},
+        {"block sequence entries are not", "no list can begin here: look at the indentation",
+         false},
+        {"block mapping", "this does not fit the lines above: look at the indentation", false},
+        {"cannot start any token", "no value begins with this character: put it in quotes", false},
+        {"document start", "text stands behind the end of the record", false},
+        {"escape", "in a text in quotes, this behind \\ means nothing", false},
     };
     for (size_t i = 0; i < sizeof list / sizeof list[0]; i++) {
-        if (problem && strstr(problem, list[i].part)) return list[i].sentence;
+        if (problem && strstr(problem, list[i].part)) return list[i];
     }
-    return "this cannot be read: key: value lines are expected";
+    return (complaint){"", "this cannot be read: key: value lines are expected", false};
 }
 
 static lw_node end_of(lw_yaml *yaml)
@@ -82,7 +92,10 @@ static bool fetch(lw_yaml *yaml)
 {
     drop_event(yaml);
     if (!yaml_parser_parse(&yaml->parser, &yaml->event)) {
-        fault_at(yaml, yaml->parser.problem_mark, plain_words(yaml->parser.problem));
+        const complaint found = complaint_of(yaml->parser.problem);
+        fault_at(yaml,
+                 found.is_at_beginning ? yaml->parser.context_mark : yaml->parser.problem_mark,
+                 found.sentence);
         return false;
     }
     yaml->has_event = true;
