@@ -169,13 +169,14 @@ static bool set_labelled(void *data, const lw_section *section, const assignment
     return true;
 }
 
-// One value of an element that is put into a copy first, so that a fault leaves no trace.
-static bool put_element(const assignment *set, const lw_section *section, char *element,
-                        lw_faults *faults)
+// One value of an element, put into a copy first, so that a fault leaves no trace.
+static bool put_element(const assignment *set, const lw_section *section, bool is_new,
+                        char *element, lw_faults *faults)
 {
     double copy[ELEMENT_DOUBLES];
     assert(section->stride <= sizeof copy);
     memcpy(copy, element, section->stride);
+    if (is_new) lw_table_preset(section->table, copy);
     if (section->kind == LW_SECTION_VALUES) {
         if (set->member[0]) return say(set, faults, "nothing may stand behind the index", "");
         if (!lw_written_quantity(&set->written, section->table->rows, copy, faults)) return false;
@@ -199,8 +200,7 @@ static bool set_element(void *data, const lw_section *section, const assignment 
     }
     char *element = lw_section_element(section, data, set->index);
     const bool is_new = set->index == *count;
-    if (is_new) lw_table_preset(section->table, element);
-    if (!put_element(set, section, element, faults)) return false;
+    if (!put_element(set, section, is_new, element, faults)) return false;
     if (is_new) ++*count;
     return true;
 }

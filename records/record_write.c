@@ -79,7 +79,7 @@ static void write_label(FILE *out, const char *label)
 static void write_value(FILE *out, const lw_quantity *row, const void *data)
 {
     const double shown = lw_quantity_shown(row, data);
-    char text[48];
+    char text[48] = "";
     for (int decimals = row->decimals; decimals <= 15; decimals++) {
         lw_text_fit(text, sizeof text, "%.*f", decimals, shown);
         if (fabs(strtod(text, NULL) - shown) <= 1e-9 * fabs(shown)) break;

@@ -90,6 +90,9 @@ TEST_FUNCTION(a_bad_assignment_names_key_place_and_what_was_expected)
     check_set_fault("legs[3].length=5 m",
                 (lw_fault){.sentence = "there is no place of this index", .column = 1,
                 .key = "legs[3].length", .read = "legs[3].length", .expected = "[0] to [2]"});
+    check_set_fault("legs[2].lengt=5 m",
+                (lw_fault){.sentence = "there is no such key", .column = 9,
+                .key = "legs[2].lengt", .read = "lengt", .hint = "length"});
     check_set_fault("legs.length=50 m",
                 (lw_fault){.sentence = "an index is missing", .column = 1, .key = "legs.length",
                 .read = "legs.length", .expected = "[0] for the first"});

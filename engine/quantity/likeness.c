@@ -7,7 +7,7 @@
 
 #define LONGEST 64
 
-static char small(char c) { return c >= 'A' && c <= 'Z' ? (char)(c - 'A' + 'a') : c; }
+static int small(char c) { return c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c; }
 
 static size_t clipped(const char *text)
 {

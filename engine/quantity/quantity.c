@@ -8,7 +8,8 @@
 
 static double *member(const lw_quantity *row, void *data)
 {
-    return (double *)((char *)data + row->offset);
+    void *place = (char *)data + row->offset;
+    return place;
 }
 
 static void text_put(char *member_text, const char *text)
@@ -90,7 +91,8 @@ lw_status lw_quantity_read(const lw_quantity *row, const char *text, double *si)
 
 double lw_quantity_value(const lw_quantity *row, const void *data)
 {
-    return *(const double *)((const char *)data + row->offset);
+    const void *place = (const char *)data + row->offset;
+    return *(const double *)place;
 }
 
 double lw_quantity_shown(const lw_quantity *row, const void *data)
