@@ -60,13 +60,13 @@ soak: packages-test
 
 check: packages-check
 	@$(CONFIGURE) -B build/check -DLW_TESTS=ON
-	@$(CONFIGURE) -B build/analyzer -DCMAKE_C_FLAGS=-fanalyzer
+	@$(CONFIGURE) -B build/analyzer -DLW_ANALYZE=ON
 	clang-tidy-14 --quiet -p build/check --warnings-as-errors='*' --checks='-*,$(TIDY)' \
 	    $(filter engine/%.c records/%.c command/%.c,$(C_FILES))
 	cppcheck --quiet --error-exitcode=1 --enable=warning,portability --inline-suppr \
 	    --suppress=missingIncludeSystem --suppress=uninitvar:*/lanes.h -Iengine -Iengine/include -I. \
 	    $(filter engine/%.c records/%.c command/%.c,$(C_FILES))
-	cmake --build build/analyzer
+	cmake --build build/analyzer --target lullwise
 	clang-format-14 --dry-run --Werror $(C_FILES)
 
 coverage: packages-test
