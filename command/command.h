@@ -11,6 +11,9 @@
 #define LW_COMMAND_LIST(X) \
     X(new)                 \
     X(check)               \
+    X(fly)                 \
+    X(range)               \
+    X(pick)                \
     X(quantities)
 // clang-format on
 

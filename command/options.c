@@ -14,6 +14,14 @@ static const lw_quantity wind_row = {
     .usual_min = 3.0, .usual_max = 35.0};
 static const lw_quantity heading_row = {
     .key = "heading", .unit = LW_UNIT_DEG, .min = -180.0, .max = 180.0};
+static const lw_quantity heel_row = {
+    .key = "heel", .unit = LW_UNIT_DEG, .min = 0.0, .max = 45.0};
+static const lw_quantity place_row = {
+    .key = "place", .unit = LW_UNIT_M, .min = -1.0, .max = 5.0, .decimals = 2};
+static const lw_quantity turns_row = {
+    .key = "turns", .unit = LW_UNIT_TURN, .min = -50.0, .max = 50.0, .decimals = 1};
+static const lw_quantity puff_row = {
+    .key = "puff", .unit = LW_UNIT_KN, .min = 0.0, .max = 20.0, .decimals = 1};
 
 static const lw_option list[] = {
     {"help",    'h', NULL,        NULL, "Show this help."},
@@ -28,6 +36,14 @@ static const lw_option list[] = {
                                         "read, as in --wind '12 kn'."},
     {"heading", 0,   "ANGLE",     &heading_row, "Course from the wind, as in --heading '60 deg': 0 "
                                         "dead upwind, 180 dead downwind."},
+    {"heel",    0,   "ANGLE",     &heel_row, "Windward heel, as in --heel '15 deg'."},
+    {"place",   0,   "LENGTH",    &place_row, "Where the sailor sits, forward of the transom, as "
+                                        "in --place '1.2 m'."},
+    {"turns",   0,   "TURNS",     &turns_row, "Rudder lift on from the reference mark, as in "
+                                        "--turns '2 turns'."},
+    {"puff",    0,   "SPEED",     &puff_row, "How far a puff goes above the wind that the boat is "
+                                        "trimmed for, as in --puff '3 kn'."},
+    {"sensitivity", 0, NULL,      NULL, "Also tell which measurements matter most."},
     {"aim",     0,   "WORD",      NULL, "race, steady or easy, instead of the day's aim."},
     {"against", 0,   "KEY=VALUE", NULL, "Answer twice, side by side: as things are, and with this "
                                         "value changed. May be given again."},

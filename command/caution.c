@@ -1,0 +1,118 @@
+// caution.c - is this sensible to sail? Plain words; local rules and qualified people decide.
+// SPDX-License-Identifier: MIT
+
+#include "command/caution.h"
+
+#include <math.h>
+
+#include "lullwise/air.h"
+#include "lullwise/cold.h"
+
+typedef struct lines {
+    char (*at)[LW_CAUTION_LENGTH];
+    size_t count;
+} lines;
+
+#define ADD(lines, ...)                                                                 \
+    do {                                                                                \
+        if ((lines)->count < LW_CAUTIONS_MOST)                                          \
+            lw_text_fit((lines)->at[(lines)->count++], LW_CAUTION_LENGTH, __VA_ARGS__); \
+    } while (0)
+
+// The pin of the choice that holds most wind.
+static const lw_placing *widest(const lw_choice *choice)
+{
+    const lw_placing *most = &choice->places[0];
+    for (size_t i = 1; i < choice->count; i++) {
+        if (choice->places[i].prospect.held_up_to > most->prospect.held_up_to) {
+            most = &choice->places[i];
+        }
+    }
+    return most;
+}
+
+static void add_hold(lines *to, const lw_picked *picked)
+{
+    const lw_choice *choice = &picked->now;
+    const lw_placing *first = &choice->places[0], *most = widest(choice);
+    const double puff = choice->gusts.puff, held = first->prospect.held_up_to;
+    if (!lw_picked_flies(choice) || held >= puff) return;
+    if (most->prospect.held_up_to < puff) {
+        ADD(to,
+            "No pin holds puffs of %.1f kn; the widest, %s, holds %.1f kn. Wait, find more "
+            "shelter, or be ready to come off the foils.",
+            puff / LW_KN, lw_picked_label(picked, most->pin), most->prospect.held_up_to / LW_KN);
+    } else {
+        ADD(to, "Puffs of %.1f kn go over what pin %s holds (%.1f kn); pin %s holds them.",
+            puff / LW_KN, lw_picked_label(picked, first->pin), held / LW_KN,
+            lw_picked_label(picked, most->pin));
+    }
+}
+
+static void fit_hours(char text[40], double from, double to)
+{
+    if (to <= 3600.0)
+        lw_text_fit(text, 40, "%.0f to %.0f minutes", from / 60.0, to / 60.0);
+    else
+        lw_text_fit(text, 40, "%.0f to %.0f hours", from / 3600.0, to / 3600.0);
+}
+
+static void add_water(lines *to, double temperature)
+{
+    const lw_cold_band band = lw_cold_band_of(temperature);
+    char hours[40];
+    if (temperature < LW_COLD_SHOCK) {
+        ADD(to,
+            "Water of %.0f degC takes your breath when you fall in: hold on to the boat, and "
+            "do nothing else for the first minute.",
+            temperature);
+    }
+    if (band.below > 27.0) return;
+    fit_hours(hours, band.able_from, band.able_to);
+    ADD(to,
+        "In water of %.0f degC people stayed able to help themselves for %s. Dress for the "
+        "water, not for the air.",
+        temperature, hours);
+}
+
+// The apparent wind of the first pin in the mean wind, the strongest of the courses; 0: none.
+static double felt_wind(const lw_picked *picked)
+{
+    const lw_outlook *outlook = picked->outlook;
+    const long knot = lround(picked->now.gusts.mean / LW_KN) - LW_RANGE_FIRST_KN;
+    double most = 0.0;
+    if (knot < 0 || knot >= LW_RANGE_WINDS) return 0.0;
+    for (size_t c = 0; c < outlook->course_count; c++) {
+        const lw_answer *a = &outlook->ranges[picked->now.places[0].pin][c].at[knot].trimmed;
+        if (a->outcome == LW_FLIES) most = fmax(most, a->flight.apparent_wind);
+    }
+    return most;
+}
+
+static void add_chill(lines *to, const lw_picked *picked)
+{
+    const double wind = fmax(felt_wind(picked), picked->now.gusts.mean);
+    const double air = picked->inputs.day.air.temperature, chill = lw_wind_chill(air, wind);
+    if (chill < air - 0.5) {
+        ADD(to,
+            "With %.0f kn of wind over the rack, air of %.0f degC chills dry skin like %.0f "
+            "degC; wet skin cools faster.",
+            wind / LW_KN, air, chill);
+    }
+}
+
+size_t lw_cautions(const lw_picked *picked, char at[LW_CAUTIONS_MOST][LW_CAUTION_LENGTH])
+{
+    lines to = {.at = at};
+    const double swims = picked->now.places[0].prospect.swims;
+    add_hold(&to, picked);
+    if (swims >= 0.5)
+        ADD(&to, "Expect about %.1f swims in one lap, even with the best pin.", swims);
+    add_water(&to, picked->inputs.day.water.temperature);
+    add_chill(&to, picked);
+    ADD(&to, "Wear a buoyancy aid and a helmet. Foils cut: keep clear of them, afloat and ashore.");
+    ADD(&to, "Do not sail alone. Somebody ashore knows where you are and when you are due.");
+    ADD(&to, "Look up before you rig, launch or tow: a mast near a power line kills.");
+    ADD(&to, "Local rules, and qualified people who see the place and you, decide; not this.");
+    return to.count;
+}

@@ -1,0 +1,15 @@
+// caution.h - is this sensible to sail? Plain words; local rules and qualified people decide.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_CAUTION_H
+#define LW_CAUTION_H
+
+#include "command/picked.h"
+
+#define LW_CAUTIONS_MOST  10
+#define LW_CAUTION_LENGTH 240
+
+// The cautions for the day, those with numbers first; returns how many.
+size_t lw_cautions(const lw_picked *picked, char lines[LW_CAUTIONS_MOST][LW_CAUTION_LENGTH]);
+
+#endif

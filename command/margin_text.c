@@ -1,0 +1,42 @@
+// margin_text.c - margins in the sailor's words, and the order in which they run out.
+// SPDX-License-Identifier: MIT
+
+#include "command/margin_text.h"
+
+// clang-format off
+// In the order of lw_margins.
+static const struct { const char *name, *end; } words[] = {
+    {"flap travel, up",              "flap at its up stop"},
+    {"flap travel, down",            "flap at its down stop"},
+    {"wand travel, forward",         "wand at its forward stop"},
+    {"main foil's higher tip", "main foil's tip in the chop"},
+    {"rudder foil's higher tip",     "rudder foil's tip in the chop"},
+    {"hull above the water",         "hull in the water"},
+    {"pressure to cavitation",       "cavitation"},
+    {"main foil to stall",           "main foil stalls"},
+    {"rudder foil to stall",         "rudder foil stalls"},
+    {"struts to ventilation",        "air runs down a strut"},
+    {"rudder blade angle",           "rudder blade hard over"},
+    {"windward heel in hand",        "windward heel lost"},
+    {"sail power to take off",       "no more sail power to take off"},
+    {"balance",                      "no steady balance"},
+};
+// clang-format on
+_Static_assert(sizeof words / sizeof words[0] == LW_MARGIN_COUNT + 1, "every margin has its words");
+
+const char *lw_margin_name(size_t row) { return words[row].name; }
+const char *lw_margin_end(size_t row) { return words[row].end; }
+
+const char *lw_margin_key(size_t row)
+{
+    return row < LW_MARGIN_COUNT ? lw_margins_table.rows[row].key : NULL;
+}
+
+void lw_margins_order(const lw_margins *margins, size_t order[LW_MARGIN_COUNT])
+{
+    lw_margins left = *margins;
+    for (size_t i = 0; i < LW_MARGIN_COUNT; i++) {
+        order[i] = lw_margins_first(&left);
+        lw_quantity_put(&lw_margins_table.rows[order[i]], &left, 1e9);
+    }
+}

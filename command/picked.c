@@ -1,0 +1,244 @@
+// picked.c - the ranking worked out, and what it says in sentences.
+// SPDX-License-Identifier: MIT
+
+#include "command/picked.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "command/cell.h"
+#include "command/margin_text.h"
+#include "command/print.h"
+#include "command/progress.h"
+
+bool lw_picked_work_out(lw_picked *picked, const char *what)
+{
+    picked->outlook = malloc(sizeof *picked->outlook);
+    if (!picked->outlook) {
+        lw_print_complaint("pick", "there is not enough memory");
+        return false;
+    }
+    const lw_inputs *inputs = &picked->inputs;
+    const lw_aim aim = lw_aim_of(inputs->day.aim);
+    lw_progress(what, 0, 1);
+    lw_outlook_prepare(picked->outlook, &inputs->boat, &inputs->sailor.person, &inputs->day);
+    picked->now = lw_choice_of(picked->outlook, aim, 0.0);
+    picked->less = lw_choice_of(picked->outlook, aim, -LW_WIND_STEP);
+    picked->more = lw_choice_of(picked->outlook, aim, LW_WIND_STEP);
+    lw_progress_over();
+    return true;
+}
+
+void lw_picked_free(lw_picked *picked)
+{
+    free(picked->outlook);
+    picked->outlook = NULL;
+}
+
+const char *lw_picked_label(const lw_picked *picked, size_t pin)
+{
+    return picked->inputs.boat.pins[pin].label;
+}
+
+const lw_placing *lw_picked_place_of(const lw_choice *choice, size_t pin)
+{
+    for (size_t i = 0; i < choice->count; i++) {
+        if (choice->places[i].pin == pin) return &choice->places[i];
+    }
+    return NULL;
+}
+
+bool lw_picked_flies(const lw_choice *choice)
+{
+    return choice->count > 0 && choice->places[0].prospect.flying > 0.0;
+}
+
+size_t lw_picked_hardest(const lw_picked *picked, size_t pin)
+{
+    const lw_range *ranges = picked->outlook->ranges[pin];
+    size_t hardest = 0;
+    for (size_t c = 1; c < picked->outlook->course_count; c++) {
+        if (ranges[c].held_up_to < ranges[hardest].held_up_to) hardest = c;
+    }
+    return hardest;
+}
+
+void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_COURSE_NAME])
+{
+    const lw_course *c = &picked->outlook->courses[course];
+    const char *text = c->direction < LW_PI / 2.0 ? "upwind" : "downwind";
+    if (c->high <= c->low)
+        lw_text_fit(name, LW_COURSE_NAME, "on the leg at %.0f deg", c->direction / LW_DEG);
+    else
+        lw_text_fit(name, LW_COURSE_NAME, "%s", text);
+}
+
+// "; ends by the rudder foil's tip in the chop, downwind, in the puff".
+static void add_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH])
+{
+    char course[LW_COURSE_NAME];
+    const size_t hardest = lw_picked_hardest(picked, pin);
+    const lw_range *range = &picked->outlook->ranges[pin][hardest];
+    const size_t at = strlen(text);
+    lw_picked_course_name(picked, hardest, course);
+    if (!range->has_hold)
+        lw_text_fit(text + at, LW_REASON_LENGTH - at, "; %s no wind keeps all margins", course);
+    else
+        lw_text_fit(text + at, LW_REASON_LENGTH - at, "; what ends it: %s, %s%s",
+                    lw_margin_end(range->ends_by), course,
+                    range->ends_in_puff ? ", as the puff hits" : "");
+}
+
+static void reason_first(const lw_picked *picked, const lw_placing *place,
+                         char text[LW_REASON_LENGTH])
+{
+    const lw_prospect *p = &place->prospect;
+    const double puff = picked->now.gusts.puff, spare = p->held_up_to - puff;
+    char time[LW_CELL_LENGTH];
+    lw_cell_time(time, p->seconds);
+    lw_text_fit(text, LW_REASON_LENGTH,
+                "%s: %s round the course, flying %.0f %%; held to %.1f kn, "
+                "%.1f kn %s the puffs",
+                lw_reason_text(place->reason), time, 100.0 * p->flying, p->held_up_to / LW_KN,
+                fabs(spare) / LW_KN, spare < 0.0 ? "under" : "over");
+    if (spare < 0.0) add_end(picked, place->pin, text);
+}
+
+static void reason_never(const lw_picked *picked, const lw_placing *place,
+                         char text[LW_REASON_LENGTH])
+{
+    const lw_prospect *p = &place->prospect;
+    const double puff = picked->now.gusts.puff / LW_KN;
+    const char *reason = lw_reason_text(place->reason);
+    if (p->launches_at <= 0.0)
+        lw_text_fit(text, LW_REASON_LENGTH, "%s: no wind was found that launches her", reason);
+    else if (p->stays_up_at <= 0.0)
+        lw_text_fit(text, LW_REASON_LENGTH, "%s: on some leg she stays up in no wind", reason);
+    else
+        lw_text_fit(text, LW_REASON_LENGTH,
+                    "%s: launches at %.1f kn and stays up from %.1f kn; "
+                    "puffs %.1f kn",
+                    reason, p->launches_at / LW_KN, p->stays_up_at / LW_KN, puff);
+}
+
+static void reason_slower(const lw_picked *picked, const lw_placing *place,
+                          char text[LW_REASON_LENGTH])
+{
+    const lw_prospect *p = &place->prospect, *first = &picked->now.places[0].prospect;
+    char time[LW_CELL_LENGTH];
+    lw_cell_time(time, p->seconds - first->seconds);
+    if (p->speed > 0.0 && p->speed < first->speed)
+        lw_text_fit(text, LW_REASON_LENGTH,
+                    "%s: %.1f kn made good in the mean wind, the first "
+                    "%.1f kn; %s more",
+                    lw_reason_text(place->reason), p->speed / LW_KN, first->speed / LW_KN, time);
+    else
+        lw_text_fit(text, LW_REASON_LENGTH, "%s: %s more round the course",
+                    lw_reason_text(place->reason), time);
+}
+
+void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON_LENGTH])
+{
+    const lw_placing *it = &picked->now.places[place];
+    const lw_prospect *p = &it->prospect;
+    const char *reason = lw_reason_text(it->reason);
+    const lw_gusts *gusts = &picked->now.gusts;
+    switch (it->reason) {
+        case LW_REASON_FIRST:
+        case LW_REASON_ALONE:
+            reason_first(picked, it, text);
+            break;
+        case LW_REASON_NEVER:
+            reason_never(picked, it, text);
+            break;
+        case LW_REASON_UNHELD:
+            lw_text_fit(text, LW_REASON_LENGTH, "%s: held to %.1f kn, puffs %.1f kn", reason,
+                        p->held_up_to / LW_KN, gusts->puff / LW_KN);
+            add_end(picked, it->pin, text);
+            break;
+        case LW_REASON_DROPS:
+            lw_text_fit(text, LW_REASON_LENGTH,
+                        "%s: %.0f s there; stays up from %.1f kn, launches at "
+                        "%.1f kn, lulls %.1f kn",
+                        reason, p->hull_seconds, p->stays_up_at / LW_KN, p->launches_at / LW_KN,
+                        gusts->lull / LW_KN);
+            break;
+        case LW_REASON_TIGHTER:
+            lw_text_fit(text, LW_REASON_LENGTH, "%s: to %.1f kn, the first to %.1f kn", reason,
+                        p->held_up_to / LW_KN, picked->now.places[0].prospect.held_up_to / LW_KN);
+            add_end(picked, it->pin, text);
+            break;
+        default:
+            reason_slower(picked, it, text);
+    }
+}
+
+// "costs 0.2 kn", "gains 0.2 kn"; `none` when it would read 0.
+static void fit_cost(char text[LW_CELL_LENGTH], double cost, int decimals, const char *unit,
+                     const char *none)
+{
+    char number[LW_CELL_LENGTH];
+    lw_cell_number(number, fabs(cost), decimals, false);
+    if (strpbrk(number, "123456789"))
+        lw_text_fit(text, LW_CELL_LENGTH, "%s %s %s", cost < 0.0 ? "gains" : "costs", number, unit);
+    else
+        lw_text_fit(text, LW_CELL_LENGTH, "%s", none);
+}
+
+void lw_picked_step(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH])
+{
+    const lw_prospect *from = &lw_picked_place_of(&picked->now, pin)->prospect;
+    const lw_prospect *to = &lw_picked_place_of(&picked->now, pin + 1)->prospect;
+    const double held = (to->held_up_to - from->held_up_to) / LW_KN;
+    char time[LW_CELL_LENGTH], cost[LW_CELL_LENGTH], speed[2 * LW_CELL_LENGTH] = "";
+    fit_cost(time, to->seconds - from->seconds, 0, "s", "takes as long");
+    if (from->speed > 0.0 && to->speed > 0.0) {
+        fit_cost(cost, (from->speed - to->speed) / LW_KN, 1, "kn", "as fast");
+        LW_FIT(speed, "%s in the mean wind, ", cost);
+    }
+    lw_text_fit(text, LW_REASON_LENGTH, "%s%s round the course; holds %.1f kn %s", speed, time,
+                fabs(held), held < 0.0 ? "less" : "more");
+}
+
+void lw_picked_order(const lw_picked *picked, const lw_choice *choice, char text[LW_REASON_LENGTH])
+{
+    text[0] = '\0';
+    for (size_t i = 0; i < choice->count; i++) {
+        const size_t at = strlen(text);
+        lw_text_fit(text + at, LW_REASON_LENGTH - at, "%s%s", i ? ", " : "",
+                    lw_picked_label(picked, choice->places[i].pin));
+    }
+    const size_t at = strlen(text);
+    if (!lw_picked_flies(choice)) {
+        lw_text_fit(text, LW_REASON_LENGTH, "nothing flies");
+    } else if (picked->now.places[0].pin != choice->places[0].pin) {
+        lw_text_fit(text + at, LW_REASON_LENGTH - at, "  (%s first instead of %s)",
+                    lw_picked_label(picked, choice->places[0].pin),
+                    lw_picked_label(picked, picked->now.places[0].pin));
+    }
+}
+
+void lw_picked_no_flight(const lw_picked *picked, char text[LW_REASON_LENGTH])
+{
+    const lw_choice *choice = &picked->now;
+    const lw_placing *least = NULL;
+    for (size_t i = 0; i < choice->count; i++) {
+        const lw_placing *p = &choice->places[i];
+        if (p->prospect.launches_at <= 0.0) continue;
+        if (!least || p->prospect.launches_at < least->prospect.launches_at) least = p;
+    }
+    if (!least) {
+        lw_text_fit(text, LW_REASON_LENGTH,
+                    "No wind up to %d kn launches this boat with this "
+                    "sailor: look the files over with `lullwise check`.",
+                    LW_RANGE_FIRST_KN + LW_RANGE_WINDS - 1);
+        return;
+    }
+    const double launch = fmax(least->prospect.launches_at, least->prospect.stays_up_at);
+    lw_text_fit(text, LW_REASON_LENGTH,
+                "Nothing flies in puffs of %.1f kn. They would have to "
+                "reach %.1f kn, %.1f kn more: then pin %s launches, bearing away if need be.",
+                choice->gusts.puff / LW_KN, launch / LW_KN, (launch - choice->gusts.puff) / LW_KN,
+                lw_picked_label(picked, least->pin));
+}

@@ -1,0 +1,95 @@
+// picked_json.c - the ranking as JSON.
+// SPDX-License-Identifier: MIT
+
+#include "command/caution.h"
+#include "command/margin_text.h"
+#include "command/picked.h"
+#include "records/json.h"
+
+// Stable words for the reasons: their names in small letters.
+#define REASON_KEY(name, text) [LW_REASON_##name] = #name,
+static const char *const reason_names[] = {LW_REASON_LIST(REASON_KEY)};
+
+static json_t *reason_key(lw_reason reason)
+{
+    char key[16];
+    size_t i = 0;
+    for (; reason_names[reason][i] && i + 1 < sizeof key; i++) {
+        key[i] = (char)(reason_names[reason][i] | 0x20);
+    }
+    key[i] = '\0';
+    return json_string(key);
+}
+
+static json_t *place_json(const lw_picked *picked, size_t i)
+{
+    const lw_placing *place = &picked->now.places[i];
+    const lw_range *range =
+        &picked->outlook->ranges[place->pin][lw_picked_hardest(picked, place->pin)];
+    char text[LW_REASON_LENGTH], course[LW_COURSE_NAME];
+    lw_picked_reason(picked, i, text);
+    lw_picked_course_name(picked, lw_picked_hardest(picked, place->pin), course);
+    return json_pack("{s:s, s:o, s:s, s:s?, s:s, s:b, s:b, s:b, s:b, s:o}", "pin",
+                     lw_picked_label(picked, place->pin), "reason", reason_key(place->reason),
+                     "sentence", text, "ends_by",
+                     range->has_hold ? lw_margin_key(range->ends_by) : NULL, "held_least", course,
+                     "ends_in_puff", range->ends_in_puff, "flies_in_lull", place->flies_in_lull,
+                     "flies_in_mean", place->flies_in_mean, "flies_in_puff", place->flies_in_puff,
+                     "prospect", lw_table_json(&lw_prospect_table, &place->prospect));
+}
+
+static json_t *order_json(const lw_picked *picked, const lw_choice *choice)
+{
+    json_t *list = json_array();
+    for (size_t i = 0; i < choice->count; i++) {
+        json_array_append_new(list, json_string(lw_picked_label(picked, choice->places[i].pin)));
+    }
+    return list;
+}
+
+static json_t *steps_json(const lw_picked *picked)
+{
+    json_t *list = json_array();
+    for (size_t pin = 0; pin + 1 < picked->now.count; pin++) {
+        const lw_prospect *a = &lw_picked_place_of(&picked->now, pin)->prospect;
+        const lw_prospect *b = &lw_picked_place_of(&picked->now, pin + 1)->prospect;
+        const bool fly = a->speed > 0.0 && b->speed > 0.0;
+        json_array_append_new(
+            list, json_pack("{s:s, s:s, s:o, s:f, s:f}", "from", lw_picked_label(picked, pin), "to",
+                            lw_picked_label(picked, pin + 1), "speed_lost",
+                            fly ? json_real((a->speed - b->speed) / LW_KN) : json_null(),
+                            "seconds_lost", b->seconds - a->seconds, "hold_gained",
+                            (b->held_up_to - a->held_up_to) / LW_KN));
+    }
+    return list;
+}
+
+static json_t *cautions_json(const lw_picked *picked)
+{
+    char lines[LW_CAUTIONS_MOST][LW_CAUTION_LENGTH];
+    const size_t count = lw_cautions(picked, lines);
+    json_t *list = json_array();
+    for (size_t i = 0; i < count; i++) json_array_append_new(list, json_string(lines[i]));
+    return list;
+}
+
+json_t *lw_picked_json(const lw_picked *picked)
+{
+    const lw_gusts *gusts = &picked->now.gusts;
+    json_t *places = json_array();
+    for (size_t i = 0; i < picked->now.count; i++) {
+        json_array_append_new(places, place_json(picked, i));
+    }
+    return json_pack(
+        "{s:s, s:s, s:s, s:s, s:b, s:{s:f, s:f, s:f, s:f}, s:o, s:f, s:o, s:o, s:o, s:o, "
+        "s:{s:s, s:s, s:s, s:s, s:s, s:s, s:o}}",
+        "boat", picked->inputs.boat.name, "sailor", picked->inputs.sailor.name, "day",
+        picked->inputs.day.name, "aim", lw_aim_text(picked->now.aim), "flies",
+        lw_picked_flies(&picked->now), "wind", "lull", gusts->lull / LW_KN, "mean",
+        gusts->mean / LW_KN, "puff", gusts->puff / LW_KN, "period", gusts->period, "places", places,
+        "wind_step", LW_WIND_STEP / LW_KN, "order_less_wind", order_json(picked, &picked->less),
+        "order_more_wind", order_json(picked, &picked->more), "calmer", steps_json(picked),
+        "cautions", cautions_json(picked), "units", "wind", "kn", "period", "s", "wind_step", "kn",
+        "speed_lost", "kn", "seconds_lost", "s", "hold_gained", "kn", "prospect",
+        lw_table_units_json(&lw_prospect_table));
+}
