@@ -30,12 +30,20 @@ static bool knows(const lw_record *record, const char *head)
     return lw_record_section(record, head) || lw_record_text(record, head);
 }
 
-static bool has_row(const lw_record *record, const char *key)
+// The full keys that end in this one: "hull.mass or person.mass"; empty when none does.
+static void homes_of(const char *key, char *list, size_t room)
 {
-    for (size_t i = 0; i < record->section_count; i++) {
-        if (lw_table_find(record->sections[i].table, key)) return true;
+    list[0] = '\0';
+    for (int i = 0; i < RECORD_COUNT; i++) {
+        for (size_t k = 0; k < lw_records[i]->section_count; k++) {
+            const lw_section *section = &lw_records[i]->sections[k];
+            const size_t length = strlen(list);
+            const bool is_home = section->kind == LW_SECTION_PLAIN;
+            if (!is_home || !lw_table_find(section->table, key)) continue;
+            lw_text_fit(list + length, room - length, "%s%s.%s", length ? " or " : "",
+                        section->table->key, key);
+        }
     }
-    return false;
 }
 
 // The record that an assignment is for; for a key that none knows, the one with the likest key.
@@ -47,9 +55,6 @@ static int owner_of(const char *head)
     for (int i = 0; i < RECORD_COUNT; i++) {
         if (knows(lw_records[i], head)) return i;
     }
-    for (int i = 0; i < RECORD_COUNT; i++) {
-        if (has_row(lw_records[i], head)) return i;
-    }
     const char *nearest = NULL;
     int owner = BOAT;
     for (int i = 0; i < RECORD_COUNT; i++) {
@@ -60,23 +65,31 @@ static int owner_of(const char *head)
     return owner;
 }
 
-static bool is_shared(const char *head)
+static int owner_count(const char *head)
 {
     int count = 0;
     for (int i = 0; i < RECORD_COUNT; i++) count += knows(lw_records[i], head);
-    return count > 1;
+    return count;
 }
 
 static bool set_one(lw_reading readings[RECORD_COUNT], const char *assignment, lw_faults *faults)
 {
-    char head[64];
+    char head[64], homes[64] = "";
     head_of(assignment, head, sizeof head);
-    if (!is_shared(head)) return lw_reading_set(&readings[owner_of(head)], assignment, faults);
+    const int owners = owner_count(head);
+    if (owners == 0) homes_of(head, homes, sizeof homes);
+    if (owners < 2 && !homes[0])
+        return lw_reading_set(&readings[owner_of(head)], assignment, faults);
 
     const lw_written written = {.file = "--set", .line = 1, .column = 1, .key = head, .text = head};
     lw_fault *fault = lw_faults_add(faults, &written);
-    LW_FIT(fault->sentence, "boat, sailor and day all have this key");
-    LW_FIT(fault->expected, "boat.%s, sailor.%s or day.%s", head, head, head);
+    if (homes[0]) {
+        LW_FIT(fault->sentence, "the section of this key is missing");
+        LW_FIT(fault->hint, "%s", homes);
+    } else {
+        LW_FIT(fault->sentence, "boat, sailor and day all have this key");
+        LW_FIT(fault->expected, "boat.%s, sailor.%s or day.%s", head, head, head);
+    }
     return false;
 }
 
@@ -113,10 +126,9 @@ static void read_sets(lw_reading readings[RECORD_COUNT], const lw_options *optio
     for (size_t n = 0; (text = lw_options_nth(options, "set", n)); n++) {
         set_one(readings, text, faults);
     }
-    char aim[LW_NAME_LENGTH + 8];
     if (!(text = lw_options_text(options, "aim"))) return;
-    LW_FIT(aim, "aim=%s", text);
-    lw_reading_set(&readings[DAY], aim, faults);
+    const lw_written aim = {.file = "--aim", .line = 1, .column = 1, .key = "aim", .text = text};
+    lw_written_text(&aim, lw_record_text(&lw_day_record, "aim"), readings[DAY].data, faults);
 }
 
 bool lw_inputs_read(lw_inputs *inputs, const lw_options *options, lw_faults *faults)

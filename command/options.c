@@ -190,8 +190,9 @@ bool lw_options_quantity(const lw_options *options, const char *name, double *si
     const lw_option *option = lw_option_named(name);
     const char *text = lw_options_text(options, name);
     if (!text || !option || !option->row) return false;
-    const lw_written written = {
-        .file = "command line", .line = 0, .key = option->name, .text = text};
+    char key[64];
+    LW_FIT(key, "--%s", option->name);
+    const lw_written written = {.file = "command line", .key = key, .text = text};
     return lw_written_quantity(&written, option->row, si, faults);
 }
 
