@@ -7,6 +7,7 @@
 #include "command/command.h"
 #include "command/inputs.h"
 #include "command/print.h"
+#include "command/sensitivity.h"
 #include "records/json.h"
 #include "records/record_file.h"
 #include "records/record_value.h"
@@ -94,12 +95,28 @@ static json_t *file_json(const checked *file)
                      (json_int_t)file->count, "at_preset", (json_int_t)file->at_preset);
 }
 
-static bool print_json(const checked *files, size_t count, const lw_faults *faults)
+static bool print_json(const checked *files, size_t count, const lw_faults *faults,
+                       json_t *sensitivity)
 {
     json_t *list = json_array();
     for (size_t i = 0; i < count; i++) json_array_append_new(list, file_json(&files[i]));
-    return lw_json_write(json_pack("{s:o, s:o}", "files", list, "faults", lw_faults_json(faults)),
+    return lw_json_write(json_pack("{s:o, s:o, s:o*}", "files", list, "faults",
+                                   lw_faults_json(faults), "sensitivity", sensitivity),
                          stdout);
+}
+
+// What one tape error of each measurement does; NULL when it is not asked for or not to be had.
+static const lw_sensitivity *sensitivity_of(lw_inputs *inputs, const lw_options *options,
+                                            const lw_faults *faults)
+{
+    static lw_sensitivity sensitivity;
+    const char *why;
+    if (!lw_options_has(options, "sensitivity") || faults->fault_count) return NULL;
+    inputs->day = inputs->day_as_given;
+    if (!lw_day_settle(&inputs->day, &why)) return NULL;
+    if (lw_sensitivity_of(inputs, &sensitivity)) return &sensitivity;
+    lw_print_complaint("check", "there is not enough memory");
+    return NULL;
 }
 
 static lw_exit run(const lw_options *options)
@@ -114,11 +131,14 @@ static lw_exit run(const lw_options *options)
         files[i].path = options->operands[i];
         check_file(&files[i], &inputs, &faults);
     }
+    const lw_sensitivity *sensitivity = sensitivity_of(&inputs, options, &faults);
     if (lw_options_has(options, "json")) {
-        print_json(files, options->operand_count, &faults);
+        print_json(files, options->operand_count, &faults,
+                   sensitivity ? lw_sensitivity_json(&inputs, sensitivity) : NULL);
     } else {
         lw_print_faults(stdout, &faults);
         for (size_t i = 0; i < options->operand_count; i++) print_summary(&files[i]);
+        if (sensitivity) putchar('\n'), lw_sensitivity_print(stdout, &inputs, sensitivity);
     }
     const lw_exit ended = faults.fault_count ? LW_EXIT_WRONG_INPUT : LW_EXIT_FINE;
     lw_faults_free(&faults);
@@ -131,10 +151,12 @@ const lw_command lw_command_check = {
     .operands = "FILE...",
     .operand_least = 1,
     .operand_most = LW_GIVEN_MOST,
-    .takes = "json",
+    .takes = "sensitivity json",
     .doc =
         "Reads each file, tells by its sections whether it is a boat, a sailor or a day, and "
         "names every fault with line and column, what was read and what was expected. A doubt "
-        "is a value that is taken but unusual. A file named - is standard input.",
+        "is a value that is taken but unusual. A file named - is standard input. "
+        "--sensitivity moves each measurement of the boat and the sailor by its error and tells "
+        "which matter most for the choice on the day.",
     .run = run,
 };

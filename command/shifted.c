@@ -1,0 +1,161 @@
+// shifted.c - a day's outlook for a boat that is a little different, without a new search.
+// SPDX-License-Identifier: MIT
+//
+// Where the sailor sails for speed, a little change of the boat moves the best speed as much as it
+// moves the speed at unchanged heel, place and heading; so those stay, and one balance answers. The
+// hold limit moves by what the margin that ends it has lost, over its slope in the wind.
+
+#include "command/shifted.h"
+
+#include <math.h>
+
+#define WIND_STEP  (0.5 * LW_KN)
+#define MOVED_MOST (3.0 * LW_KN)  // first order is worth nothing beyond
+
+static double within(double x, double most) { return fmin(fmax(x, -most), most); }
+
+static lw_ask ask_as(const lw_craft *craft, const lw_setup *setup, const lw_answer *answer)
+{
+    const lw_flight *f = &answer->flight;
+    lw_ask ask = lw_ask_of(craft, setup, f->wind, f->heading);
+    lw_ask_follow(craft, &ask, answer);
+    ask.heel = f->heel;
+    ask.place = f->place_x + craft->transom_x;
+    return ask;
+}
+
+static lw_answer answer_to(const lw_craft *craft, const lw_ask *ask)
+{
+    lw_answer answer;
+    lw_balance(craft, ask, &answer, 1);
+    return answer;
+}
+
+static lw_setup setup_of(const lw_craft *craft, const lw_boat *boat, size_t pin)
+{
+    lw_setup setup = craft->setup;
+    setup.incidence = boat->pins[pin].incidence;
+    return setup;
+}
+
+static int knot_near(double wind)
+{
+    const double k = round(wind / LW_KN) - LW_RANGE_FIRST_KN;
+    return (int)fmin(fmax(k, 0.0), LW_RANGE_WINDS - 1.0);
+}
+
+// The margin that ends the hold, at the last held point in `more` wind; NAN when it is not known.
+static double hold_margin(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
+                          int knot, double puff, double more)
+{
+    const lw_range_point *point = &range->at[knot];
+    lw_ask ask = ask_as(craft, setup, &point->trimmed);
+    if (range->ends_in_puff && puff > 0.0) {
+        const lw_answer *before = &range->at[knot_near(point->wind - puff)].trimmed;
+        lw_ask below = ask_as(craft, setup, before);
+        below.wind = point->wind - puff + more;
+        const lw_answer trimmed = answer_to(craft, &below);
+        if (trimmed.outcome != LW_FLIES) return NAN;
+        ask = ask_as(craft, setup, &point->puffed);
+        ask.level = false;
+        ask.rudder = craft->rudder_mark + trimmed.flight.turns * craft->rudder_turn;
+    }
+    ask.wind += more;
+    const lw_answer answer = answer_to(craft, &ask);
+    if (answer.outcome != LW_FLIES) return NAN;
+    return lw_quantity_value(&lw_margins_table.rows[range->ends_by], &answer.margins);
+}
+
+static bool is_up(const lw_answer *answer) { return answer->outcome == LW_FLIES; }
+
+static lw_slopes slopes_of(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
+                           double puff)
+{
+    lw_slopes s = {.hold_knot = -1, .stay_knot = -1};
+    if (range->has_hold && range->ends_by < LW_MARGIN_COUNT) {
+        const int knot = (int)floor(range->held_up_to / LW_KN + 1e-9) - LW_RANGE_FIRST_KN;
+        s.hold_margin = hold_margin(craft, setup, range, knot, puff, 0.0);
+        s.hold_slope =
+            (hold_margin(craft, setup, range, knot, puff, WIND_STEP) - s.hold_margin) / WIND_STEP;
+        if (s.hold_slope < 0.0) s.hold_knot = knot;  // false for NAN
+    }
+    int first = 0;
+    while (first < LW_RANGE_WINDS && !is_up(&range->at[first].trimmed)) first++;
+    if (first + 2 < LW_RANGE_WINDS && is_up(&range->at[first + 1].trimmed)) {
+        lw_ask ask = ask_as(craft, setup, &range->at[first + 1].trimmed);
+        ask.wind += WIND_STEP;
+        const lw_answer more = answer_to(craft, &ask);
+        s.stay_slope = (more.flight.speed - range->at[first + 1].trimmed.flight.speed) / WIND_STEP;
+        if (is_up(&more) && s.stay_slope > 0.0) s.stay_knot = first + 1;
+    }
+    return s;
+}
+
+void lw_shift_base_prepare(lw_shift_base *base, const lw_outlook *outlook, const lw_inputs *inputs)
+{
+    const lw_wind *wind = &inputs->day.wind;
+    *base =
+        (lw_shift_base){.outlook = outlook, .boat = &inputs->boat, .puff = wind->puff - wind->mean};
+    for (size_t pin = 0; pin < outlook->pin_count; pin++) {
+        const lw_setup setup = setup_of(&outlook->craft, &inputs->boat, pin);
+        for (size_t c = 0; c < outlook->course_count; c++) {
+            base->slopes[pin][c] =
+                slopes_of(&outlook->craft, &setup, &outlook->ranges[pin][c], base->puff);
+        }
+    }
+}
+
+// Speeds at the winds of the day, from the gust's lowest to its highest.
+static void shift_speeds(const lw_craft *craft, const lw_setup *setup, lw_gusts gusts,
+                         lw_range *range)
+{
+    lw_ask asks[LW_RANGE_WINDS];
+    lw_answer answers[LW_RANGE_WINDS];
+    int knots[LW_RANGE_WINDS];
+    size_t n = 0;
+    const int last = knot_near(gusts.puff + 1.5 * LW_KN);
+    for (int k = knot_near(gusts.lull - 1.5 * LW_KN); k <= last; k++) {
+        if (!is_up(&range->at[k].trimmed)) continue;
+        knots[n] = k;
+        asks[n++] = ask_as(craft, setup, &range->at[k].trimmed);
+    }
+    if (n == 0) return;
+    lw_balance(craft, asks, answers, n);
+    for (size_t i = 0; i < n; i++) {
+        if (is_up(&answers[i])) range->at[knots[i]].trimmed = answers[i];
+    }
+}
+
+static void shift_limits(const lw_craft *craft, const lw_setup *setup, const lw_slopes *s,
+                         double puff, const lw_range *before, lw_range *range)
+{
+    if (s->hold_knot >= 0) {
+        const double margin = hold_margin(craft, setup, before, s->hold_knot, puff, 0.0);
+        const double moved = -(margin - s->hold_margin) / s->hold_slope;
+        if (isfinite(moved)) range->held_up_to += within(moved, MOVED_MOST);
+    }
+    if (s->stay_knot >= 0) {
+        const lw_answer *was = &before->at[s->stay_knot].trimmed;
+        const lw_ask ask = ask_as(craft, setup, was);
+        const lw_answer is = answer_to(craft, &ask);
+        const double moved = -(is.flight.speed - was->flight.speed) / s->stay_slope;
+        if (is_up(&is)) range->stays_up_at += within(moved, MOVED_MOST);
+    }
+}
+
+void lw_shifted(const lw_shift_base *base, const lw_boat *boat, const lw_person *person,
+                lw_outlook *to)
+{
+    const lw_outlook *from = base->outlook;
+    *to = *from;
+    lw_craft_prepare(&to->craft, boat, person, &from->craft.medium);
+    for (size_t pin = 0; pin < from->pin_count; pin++) {
+        const lw_setup setup = setup_of(&to->craft, boat, pin);
+        for (size_t c = 0; c < from->course_count; c++) {
+            lw_range *range = &to->ranges[pin][c];
+            shift_speeds(&to->craft, &setup, from->gusts, range);
+            shift_limits(&to->craft, &setup, &base->slopes[pin][c], base->puff,
+                         &from->ranges[pin][c], range);
+        }
+    }
+}
