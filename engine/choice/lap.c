@@ -10,7 +10,7 @@
 
 #include "lullwise/elementary.h"
 
-#define PHASES 24    // of one gust
+#define PHASES 60    // of one gust
 #define SINE_90 0.951  // a sine is below this share of its height for 90 % of the time
 
 // Wind at a phase of the gust, from 0 to 1.
@@ -75,8 +75,7 @@ static gust through(const lw_range *range, lw_course course, double launch, lw_g
         up = can_stay && (up || (launch > 0.0 && wind >= launch));
         if (i < PHASES) continue;
 
-        const double held = range->has_hold ? fmin(wind, range->held_up_to) : wind;
-        mean.speed += up ? flying_speed(range, course, held) : hull_speed(range, course, wind);
+        mean.speed += up ? flying_speed(range, course, wind) : hull_speed(range, course, wind);
         mean.flying += up;
         mean.unheld += up && !(range->has_hold && wind <= range->held_up_to);
         if (up) mean.top = fmax(mean.top, wind);

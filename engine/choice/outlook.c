@@ -5,6 +5,8 @@
 
 #include "lullwise/choice.h"
 
+#define BEAR_AWAY (100.0 * LW_DEG)  // heading on which a boat launches soonest
+
 // The course a leg belongs to; a new one while there is room, else the nearest in direction.
 static size_t course_for(lw_outlook *outlook, lw_course course)
 {
@@ -55,6 +57,6 @@ void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_perso
                         &outlook->ranges[pin][c]);
         }
         outlook->reach_launch[pin] =
-            lw_range_launch(&outlook->craft, &setup, lw_course_of(LW_REACH));
+            lw_range_launch(&outlook->craft, &setup, &outlook->ranges[pin][0], BEAR_AWAY);
     }
 }

@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: MIT
 //
 // Compass search [kolda-2003]: from the best pose so far try a step either way in each freedom, all
-// side by side, move to the best, and halve the steps when none is better. It needs no slopes,
-// so it does not mind the corners where a margin begins to bind.
+// side by side, and move to the best; where none is better try two freedoms at once, which follows
+// a margin that binds; where that fails too, halve the steps. It needs no slopes, so it does not
+// mind the corners.
 
 #include <math.h>
 
@@ -11,17 +12,26 @@
 #include "lullwise/flight.h"
 
 #define FREEDOMS 3
-#define TRIALS   (2 * FREEDOMS)
+#define AXES     6
+#define CORNERS  12
 #define STARTS   8
+#define HALVINGS 4  // last steps: 0.4 deg, 15 mm, 0.4 deg
 
 static const double step_first[FREEDOMS] = {6.0 * LW_DEG, 0.24, 6.0 * LW_DEG};
-#define HALVINGS 4  // last steps: 0.4 deg, 15 mm, 0.4 deg
+
+// Steps of heel, place and heading.
+typedef signed char direction[FREEDOMS];
+static const direction axes[AXES] = {{1, 0, 0}, {-1, 0, 0}, {0, 1, 0},
+                                     {0, -1, 0}, {0, 0, 1}, {0, 0, -1}};
+static const direction corners[CORNERS] = {
+    {1, 1, 0}, {1, -1, 0}, {-1, 1, 0}, {-1, -1, 0}, {1, 0, 1}, {1, 0, -1},
+    {-1, 0, 1}, {-1, 0, -1}, {0, 1, 1}, {0, 1, -1}, {0, -1, 1}, {0, -1, -1}};
 
 #define AFLOAT 20.0  // [m/s] what a pose in the water is marked down: any flight goes before it
 
-// Speed made good along the course, less 4 m/s for each margin's scale overdrawn: more than any
-// pose gains by it, so that margins are kept whenever they can be.
-static double score(const lw_answer *answer, double course)
+// 4 m/s for each margin's scale overdrawn is more than any pose gains by it, so that margins are
+// kept whenever they can be.
+double lw_answer_score(const lw_answer *answer, double course)
 {
     if (answer->outcome == LW_NO_BALANCE) return -1e9;
     const double good = answer->flight.speed * lw_cos(answer->flight.heading - course);
@@ -31,56 +41,73 @@ static double score(const lw_answer *answer, double course)
 
 static double within(double x, double low, double high) { return fmin(fmax(x, low), high); }
 
-// The ask one step along a freedom, inside its bounds.
-static lw_ask stepped(const lw_craft *craft, const lw_ask *ask, const lw_freedom *free, int which,
-                      double step)
+// The ask some steps along, inside its bounds.
+static lw_ask stepped(const lw_craft *craft, const lw_ask *ask, const lw_freedom *free,
+                      const direction along, double part)
 {
-    lw_ask moved = *ask;
-    if (which == 0) moved.heel = within(ask->heel + step, 0.0, craft->most_heel);
-    if (which == 1) {
-        moved.place = within(ask->place + step, craft->place_aft, craft->place_forward);
+    lw_ask to = *ask;
+    to.heel = within(ask->heel + part * along[0] * step_first[0], 0.0, craft->most_heel);
+    to.place = within(ask->place + part * along[1] * step_first[1], craft->place_aft,
+                      craft->place_forward);
+    if (free->heading) {
+        to.heading = within(ask->heading + part * along[2] * step_first[2], free->heading_low,
+                            free->heading_high);
     }
-    if (which == 2) {
-        moved.heading = within(ask->heading + step, free->heading_low, free->heading_high);
-    }
-    return moved;
+    return to;
 }
 
-static bool is_free(const lw_freedom *free, int which)
+static bool is_free(const lw_freedom *free, const direction along)
 {
-    const bool each[FREEDOMS] = {free->heel, free->place, free->heading};
-    return each[which];
+    return (free->heel || !along[0]) && (free->place || !along[1]) && (free->heading || !along[2]);
 }
 
-static size_t trials_of(const lw_craft *craft, const lw_ask *ask, const lw_freedom *free,
-                        double part, lw_ask *trials)
+// Moves to the best of the directions when that gains; tells whether it did.
+static bool improve(const lw_craft *craft, lw_ask *ask, lw_answer *best, const lw_freedom *free,
+                    const direction *directions, size_t count, double part)
 {
+    lw_ask trials[CORNERS];
+    lw_answer answers[CORNERS];
     size_t n = 0;
-    for (int which = 0; which < FREEDOMS; which++) {
-        if (!is_free(free, which)) continue;
-        trials[n++] = stepped(craft, ask, free, which, part * step_first[which]);
-        trials[n++] = stepped(craft, ask, free, which, -part * step_first[which]);
+    for (size_t i = 0; i < count; i++) {
+        if (is_free(free, directions[i])) trials[n++] = stepped(craft, ask, free, directions[i], part);
     }
-    return n;
+    lw_balance(craft, trials, answers, n);
+    bool gains = false;
+    for (size_t i = 0; i < n; i++) {
+        const double than = lw_answer_score(best, free->course) + (gains ? 0.0 : 1e-7);
+        if (lw_answer_score(&answers[i], free->course) <= than) continue;
+        *ask = trials[i], *best = answers[i], gains = true;
+    }
+    lw_ask_follow(craft, ask, best);
+    return gains;
 }
 
-// The best balance from a few speeds, heels and places to start from.
-static lw_answer found(const lw_craft *craft, lw_ask *ask, double course)
+// Freer: where a boat flies soonest, nearer to a reach and well heeled.
+static void make_freer(const lw_craft *craft, const lw_freedom *free, lw_ask *ask)
 {
-    static const double speeds[STARTS] = {5.5, 5.5, 6.5, 6.5, 8.0, 8.0, 11.0, 13.0};
+    const double reach = 100.0 * LW_DEG, most = 8.0 * LW_DEG;
+    if (free->heel) ask->heel = craft->most_heel;
+    if (!free->heading) return;
+    const double bear = within(reach - ask->heading, -most, most);
+    ask->heading = within(ask->heading + bear, free->heading_low, free->heading_high);
+}
+
+// The best balance from a few speeds, as asked and freer.
+static lw_answer found(const lw_craft *craft, lw_ask *ask, const lw_freedom *free)
+{
+    static const double speeds[STARTS] = {5.5, 5.5, 6.5, 6.5, 8.0, 8.0, 11.0, 11.0};
     lw_ask starts[STARTS];
     lw_answer answers[STARTS];
     for (int i = 0; i < STARTS; i++) {
         starts[i] = *ask;
         starts[i].start[0] = speeds[i];
         starts[i].start[2] = 0.3;
-        starts[i].heel = i % 2 ? 0.8 * craft->most_heel : craft->least_heel;
-        starts[i].place = i % 2 ? craft->place_aft : ask->place;
+        if (i % 2) make_freer(craft, free, &starts[i]);
     }
     lw_balance(craft, starts, answers, STARTS);
     int top = 0;
     for (int i = 1; i < STARTS; i++) {
-        if (score(&answers[i], course) > score(&answers[top], course)) top = i;
+        if (lw_answer_score(&answers[i], free->course) > lw_answer_score(&answers[top], free->course)) top = i;
     }
     *ask = starts[top];
     return answers[top];
@@ -88,28 +115,15 @@ static lw_answer found(const lw_craft *craft, lw_ask *ask, double course)
 
 lw_answer lw_fastest(const lw_craft *craft, lw_ask *ask, const lw_freedom *free)
 {
-    lw_answer answers[TRIALS];
-    lw_ask trials[TRIALS];
     lw_answer best;
-    lw_balance(craft, ask, &best, 1);
     double part = 0.5;
-    if (best.outcome != LW_FLIES) best = found(craft, ask, free->course), part = 1.0;
-    for (int halvings = 0, moves = 0; halvings <= HALVINGS && moves < 60; moves++) {
-        lw_ask_follow(craft, ask, &best);
-        const size_t n = trials_of(craft, ask, free, part, trials);
-        lw_balance(craft, trials, answers, n);
-        size_t top = n;
-        for (size_t i = 0; i < n; i++) {
-            const double than = top < n ? score(&answers[top], free->course)
-                                        : score(&best, free->course) + 1e-7;
-            if (score(&answers[i], free->course) > than) top = i;
-        }
-        if (top < n) {
-            *ask = trials[top], best = answers[top];
-        } else {
-            part *= 0.5, halvings++;
-        }
-    }
+    lw_balance(craft, ask, &best, 1);
+    if (best.outcome != LW_FLIES) best = found(craft, ask, free), part = 1.0;
     lw_ask_follow(craft, ask, &best);
+    for (int halvings = 0, moves = 0; halvings <= HALVINGS && moves < 60; moves++) {
+        if (improve(craft, ask, &best, free, axes, AXES, part)) continue;
+        if (improve(craft, ask, &best, free, corners, CORNERS, part)) continue;
+        part *= 0.5, halvings++;
+    }
     return best;
 }

@@ -34,12 +34,20 @@ static lw_freedom freedom_on(lw_course course)
 
 static double middle(lw_course course) { return 0.5 * (course.low + course.high); }
 
-// The wind as a puff on a boat trimmed for less: rudder, place and heading stay, heel may follow.
+// The wind as a puff on a boat trimmed for less: it comes a knot at a time; rudder, place and
+// heading stay, heel may follow.
 static lw_answer puffed_from(const lw_craft *craft, const lw_ask *trimmed, double wind)
 {
     lw_ask ask = *trimmed;
-    ask.wind = wind;
     ask.level = false;
+    const int steps = (int)ceil((wind - trimmed->wind) / LW_KN);
+    for (int i = 1; i < steps; i++) {
+        lw_answer answer;
+        ask.wind = trimmed->wind + i * (wind - trimmed->wind) / steps;
+        lw_balance(craft, &ask, &answer, 1);
+        lw_ask_follow(craft, &ask, &answer);
+    }
+    ask.wind = wind;
     const lw_freedom free = {.heel = true, .course = ask.heading};
     return lw_fastest(craft, &ask, &free);
 }
@@ -49,9 +57,17 @@ static bool is_up(const lw_answer *answer)
     return answer->outcome == LW_FLIES && answer->margins.clearance >= 0.0;
 }
 
+#define GRAIN 0.05  // of a margin's scale: what the search's last steps leave undecided
+
 static bool keeps_margins(const lw_answer *answer)
 {
-    return is_up(answer) && lw_margins_overdrawn(&answer->margins) <= 0.0;
+    return is_up(answer) && lw_margins_overdrawn(&answer->margins) <= GRAIN;
+}
+
+// A puff that sets her down on the hull costs time, but it is no breach: she is still held.
+static bool rides_out(const lw_answer *answer)
+{
+    return answer->outcome == LW_FLOATS || keeps_margins(answer);
 }
 
 // One walk along the wind: every point starts from its neighbour's pose.
@@ -84,17 +100,26 @@ static void trim_point(walk *w, lw_range *range, int i, int neighbour)
     point->trimmed = trim_at(w, point->wind, follow ? &w->asks[neighbour] : NULL, &w->asks[i]);
 }
 
-// Where a neighbour flies and the point does not, the neighbour's pose may lead to a flight.
+// Where a neighbour's pose does better than the point's own, the search starts anew from there; a
+// point that does not fly beside one that does is walked to in quarters of the way.
 static void mend_point(walk *w, lw_range *range, int i, int neighbour)
 {
-    if (neighbour < 0 || neighbour >= LW_RANGE_WINDS) return;
-    if (!is_up(&range->at[neighbour].trimmed) || keeps_margins(&range->at[i].trimmed)) return;
-    lw_ask left;
-    const lw_answer again = trim_at(w, wind_at(i), &w->asks[neighbour], &left);
-    const lw_answer *had = &range->at[i].trimmed;
-    const bool better = !is_up(had) || lw_margins_overdrawn(&again.margins) <
-                                           lw_margins_overdrawn(&had->margins);
-    if (is_up(&again) && better) range->at[i].trimmed = again, w->asks[i] = left;
+    lw_range_point *point = &range->at[i];
+    const double course = w->course.direction, from = wind_at(neighbour);
+    lw_ask ask = w->asks[neighbour];
+    lw_answer there = range->at[neighbour].trimmed;
+    if (is_up(&there) && !is_up(&point->trimmed)) {
+        for (int step = 1; step <= 4; step++) {
+            there = trim_at(w, from + 0.25 * step * (point->wind - from), &ask, &ask);
+        }
+    } else {
+        ask.wind = point->wind;
+        lw_balance(w->craft, &ask, &there, 1);
+        if (lw_answer_score(&there, course) <= lw_answer_score(&point->trimmed, course)) return;
+        there = trim_at(w, point->wind, &w->asks[neighbour], &ask);
+    }
+    if (lw_answer_score(&there, course) <= lw_answer_score(&point->trimmed, course)) return;
+    point->trimmed = there, w->asks[i] = ask;
 }
 
 static void trim_all(walk *w, lw_range *range)
@@ -116,6 +141,7 @@ static bool trimmed_for(const walk *w, const lw_range *range, double wind, lw_as
     const lw_ask *a = &w->asks[k], *b = &w->asks[k + 1];
     const double u = fmin(fmax(knots - k, 0.0), 1.0);
     *ask = *a;
+    ask->wind = wind;
     ask->rudder += u * (b->rudder - a->rudder);
     ask->place += u * (b->place - a->place);
     ask->heel += u * (b->heel - a->heel);
@@ -131,7 +157,7 @@ static void puff_point(const walk *w, lw_range *range, int i)
     if (w->puff > 0.0 && trimmed_for(w, range, point->wind - w->puff, &below)) {
         point->puffed = puffed_from(w->craft, &below, point->wind);
     }
-    point->is_held = keeps_margins(&point->trimmed) && keeps_margins(&point->puffed);
+    point->is_held = keeps_margins(&point->trimmed) && rides_out(&point->puffed);
 }
 
 // Halves between a wind where the claim is false and one where it is true, to 0.1 kn.
@@ -166,13 +192,7 @@ static bool is_held(const walk *w, const lw_range *range, double wind, const lw_
     if (!keeps_margins(&trimmed)) return false;
     if (w->puff <= 0.0 || !trimmed_for(w, range, wind - w->puff, &below)) return true;
     const lw_answer puffed = puffed_from(w->craft, &below, wind);
-    return keeps_margins(&puffed);
-}
-
-static bool launches(const walk *w, const lw_range *range, double wind, const lw_ask *from)
-{
-    (void)range, (void)from;
-    return lw_launch_of(w->craft, w->setup, wind, middle(w->course)).flies;
+    return rides_out(&puffed);
 }
 
 static void find_stay(const walk *w, lw_range *range)
@@ -194,14 +214,22 @@ static void name_end(lw_range *range, const lw_range_point *point)
                                                       : lw_margins_first(&answer->margins);
 }
 
-// The first run of held winds counts: beyond its end a sailor would have swum.
+// The longest run of held winds.
+static int longest_held(const lw_range *range, int *first)
+{
+    int longest = 0;
+    for (int i = 0, run = 0; i < LW_RANGE_WINDS; i++) {
+        run = range->at[i].is_held ? run + 1 : 0;
+        if (run > longest) longest = run, *first = i + 1 - run;
+    }
+    return longest;
+}
+
 static void find_hold(const walk *w, lw_range *range)
 {
     int first = 0;
-    while (first < LW_RANGE_WINDS && !range->at[first].is_held) first++;
-    if (first == LW_RANGE_WINDS) return;
-    int last = first;
-    while (last + 1 < LW_RANGE_WINDS && range->at[last + 1].is_held) last++;
+    const int run = longest_held(range, &first), last = first + run - 1;
+    if (run == 0) return;
     range->has_hold = true;
     range->held_up_to = wind_at(last);
     range->ends_by = LW_MARGIN_COUNT;
@@ -210,21 +238,43 @@ static void find_hold(const walk *w, lw_range *range)
     name_end(range, &range->at[last + 1]);
 }
 
-static double find_launch(const walk *w, lw_launch on_hull[LW_RANGE_WINDS])
+// Rudder incidence wound for flight in a wind: of the nearest wind in which she flies.
+static double wound_for(const lw_craft *craft, const lw_range *range, int i)
+{
+    for (int away = 0; away < LW_RANGE_WINDS; away++) {
+        for (int k = i - away; k <= i + away; k += away ? 2 * away : 1) {
+            if (k < 0 || k >= LW_RANGE_WINDS || !is_up(&range->at[k].trimmed)) continue;
+            return craft->rudder_mark + craft->rudder_turn * range->at[k].trimmed.flight.turns;
+        }
+    }
+    return craft->rudder_mark;
+}
+
+// Least wind that launches on a heading, to 0.1 kn; keeps what was found on the hull on the way.
+static double launch_on(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
+                        double heading, lw_launch on_hull[LW_RANGE_WINDS])
 {
     for (int i = 0; i < LW_RANGE_WINDS; i++) {
-        on_hull[i] = lw_launch_of(w->craft, w->setup, wind_at(i), middle(w->course));
+        const double rudder = wound_for(craft, range, i);
+        on_hull[i] = lw_launch_of(craft, setup, rudder, wind_at(i), heading);
         if (!on_hull[i].flies) continue;
-        return i ? border(w, NULL, launches, wind_at(i - 1), wind_at(i), NULL) : wind_at(0);
+        if (i == 0) return wind_at(0);
+        double no = wind_at(i - 1), yes = wind_at(i);
+        while (yes - no > 0.1 * LW_KN) {
+            const double mid = 0.5 * (no + yes);
+            const bool flies = lw_launch_of(craft, setup, rudder, mid, heading).flies;
+            *(flies ? &yes : &no) = mid;
+        }
+        return yes;
     }
     return 0.0;
 }
 
-double lw_range_launch(const lw_craft *craft, const lw_setup *setup, lw_course course)
+double lw_range_launch(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
+                       double heading)
 {
-    const walk w = {.craft = craft, .setup = setup, .course = course};
     lw_launch on_hull[LW_RANGE_WINDS];
-    return find_launch(&w, on_hull);
+    return launch_on(craft, setup, range, heading, on_hull);
 }
 
 void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
@@ -236,6 +286,6 @@ void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course,
     for (int i = 0; i < LW_RANGE_WINDS; i++) puff_point(&w, range, i);
     find_stay(&w, range);
     find_hold(&w, range);
-    range->launches_at = find_launch(&w, range->on_hull);
+    range->launches_at = launch_on(craft, setup, range, middle(course), range->on_hull);
     range->has_launch = range->launches_at > 0.0;
 }

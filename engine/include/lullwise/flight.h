@@ -112,6 +112,10 @@ size_t lw_margins_first(const lw_margins *margins);
 // Sum of what is overdrawn, each in its own scale; 0 when all margins hold.
 double lw_margins_overdrawn(const lw_margins *margins);
 
+// How good an answer is on a course: speed made good along it [m/s], less what its overdrawn
+// margins and a wet hull are marked down. Far below zero when there is no balance.
+double lw_answer_score(const lw_answer *answer, double course);
+
 // What the sailor may choose while the balance is sought.
 typedef struct lw_freedom {
     bool heel, place, heading;  // chosen for speed, within the craft's bounds

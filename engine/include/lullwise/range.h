@@ -37,10 +37,9 @@ typedef struct lw_launch {
     double hump_speed;   // [m/s]   where it is least
 } lw_launch;
 
-lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double wind, double heading);
-
-// Least wind [m/s] that lifts her off the water on a course's middle heading; 0: none of a range's.
-double lw_range_launch(const lw_craft *craft, const lw_setup *setup, lw_course course);
+// rudder: incidence of the rudder foil [rad], as wound for the flight that is to follow.
+lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double rudder, double wind,
+                       double heading);
 
 // Winds of a range, every knot.
 #define LW_RANGE_FIRST_KN 4
@@ -67,5 +66,10 @@ typedef struct lw_range {
 // Range of a set-up on a course when puffs come `puff` [m/s] above what the rudder is trimmed for.
 void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
                  lw_range *range);
+
+// Least wind [m/s] that lifts her off the water on another heading, the rudder wound as the range
+// has it; 0: none of a range's.
+double lw_range_launch(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
+                       double heading);
 
 #endif
