@@ -16,6 +16,7 @@
 #define CORNERS  12
 #define STARTS   8
 #define HALVINGS 4  // last steps: 0.4 deg, 15 mm, 0.4 deg
+#define HALVINGS_RECKLESS 2  // where only the heading is wanted, and the speed is flat about its best
 
 static const double step_first[FREEDOMS] = {6.0 * LW_DEG, 0.24, 6.0 * LW_DEG};
 
@@ -37,6 +38,13 @@ double lw_answer_score(const lw_answer *answer, double course)
     const double good = answer->flight.speed * lw_cos(answer->flight.heading - course);
     const double wet = answer->outcome == LW_FLOATS ? AFLOAT : 0.0;
     return good - wet - 4.0 * lw_margins_overdrawn(&answer->margins);
+}
+
+static double score(const lw_answer *answer, const lw_freedom *free)
+{
+    const double kept = lw_answer_score(answer, free->course);
+    if (!free->reckless || answer->outcome == LW_NO_BALANCE) return kept;
+    return kept + 4.0 * lw_margins_overdrawn(&answer->margins);
 }
 
 static double within(double x, double low, double high) { return fmin(fmax(x, low), high); }
@@ -65,7 +73,7 @@ static bool is_free(const lw_freedom *free, const direction along)
 static bool improve(const lw_craft *craft, lw_ask *ask, lw_answer *best, const lw_freedom *free,
                     const direction *directions, size_t count, double part)
 {
-    lw_ask trials[CORNERS];
+    lw_ask trials[CORNERS] = {{0}};
     lw_answer answers[CORNERS];
     size_t n = 0;
     for (size_t i = 0; i < count; i++) {
@@ -74,8 +82,8 @@ static bool improve(const lw_craft *craft, lw_ask *ask, lw_answer *best, const l
     lw_balance(craft, trials, answers, n);
     bool gains = false;
     for (size_t i = 0; i < n; i++) {
-        const double than = lw_answer_score(best, free->course) + (gains ? 0.0 : 1e-7);
-        if (lw_answer_score(&answers[i], free->course) <= than) continue;
+        const double than = score(best, free) + (gains ? 0.0 : 1e-7);
+        if (score(&answers[i], free) <= than) continue;
         *ask = trials[i], *best = answers[i], gains = true;
     }
     lw_ask_follow(craft, ask, best);
@@ -107,7 +115,7 @@ static lw_answer found(const lw_craft *craft, lw_ask *ask, const lw_freedom *fre
     lw_balance(craft, starts, answers, STARTS);
     int top = 0;
     for (int i = 1; i < STARTS; i++) {
-        if (lw_answer_score(&answers[i], free->course) > lw_answer_score(&answers[top], free->course)) top = i;
+        if (score(&answers[i], free) > score(&answers[top], free)) top = i;
     }
     *ask = starts[top];
     return answers[top];
@@ -120,9 +128,10 @@ lw_answer lw_fastest(const lw_craft *craft, lw_ask *ask, const lw_freedom *free)
     lw_balance(craft, ask, &best, 1);
     if (best.outcome != LW_FLIES) best = found(craft, ask, free), part = 1.0;
     lw_ask_follow(craft, ask, &best);
-    for (int halvings = 0, moves = 0; halvings <= HALVINGS && moves < 60; moves++) {
+    const int most = free->reckless ? HALVINGS_RECKLESS : HALVINGS;
+    for (int halvings = 0, moves = 0; halvings <= most && moves < 60; moves++) {
         if (improve(craft, ask, &best, free, axes, AXES, part)) continue;
-        if (improve(craft, ask, &best, free, corners, CORNERS, part)) continue;
+        if (!free->reckless && improve(craft, ask, &best, free, corners, CORNERS, part)) continue;
         part *= 0.5, halvings++;
     }
     return best;

@@ -79,11 +79,20 @@ typedef struct walk {
     lw_ask asks[LW_RANGE_WINDS];  // as left by each point
 } walk;
 
+// Heading first, for speed alone, as one sails for a mark; then heel and place, with the margins
+// kept if they can be. Bearing off to slow down is not counted as holding her.
 static lw_answer trim_at(const walk *w, double wind, const lw_ask *from, lw_ask *left)
 {
     lw_ask ask = from ? *from : lw_ask_of(w->craft, w->setup, wind, middle(w->course));
     ask.wind = wind;
-    const lw_freedom free = freedom_on(w->course);
+    lw_freedom free = freedom_on(w->course);
+    if (free.heading) {
+        free.reckless = true;
+        lw_ask fast = ask;
+        (void)lw_fastest(w->craft, &fast, &free);
+        ask = fast;
+        free.reckless = free.heading = false;
+    }
     const lw_answer answer = lw_fastest(w->craft, &ask, &free);
     *left = ask;
     return answer;

@@ -42,7 +42,7 @@ static const lw_quantity rig_rows[] = {
 
     {LW_MEMBER(lw_rig, flattest),      .symbol = "F",
      .unit = LW_UNIT_NONE, .min = 0.2,  .max = 1.0,  .preset = 0.5, .error = 0.1,
-     .usual_min = 0.15,    .usual_max = 0.75, .decimals = 2,
+     .usual_min = 0.2,    .usual_max = 0.75, .decimals = 2,
      .doc = "Least lift by flattening alone / greatest lift: what downhaul and outhaul can take "
             "off. [hazen-1980] [judged]"},
 
