@@ -102,7 +102,7 @@ static void reason_first(const lw_picked *picked, const lw_placing *place,
                 "%.1f kn %s the puffs",
                 lw_reason_text(place->reason), time, 100.0 * p->flying, p->held_up_to / LW_KN,
                 fabs(spare) / LW_KN, spare < 0.0 ? "under" : "over");
-    if (spare < 0.0) add_end(picked, place->pin, text);
+    add_end(picked, place->pin, text);
 }
 
 static void reason_never(const lw_picked *picked, const lw_placing *place,

@@ -179,6 +179,22 @@ static void print_head(const ranged *r)
     putchar('\n');
 }
 
+// Where the launch fails on a course, she may still be launched on a reach and come up or down.
+static void print_launch_hint(const ranged *r)
+{
+    for (size_t i = 0; i < r->count; i++) {
+        const lw_range *on = r->ranges[r->first + i];
+        if (!on[LW_REACH].has_launch) continue;
+        if (on[LW_UPWIND].has_launch && on[LW_DOWNWIND].has_launch) continue;
+        lw_print_wrapped(stdout,
+                         "Launches \"none\": the hump holds her on that course. Launch on a reach, "
+                         "then come up or bear away.",
+                         0, 2);
+        putchar('\n');
+        return;
+    }
+}
+
 static void print_text(const ranged *r)
 {
     print_head(r);
@@ -196,6 +212,7 @@ static void print_text(const ranged *r)
                          0, 2);
         putchar('\n');
     }
+    print_launch_hint(r);
     print_chart(r);
     print_turns(r);
 }

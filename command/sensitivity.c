@@ -20,6 +20,7 @@ typedef struct bench {
     lw_shift_base base;
     lw_outlook *outlook, *shifted;
     size_t done, all;  // quantities
+    bool is_anew;      // the best pin's range is searched anew
     lw_sensitivity *to;
 } bench;
 
@@ -30,9 +31,20 @@ static const lw_prospect *prospect_of(const lw_choice *choice, size_t pin)
     return &choice->places[i].prospect;
 }
 
+static void search_anew(bench *b)
+{
+    lw_outlook *o = b->shifted;
+    lw_setup setup = o->craft.setup;
+    setup.incidence = b->boat.pins[b->to->pin].incidence;
+    for (size_t c = 0; c < o->course_count; c++) {
+        lw_range_of(&o->craft, &setup, o->courses[c], b->base.puff, &o->ranges[b->to->pin][c]);
+    }
+}
+
 static lw_choice choice_now(bench *b)
 {
     lw_shifted(&b->base, &b->boat, &b->person, b->shifted);
+    if (b->is_anew) search_anew(b);
     return lw_choice_of(b->shifted, b->aim, 0.0);
 }
 
@@ -60,29 +72,39 @@ static double weight_of(const lw_sensitivity *s, double hold, double seconds)
     return hypot(hold / LW_KN, 100.0 * seconds / s->seconds);
 }
 
-static void try_row(bench *b, const char *key, const lw_quantity *row, void *data)
+// Half of what changes from one error less to one error more. False when neither can be.
+static bool try_sides(bench *b, lw_sensitivity_row *to)
 {
-    const double error = row->error * lw_unit_in_si(row->unit), at = lw_quantity_value(row, data);
-    lw_sensitivity *s = b->to;
-    if (error <= 0.0 || s->count == LW_SENSITIVITIES_MOST) return;
-    lw_progress("what each measurement does", b->done++, b->all);
-    lw_sensitivity_row *to = &s->rows[s->count];
-    *to = (lw_sensitivity_row){.row = row, .first_instead = -1};
-    LW_FIT(to->key, "%s", key);
+    const lw_sensitivity *s = b->to;
+    const lw_quantity *row = to->row;
+    const double error = row->error * lw_unit_in_si(row->unit);
+    const double at = lw_quantity_value(row, to->data);
     double sides = 0.0;
+    to->hold = to->seconds = 0.0, to->first_instead = -1;
     for (int side = -1; side <= 1; side += 2) {
         lw_choice choice;
-        if (!move(b, row, data, at + side * error, &choice)) continue;
+        if (!move(b, row, to->data, at + side * error, &choice)) continue;
         const lw_prospect *p = prospect_of(&choice, s->pin);
         to->hold += side * (p->held_up_to - s->held_up_to);
         to->seconds += side * (p->seconds - s->seconds);
         if (choice.places[0].pin != s->pin) to->first_instead = (int)choice.places[0].pin;
         sides += 1.0;
     }
-    if (sides == 0.0) return;
+    if (sides == 0.0) return false;
     to->hold /= sides, to->seconds /= sides;
     to->weight = weight_of(s, to->hold, to->seconds);
-    s->count++;
+    return true;
+}
+
+static void try_row(bench *b, const char *key, const lw_quantity *row, void *data)
+{
+    lw_sensitivity *s = b->to;
+    if (row->error <= 0.0 || s->count == LW_SENSITIVITIES_MOST) return;
+    lw_progress("what each measurement does", b->done++, b->all);
+    lw_sensitivity_row *to = &s->rows[s->count];
+    *to = (lw_sensitivity_row){.row = row, .data = data};
+    LW_FIT(to->key, "%s", key);
+    if (try_sides(b, to)) s->count++;
 }
 
 static void try_section(bench *b, const lw_section *section, void *data)
@@ -118,22 +140,41 @@ static int heavier(const void *a, const void *b)
     return (x < y) - (x > y);
 }
 
+static void count_all(bench *b, const lw_table *person)
+{
+    const lw_record *boat = &lw_boat_record;
+    b->all = measured_in(person) + b->boat.pin_count;
+    for (size_t i = 0; i < boat->section_count; i++) {
+        const lw_section *section = &boat->sections[i];
+        if (section->kind == LW_SECTION_PLAIN) b->all += measured_in(section->table);
+    }
+}
+
+static void sort(lw_sensitivity_row *rows, size_t count)
+{
+    qsort(rows, count, sizeof rows[0], heavier);
+}
+
 static void try_all(bench *b)
 {
     const lw_record *boat = &lw_boat_record;
     const lw_table *person = lw_sailor_record.sections[0].table;
-    b->all = measured_in(person) + b->boat.pin_count;
-    for (size_t i = 0; i < boat->section_count; i++) {
-        if (boat->sections[i].kind == LW_SECTION_PLAIN)
-            b->all += measured_in(boat->sections[i].table);
-    }
+    lw_sensitivity *s = b->to;
+    count_all(b, person);
     for (size_t i = 0; i < boat->section_count; i++) try_section(b, &boat->sections[i], &b->boat);
     for (size_t i = 0; i < person->count; i++) {
         char key[80];
         LW_FIT(key, "%s.%s", person->key, person->rows[i].key);
         try_row(b, key, &person->rows[i], &b->person);
     }
-    qsort(b->to->rows, b->to->count, sizeof b->to->rows[0], heavier);
+    sort(s->rows, s->count);
+    const size_t most = s->count < LW_SEARCHED_ANEW ? s->count : LW_SEARCHED_ANEW;
+    b->is_anew = true;
+    for (size_t i = 0; i < most; i++) {
+        lw_progress("those that matter most", i, most);
+        try_sides(b, &s->rows[i]);
+    }
+    sort(s->rows, most);
 }
 
 static void work_out(bench *b)

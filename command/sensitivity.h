@@ -19,6 +19,7 @@ typedef struct lw_sensitivity_row {
     double seconds;     // [s]   change of its time round the course
     double weight;      // what the rows are sorted by
     int first_instead;  // pin that an error one way or the other puts first, or -1
+    void *data;         // where it stands while it is worked out
 } lw_sensitivity_row;
 
 typedef struct lw_sensitivity {
@@ -29,8 +30,10 @@ typedef struct lw_sensitivity {
     lw_sensitivity_row rows[LW_SENSITIVITIES_MOST];  // what matters most first
 } lw_sensitivity;
 
-// Each measured quantity of boat and sailor moved by its error, both ways, with the sailor's heel,
-// place and heading as they were: first order, and the launch is left out. False: no memory.
+// Each measured quantity of boat and sailor moved by its error, both ways: to first order, heel,
+// place and heading as they were (shifted.h); then the LW_SEARCHED_ANEW that matter most with the
+// best pin's range searched anew. False: no memory.
+#define LW_SEARCHED_ANEW 10
 bool lw_sensitivity_of(const lw_inputs *inputs, lw_sensitivity *sensitivity);
 
 void lw_sensitivity_print(FILE *out, const lw_inputs *inputs, const lw_sensitivity *sensitivity);

@@ -9,7 +9,7 @@
 #include "command/sensitivity.h"
 #include "records/json.h"
 
-#define SHOWN_MOST  10
+#define SHOWN_MOST  LW_SEARCHED_ANEW
 #define SHOWN_LEAST 5
 
 // Worth a line: it shows in the digits printed.
@@ -48,10 +48,9 @@ static void print_firsts(FILE *out, const lw_inputs *inputs, const lw_sensitivit
     } else {
         const lw_sensitivity_row *row = &s->rows[most];
         LW_FIT(text,
-               "%zu of %zu errors alone take%s the first place from pin %s; the one that matters "
-               "most is %s, which then puts %s first.",
-               count, s->count, count == 1 ? "s" : "", best, row->key,
-               inputs->boat.pins[row->first_instead].label);
+               "%zu of the %zu measurements, wrong by one error alone, would take the first place "
+               "from pin %s; of these %s matters most: pin %s would be first.",
+               count, s->count, best, row->key, inputs->boat.pins[row->first_instead].label);
     }
     lw_print_wrapped(out, text, 0, 2);
 }

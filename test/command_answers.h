@@ -1,0 +1,52 @@
+// command_answers.h - runs a command on the demo files and reads what it answers.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_TEST_COMMAND_ANSWERS_H
+#define LW_TEST_COMMAND_ANSWERS_H
+
+#include <jansson.h>
+
+#include "test/check.h"
+#include "test/program.h"
+
+#define DEMO                                                                                    \
+    " --boat " LW_DEMO_DIR "/heron.yaml --sailor " LW_DEMO_DIR "/light.yaml --day " LW_DEMO_DIR \
+    "/breeze.yaml "
+
+// The answer in JSON of `lullwise WORDS --json`; the caller drops it. A test ends when it is none.
+static inline json_t *json_answer(const char *words)
+{
+    char line[1500];
+    snprintf(line, sizeof line, "%s --json 2>/dev/null | cat", words);
+    CHECK(lullwise(line) == 0);
+    json_t *json = json_loads(answer, 0, NULL);
+    CHECK(json != NULL);
+    return json;
+}
+
+static inline double json_number(const json_t *json, const char *object, const char *key)
+{
+    const json_t *value = json_object_get(json_object_get(json, object), key);
+    CHECK(json_is_number(value));
+    return json_number_value(value);
+}
+
+static inline const char *json_text(const json_t *json, const char *key)
+{
+    const json_t *value = json_object_get(json, key);
+    return json_is_string(value) ? json_string_value(value) : "";
+}
+
+// Characters of the last answer's longest line; continuation bytes of UTF-8 do not count.
+static inline size_t widest_line(void)
+{
+    size_t widest = 0, wide = 0;
+    for (const char *at = answer; *at; at++) {
+        if (((unsigned char)*at & 0xC0) != 0x80) wide++;
+        if (*at == '\n') wide = 0;
+        if (wide > widest) widest = wide;
+    }
+    return widest;
+}
+
+#endif

@@ -1,0 +1,137 @@
+// test_command_fly_range.c - claims about `lullwise fly` and `lullwise range`.
+// SPDX-License-Identifier: MIT
+
+#define _POSIX_C_SOURCE 200809L
+
+#include "test/command_answers.h"
+
+TEST_FUNCTION(fly_names_what_runs_out_first)
+{
+    CHECK(lullwise("fly" DEMO "--pin B --heading '100 deg'") == 0);
+    CHECK(answer_has("First to run out") && answer_has("cm above the water"));
+    json_t *json = json_answer("fly" DEMO "--pin B --heading '100 deg'");
+    CHECK_TEXT(json_text(json, "outcome"), "flies");
+    CHECK_TEXT(json_text(json, "pin"), "B");
+    const json_t *margins = json_object_get(json, "margins");
+    CHECK(json_object_get(margins, json_text(json, "first_to_run_out")) != NULL);
+    CHECK(json_number(json, "flight", "residual") < 1e-9);
+    json_decref(json);
+}
+
+TEST_FUNCTION(fly_keeps_the_bow_level_unless_turns_are_given)
+{
+    json_t *level = json_answer("fly" DEMO "--pin B --heading 100deg");
+    CHECK_NEAR(json_number(level, "flight", "pitch"), 0.0, 1e-9);
+    char words[900];
+    snprintf(words, sizeof words, "fly" DEMO "--pin B --heading 100deg --turns '%.3f turns'",
+             json_number(level, "flight", "turns") + 0.5);
+    json_t *wound = json_answer(words);  // rudder lift on puts the bow down
+    CHECK(json_number(wound, "flight", "pitch") < -0.05);
+    json_decref(level);
+    json_decref(wound);
+}
+
+TEST_FUNCTION(the_turns_heel_and_place_found_give_the_same_flight)
+{
+    json_t *found = json_answer("fly" DEMO "--pin B --heading 100deg");
+    char words[900];
+    snprintf(words, sizeof words,
+             "fly" DEMO
+             "--pin B --heading 100deg --turns '%.9f turns' --heel '%.9f deg' "
+             "--place '%.9f m'",
+             json_number(found, "flight", "turns"), json_number(found, "flight", "heel"),
+             json_number(found, "flight", "place_x"));
+    json_t *again = json_answer(words);
+    static const char *const keys[] = {"speed", "ride_height", "flap", "main_lift"};
+    for (size_t i = 0; i < sizeof keys / sizeof keys[0]; i++) {
+        CHECK_RELATIVE(json_number(again, "flight", keys[i]), json_number(found, "flight", keys[i]),
+                       1e-5);
+    }
+    json_decref(found);
+    json_decref(again);
+}
+
+TEST_FUNCTION(port_tack_mirrors_starboard_tack)
+{
+    json_t *one = json_answer("fly" DEMO "--pin B --heading 100deg");
+    json_t *other = json_answer("fly" DEMO "--pin B --heading=-100deg");
+    CHECK(json_equal(one, other));
+    json_decref(one);
+    json_decref(other);
+}
+
+TEST_FUNCTION(fly_without_a_balance_ends_with_one_and_says_what_to_try)
+{
+    CHECK(lullwise("fly" DEMO "--heading 5deg") == 1);
+    CHECK(answer_has("No steady balance") && answer_has("bear away"));
+}
+
+TEST_FUNCTION(wrong_input_ends_with_two_and_says_what_is_allowed)
+{
+    CHECK(lullwise("fly" DEMO "--pin Z") == 2 && answer_has("it has A"));
+    CHECK(lullwise("fly" DEMO "--turns '20 turns'") == 2 && answer_has("thread"));
+    CHECK(lullwise("fly" DEMO "--place '4 m'") == 2 && answer_has("the boat"));
+    CHECK(lullwise("fly" DEMO "--wind 12") == 2 && answer_has("kn"));
+    CHECK(lullwise("range" DEMO "--puff '3 kg'") == 2 && answer_has("kn"));
+    CHECK(lullwise("range --boat nowhere.yaml") == 2 && answer_has("nowhere.yaml"));
+}
+
+TEST_FUNCTION(range_answers_every_pin_on_every_course)
+{
+    json_t *json = json_answer("range" DEMO);
+    const json_t *ranges = json_object_get(json, "ranges");
+    CHECK(json_array_size(ranges) == 12);  // four pins, three courses
+    for (size_t i = 0; i < json_array_size(ranges); i++) {
+        const json_t *range = json_array_get(ranges, i);
+        CHECK(json_array_size(json_object_get(range, "at")) == 31);
+        const json_t *stays = json_object_get(range, "stays_up_at");
+        const json_t *held = json_object_get(range, "held_up_to");
+        if (json_is_null(stays) || json_is_null(held)) continue;
+        CHECK(json_number_value(stays) <= json_number_value(held));
+    }
+    json_decref(json);
+}
+
+TEST_FUNCTION(range_of_one_pin_is_that_of_all)
+{
+    json_t *all = json_answer("range" DEMO), *one = json_answer("range" DEMO "--pin B");
+    const json_t *some = json_object_get(one, "ranges"), *ranges = json_object_get(all, "ranges");
+    CHECK(json_array_size(some) == 3);
+    for (size_t i = 0; i < 3; i++) {
+        CHECK(json_equal(json_array_get(some, i), json_array_get(ranges, 3 + i)));
+    }
+    json_decref(all);
+    json_decref(one);
+}
+
+TEST_FUNCTION(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe)
+{
+    static const char *const runs[] = {"range" DEMO,
+                                       "fly" DEMO,
+                                       "fly" DEMO "--heading 5deg",
+                                       "fly" DEMO "--wind 5kn",
+                                       "fly" DEMO "--wind 30kn --heading 150deg --pin A",
+                                       "fly --help",
+                                       "range --help"};
+    for (size_t i = 0; i < sizeof runs / sizeof runs[0]; i++) {
+        CHECK(lullwise(runs[i]) != 2);
+        CHECK(widest_line() <= 80);
+        CHECK(!answer_has("\033"));
+    }
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(fly_names_what_runs_out_first),
+        TEST(fly_keeps_the_bow_level_unless_turns_are_given),
+        TEST(the_turns_heel_and_place_found_give_the_same_flight),
+        TEST(port_tack_mirrors_starboard_tack),
+        TEST(fly_without_a_balance_ends_with_one_and_says_what_to_try),
+        TEST(wrong_input_ends_with_two_and_says_what_is_allowed),
+        TEST(range_answers_every_pin_on_every_course),
+        TEST(range_of_one_pin_is_that_of_all),
+        TEST(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe),
+    };
+    return RUN_TESTS(tests);
+}

@@ -1,0 +1,128 @@
+// test_command_pick.c - claims about `lullwise pick` and `lullwise check --sensitivity`.
+// SPDX-License-Identifier: MIT
+
+#define _POSIX_C_SOURCE 200809L
+
+#include "test/command_answers.h"
+
+#define CALM "--set wind.lull='3 kn' --set wind.mean='4 kn' --set wind.puff='5 kn' "
+
+TEST_FUNCTION(pick_ranks_every_pin_and_gives_the_reason_of_each_place)
+{
+    json_t *json = json_answer("pick" DEMO);
+    const json_t *places = json_object_get(json, "places");
+    double before = -1e9;
+    CHECK(json_array_size(places) == 4);
+    for (size_t i = 0; i < json_array_size(places); i++) {
+        const json_t *place = json_array_get(places, i);
+        CHECK(strlen(json_text(place, "sentence")) > 20);
+        CHECK(json_number(place, "prospect", "score") >= before);
+        before = json_number(place, "prospect", "score");
+    }
+    CHECK(json_array_size(json_object_get(json, "order_less_wind")) == 4);
+    CHECK(json_array_size(json_object_get(json, "order_more_wind")) == 4);
+    CHECK(json_array_size(json_object_get(json, "calmer")) == 3);
+    json_decref(json);
+}
+
+TEST_FUNCTION(pick_says_aloud_what_the_ranking_rests_on)
+{
+    CHECK(lullwise("pick" DEMO) == 0);
+    CHECK(answer_has("is best for this aim") && answer_has("2 kn less") && answer_has("2 kn more"));
+    CHECK(answer_has("One pin calmer") && answer_has("turns from the reference mark"));
+    CHECK(answer_has("Local rules"));
+}
+
+TEST_FUNCTION(a_pin_that_cannot_be_held_is_told_with_both_winds)
+{
+    CHECK(lullwise("pick" DEMO "--set wind.puff='24 kn' --set wind.mean='18 kn' "
+                   "--set wind.lull='14 kn'") == 0);
+    CHECK(answer_has("cannot be held in the puffs: held to ") && answer_has("puffs 24.0 kn"));
+    CHECK(answer_has("what ends it: "));
+}
+
+TEST_FUNCTION(when_nothing_flies_pick_ends_with_one_and_says_how_much_wind_it_takes)
+{
+    CHECK(lullwise("pick" DEMO CALM) == 1);
+    CHECK(answer_has("Nothing flies in puffs of 5.0 kn") && answer_has("would have to"));
+}
+
+TEST_FUNCTION(against_gives_what_set_would_have_given)
+{
+    json_t *both = json_answer("pick" DEMO "--against person.mass='85 kg'");
+    json_t *set = json_answer("pick" DEMO "--set person.mass='85 kg'");
+    const json_t *against = json_object_get(both, "against");
+    CHECK(json_equal(json_object_get(against, "answer"), set));
+    CHECK(json_array_size(json_object_get(against, "changes")) == 1);
+    json_decref(both);
+    json_decref(set);
+}
+
+TEST_FUNCTION(against_puts_two_answers_side_by_side)
+{
+    CHECK(lullwise("pick" DEMO "--against sailor.person.mass='95 kg' --against rod='1 deg'") == 2);
+    CHECK(lullwise("pick" DEMO "--against sailor.person.mass='95 kg' "
+                   "--against linkage.rod='1 deg'") == 0);
+    CHECK(answer_has("as it is         changed      difference") &&
+          answer_has("linkage.rod=1 deg"));
+    CHECK(widest_line() <= 80);
+}
+
+TEST_FUNCTION(a_wrong_aim_or_key_ends_with_two)
+{
+    CHECK(lullwise("pick" DEMO "--aim rase") == 2 && answer_has("race"));
+    CHECK(lullwise("pick" DEMO "--against mian_foil.span='1 m'") == 2 && answer_has("main_foil"));
+    CHECK(lullwise("pick" DEMO "--set main_foil.span=1") == 2);
+}
+
+TEST_FUNCTION(cold_water_is_cautioned_against_and_warm_water_is_not)
+{
+    CHECK(lullwise("pick" DEMO "--set water.temperature='8 degC' --set air.temperature='6 degC'") ==
+          0);
+    CHECK(answer_has("takes your breath") && answer_has("chills"));
+    CHECK(lullwise("pick" DEMO "--set water.temperature='24 degC' --set air.temperature='25 "
+                   "degC'") == 0);
+    CHECK(!answer_has("takes your breath") && !answer_has("chills"));
+}
+
+#define FILES " " LW_DEMO_DIR "/heron.yaml " LW_DEMO_DIR "/light.yaml " LW_DEMO_DIR "/breeze.yaml"
+
+TEST_FUNCTION(check_tells_which_measurements_matter_most)
+{
+    json_t *json = json_answer("check --sensitivity" FILES);
+    const json_t *sensitivity = json_object_get(json, "sensitivity");
+    const json_t *rows = json_object_get(sensitivity, "measurements");
+    CHECK(json_is_true(json_object_get(sensitivity, "flies")) && json_array_size(rows) > 50);
+    CHECK(json_is_number(json_object_get(json_array_get(rows, 0), "hold_change")));
+    json_decref(json);
+    CHECK(lullwise("check --sensitivity" FILES) == 0 && widest_line() <= 80);
+    CHECK(answer_has("What matters most"));
+}
+
+TEST_FUNCTION(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe)
+{
+    static const char *const runs[] = {"pick" DEMO, "pick" DEMO "--aim easy", "pick" DEMO CALM,
+                                       "pick --help", "pick --against pins.A=9deg"};
+    for (size_t i = 0; i < sizeof runs / sizeof runs[0]; i++) {
+        CHECK(lullwise(runs[i]) >= 0);
+        CHECK(widest_line() <= 80);
+        CHECK(!answer_has("\033"));
+    }
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(pick_ranks_every_pin_and_gives_the_reason_of_each_place),
+        TEST(pick_says_aloud_what_the_ranking_rests_on),
+        TEST(a_pin_that_cannot_be_held_is_told_with_both_winds),
+        TEST(when_nothing_flies_pick_ends_with_one_and_says_how_much_wind_it_takes),
+        TEST(against_gives_what_set_would_have_given),
+        TEST(against_puts_two_answers_side_by_side),
+        TEST(a_wrong_aim_or_key_ends_with_two),
+        TEST(cold_water_is_cautioned_against_and_warm_water_is_not),
+        TEST(check_tells_which_measurements_matter_most),
+        TEST(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe),
+    };
+    return RUN_TESTS(tests);
+}
