@@ -9,8 +9,8 @@
 
 #include "lullwise/range.h"
 
-#define SPEEDS 18
-#define FIRST  1.0  // [m/s]
+#define SPEEDS 16
+#define FIRST  1.5  // [m/s]
 #define STEP   0.5  // [m/s]
 #define PLACES 8    // of the sailor, from aft to forward
 

@@ -88,9 +88,9 @@ static lw_answer trim_at(const walk *w, double wind, const lw_ask *from, lw_ask 
     lw_freedom free = freedom_on(w->course);
     if (free.heading) {
         free.reckless = true;
-        lw_ask fast = ask;
-        (void)lw_fastest(w->craft, &fast, &free);
-        ask = fast;
+        const lw_answer fast = lw_fastest(w->craft, &ask, &free);
+        *left = ask;
+        if (!is_up(&fast)) return fast;
         free.reckless = free.heading = false;
     }
     const lw_answer answer = lw_fastest(w->craft, &ask, &free);
@@ -104,7 +104,6 @@ static double wind_at(int i) { return (LW_RANGE_FIRST_KN + i) * LW_KN; }
 static void trim_point(walk *w, lw_range *range, int i, int neighbour)
 {
     lw_range_point *point = &range->at[i];
-    point->wind = wind_at(i);
     const bool follow = neighbour >= 0 && is_up(&range->at[neighbour].trimmed);
     point->trimmed = trim_at(w, point->wind, follow ? &w->asks[neighbour] : NULL, &w->asks[i]);
 }
@@ -114,11 +113,12 @@ static void trim_point(walk *w, lw_range *range, int i, int neighbour)
 static void mend_point(walk *w, lw_range *range, int i, int neighbour)
 {
     lw_range_point *point = &range->at[i];
+    if (!is_up(&range->at[neighbour].trimmed)) return;
     const double course = w->course.direction, from = wind_at(neighbour);
     lw_ask ask = w->asks[neighbour];
     lw_answer there = range->at[neighbour].trimmed;
-    if (is_up(&there) && !is_up(&point->trimmed)) {
-        for (int step = 1; step <= 4; step++) {
+    if (!is_up(&point->trimmed)) {
+        for (int step = 1; step <= 4 && is_up(&there); step++) {
             there = trim_at(w, from + 0.25 * step * (point->wind - from), &ask, &ask);
         }
     } else {
@@ -136,7 +136,9 @@ static void trim_all(walk *w, lw_range *range)
     const int middle_wind = 13 - LW_RANGE_FIRST_KN;
     trim_point(w, range, middle_wind, -1);
     for (int i = middle_wind + 1; i < LW_RANGE_WINDS; i++) trim_point(w, range, i, i - 1);
-    for (int i = middle_wind - 1; i >= 0; i--) trim_point(w, range, i, i + 1);
+    for (int i = middle_wind - 1; i >= 0 && is_up(&range->at[i + 1].trimmed); i--) {
+        trim_point(w, range, i, i + 1);  // where more wind does not lift her, less does not
+    }
     for (int i = 1; i < LW_RANGE_WINDS; i++) mend_point(w, range, i, i - 1);
     for (int i = LW_RANGE_WINDS - 2; i >= 0; i--) mend_point(w, range, i, i + 1);
 }
@@ -259,11 +261,13 @@ static double wound_for(const lw_craft *craft, const lw_range *range, int i)
     return craft->rudder_mark;
 }
 
+#define LAUNCH_MOST (22.0 * LW_KN)  // no launch is looked for in more wind
+
 // Least wind that launches on a heading, to 0.1 kn; keeps what was found on the hull on the way.
 static double launch_on(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
                         double heading, lw_launch on_hull[LW_RANGE_WINDS])
 {
-    for (int i = 0; i < LW_RANGE_WINDS; i++) {
+    for (int i = 0; wind_at(i) <= LAUNCH_MOST; i++) {
         const double rudder = wound_for(craft, range, i);
         on_hull[i] = lw_launch_of(craft, setup, rudder, wind_at(i), heading);
         if (!on_hull[i].flies) continue;
@@ -291,6 +295,10 @@ void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course,
 {
     walk w = {.craft = craft, .setup = setup, .course = course, .puff = puff};
     *range = (lw_range){.ends_by = LW_MARGIN_COUNT};
+    for (int i = 0; i < LW_RANGE_WINDS; i++) {
+        range->at[i].wind = wind_at(i);
+        range->at[i].trimmed.outcome = range->at[i].puffed.outcome = LW_NO_BALANCE;
+    }
     trim_all(&w, range);
     for (int i = 0; i < LW_RANGE_WINDS; i++) puff_point(&w, range, i);
     find_stay(&w, range);
