@@ -61,10 +61,13 @@ static lw_answer answer_of(const asked *a)
     if (a->has_heel) ask.heel = a->heel;
     if (a->has_place) ask.place = a->place + a->craft.transom_x;
     const lw_answer level = lw_fastest(&a->craft, &ask, &free);
-    if (!a->has_turns) return level;
+    if (level.outcome == LW_FLIES && !a->has_turns) return level;
+
+    // Turns as given; on the hull as at the mark: there the hull, not the rudder foil, sets the bow.
     ask.level = false;
     ask.rudder = a->craft.rudder_mark + a->turns * a->craft.rudder_turn;
-    return lw_fastest(&a->craft, &ask, &free);
+    const lw_answer turned = lw_fastest(&a->craft, &ask, &free);
+    return a->has_turns || turned.outcome == LW_FLOATS ? turned : level;
 }
 
 static json_t *answer_json(const asked *a)
@@ -76,7 +79,7 @@ static json_t *answer_json(const asked *a)
     const size_t count = lw_flight_trust(&a->craft, &a->answer, notes);
     for (size_t i = 0; i < count; i++) json_array_append_new(trust, json_string(notes[i]));
     const size_t first = lw_margins_first(&a->answer.margins);
-    const bool holds = has_balance && lw_margins_overdrawn(&a->answer.margins) <= 0.0;
+    const bool holds = has_balance && lw_margins_hold(&a->answer.margins);
     return json_pack(
         "{s:s, s:s, s:s, s:s, s:b, s:s?, s:b, s:o, s:o?, s:o, s:{s:f, s:f}, s:{s:o, s:o, s:s}}",
         "boat", a->inputs.boat.name, "sailor", a->inputs.sailor.name, "pin",
@@ -114,7 +117,7 @@ static void print_outcome(const asked *a)
     const size_t first = lw_margins_first(m);
     if (a->answer.outcome == LW_FLOATS) {
         LW_FIT(text, "Sails on the hull at %.1f kn.", f->speed / LW_KN);
-    } else if (lw_margins_overdrawn(m) > 0.0) {
+    } else if (!lw_margins_hold(m)) {
         LW_FIT(text, "A balance in flight at %.1f kn on %.0f deg, but she cannot be held: %s.",
                f->speed / LW_KN, f->heading / LW_DEG, lw_margin_end(first));
     } else {

@@ -98,3 +98,7 @@ double lw_margins_overdrawn(const lw_margins *margins)
     }
     return sum;
 }
+
+#define GRAIN 0.05  // of a scale  [judged]
+
+bool lw_margins_hold(const lw_margins *margins) { return lw_margins_overdrawn(margins) <= GRAIN; }

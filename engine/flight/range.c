@@ -57,11 +57,9 @@ static bool is_up(const lw_answer *answer)
     return answer->outcome == LW_FLIES && answer->margins.clearance >= 0.0;
 }
 
-#define GRAIN 0.05  // of a margin's scale: what the search's last steps leave undecided
-
 static bool keeps_margins(const lw_answer *answer)
 {
-    return is_up(answer) && lw_margins_overdrawn(&answer->margins) <= GRAIN;
+    return is_up(answer) && lw_margins_hold(&answer->margins);
 }
 
 // A puff that sets her down on the hull costs time, but it is no breach: she is still held.

@@ -112,6 +112,9 @@ size_t lw_margins_first(const lw_margins *margins);
 // Sum of what is overdrawn, each in its own scale; 0 when all margins hold.
 double lw_margins_overdrawn(const lw_margins *margins);
 
+// All margins hold, but for what the search's last steps leave undecided: a twentieth of a scale.
+bool lw_margins_hold(const lw_margins *margins);
+
 // How good an answer is on a course: speed made good along it [m/s], less what its overdrawn
 // margins and a wet hull are marked down. Far below zero when there is no balance.
 double lw_answer_score(const lw_answer *answer, double course);
