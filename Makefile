@@ -1,7 +1,7 @@
 # The face: each target does its own set-up. `make help` lists them.
 # SPDX-License-Identifier: MIT
 
-DEMO_COMMAND = build/release/lullwise pick --boat demo/boat.yaml --day demo/day.yaml
+DEMO_COMMAND = build/release/lullwise pick --boat demo/heron.yaml --sailor demo/light.yaml --day demo/breeze.yaml
 FUZZ_SECONDS = 60
 SOAK_TIMES   = 50
 
