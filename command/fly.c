@@ -47,6 +47,23 @@ static lw_course course_of(const asked *a)
     return a->has_heading ? (lw_course){heading, heading, heading} : lw_course_of(LW_UPWIND);
 }
 
+#define WINDINGS 8
+
+// The rudder wound to the turns asked for, a part at a time so that each balance leads to the next.
+static lw_answer wound(const asked *a, lw_ask *ask, const lw_freedom *free)
+{
+    const double from = ask->rudder, to = a->craft.rudder_mark + a->turns * a->craft.rudder_turn;
+    ask->level = false;
+    for (int i = 1; i < WINDINGS; i++) {
+        lw_answer part;
+        ask->rudder = from + (to - from) * i / WINDINGS;
+        lw_balance(&a->craft, ask, &part, 1);
+        lw_ask_follow(&a->craft, ask, &part);
+    }
+    ask->rudder = to;
+    return lw_fastest(&a->craft, ask, free);
+}
+
 static lw_answer answer_of(const asked *a)
 {
     const lw_setup setup = lw_given_setup(&a->craft, &a->inputs.boat, a->pin);
@@ -64,10 +81,13 @@ static lw_answer answer_of(const asked *a)
     if (level.outcome == LW_FLIES && !a->has_turns) return level;
 
     // Turns as given; on the hull as at the mark: there the hull, not the rudder foil, sets the bow.
-    ask.level = false;
-    ask.rudder = a->craft.rudder_mark + a->turns * a->craft.rudder_turn;
-    const lw_answer turned = lw_fastest(&a->craft, &ask, &free);
+    const lw_answer turned = wound(a, &ask, &free);
     return a->has_turns || turned.outcome == LW_FLOATS ? turned : level;
+}
+
+static bool is_level(const asked *a)
+{
+    return !a->has_turns && fabs(a->answer.flight.pitch) < 1e-9;
 }
 
 static json_t *answer_json(const asked *a)
@@ -85,7 +105,7 @@ static json_t *answer_json(const asked *a)
         "boat", a->inputs.boat.name, "sailor", a->inputs.sailor.name, "pin",
         a->inputs.boat.pins[a->pin].label, "outcome", keys[a->answer.outcome], "keeps_margins",
         holds, "first_to_run_out", has_balance ? lw_margin_key(first) : NULL, "bow_level",
-        !a->has_turns, "flight", lw_table_json(&lw_flight_table, &a->answer.flight), "margins",
+        is_level(a), "flight", lw_table_json(&lw_flight_table, &a->answer.flight), "margins",
         has_balance ? lw_table_json(&lw_margins_table, &a->answer.margins) : NULL, "trust", trust,
         "steady_flight", "stays_up_at", a->range.stays_up_at / LW_KN, "launches_at",
         a->range.launches_at / LW_KN, "units", "flight", lw_table_units_json(&lw_flight_table),
@@ -101,9 +121,10 @@ static void print_question(const asked *a)
            a->inputs.sailor.name, pin->label, pin->incidence / LW_DEG, a->wind / LW_KN, heading,
            a->heading < 0.0 ? " (starboard tack; port is its mirror)" : "");
     lw_print_wrapped(stdout, text, 0, 0);
-    LW_FIT(text, "%s%s%s.",
-           a->has_turns ? "Rudder as given" : "Rudder turned to keep the bow level",
-           a->has_heel ? "; heel as given" : "; heel for best speed",
+    const char *rudder = a->has_turns  ? "Rudder as given"
+                         : is_level(a) ? "Rudder turned to keep the bow level"
+                                       : "Rudder at the reference mark";
+    LW_FIT(text, "%s%s%s.", rudder, a->has_heel ? "; heel as given" : "; heel for best speed",
            a->has_place ? "; place as given" : "; place for best speed");
     lw_print_wrapped(stdout, text, 0, 0);
     putchar('\n');
@@ -128,6 +149,18 @@ static void print_outcome(const asked *a)
     putchar('\n');
 }
 
+// What gets her flying: another heading, or more lift.
+static const char *more_lift(const asked *a)
+{
+    const double heading = a->has_heading ? fabs(a->heading) / LW_DEG : 0.0;
+    const bool has_more = a->pin > 0;
+    if (heading < 80.0)
+        return has_more ? "Bear away, or take a pin with more lift" : "Bear away, or wait for wind";
+    if (heading > 120.0)
+        return has_more ? "Come up, or take a pin with more lift" : "Come up, or wait for wind";
+    return has_more ? "Take a pin with more lift" : "Wait for wind";
+}
+
 // What to try when she does not fly.
 static void print_advice(const asked *a, const char *before)
 {
@@ -137,18 +170,14 @@ static void print_advice(const asked *a, const char *before)
     if (a->has_heading && fabs(a->heading) < 30.0 * LW_DEG) {
         LW_FIT(text, "That is too close to the wind: bear away to 45 deg or more.");
     } else if (!r->has_flight) {
-        LW_FIT(text,
-               "With this pin she does not fly on this heading in any wind up to %d kn: bear "
-               "away, or take a pin with more lift.",
-               LW_RANGE_FIRST_KN + LW_RANGE_WINDS - 1);
+        LW_FIT(text, "With this pin she does not fly on this heading in any wind up to %d kn. %s.",
+               LW_RANGE_FIRST_KN + LW_RANGE_WINDS - 1, more_lift(a));
     } else if (a->wind < r->stays_up_at) {
-        LW_FIT(text,
-               "Steady flight on this heading begins at %.1f kn: %.1f kn more than this. "
-               "Bear away, or take a pin with more lift.",
-               r->stays_up_at / LW_KN, (r->stays_up_at - a->wind) / LW_KN);
+        LW_FIT(text, "Steady flight on this heading begins at %.1f kn: %.1f kn more than this. %s.",
+               r->stays_up_at / LW_KN, (r->stays_up_at - a->wind) / LW_KN, more_lift(a));
     } else if (is_fixed) {
         LW_FIT(text,
-               "She flies in this wind when left free: leave out --heel, --place or --turns "
+               "Left free she should fly in this wind: leave out --heel, --place or --turns "
                "and see what she wants.");
     } else {
         LW_FIT(text,
@@ -229,8 +258,10 @@ const lw_command lw_command_fly = {
         "Balances the boat in one wind on one heading. Without --wind it is the day's mean, "
         "without "
         "--heading the one with the best VMG upwind, without --pin the middle one. The rudder "
-        "is turned until the bow is level, heel and place are chosen for speed; --turns, --heel "
-        "and --place fix them, and with --turns the bow goes where it will. Ends with 1 when "
+        "is turned until the bow is level (on the hull it stays at the mark if it can), heel and "
+        "place are "
+        "chosen for speed; --turns, --heel and --place fix them, and with --turns the bow goes "
+        "where it will. Ends with 1 when "
         "there is no balance.",
     .run = run,
 };
