@@ -4,7 +4,12 @@
 #include <stdio.h>
 
 #include "command/command.h"
+#include "lullwise/choice.h"
 #include "records/record_file.h"
+
+static const lw_table *const results[] = {&lw_setup_table,    &lw_flight_table,
+                                         &lw_margins_table,  &lw_range_table,
+                                         &lw_prospect_table, NULL};
 
 static lw_exit run(const lw_options *options)
 {
@@ -20,6 +25,10 @@ static lw_exit run(const lw_options *options)
         stdout);
     for (const lw_record *const *record = lw_records; *record; record++) {
         lw_record_manual(stdout, *record);
+    }
+    fputs("\n## Results\n\nWhat the commands answer, in these units in JSON.\n", stdout);
+    for (const lw_table *const *table = results; *table; table++) {
+        lw_result_manual(stdout, *table);
     }
     return LW_EXIT_FINE;
 }

@@ -72,4 +72,7 @@ void lw_record_write(const lw_record *record, const void *data, FILE *out);
 // The page on all quantities of a record, in Markdown.
 void lw_record_manual(FILE *out, const lw_record *record);
 
+// The same of the quantities of a result, which nobody writes.
+void lw_result_manual(FILE *out, const lw_table *table);
+
 #endif

@@ -68,3 +68,17 @@ void lw_record_manual(FILE *out, const lw_record *record)
     }
     for (size_t i = 0; i < record->section_count; i++) write_section(out, &record->sections[i]);
 }
+
+void lw_result_manual(FILE *out, const lw_table *table)
+{
+    fprintf(out, "\n### %s: `%s`\n\n%s\n\n", table->title, table->key, table->doc);
+    fputs("| key | symbol | unit | what it is |\n|---|---|---|---|\n", out);
+    for (size_t i = 0; i < table->count; i++) {
+        const lw_quantity *row = &table->rows[i];
+        fprintf(out, "| `%s` | ", row->key);
+        write_cell(out, row->symbol);
+        fprintf(out, " | %s | ", lw_unit_text(row->unit));
+        write_cell(out, row->doc);
+        fputs(" |\n", out);
+    }
+}

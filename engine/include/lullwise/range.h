@@ -63,6 +63,9 @@ typedef struct lw_range {
     lw_launch on_hull[LW_RANGE_WINDS];  // gathering way on the launching heading
 } lw_range;
 
+extern const lw_table lw_setup_table;
+extern const lw_table lw_range_table;  // of the three winds
+
 // Range of a set-up on a course when puffs come `puff` [m/s] above what the rudder is trimmed for.
 void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
                  lw_range *range);
