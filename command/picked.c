@@ -229,10 +229,10 @@ void lw_picked_no_flight(const lw_picked *picked, char text[LW_REASON_LENGTH])
         if (!least || p->prospect.launches_at < least->prospect.launches_at) least = p;
     }
     if (!least) {
-        lw_text_fit(text, LW_REASON_LENGTH,
-                    "No wind up to %d kn launches this boat with this "
-                    "sailor: look the files over with `lullwise check`.",
-                    LW_RANGE_FIRST_KN + LW_RANGE_WINDS - 1);
+        lw_text_fit(
+            text, LW_REASON_LENGTH,
+            "No wind was found that launches this boat with this sailor: look the files over "
+            "with `lullwise check`.");
         return;
     }
     const double launch = fmax(least->prospect.launches_at, least->prospect.stays_up_at);
