@@ -96,26 +96,26 @@ LW_INLINE void lw_pose_apparent(const lw_pose *pose, const lw_attitude *at, lw_v
     *a_y = y * at->y.y + x * at->y.x;
 }
 
-// Force across and along a flow (f, g) in its plane: `lift` turned from the velocity, `drag` against it.
-LW_INLINE void lw_turn(lw_lanes f, lw_lanes g, lw_lanes lift, lw_lanes drag, lw_lanes *along,
-                       lw_lanes *across)
+// Force across and along a flow (f, g) in its plane: `lift` turned from the velocity, `drag` against
+// it; n = 1 / its speed.
+LW_INLINE void lw_turn(lw_lanes f, lw_lanes g, lw_lanes n, lw_lanes lift, lw_lanes drag,
+                       lw_lanes *along, lw_lanes *across)
 {
-    const lw_lanes n = 1.0 / lw_lanes_sqrt(f * f + g * g);
     *along = (-g * lift - f * drag) * n;
     *across = (f * lift - g * drag) * n;
 }
 
-LW_INLINE lw_vector lw_foil_vector(lw_vector through, lw_foil_load load)
+LW_INLINE lw_vector lw_foil_vector(lw_vector through, lw_lanes per_speed, lw_foil_load load)
 {
     lw_vector force = {.y = lw_all(0.0)};
-    lw_turn(through.x, through.z, load.lift, load.drag, &force.x, &force.z);
+    lw_turn(through.x, through.z, per_speed, load.lift, load.drag, &force.x, &force.z);
     return force;
 }
 
-LW_INLINE lw_vector lw_strut_vector(lw_vector through, lw_strut_load load)
+LW_INLINE lw_vector lw_strut_vector(lw_vector through, lw_lanes per_speed, lw_strut_load load)
 {
     lw_vector force = {.z = lw_all(0.0)};
-    lw_turn(through.x, through.y, -load.side, load.drag, &force.x, &force.y);
+    lw_turn(through.x, through.y, per_speed, -load.side, load.drag, &force.x, &force.y);
     return force;
 }
 
@@ -150,7 +150,8 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
                                                .depth = loads->main_depth,
                                                .tip_rise = loads->main_tip_rise});
     const lw_vector main_at = {shift, zero, zero};
-    const lw_vector main = lw_foil_vector(u, loads->main);
+    const lw_lanes per_foil_flow = 1.0 / lw_lanes_sqrt(u.x * u.x + u.z * u.z);
+    const lw_vector main = lw_foil_vector(u, per_foil_flow, loads->main);
     lw_sum_add(sum, main_at, main);
     sum->moment.y -= loads->main.moment;
 
@@ -166,26 +167,27 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
                                                  .depth = loads->rudder_depth,
                                                  .tip_rise = loads->rudder_tip_rise});
     const lw_vector rudder_at = {lw_all(craft->rudder_x), zero, lw_all(craft->rudder_z)};
-    lw_sum_add(sum, rudder_at, lw_foil_vector(u, loads->rudder));
+    lw_sum_add(sum, rudder_at, lw_foil_vector(u, per_foil_flow, loads->rudder));
     sum->moment.y -= loads->rudder.moment;
 
     // struts
-    const lw_lanes clear = lw_lanes_clamp(pose->ride_height / 0.05, zero, one);
+    const lw_lanes clear = lw_lanes_clamp(20.0 * pose->ride_height, zero, one);
     const lw_lanes sideslip = lw_lanes_atan(u.y / u.x);
     const lw_lanes flow = lw_lanes_sqrt(u.x * u.x + u.y * u.y);
+    const lw_lanes per_flow = 1.0 / flow, per_up = 1.0 / up;
     const lw_lanes main_wet =
-        lw_lanes_clamp(loads->main_depth / up, zero, lw_all(craft->main_strut.length));
+        lw_lanes_clamp(loads->main_depth * per_up, zero, lw_all(craft->main_strut.length));
     loads->main_strut =
         lw_strut_force(&craft->main_strut, rho, flow, at_speed, sideslip, main_wet, clear);
     lw_sum_add(sum, (lw_vector){shift, zero, loads->main_strut.centre},
-               lw_strut_vector(u, loads->main_strut));
+               lw_strut_vector(u, per_flow, loads->main_strut));
 
     const lw_lanes rudder_wet =
-        lw_lanes_clamp(loads->rudder_depth / up, zero, lw_all(craft->rudder_strut.length));
+        lw_lanes_clamp(loads->rudder_depth * per_up, zero, lw_all(craft->rudder_strut.length));
     loads->rudder_strut = lw_strut_force(&craft->rudder_strut, rho, flow, at_speed,
                                          sideslip + pose->helm, rudder_wet, one);
     lw_sum_add(sum, (lw_vector){rudder_at.x, zero, rudder_at.z + loads->rudder_strut.centre},
-               lw_strut_vector(u, loads->rudder_strut));
+               lw_strut_vector(u, per_flow, loads->rudder_strut));
 }
 
 // Water on the hull: drag against the way, buoyancy upright.

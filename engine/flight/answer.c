@@ -25,6 +25,13 @@ lw_ask lw_ask_of(const lw_craft *craft, const lw_setup *setup, double wind, doub
                     .rudder = craft->rudder_mark};
 }
 
+static void put_direction(lw_lanes *sine, lw_lanes *cosine, int i, double angle)
+{
+    lw_lanes s, c;
+    lw_lanes_sincos(lw_all(angle), &s, &c);
+    (*sine)[i] = s[0], (*cosine)[i] = c[0];
+}
+
 void lw_pose_put(lw_pose *pose, int i, const lw_ask *ask)
 {
     pose->speed[i] = ask->start[0];
@@ -35,12 +42,10 @@ void lw_pose_put(lw_pose *pose, int i, const lw_ask *ask)
     pose->helm[i] = ask->start[4];
     pose->effort[i] = ask->start[5];
     pose->rudder_incidence[i] = ask->rudder;
-    pose->sin_heel[i] = lw_sin(ask->heel);
-    pose->cos_heel[i] = lw_cos(ask->heel);
+    put_direction(&pose->sin_heel, &pose->cos_heel, i, ask->heel);
     pose->place[i] = ask->place;
     pose->wind[i] = ask->wind;
-    pose->sin_heading[i] = lw_sin(ask->heading);
-    pose->cos_heading[i] = lw_cos(ask->heading);
+    put_direction(&pose->sin_heading, &pose->cos_heading, i, ask->heading);
     pose->incidence[i] = ask->setup.incidence;
     pose->wand_length[i] = ask->setup.wand_length;
     pose->gearing[i] = ask->setup.gearing;

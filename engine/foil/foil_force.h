@@ -42,7 +42,7 @@ LW_INLINE lw_lanes lw_foil_stall(lw_lanes x)
 // Holds for    sealed plain flaps up to 30 deg; a fit to values from memory, within 0.05.
 LW_INLINE lw_lanes lw_foil_flap_effect(lw_lanes flap)
 {
-    const lw_lanes x = flap / (41.0 * LW_DEG);
+    const lw_lanes x = flap * (1.0 / (41.0 * LW_DEG));
     return 0.86 / (1.0 + x * x);
 }
 
@@ -67,16 +67,15 @@ LW_INLINE lw_lanes lw_foil_wetted(const lw_foil_craft *foil, lw_lanes depth, lw_
 // Leaves out   the foil's own waves, unsteady lift, load shift along a heeled span.
 LW_INLINE lw_foil_load lw_foil_force(const lw_foil_craft *foil, double density, lw_foil_flow flow)
 {
-    const double A = foil->aspect, c = foil->chord;
+    const double A = foil->aspect, c = foil->chord, per_pi_A = 1.0 / (LW_PI * A);
     const lw_lanes u = flow.forward, w = flow.upward;
     const lw_lanes q = 0.5 * density * (u * u + w * w);
 
     // the surface above
     const lw_lanes h = lw_lanes_max(flow.depth, lw_all(0.0));
     const lw_lanes sigma = lw_surface_interference(2.0 / foil->span * h);
-    const lw_lanes a_2d = foil->section_slope * lw_surface_slope_factor(h / c);
     const lw_lanes tau = foil->slope_planform + sigma;
-    const lw_lanes a = a_2d / (1.0 + a_2d * (1.0 + tau) / (LW_PI * A));
+    const lw_lanes a = lw_surface_slope(foil->section_slope, (1.0 / c) * h, (1.0 + tau) * per_pi_A);
 
     // lift, with the flap raising the angle and half as much the greatest lift  [judged]
     const lw_lanes eta = lw_foil_flap_effect(flow.flap);
@@ -93,7 +92,7 @@ LW_INLINE lw_foil_load lw_foil_force(const lw_foil_craft *foil, double density, 
     const lw_lanes sin_2 = flow.flap * flow.flap;  // within 1 % of sin^2 below 10 deg
     const lw_lanes over = lw_lanes_max(lw_lanes_abs(share) - 0.9, lw_all(0.0));  // past the stall
     const lw_lanes C_D = lw_curve_read(&foil->profile, flow.at_speed) + k * off * off + foil->flap_drag * sin_2 +
-                         C_L * C_L * (1.0 + foil->drag_planform + sigma) / (LW_PI * A) +
+                         C_L * C_L * (1.0 + foil->drag_planform + sigma) * per_pi_A +
                          0.5 * over * over;
 
     const lw_lanes qS = q * foil->area * lw_foil_wetted(foil, flow.depth, flow.tip_rise);

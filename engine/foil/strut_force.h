@@ -16,14 +16,13 @@ typedef struct lw_strut_load {
 
 // Lift slope of a strut, on its wetted area.
 //
-//     a = 2 pi A / (2 + sqrt(A^2 + 4)),   A = E s / c,   E = min(2, 1 + 0.95 b_f / s)
+//     a = 2 pi A / (2 + sqrt(A^2 + 4)),   A = E s / c,   E s = min(2 s, s + 0.95 b_f)
 //
 // [helmbold] with the surface as an image of opposite sign; gives 1.483 at s/c = 1 without a foil,
 // where 1.48-1.53 was measured [harwood-2016]. The foil is an end plate [hoerner-fdd].
 LW_INLINE lw_lanes lw_strut_aspect(const lw_strut_craft *strut, lw_lanes wet)
 {
-    const lw_lanes plate = lw_lanes_min(1.0 + 0.95 * strut->foil_span / wet, lw_all(2.0));
-    return plate * wet / strut->chord;
+    return (1.0 / strut->chord) * lw_lanes_min(wet + 0.95 * strut->foil_span, 2.0 * wet);
 }
 
 LW_INLINE lw_lanes lw_strut_slope(lw_lanes aspect)
@@ -45,9 +44,12 @@ LW_INLINE lw_strut_load lw_strut_force(const lw_strut_craft *strut, double densi
     const lw_lanes s = lw_lanes_max(wet, lw_all(0.02));
     const lw_lanes A = lw_strut_aspect(strut, s);
 
-    const lw_lanes x = lw_strut_slope(A) * angle / most, x_2 = x * x;
-    const lw_lanes C_S = most * x / (1.0 + 0.25 * x_2 * x_2);
-    const lw_lanes C_D = lw_curve_read(&strut->profile, at_speed) + C_S * C_S / (LW_PI * A);
+    const lw_lanes induced = 2.0 / (2.0 + lw_lanes_sqrt(A * A + 4.0));  // slope / (pi A)
+    const lw_lanes slope = LW_PI * A * induced;
+    const lw_lanes x = (1.0 / most) * slope * angle, x_2 = x * x;
+    const lw_lanes bent = angle / (1.0 + 0.25 * x_2 * x_2);
+    const lw_lanes C_S = slope * bent;
+    const lw_lanes C_D = lw_curve_read(&strut->profile, at_speed) + C_S * induced * bent;
 
     const lw_lanes qS = q * strut->chord * lw_lanes_max(wet, lw_all(0.0));
     return (lw_strut_load){.side = qS * C_S,

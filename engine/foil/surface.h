@@ -19,6 +19,18 @@ LW_INLINE lw_lanes lw_surface_slope_factor(lw_lanes depth_in_chords)
     return (1.0 + h_2) / (2.0 + h_2);
 }
 
+// Lift slope of a wing below the surface, from that of its section and what its span takes away:
+//
+//     a = a_0 K / (1 + a_0 K n),   n = (1 + tau + sigma) / (pi A)
+//
+// written with one division.
+LW_INLINE lw_lanes lw_surface_slope(double section_slope, lw_lanes depth_in_chords, lw_lanes span_loss)
+{
+    const lw_lanes h_2 = 16.0 * depth_in_chords * depth_in_chords;
+    const lw_lanes part = section_slope * (1.0 + h_2);
+    return part / (2.0 + h_2 + part * span_loss);
+}
+
 // Interference of two equal elliptic loads, one above the other, in the induced drag of each:
 // C_Di = C_L^2 (1 + delta + sigma) / (pi A). For a foil at depth h the image lies at G = 2 h.
 //
@@ -52,7 +64,7 @@ LW_INLINE lw_lanes lw_surface_downwash(double area, double half, lw_lanes behind
 
     const lw_lanes trail = s * s + z * z, bound = x * x + z * z;
     const lw_lanes far = lw_lanes_sqrt(bound + s * s);
-    const lw_lanes image = s * s * ((1.0 + x / far) / trail + x / (bound * far));
+    const lw_lanes image = s * s * ((far + x) * bound + x * trail) / (far * bound * trail);
     return area / (8.0 * LW_PI * s * s) * (own + image);
 }
 

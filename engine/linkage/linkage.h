@@ -39,7 +39,7 @@ LW_INLINE lw_linkage_pose lw_linkage_flap(const lw_linkage_craft *linkage, lw_la
 {
     const double edge = 1.0 * LW_DEG;
     const lw_lanes x = lw_lanes_clamp(height / length, lw_all(-0.999), lw_all(0.999));
-    const lw_lanes hanging = lw_lanes_atan2(lw_lanes_sqrt(1.0 - x * x), x) + pitch;
+    const lw_lanes hanging = lw_lanes_acos(x) + pitch;
     const lw_lanes psi =
         lw_linkage_between(hanging, linkage->forward_stop, linkage->aft_stop, edge);
     const lw_lanes wanted = gearing * (psi - linkage->neutral_angle) + rod;

@@ -22,7 +22,7 @@ LW_INLINE lw_sail_set lw_sail_taken(const lw_sail_craft *sail, lw_lanes taken)
     const lw_lanes zero = lw_all(0.0), one = lw_all(1.0);
     const lw_lanes off = lw_lanes_max(taken, zero);
     const lw_lanes luffing = lw_lanes_clamp(off - 1.0, zero, one);
-    const lw_lanes twist = lw_lanes_clamp((off - (1.0 - F)) / F, zero, one);
+    const lw_lanes twist = lw_lanes_clamp((off - (1.0 - F)) * (1.0 / F), zero, one);
     const lw_lanes flat = lw_lanes_max(1.0 - off, lw_all(F));
     return (lw_sail_set){.power = flat * (1.0 - 0.95 * luffing), .twist = sail->most_twist * twist};
 }
