@@ -17,6 +17,7 @@ static const struct { const char *name, *end; } words[] = {
     {"rudder foil to stall",         "rudder foil stalls"},
     {"struts to ventilation",        "air runs down a strut"},
     {"rudder blade angle",           "rudder blade hard over"},
+    {"rudder turns left",            "rudder thread at its end"},
     {"windward heel in hand",        "windward heel lost"},
     {"sail power to take off",       "no more sail power to take off"},
     {"balance",                      "no steady balance"},

@@ -146,7 +146,6 @@ void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON
     const lw_gusts *gusts = &picked->now.gusts;
     switch (it->reason) {
         case LW_REASON_FIRST:
-        case LW_REASON_ALONE:
             reason_first(picked, it, text);
             break;
         case LW_REASON_NEVER:

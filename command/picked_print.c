@@ -72,7 +72,7 @@ static void print_reasons(const lw_picked *picked)
     fputs("\nWhy\n", stdout);
     for (size_t i = 0; i < picked->now.count; i++) {
         const lw_placing *place = &picked->now.places[i];
-        const bool is_first = place->reason == LW_REASON_FIRST || place->reason == LW_REASON_ALONE;
+        const bool is_first = place->reason == LW_REASON_FIRST;
         lw_picked_reason(picked, i, text);
         LW_FIT(line, "%s%s %s.", lw_picked_label(picked, place->pin), is_first ? " is" : "", text);
         printf("%2zu  ", i + 1);

@@ -27,8 +27,8 @@ lw_aim lw_aim_of(const char *text)
 #define NEVER_FLIES 1e6  // score of a set-up that does not fly at all, above any that does
 
 // Least is best. Race: seconds. Steady: seconds with swims and time above the hold limit counted
-// threefold. Easy: flying in the lulls and in winds above the hold limit is what one does not want,
-// so the widest hold wins among those that launch in the puffs.  [judged] weights
+// threefold. Easy: the widest hold wins among those that fly at all, if only in the puffs.
+// [judged] weights
 static double score_of(const lw_prospect *p, lw_aim aim, lw_gusts gusts)
 {
     if (p->flying <= 0.0) return NEVER_FLIES + p->seconds;

@@ -23,6 +23,7 @@ static const lw_margins scale = {.flap_up = 2.0 * LW_DEG,
                                  .rudder_stall = 2.0 * LW_DEG,
                                  .ventilation = 3.0 * LW_DEG,
                                  .helm = 5.0 * LW_DEG,
+                                 .thread = 0.5,
                                  .heel = 2.0 * LW_DEG,
                                  .power = 0.2};
 
@@ -60,6 +61,7 @@ lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *p, const lw_loads
     const double trough = lw_curve_at(&craft->trough, lw_all(p->wind[i]))[0];
     const double main_depth = l->main_depth[i], rudder_depth = l->rudder_depth[i];
     const double strut = fmax(fabs(l->main_strut.angle[i]), fabs(l->rudder_strut.angle[i]));
+    const double turns = (p->rudder_incidence[i] - craft->rudder_mark) / craft->rudder_turn;
     const double ends = fmin(craft->transom_x * pitch, craft->bow_x * pitch);
     return (lw_margins){
         .flap_up = flap - k->flap_up_stop - STOP_EDGE,
@@ -75,6 +77,7 @@ lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *p, const lw_loads
         .main_stall = stall_left(l->main, i),
         .rudder_stall = stall_left(l->rudder, i),
         .ventilation = LW_VENTILATION_CERTAIN - strut,
+        .thread = fmin(turns - craft->least_turns, craft->most_turns - turns),
         .heel = lw_asin(p->sin_heel[i]) - craft->least_heel,
         .helm = craft->helm_limit - fabs(p->helm[i]),
         .power = fmin(1.0, 2.0 - p->effort[i]),

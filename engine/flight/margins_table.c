@@ -20,6 +20,7 @@ static const lw_quantity rows[] = {
     ROW(rudder_stall, "", DEG,   1, "rudder foil's angle left to stall"),
     ROW(ventilation,  "", DEG,   1, "strut angle left to 14.5 deg, where air was seen to run down [harwood-2016]"),
     ROW(helm,         "", DEG,   1, "rudder blade angle left"),
+    ROW(thread,       "", TURN,  1, "turns left on the rudder's thread, either way"),
     ROW(heel,         "", DEG,   1, "windward heel above the least that the sailor wants in hand"),
     ROW(power,        "", NONE,  2, "part of the sail's power that can still be taken off"),
 };

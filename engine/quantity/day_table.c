@@ -206,8 +206,8 @@ static const lw_text texts[] = {
     {.key = "name", .offset = offsetof(lw_day, name), .preset = "Unnamed day",
      .doc = "Date, water, or whatever you will know the day by."},
     {.key = "aim", .offset = offsetof(lw_day, aim), .preset = "race", .words = aims,
-     .doc = "race: least time. steady: least time with few swims. easy: fly in the puffs only, "
-            "with the widest margins."},
+     .doc = "race: least time. steady: least time with few swims. easy: the widest "
+            "hold, even if she flies in the puffs only."},
     {.key = "exposure", .offset = offsetof(lw_day, exposure), .preset = "off-land",
      .words = exposures,
      .doc = "Where the wind comes from. in-land: among trees and houses. off-land: off the shore, "

@@ -14,18 +14,16 @@
 #define LW_AIM_LIST(X)                                                     \
     X(RACE,   "race",   "least expected time round the course")            \
     X(STEADY, "steady", "least expected time, swims and lost hold counted threefold") \
-    X(EASY,   "easy",   "flies in the puffs only, with the widest hold")
+    X(EASY,   "easy",   "widest hold of those that fly")
 
 // Why a set-up stands where it stands: what costs it most against the first.
 #define LW_REASON_LIST(X)                                                  \
     X(FIRST,   "best for this aim")                                        \
-    X(ALONE,   "the only one that flies")                                  \
     X(NEVER,   "never takes off in these winds")                           \
     X(DROPS,   "spends the lulls on the hull")                             \
     X(UNHELD,  "cannot be held in the puffs")                              \
     X(SLOWER,  "flies as much but slower")                                 \
-    X(TIGHTER, "holds less wind than the first")                           \
-    X(EARLIER, "flies before the puffs come")
+    X(TIGHTER, "holds less wind than the first")
 // clang-format on
 
 #define LW_AS_AIM(name, text, doc) LW_AIM_##name,

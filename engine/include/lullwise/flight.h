@@ -31,6 +31,7 @@ typedef struct lw_margins {
     double rudder_stall;   // [rad]
     double ventilation;    // [rad]    strut angle left to that at which air was seen to run down
     double helm;           // [rad]
+    double thread;         // [turns]  left on the rudder's thread, either way
     double heel;           // [rad]    windward heel above the least that the sailor wants in hand
     double power;          // [-]      part of the sail's power that can still be taken off
 } lw_margins;
