@@ -110,13 +110,15 @@ static lw_flight flight_of(const lw_craft *craft, const lw_ask *ask, const lw_po
     };
 }
 
+static double number_or_zero(double x) { return isfinite(x) ? x : 0.0; }
+
 // What a solution says; where no balance was found, only the question and how near it came.
 static lw_answer answer_of(const lw_craft *craft, const lw_ask *ask, const lw_solution *solution,
                            const lw_pose *pose, const lw_loads *loads, int i)
 {
     lw_answer answer = {.outcome = LW_NO_BALANCE};
-    answer.flight.wind = ask->wind;
-    answer.flight.heading = ask->heading;
+    answer.flight.wind = number_or_zero(ask->wind);
+    answer.flight.heading = number_or_zero(ask->heading);
     if (solution->residual < LW_RESIDUAL) {
         answer.outcome = loads->hull.immersed[i] > 0.0 ? LW_FLOATS : LW_FLIES;
         answer.flight = flight_of(craft, ask, pose, loads, i);
