@@ -1,0 +1,162 @@
+// test_sweep.c - any boat within the tables, any sailor, wind, heading and set-up: no answer is
+// anything but a balance or a plain no.
+// SPDX-License-Identifier: MIT
+//
+// 100,000 questions, 10,000 under the sanitizers; `make soak` asks LW_SOAK times as many.
+
+#include "lullwise/choice.h"
+#include "test/check.h"
+#include "test/random_boat.h"
+
+#ifdef __SANITIZE_ADDRESS__
+#define QUESTIONS 10000
+#define RANGES    20
+#define OUTLOOKS  3
+#else
+#define QUESTIONS 100000
+#define RANGES    300
+#define OUTLOOKS  40
+#endif
+
+#define EACH 20  // questions of one boat, asked together
+
+static bool is_finite(const double *x, size_t n)
+{
+    for (size_t i = 0; i < n; i++) {
+        if (!isfinite(x[i])) return false;
+    }
+    return true;
+}
+
+#define IS_FINITE(record) is_finite((const double *)(record), sizeof *(record) / sizeof(double))
+
+static void check_answer(const lw_answer *answer)
+{
+    CHECK(answer->outcome < LW_OUTCOME_COUNT);
+    CHECK(IS_FINITE(&answer->flight) && IS_FINITE(&answer->margins));
+    CHECK(answer->outcome == LW_NO_BALANCE || answer->flight.residual < LW_RESIDUAL);
+}
+
+// Every other boat may well sail; the rest are anything that a file may say.
+static boat_kind kind_of(int run) { return run % 2 ? BOAT_ANY : BOAT_USUAL; }
+
+static lw_craft random_craft(boat_kind kind, random_stream *stream, lw_boat *boat, long *again)
+{
+    *boat = random_boat(kind, stream, again);
+    const lw_person person = random_person(kind, stream);
+    const lw_day day = random_day(kind, stream);
+    const lw_medium medium = lw_medium_of(&day);
+    lw_craft craft;
+    lw_craft_prepare(&craft, boat, &person, &medium);
+    return craft;
+}
+
+static lw_setup random_setup(const lw_craft *craft, const lw_boat *boat, random_stream *stream)
+{
+    lw_setup setup = craft->setup;
+    setup.incidence = boat->pins[random_bits(stream) % boat->pin_count].incidence;
+    return setup;
+}
+
+static lw_ask random_ask(const lw_craft *craft, const lw_boat *boat, random_stream *stream)
+{
+    const lw_setup setup = random_setup(craft, boat, stream);
+    lw_ask ask = lw_ask_of(craft, &setup, random_between(stream, 0.0, 45.0) * LW_KN,
+                           random_between(stream, 0.0, 180.0) * LW_DEG);
+    ask.heel = random_between(stream, 0.0, craft->most_heel);
+    ask.place = random_between(stream, craft->place_aft, craft->place_forward);
+    ask.level = random_bits(stream) & 1;
+    ask.towed = random_bits(stream) % 4 == 0;
+    if (ask.towed) ask.start[0] = random_between(stream, 0.5, 15.0);
+    return ask;
+}
+
+TEST_FUNCTION(any_question_has_a_balance_or_a_plain_no)
+{
+    random_stream stream = {11};
+    long again = 0, outcomes[LW_OUTCOME_COUNT] = {0};
+    for (int run = 0; run < QUESTIONS / EACH * soak_times(); run++) {
+        lw_boat boat;
+        lw_ask asks[EACH];
+        lw_answer answers[EACH];
+        const lw_craft craft = random_craft(kind_of(run), &stream, &boat, &again);
+        for (int i = 0; i < EACH; i++) asks[i] = random_ask(&craft, &boat, &stream);
+        lw_balance(&craft, asks, answers, EACH);
+        for (int i = 0; i < EACH; i++) {
+            check_answer(&answers[i]);
+            outcomes[answers[i].outcome]++;
+        }
+    }
+    for (int i = 0; i < LW_OUTCOME_COUNT; i++) {
+        print_message("%7ld %s\n", outcomes[i], lw_outcome_text((lw_outcome)i));
+    }
+    print_message("%7ld sections of boats drawn anew\n", again);
+}
+
+TEST_FUNCTION(any_range_is_whole)
+{
+    random_stream stream = {12};
+    long again = 0, launches = 0, flies = 0, holds = 0;
+    for (int run = 0; run < RANGES * soak_times(); run++) {
+        static lw_range range;
+        lw_boat boat;
+        const lw_craft craft = random_craft(kind_of(run), &stream, &boat, &again);
+        const lw_setup setup = random_setup(&craft, &boat, &stream);
+        const lw_course course = lw_course_to(random_between(&stream, 0.0, 180.0) * LW_DEG);
+        lw_range_of(&craft, &setup, course, random_between(&stream, 0.0, 8.0) * LW_KN, &range);
+        for (int i = 0; i < LW_RANGE_WINDS; i++) {
+            check_answer(&range.at[i].trimmed);
+            check_answer(&range.at[i].puffed);
+            const lw_launch *hull = &range.on_hull[i];
+            CHECK(isfinite(hull->speed) && isfinite(hull->seconds) && isfinite(hull->hump_spare));
+        }
+        CHECK(isfinite(range.launches_at) && isfinite(range.stays_up_at) &&
+              isfinite(range.held_up_to) && range.ends_by <= LW_MARGIN_COUNT);
+        launches += range.has_launch, flies += range.has_flight, holds += range.has_hold;
+    }
+    print_message("of %d: %ld launch, %ld fly, %ld are held\n", RANGES * soak_times(), launches,
+                  flies, holds);
+}
+
+// Every pin has one place, best first.
+static void check_choice(const lw_choice *choice, size_t pin_count)
+{
+    CHECK(choice->count == pin_count);
+    bool seen[LW_PINS_MOST] = {false};
+    for (size_t i = 0; i < choice->count; i++) {
+        const lw_placing *place = &choice->places[i];
+        CHECK(place->pin < pin_count && !seen[place->pin]);
+        seen[place->pin] = true;
+        CHECK(place->reason < LW_REASON_COUNT && place->ends_by <= LW_MARGIN_COUNT);
+        CHECK(IS_FINITE(&place->prospect));
+    }
+}
+
+TEST_FUNCTION(any_day_has_a_ranking)
+{
+    static lw_outlook outlook;
+    random_stream stream = {13};
+    long again = 0;
+    for (int run = 0; run < OUTLOOKS * soak_times(); run++) {
+        const char *why;
+        const lw_boat boat = random_boat(kind_of(run), &stream, &again);
+        const lw_person person = random_person(kind_of(run), &stream);
+        lw_day day = random_day(kind_of(run), &stream);
+        if (!lw_day_settle(&day, &why)) continue;
+        lw_outlook_prepare(&outlook, &boat, &person, &day);
+        for (int aim = 0; aim < LW_AIM_COUNT; aim++) {
+            const lw_choice choice = lw_choice_of(&outlook, (lw_aim)aim, 0.0);
+            check_choice(&choice, boat.pin_count);
+        }
+    }
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(any_question_has_a_balance_or_a_plain_no),
+        TEST(any_range_is_whole),
+        TEST(any_day_has_a_ranking),
+    };
+    return RUN_TESTS(tests);
+}
