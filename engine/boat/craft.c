@@ -151,6 +151,7 @@ static lw_hull_craft hull_craft(const lw_hull *hull, double origin_x, double nu)
     const double right = hull->waterplane * hull->length * hull->beam / plane;
     for (int i = 0; i < LW_HULL_STRIPS; i++) craft.width[i] *= right;
     craft.reach = fmax(fabs(craft.x[0]), fabs(craft.x[LW_HULL_STRIPS - 1]));
+    craft.reach = fmax(craft.reach, fabs(craft.transom_x));  // beyond the middle of its strip
     hull_curves(&craft, hull, nu);
     return craft;
 }
