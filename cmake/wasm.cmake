@@ -6,3 +6,5 @@ set(CMAKE_C_COMPILER clang-14)
 set(CMAKE_C_COMPILER_TARGET wasm32-wasi)
 set(CMAKE_C_FLAGS_INIT "-msimd128")
 set(CMAKE_TRY_COMPILE_TARGET_TYPE STATIC_LIBRARY)
+# Balances take more than the usual 64 KB of stack; at the bottom, running over it is a fault.
+set(CMAKE_EXE_LINKER_FLAGS_INIT "-Wl,-z,stack-size=1048576 -Wl,--stack-first")
