@@ -139,7 +139,7 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
 
     // wand and flap
     const lw_lanes pivot = origin + craft->wand_x * bow_up + craft->wand_z * up;
-    loads->linkage = lw_linkage_flap(&craft->linkage, pivot, pose->pitch, pose->wand_length,
+    loads->linkage = lw_linkage_flap(&craft->linkage, pivot, bow_up, up, pose->wand_length,
                                      pose->gearing, pose->rod);
 
     loads->main = lw_foil_force(&craft->main_foil, rho,

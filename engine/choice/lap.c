@@ -52,7 +52,7 @@ static double flying_speed(const lw_range *range, lw_course course, double wind)
 static double hull_speed(const lw_range *range, lw_course course, double wind)
 {
     int k = knot_below(wind);
-    while (k > 0 && range->on_hull[k].speed <= 0.0) k--;  // beyond the launch nothing was asked
+    while (k > 0 && (range->on_hull[k].flies || range->on_hull[k].speed <= 0.0)) k--;
     const double heading = 0.5 * (course.low + course.high);
     return fmax(range->on_hull[k].speed * lw_cos(heading - course.direction), 1.0 * LW_KN);
 }
@@ -99,7 +99,9 @@ static double turns_cost(const lw_outlook *outlook, lw_course course, double len
     if (course.high <= course.low) return 0.0;
     const bool up = course.direction < LW_PI / 2.0;
     const double each = up ? outlook->cost.tack : outlook->cost.gybe;
-    return floor(length / outlook->cost.tack_every) * each;
+    const double off = 0.5 * (course.low + course.high) - course.direction;
+    const double sailed = length / fmax(lw_cos(off), 0.2);
+    return floor(sailed / outlook->cost.tack_every) * each;
 }
 
 // Least wind that gets her flying for a leg: on its own headings, or bearing away to a reach.

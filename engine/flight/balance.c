@@ -26,8 +26,8 @@ static const double reach[2][N] = {
     {5.0, 0.1, 0.25, 0.06, 0.15, 1.0},  // speed, leeway, ride height, pitch, helm, effort
     {3.0, 0.1, 0.25, 0.08, 0.15, 1.0},  // acceleration, ..., rudder incidence, ...
 };
-static const double low[2][N] = {{0.2, -0.35, -0.6, -0.35, -0.8, -1.0},
-                                 {-30.0, -0.35, -0.6, -0.5, -0.8, -1.0}};
+static const double low[2][N] = {{0.2, -0.35, -0.6, -0.35, -0.8, -0.5},
+                                 {-30.0, -0.35, -0.6, -0.5, -0.8, -0.5}};
 static const double high[2][N] = {{22.0, 0.35, 1.6, 0.35, 0.8, 3.0},
                                   {30.0, 0.35, 1.6, 0.5, 0.8, 3.0}};
 

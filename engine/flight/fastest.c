@@ -40,11 +40,22 @@ double lw_answer_score(const lw_answer *answer, double course)
     return good - wet - 4.0 * lw_margins_overdrawn(&answer->margins);
 }
 
+// What a margin is worth when some of it is forgiven.
+static double forgiven(double margin, double room) { return fmin(margin + room, fmax(margin, 0.0)); }
+
+// Reckless: a chord of tip depth and all of the heel in hand are forgiven; not the wand's and the
+// flap's travel, for she would leave the water.  [judged]
 static double score(const lw_answer *answer, const lw_freedom *free)
 {
-    const double kept = lw_answer_score(answer, free->course);
-    if (!free->reckless || answer->outcome == LW_NO_BALANCE) return kept;
-    return kept + 4.0 * lw_margins_overdrawn(&answer->margins);
+    if (!free->reckless || answer->outcome == LW_NO_BALANCE) {
+        return lw_answer_score(answer, free->course);
+    }
+    lw_answer eased = *answer;
+    lw_margins *m = &eased.margins;
+    m->tip_depth = forgiven(m->tip_depth, 1.0);
+    m->rudder_tip = forgiven(m->rudder_tip, 1.0);
+    m->heel = fmax(m->heel, 0.0);
+    return lw_answer_score(&eased, free->course);
 }
 
 static double within(double x, double low, double high) { return fmin(fmax(x, low), high); }

@@ -8,21 +8,13 @@
 #define LW_CRAFT_H
 
 #include "lullwise/boat.h"
+#include "lullwise/curve.h"
 #include "lullwise/medium.h"
-
-#define LW_CURVE_KNOTS 49
 
 // Knots of the curves over ln V, V in m/s: 0.3 to 27 m/s.
 #define LW_SPEED_FIRST (-1.2)
 #define LW_SPEED_STEP  (4.5 / (LW_CURVE_KNOTS - 1))
 #define LW_HULL_STRIPS 6
-
-// A smooth function of one variable on evenly spaced knots.
-typedef struct lw_curve {
-    double first, step;            // x of knot 0, distance between knots
-    double value[LW_CURVE_KNOTS];
-    double slope[LW_CURVE_KNOTS];  // d value / d (x / step)
-} lw_curve;
 
 // A foil as prepared from its measurements: all that does not change in flight.
 typedef struct lw_foil_craft {

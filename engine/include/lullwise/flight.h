@@ -124,7 +124,7 @@ double lw_answer_score(const lw_answer *answer, double course);
 typedef struct lw_freedom {
     bool heel, place, heading;  // chosen for speed, within the craft's bounds
     double heading_low, heading_high;  // [rad] when the heading is free
-    bool reckless;              // margins do not count, only speed and staying out of the water
+    bool reckless;              // speed first: tip depth and heel in hand hardly count
     double course;              // [rad] direction wanted: the speed made good along it is what counts
 } lw_freedom;
 

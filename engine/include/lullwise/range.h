@@ -32,7 +32,7 @@ lw_course lw_course_to(double direction);
 typedef struct lw_launch {
     bool flies;          // through the hump and off the water
     double speed;        // [m/s]   where she stays on the hull, or lifts off
-    double seconds;      // [s]     from a third of that speed to lift-off; 0 when she does not fly
+    double seconds;      // [s]     from 1.5 m/s to lift-off; 0 when she does not fly
     double hump_spare;   // [m/s^2] least acceleration on the way; negative: the hump holds her
     double hump_speed;   // [m/s]   where it is least
 } lw_launch;
