@@ -7,9 +7,10 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "lullwise/choice.h"
 #include "lullwise/elementary.h"
 #include "solve/elementary.h"
-#include "test/random.h"
+#include "test/preset.h"
 
 #define CASES 4096  // a multiple of every width
 
@@ -96,10 +97,81 @@ static void print_function(const elementary *function)
     print_hash(function->name, hash);
 }
 
+// --- balances
+
+#define BALANCES 1000
+
+#define HASH_OF(hash, record) \
+    hash_of((hash), (const double *)(record), sizeof *(record) / sizeof(double))
+
+static uint64_t hash_of(uint64_t hash, const double *x, size_t n)
+{
+    for (size_t i = 0; i < n; i++) hash = hash_with(hash, x[i]);
+    return hash;
+}
+
+static uint64_t hash_answer(uint64_t hash, const lw_answer *answer)
+{
+    hash = hash_with(hash, answer->outcome);
+    return HASH_OF(HASH_OF(hash, &answer->flight), &answer->margins);
+}
+
+// Flights, and towed boats on the hull and off it.
+static void print_balances(void)
+{
+    static lw_ask asks[BALANCES];
+    static lw_answer answers[BALANCES];
+    const lw_craft craft = preset_craft();
+    random_stream stream = {1};
+    for (int i = 0; i < BALANCES; i++) {
+        asks[i] = random_flight(&craft, &stream);
+        asks[i].towed = i % 4 == 0;
+        if (asks[i].towed) asks[i].start[0] = random_between(&stream, 1.0, 12.0);
+    }
+    lw_balance(&craft, asks, answers, BALANCES);
+    uint64_t hash = hash_start();
+    for (int i = 0; i < BALANCES; i++) hash = hash_answer(hash, &answers[i]);
+    print_hash("craft", HASH_OF(hash_start(), &craft));
+    print_hash("balances", hash);
+}
+
+// --- a day's choice, through the prepared craft, ranges and laps
+
+static void print_choice(void)
+{
+    static lw_outlook outlook;
+    lw_boat boat = preset_boat();
+    const lw_person person = preset_person();
+    lw_day day;
+    lw_record_preset(&lw_day_record, &day);
+    boat.pin_count = 2;
+    day.wind.lull = 9.0 * LW_KN, day.wind.mean = 12.0 * LW_KN, day.wind.puff = 15.0 * LW_KN;
+    day.leg_count = 1;
+    day.legs[0] = (lw_leg){0.0, 800.0};
+    lw_outlook_prepare(&outlook, &boat, &person, &day);
+
+    uint64_t hash = hash_start();
+    for (size_t pin = 0; pin < boat.pin_count; pin++) {
+        const lw_range *range = &outlook.ranges[pin][0];
+        for (int i = 0; i < LW_RANGE_WINDS; i++) {
+            hash = hash_answer(hash, &range->at[i].trimmed);
+            hash = hash_answer(hash, &range->at[i].puffed);
+        }
+    }
+    print_hash("range", hash);
+
+    const lw_choice choice = lw_choice_of(&outlook, LW_AIM_RACE, 0.0);
+    hash = hash_start();
+    for (size_t i = 0; i < choice.count; i++) hash = HASH_OF(hash, &choice.places[i].prospect);
+    print_hash("choice", hash);
+}
+
 int main(void)
 {
     for (size_t i = 0; i < sizeof functions / sizeof functions[0]; i++) {
         print_function(&functions[i]);
     }
+    print_balances();
+    print_choice();
     return 0;
 }
