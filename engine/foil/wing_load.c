@@ -1,0 +1,163 @@
+// wing_load.c - loads of a wing on its lattice, and the flow that it leaves behind.
+// SPDX-License-Identifier: MIT
+
+#include <math.h>
+#include <string.h>
+
+#include "foil/horseshoe.h"
+#include "lullwise/elementary.h"
+#include "solve/linear.h"
+
+static bool is_dry(const lw_wing_lattice *lattice) { return lattice->wet_from == lattice->wet_to; }
+
+// Angle of a strip to the undisturbed flow, from its own zero-lift direction. `twist`: 1 with the
+// wing's own angles, 0 for the change that a flow makes.
+static double strip_angle(const lw_wing_lattice *lattice, int k, lw_wing_flow flow, double twist)
+{
+    const lw_wing_strip *strip = &lattice->strip[k];
+    const double sinking = flow.roll * strip->y / (0.5 * lattice->span);  // as a wing goes up
+    return (flow.alpha - sinking) * lw_cos(strip->dihedral) + twist * strip->twist +
+           flow.flap * lattice->flap_share * strip->flapped;
+}
+
+static void solve_for(const lw_wing_lattice *lattice, lw_wing_flow flow, double twist,
+                      double *circulation)
+{
+    const int rows = lattice->mesh.rows, n = lattice->mesh.strips * rows;
+    for (int i = 0; i < n; i++) circulation[i] = strip_angle(lattice, i / rows, flow, twist);
+    lw_linear_solve(lattice->matrix, n, lattice->pivot, circulation);
+}
+
+static double strip_circulation(const lw_wing_lattice *lattice, const double *circulation, int k)
+{
+    double sum = 0.0;
+    for (int r = 0; r < lattice->mesh.rows; r++) sum += circulation[k * lattice->mesh.rows + r];
+    return sum;
+}
+
+// C_Di = 1/S sum_k Gamma_k w_k dy_k / cos(dihedral), w far behind: half of it acts at the wing.
+double lw_wing_wake_drag(const lw_wing_lattice *lattice, const double *circulation)
+{
+    if (is_dry(lattice)) return 0.0;
+    const int n = lattice->mesh.strips;
+    double sum = 0.0;
+    for (int i = 0; i < n; i++) {
+        double down = 0.0;
+        for (int j = 0; j < n; j++) down += lattice->wake[i * n + j] * circulation[j];
+        const lw_wing_strip *strip = &lattice->strip[i];
+        sum += circulation[i] * down * strip->width / lw_cos(strip->dihedral);
+    }
+    return sum / lattice->area;
+}
+
+// Lift, side force and moments, by Kutta and Joukowski: force V Gamma on a unit of length.
+static void add_panels(const lw_wing_lattice *lattice, int k, lw_wing_load *load)
+{
+    const lw_wing_strip *strip = &lattice->strip[k];
+    const double S = lattice->area, lean = lw_tan(strip->dihedral);
+    const double s = lw_sin(lattice->place.heel), c = lw_cos(lattice->place.heel);
+    for (int r = 0; r < lattice->mesh.rows; r++) {
+        const int i = k * lattice->mesh.rows + r;
+        const double part = 2.0 / S * load->circulation[i] * strip->width;
+        const lw_wing_panel *panel = &lattice->panel[i];
+        const double x = 0.5 * (panel->port.x + panel->starboard.x);
+        // height of the strip above the origin, back in the wing's axes
+        const double depth = lattice->has_surface ? lattice->place.depth : 0.0;
+        const double z = -s * strip->middle.y + c * (strip->middle.z + depth);
+        load->lift += part;
+        load->side -= part * lean;
+        load->pitch += part * x / lattice->mean_chord;
+        load->roll += part * (strip->y + z * lean) / lattice->span;
+    }
+}
+
+static void loads_of(const lw_wing_lattice *lattice, double flap, lw_wing_load *load)
+{
+    double gamma[LW_WING_STRIPS], moment = 0.0;
+    for (int k = 0; k < lattice->mesh.strips; k++) {
+        const lw_wing_strip *strip = &lattice->strip[k];
+        gamma[k] = strip_circulation(lattice, load->circulation, k);
+        load->section_lift[k] = 2.0 * gamma[k] / strip->chord;
+        add_panels(lattice, k, load);
+        const double c_m = strip->moment + flap * lattice->flap_moment * strip->flapped;
+        moment += c_m * strip->chord * strip->chord * strip->width;
+        load->centre += 2.0 / lattice->area * gamma[k] * strip->width * strip->y;
+    }
+    load->pitch += moment / (lattice->area * lattice->mean_chord);
+    load->drag = lw_wing_wake_drag(lattice, gamma);
+    load->centre = load->lift != 0.0 ? load->centre / load->lift : 0.0;
+    const double aspect = lattice->span / lattice->mean_chord;
+    load->efficiency =
+        load->drag > 0.0 ? load->lift * load->lift / (LW_PI * aspect * load->drag) : 0.0;
+}
+
+void lw_wing_load_at(const lw_wing_lattice *lattice, lw_wing_flow flow, lw_wing_load *load)
+{
+    memset(load, 0, sizeof *load);
+    if (is_dry(lattice)) return;
+    solve_for(lattice, flow, 1.0, load->circulation);
+    loads_of(lattice, flow.flap, load);
+}
+
+// The change of the load for a unit of a flow, without twist and section moments.
+static void change_for(const lw_wing_lattice *lattice, lw_wing_flow flow, lw_wing_load *load)
+{
+    memset(load, 0, sizeof *load);
+    solve_for(lattice, flow, 0.0, load->circulation);
+    for (int k = 0; k < lattice->mesh.strips; k++) add_panels(lattice, k, load);
+}
+
+lw_wing_slopes lw_wing_slopes_of(const lw_wing_lattice *lattice)
+{
+    lw_wing_slopes slopes = {0};
+    if (is_dry(lattice)) return slopes;
+    lw_wing_load load;
+    lw_wing_load_at(lattice, (lw_wing_flow){0}, &load);
+    const double at_none = load.lift;
+    change_for(lattice, (lw_wing_flow){.alpha = 1.0}, &load);
+    slopes.lift = load.lift, slopes.roll = load.roll;
+    slopes.zero_lift = -at_none / load.lift;
+    change_for(lattice, (lw_wing_flow){.flap = 1.0}, &load);
+    slopes.flap = load.lift;
+    change_for(lattice, (lw_wing_flow){.roll = 1.0}, &load);
+    slopes.damping = load.roll;
+    return slopes;
+}
+
+// --- downwash
+
+// Flow of all panels and their image at a point of the wing's axes, in those axes.
+static lw_vector flow_at(const lw_wing_lattice *lattice, const lw_wing_load *load, lw_wing_point p)
+{
+    const double s = lw_sin(lattice->place.heel), c = lw_cos(lattice->place.heel);
+    const double depth = lattice->has_surface ? lattice->place.depth : 0.0;
+    const lw_wing_point at = {p.x, c * p.y - s * p.z, s * p.y + c * p.z - depth};
+    lw_vector sum = {0};
+    for (int i = 0; i < lattice->mesh.strips * lattice->mesh.rows; i++) {
+        const lw_wing_panel *panel = &lattice->panel[i];
+        const double gamma = load->circulation[i];
+        sum = lw_vector_sum(sum, gamma, lw_horseshoe_flow(panel, at));
+        if (!lattice->has_surface) continue;
+        sum = lw_vector_sum(sum, gamma, lw_image_flow(lw_horseshoe_flow(panel, lw_mirrored(at))));
+    }
+    return (lw_vector){sum.x, c * sum.y + s * sum.z, c * sum.z - s * sum.y};
+}
+
+lw_wing_point lw_wing_wash(const lw_wing_lattice *lattice, const lw_wing_load *load,
+                           lw_wing_point at)
+{
+    if (is_dry(lattice)) return (lw_wing_point){0};
+    int k = 0;
+    while (k < lattice->mesh.strips && lattice->strip[k].y < at.y) k++;
+    if (k == 0 || k == lattice->mesh.strips) {
+        const lw_vector v = flow_at(lattice, load, at);
+        return (lw_wing_point){v.x, v.y, v.z};
+    }
+    // right at the middles of strips, where the single legs cancel best
+    const double y_0 = lattice->strip[k - 1].y, y_1 = lattice->strip[k].y;
+    const double t = (at.y - y_0) / (y_1 - y_0);
+    const lw_vector v_0 = flow_at(lattice, load, (lw_wing_point){at.x, y_0, at.z});
+    const lw_vector v_1 = flow_at(lattice, load, (lw_wing_point){at.x, y_1, at.z});
+    return (lw_wing_point){v_0.x + t * (v_1.x - v_0.x), v_0.y + t * (v_1.y - v_0.y),
+                           v_0.z + t * (v_1.z - v_0.z)};
+}

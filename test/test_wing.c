@@ -1,0 +1,458 @@
+// test_wing.c - claims about wings of any planform on their lattice, deep, shallow, heeled, breached.
+// SPDX-License-Identifier: MIT
+
+#include "lullwise/elementary.h"
+#include "lullwise/planform.h"
+#include "lullwise/wing.h"
+#include "solve/linear.h"
+#include "test/check.h"
+#include "test/wings.h"
+
+static lw_wing_lattice lattice, other;
+static lw_wing_load load, second;
+
+static const lw_wing_mesh usual = {LW_WING_LATTICE, LW_WING_COSINE, 32, 4};
+static const lw_wing_mesh coarse = {LW_WING_LATTICE, LW_WING_COSINE, 16, 2};
+static const lw_wing_mesh line = {LW_WING_LINE, LW_WING_COSINE, 64, 1};
+static const lw_wing_place deep = {LW_WING_DEEP, 0.0};
+
+// A foil such as boats have: 1 m, 0.12 to 0.07 m, swept a little, washed out, cambered, flapped.
+static lw_wing foil(void)
+{
+    lw_wing wing = {.count = 3};
+    wing.station[0] =
+        (lw_wing_station){.chord = 0.12, .zero_lift = -2.5 * LW_DEG, .slope = 5.9, .moment = -0.06};
+    wing.station[1] = (lw_wing_station){.y = 0.3,
+                                        .chord = 0.1,
+                                        .x = -0.01,
+                                        .twist = -0.2 * LW_DEG,
+                                        .zero_lift = -2.4 * LW_DEG,
+                                        .slope = 5.9,
+                                        .moment = -0.06};
+    wing.station[2] = (lw_wing_station){.y = 0.5,
+                                        .chord = 0.07,
+                                        .x = -0.03,
+                                        .twist = -0.5 * LW_DEG,
+                                        .zero_lift = -2.0 * LW_DEG,
+                                        .slope = 5.8,
+                                        .moment = -0.05};
+    wing.flap = (lw_wing_flap){0.05, 0.45, 0.55, -0.6};
+    return wing;
+}
+
+static lw_wing_load load_of(const lw_wing *wing, lw_wing_mesh mesh, lw_wing_place place,
+                            lw_wing_flow flow)
+{
+    CHECK(lw_wing_lay(&lattice, wing, mesh, place) == LW_WING_OK);
+    lw_wing_load_at(&lattice, flow, &load);
+    return load;
+}
+
+TEST_FUNCTION(elliptic_wing_has_the_lift_and_drag_of_theory)
+{
+    for (double A = 4.0; A <= 10.0; A += 2.0) {
+        const lw_wing wing = elliptic_wing(A, line.strips);
+        const lw_wing_load got = load_of(&wing, line, deep, (lw_wing_flow){.alpha = 0.1});
+        const double ratio = lattice.area * A;  // of the table's area to the ellipse's
+        CHECK_RELATIVE(got.lift * ratio, 0.1 * 2.0 * LW_PI / (1.0 + 2.0 / A), 1e-4);
+        CHECK_NEAR(got.efficiency, 1.0, 1e-12);
+    }
+}
+
+// A_2 = mu p / (2 (1 + 2 mu)), mu = 2/A, and C_l = -pi A/4 A_2, in Glauert's series.
+TEST_FUNCTION(elliptic_wing_damps_roll_as_theory_has_it)
+{
+    const double A = 10.0;
+    const lw_wing wing = elliptic_wing(A, line.strips);
+    CHECK(lw_wing_lay(&lattice, &wing, line, deep) == LW_WING_OK);
+    const double ratio = lattice.area * A;
+    CHECK_RELATIVE(lw_wing_slopes_of(&lattice).damping * ratio, -LW_PI / 4.0 * A / (A + 4.0), 1e-3);
+}
+
+TEST_FUNCTION(far_behind_an_elliptic_wing_the_downwash_is_twice_that_at_it)
+{
+    const double A = 10.0;
+    const lw_wing wing = elliptic_wing(A, line.strips);
+    load_of(&wing, line, deep, (lw_wing_flow){.alpha = 0.1});
+    const double want = -2.0 * load.lift / (LW_PI * 1.0 / lattice.area);
+    for (double y = -0.45; y < 0.46; y += 0.09) {
+        CHECK_RELATIVE(lw_wing_wash(&lattice, &load, (lw_wing_point){-1e3, y, 0.0}).z, want, 1e-3);
+    }
+    CHECK_NEAR(lw_wing_wash(&lattice, &load, (lw_wing_point){1e3, 0.0, 0.0}).z, 0.0, 1e-6);
+}
+
+TEST_FUNCTION(line_agrees_with_the_series_of_the_closed_form)
+{
+    for (double taper = 0.2; taper < 1.05; taper += 0.2) {
+        const lw_wing wing = straight_wing(8.0, taper, 0.0, 5.9);
+        const lw_wing_load got = load_of(&wing, line, deep, (lw_wing_flow){.alpha = 1.0});
+        const lw_lifting_line want = lw_planform_lifting_line((lw_planform){8.0, taper, 5.9});
+        CHECK_RELATIVE(got.lift, want.slope, 1e-3);
+        CHECK_NEAR(1.0 / got.efficiency - 1.0, want.drag, 5e-4);
+    }
+}
+
+TEST_FUNCTION(slender_strip_of_a_long_wing_has_the_slope_of_its_section)
+{
+    for (double a_0 = 4.0; a_0 < 7.0; a_0 += 0.5) {
+        const lw_wing wing = straight_wing(1e5, 1.0, 0.0, a_0);
+        load_of(&wing, coarse, deep, (lw_wing_flow){.alpha = 0.1});
+        CHECK_RELATIVE(load.section_lift[8], 0.1 * a_0, 1e-4);
+        CHECK_NEAR(load.pitch / load.lift, 0.0, 1e-4);  // the lift acts at the quarter chord
+    }
+}
+
+TEST_FUNCTION(fewer_panels_change_little)
+{
+    const lw_wing wing = foil();
+    const lw_wing_place place = {0.15, 15.0 * LW_DEG};
+    const lw_wing_load few =
+        load_of(&wing, usual, place, (lw_wing_flow){.alpha = 0.05, .flap = 0.05});
+    const lw_wing_load many = load_of(&wing, (lw_wing_mesh){LW_WING_LATTICE, LW_WING_COSINE, 64, 4},
+                                      place, (lw_wing_flow){.alpha = 0.05, .flap = 0.05});
+    CHECK_RELATIVE(few.lift, many.lift, 2e-3);
+    CHECK_RELATIVE(few.drag, many.drag, 5e-3);
+}
+
+// --- laws of symmetry and of sums
+
+static bool heel_mirrors(const double *x)
+{
+    const lw_wing wing = foil();
+    const lw_wing_flow flow = {.alpha = x[2], .flap = x[3]};
+    if (lw_wing_lay(&lattice, &wing, coarse, (lw_wing_place){x[0], x[1]}) != LW_WING_OK)
+        return false;
+    if (lw_wing_lay(&other, &wing, coarse, (lw_wing_place){x[0], -x[1]}) != LW_WING_OK)
+        return false;
+    lw_wing_load_at(&lattice, flow, &load);
+    lw_wing_load_at(&other, flow, &second);
+    bool holds = fabs(load.lift - second.lift) < 1e-9 && fabs(load.roll + second.roll) < 1e-9 &&
+                 fabs(load.drag - second.drag) < 1e-9 && fabs(load.pitch - second.pitch) < 1e-9 &&
+                 fabs(lattice.depth_port - other.depth_starboard) < 1e-12;
+    for (int k = 0; k < coarse.strips; k++) {
+        const double there = second.section_lift[coarse.strips - 1 - k];
+        holds = holds && fabs(load.section_lift[k] - there) < 1e-8;
+    }
+    const lw_wing_point port = lw_wing_wash(&lattice, &load, (lw_wing_point){-1.2, 0.21, 0.1});
+    const lw_wing_point starboard =
+        lw_wing_wash(&other, &second, (lw_wing_point){-1.2, -0.21, 0.1});
+    return holds && fabs(port.z - starboard.z) < 1e-9 && fabs(port.y + starboard.y) < 1e-9;
+}
+
+TEST_FUNCTION(port_and_starboard_mirror_when_heeled_the_other_way)
+{
+    CHECK_HOLDS(heel_mirrors, 100, {0.02, 1.0}, {-0.5, 0.5}, {-0.05, 0.1}, {-0.1, 0.2});
+}
+
+static bool heel_far_below_is_not_felt(const double *x)
+{
+    const lw_wing wing = foil();
+    if (lw_wing_lay(&lattice, &wing, coarse, (lw_wing_place){LW_WING_DEEP, x[0]}) != LW_WING_OK)
+        return false;
+    if (lw_wing_lay(&other, &wing, coarse, deep) != LW_WING_OK) return false;
+    lw_wing_load_at(&lattice, (lw_wing_flow){.alpha = 0.05}, &load);
+    lw_wing_load_at(&other, (lw_wing_flow){.alpha = 0.05}, &second);
+    return fabs(load.lift - second.lift) < 1e-12 && fabs(load.roll) < 1e-12 &&
+           fabs(load.drag - second.drag) < 1e-12;
+}
+
+TEST_FUNCTION(without_a_surface_heel_changes_nothing)
+{
+    CHECK_HOLDS(heel_far_below_is_not_felt, 20, {-1.0, 1.0});
+}
+
+static bool loads_add(const double *x)
+{
+    const lw_wing wing = foil();
+    const lw_wing_place place = {x[0], x[1]};
+    if (lw_wing_lay(&lattice, &wing, coarse, place) != LW_WING_OK) return false;
+    lw_wing_load_at(&lattice, (lw_wing_flow){0}, &load);
+    const double none = load.lift;
+    lw_wing_load_at(&lattice, (lw_wing_flow){.alpha = x[2], .flap = x[3], .roll = x[4]}, &load);
+    const lw_wing_slopes slopes = lw_wing_slopes_of(&lattice);
+    if (lattice.wet_from == lattice.wet_to) return load.lift == 0.0 && slopes.lift == 0.0;
+    lw_wing_load_at(&lattice, (lw_wing_flow){.roll = x[4]}, &second);
+    const double sum = slopes.lift * x[2] + slopes.flap * x[3] + second.lift;
+    return fabs(load.lift - sum) < 1e-10 && slopes.damping < 0.0 && slopes.flap > 0.0 &&
+           fabs(none + slopes.lift * slopes.zero_lift) < 1e-10 && load.drag > -1e-12;
+}
+
+TEST_FUNCTION(lift_is_the_sum_of_what_angle_flap_and_roll_make)
+{
+    CHECK_HOLDS(loads_add, 100, {-0.2, 1.0}, {-0.6, 0.6}, {-0.1, 0.1}, {-0.2, 0.2}, {-0.1, 0.1});
+}
+
+TEST_FUNCTION(flaps_of_two_parts_of_the_span_add_to_that_of_both)
+{
+    lw_wing wing = foil();
+    double lift[3], pitch[3];
+    const double ends[3][2] = {{0.05, 0.21}, {0.21, 0.45}, {0.05, 0.45}};
+    for (int i = 0; i < 3; i++) {
+        wing.flap.inner = ends[i][0], wing.flap.outer = ends[i][1];
+        load_of(&wing, usual, (lw_wing_place){0.2, 0.3}, (lw_wing_flow){0});
+        lift[i] = -load.lift, pitch[i] = -load.pitch;
+        lw_wing_load_at(&lattice, (lw_wing_flow){.flap = 0.1}, &load);
+        lift[i] += load.lift, pitch[i] += load.pitch;
+    }
+    CHECK_NEAR(lift[0] + lift[1], lift[2], 1e-12);
+    CHECK_NEAR(pitch[0] + pitch[1], pitch[2], 1e-12);
+    CHECK(lift[0] > 0.0 && lift[1] > 0.0);
+}
+
+TEST_FUNCTION(flap_over_the_whole_span_is_worth_its_share_of_the_angle)
+{
+    lw_wing wing = foil();
+    wing.flap.inner = 0.0, wing.flap.outer = 0.5;
+    CHECK(lw_wing_lay(&lattice, &wing, usual, (lw_wing_place){0.3, 0.2}) == LW_WING_OK);
+    const lw_wing_slopes slopes = lw_wing_slopes_of(&lattice);
+    CHECK_RELATIVE(slopes.flap, wing.flap.angle_share * slopes.lift, 1e-12);
+}
+
+TEST_FUNCTION(moment_of_the_sections_is_theirs_weighted_by_chord_squared)
+{
+    lw_wing wing = straight_wing(6.0, 1.0, 0.0, 6.0);
+    wing.station[0].moment = wing.station[1].moment = -0.05;
+    load_of(&wing, usual, deep, (lw_wing_flow){0});
+    CHECK_NEAR(load.pitch, -0.05, 1e-12);
+    CHECK_NEAR(load.lift, 0.0, 1e-15);
+}
+
+TEST_FUNCTION(dihedral_turns_part_of_the_lift_sideways_on_each_half)
+{
+    lw_wing wing = straight_wing(6.0, 1.0, 0.0, 6.0);
+    wing.station[1].z = 3.0 * lw_tan(20.0 * LW_DEG);
+    load_of(&wing, usual, deep, (lw_wing_flow){.alpha = 0.1});
+    const double lift = load.lift;
+    CHECK_NEAR(load.side, 0.0, 1e-12);
+    CHECK_NEAR(load.roll, 0.0, 1e-12);
+    wing.station[1].z = -wing.station[1].z;
+    load_of(&wing, usual, deep, (lw_wing_flow){.alpha = 0.1});
+    CHECK_RELATIVE(load.lift, lift, 1e-12);
+}
+
+// --- the surface
+
+static bool lift_falls_towards_the_surface(const double *x)
+{
+    const lw_wing wing = straight_wing(x[1], x[2], 0.0, 2.0 * LW_PI);
+    if (lw_wing_lay(&lattice, &wing, coarse, (lw_wing_place){x[0], 0.0}) != LW_WING_OK)
+        return false;
+    if (lw_wing_lay(&other, &wing, coarse, (lw_wing_place){x[0] + 0.1, 0.0}) != LW_WING_OK)
+        return false;
+    lw_wing_load_at(&lattice, (lw_wing_flow){.alpha = 0.1}, &load);
+    lw_wing_load_at(&other, (lw_wing_flow){.alpha = 0.1}, &second);
+    return load.lift < second.lift && load.efficiency < second.efficiency && load.lift > 0.0;
+}
+
+TEST_FUNCTION(nearer_the_surface_a_wing_lifts_less_and_drags_more_for_it)
+{
+    CHECK_HOLDS(lift_falls_towards_the_surface, 50, {0.05, 10.0}, {4.0, 14.0}, {0.2, 1.0});
+}
+
+// At the surface the image lies on the wing and doubles every downwash.
+TEST_FUNCTION(wing_in_the_surface_has_half_of_its_lift)
+{
+    const lw_wing wing = straight_wing(8.0, 0.5, 0.0, 2.0 * LW_PI);
+    const double whole = load_of(&wing, usual, deep, (lw_wing_flow){.alpha = 0.1}).lift;
+    const double half =
+        load_of(&wing, usual, (lw_wing_place){1e-6, 0.0}, (lw_wing_flow){.alpha = 0.1}).lift;
+    CHECK_RELATIVE(half, 0.5 * whole, 1e-3);
+}
+
+TEST_FUNCTION(heeled_wing_loses_lift_on_its_higher_side)
+{
+    const lw_wing wing = foil();
+    load_of(&wing, usual, (lw_wing_place){0.2, 20.0 * LW_DEG}, (lw_wing_flow){.alpha = 0.05});
+    CHECK(load.roll < 0.0 && load.centre < 0.0);  // port is up and lifts less
+    CHECK_NEAR(lattice.depth_port, 0.2 - 0.5 * sin(20.0 * LW_DEG), 1e-12);
+    CHECK_NEAR(lattice.depth_starboard, 0.2 + 0.5 * sin(20.0 * LW_DEG), 1e-12);
+}
+
+TEST_FUNCTION(part_in_the_air_carries_nothing_and_the_loss_is_smooth)
+{
+    const lw_wing wing = foil();
+    const double heel = 20.0 * LW_DEG;
+    double before = 0.0;
+    for (double depth = -0.17; depth < 0.4; depth += 0.001) {
+        CHECK(lw_wing_lay(&lattice, &wing, usual, (lw_wing_place){depth, heel}) == LW_WING_OK);
+        lw_wing_load_at(&lattice, (lw_wing_flow){.alpha = 0.05}, &load);
+        CHECK(load.lift - before > -1e-6 && load.lift - before < 0.01);
+        before = load.lift;
+        if (lattice.wet_from == lattice.wet_to) continue;
+        for (int i = 0; i < usual.strips * usual.rows; i++) {
+            CHECK(lattice.panel[i].port.z < 1e-12 && lattice.panel[i].starboard.z < 1e-12);
+        }
+    }
+}
+
+TEST_FUNCTION(wing_in_the_air_answers_with_nothing)
+{
+    const lw_wing wing = foil();
+    load_of(&wing, usual, (lw_wing_place){-0.1, 0.0}, (lw_wing_flow){.alpha = 0.1, .flap = 0.1});
+    CHECK(load.lift == 0.0 && load.drag == 0.0 && load.pitch == 0.0 && load.roll == 0.0);
+    const lw_wing_point wash = lw_wing_wash(&lattice, &load, (lw_wing_point){-1.0, 0.0, 0.0});
+    CHECK(wash.x == 0.0 && wash.y == 0.0 && wash.z == 0.0);
+    CHECK(lattice.wet_from == lattice.wet_to && lattice.depth_port < 0.0);
+}
+
+// At the surface itself nothing moves sideways or forward: the pressure there stays that of the air.
+TEST_FUNCTION(surface_stays_at_the_pressure_of_the_air)
+{
+    const lw_wing wing = foil();
+    load_of(&wing, usual, (lw_wing_place){0.3, 0.0}, (lw_wing_flow){.alpha = 0.05});
+    for (double x = -2.0; x < 1.0; x += 0.31) {
+        const lw_wing_point wash = lw_wing_wash(&lattice, &load, (lw_wing_point){x, 0.1, 0.3});
+        CHECK_NEAR(wash.x, 0.0, 1e-12);
+        CHECK_NEAR(wash.y, 0.0, 1e-12);
+    }
+}
+
+// One horseshoe of span pi b / 4 stands for the wing in the force kernel.
+TEST_FUNCTION(downwash_at_a_rudder_foil_is_near_that_of_one_horseshoe)
+{
+    const double A = 10.0, b = 1.0;
+    const lw_wing wing = elliptic_wing(A, usual.strips);
+    load_of(&wing, usual, deep, (lw_wing_flow){.alpha = 0.05});
+    const double s = LW_PI * b / 8.0, x = 1.5;
+    const double horseshoe =
+        load.lift * lattice.area / (8.0 * LW_PI * s * s) * (1.0 + sqrt(x * x + s * s) / x);
+    const double got = -lw_wing_wash(&lattice, &load, (lw_wing_point){-x, 0.0, 0.0}).z;
+    CHECK(got > horseshoe && got < 1.35 * horseshoe);  // the sheet is not rolled up: stronger
+}
+
+// --- what is refused
+
+static lw_wing_status status_of(lw_wing wing) { return lw_wing_lay(&lattice, &wing, usual, deep); }
+
+TEST_FUNCTION(wrong_wings_are_refused_and_nothing_is_laid)
+{
+    lw_wing wing = foil();
+    CHECK(status_of(wing) == LW_WING_OK);
+    const double area = lattice.area;
+
+    wing = foil(), wing.count = 1;
+    CHECK(status_of(wing) == LW_WING_COUNT);
+    wing = foil(), wing.count = LW_WING_STATIONS + 1;
+    CHECK(status_of(wing) == LW_WING_COUNT);
+    wing = foil(), wing.station[1].chord = NAN;
+    CHECK(status_of(wing) == LW_WING_NOT_A_NUMBER);
+    wing = foil(), wing.station[2].twist = INFINITY;
+    CHECK(status_of(wing) == LW_WING_NOT_A_NUMBER);
+    wing = foil(), wing.flap.outer = NAN;
+    CHECK(status_of(wing) == LW_WING_NOT_A_NUMBER);
+    wing = foil(), wing.station[1].y = 0.6;
+    CHECK(status_of(wing) == LW_WING_ORDER);
+    wing = foil(), wing.station[0].y = 0.1;
+    CHECK(status_of(wing) == LW_WING_ORDER);
+    wing = foil(), wing.station[1].chord = 0.0;
+    CHECK(status_of(wing) == LW_WING_CHORD);
+    wing = foil(), wing.station[2].chord = -0.01;
+    CHECK(status_of(wing) == LW_WING_CHORD);
+    wing = foil(), wing.station[1].slope = 0.0;
+    CHECK(status_of(wing) == LW_WING_SLOPE);
+    wing = foil(), wing.flap.outer = 0.7;
+    CHECK(status_of(wing) == LW_WING_FLAP);
+    wing = foil(), wing.flap.inner = 0.5;
+    CHECK(status_of(wing) == LW_WING_FLAP);
+    CHECK(lattice.area == area);
+}
+
+TEST_FUNCTION(wrong_meshes_and_places_are_refused)
+{
+    const lw_wing wing = foil();
+    const lw_wing_mesh meshes[] = {{LW_WING_LATTICE, LW_WING_COSINE, 1, 1},
+                                   {LW_WING_LATTICE, LW_WING_COSINE, 65, 1},
+                                   {LW_WING_LATTICE, LW_WING_COSINE, 64, 8},
+                                   {LW_WING_LINE, LW_WING_COSINE, 32, 2}};
+    for (int i = 0; i < 4; i++)
+        CHECK(lw_wing_lay(&lattice, &wing, meshes[i], deep) == LW_WING_MESH);
+    CHECK(lw_wing_lay(&lattice, &wing, usual, (lw_wing_place){NAN, 0.0}) == LW_WING_NOT_A_NUMBER);
+    CHECK(lw_wing_lay(&lattice, &wing, usual, (lw_wing_place){0.3, NAN}) == LW_WING_NOT_A_NUMBER);
+    CHECK(lw_wing_lay(&lattice, &wing, usual, (lw_wing_place){0.3, 2.0}) == LW_WING_HEEL);
+    for (int i = 0; i < LW_WING_STATUS_COUNT; i++) CHECK(lw_wing_status_text(i)[0] != '\0');
+}
+
+static bool nothing_is_nan(const double *x)
+{
+    const lw_wing wing = foil();
+    if (lw_wing_lay(&lattice, &wing, coarse, (lw_wing_place){x[0], x[1]}) != LW_WING_OK)
+        return false;
+    lw_wing_load_at(&lattice, (lw_wing_flow){.alpha = x[2], .flap = x[3]}, &load);
+    const lw_wing_point wash = lw_wing_wash(&lattice, &load, (lw_wing_point){x[4], x[5], x[6]});
+    return fabs(load.lift + load.drag + load.pitch + load.roll + load.efficiency + load.centre) <
+               1e6 &&
+           fabs(wash.x + wash.y + wash.z) < 1e6;
+}
+
+TEST_FUNCTION(every_place_has_a_finite_answer)
+{
+    CHECK_HOLDS(nothing_is_nan, 1000, {-0.7, 2.0}, {-1.5, 1.5}, {-0.2, 0.2}, {-0.3, 0.3},
+                {-3.0, 1.0}, {-1.0, 1.0}, {-0.5, 0.5});
+}
+
+// --- linear equations
+
+static bool equations_are_solved(const double *x)
+{
+    enum { N = 30 };
+    static double matrix[N * N], kept[N * N], b[N], want[N];
+    static int pivot[N];
+    random_stream stream = {(uint64_t)(x[0] * 1e9)};
+    for (int i = 0; i < N * N; i++) kept[i] = matrix[i] = random_between(&stream, -1.0, 1.0);
+    for (int i = 0; i < N; i++) want[i] = random_between(&stream, -1.0, 1.0);
+    for (int i = 0; i < N; i++) {
+        b[i] = 0.0;
+        for (int j = 0; j < N; j++) b[i] += kept[i * N + j] * want[j];
+    }
+    if (!lw_linear_factor(matrix, N, pivot)) return false;
+    lw_linear_solve(matrix, N, pivot, b);
+    double worst = 0.0;
+    for (int i = 0; i < N; i++) worst = fmax(worst, fabs(b[i] - want[i]));
+    return worst < 1e-9;
+}
+
+TEST_FUNCTION(linear_equations_give_back_what_they_were_made_from)
+{
+    CHECK_HOLDS(equations_are_solved, 200, {0.0, 1.0});
+}
+
+TEST_FUNCTION(singular_and_broken_matrices_are_told)
+{
+    int pivot[2];
+    CHECK(!lw_linear_factor((double[]){1.0, 2.0, 2.0, 4.0}, 2, pivot));
+    CHECK(!lw_linear_factor((double[]){0.0, 0.0, 0.0, 0.0}, 2, pivot));
+    CHECK(!lw_linear_factor((double[]){1.0, NAN, 2.0, 4.0}, 2, pivot));
+    CHECK(lw_linear_factor((double[]){0.0, 1.0, 1.0, 0.0}, 2, pivot));
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(elliptic_wing_has_the_lift_and_drag_of_theory),
+        TEST(elliptic_wing_damps_roll_as_theory_has_it),
+        TEST(far_behind_an_elliptic_wing_the_downwash_is_twice_that_at_it),
+        TEST(line_agrees_with_the_series_of_the_closed_form),
+        TEST(slender_strip_of_a_long_wing_has_the_slope_of_its_section),
+        TEST(fewer_panels_change_little),
+        TEST(port_and_starboard_mirror_when_heeled_the_other_way),
+        TEST(without_a_surface_heel_changes_nothing),
+        TEST(lift_is_the_sum_of_what_angle_flap_and_roll_make),
+        TEST(flaps_of_two_parts_of_the_span_add_to_that_of_both),
+        TEST(flap_over_the_whole_span_is_worth_its_share_of_the_angle),
+        TEST(moment_of_the_sections_is_theirs_weighted_by_chord_squared),
+        TEST(dihedral_turns_part_of_the_lift_sideways_on_each_half),
+        TEST(nearer_the_surface_a_wing_lifts_less_and_drags_more_for_it),
+        TEST(wing_in_the_surface_has_half_of_its_lift),
+        TEST(heeled_wing_loses_lift_on_its_higher_side),
+        TEST(part_in_the_air_carries_nothing_and_the_loss_is_smooth),
+        TEST(wing_in_the_air_answers_with_nothing),
+        TEST(surface_stays_at_the_pressure_of_the_air),
+        TEST(downwash_at_a_rudder_foil_is_near_that_of_one_horseshoe),
+        TEST(wrong_wings_are_refused_and_nothing_is_laid),
+        TEST(wrong_meshes_and_places_are_refused),
+        TEST(every_place_has_a_finite_answer),
+        TEST(linear_equations_give_back_what_they_were_made_from),
+        TEST(singular_and_broken_matrices_are_told),
+    };
+    return RUN_TESTS(tests);
+}
