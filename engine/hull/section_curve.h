@@ -1,0 +1,31 @@
+// section_curve.h - a hull's half-breadth anywhere between its points and stations.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_SECTION_CURVE_H
+#define LW_SECTION_CURVE_H
+
+#include "lullwise/hull_shape.h"
+
+// A shape with the slopes of its sections' curves, worked out once.
+typedef struct lw_hull_lines {
+    const lw_hull_shape *shape;
+    double slope[LW_HULL_STATIONS][LW_HULL_POINTS];  // dy/dz
+} lw_hull_lines;
+
+void lw_hull_lines_of(lw_hull_lines *lines, const lw_hull_shape *shape);
+
+// The weights of at most four stations around x: cubic between them, exact for a parabola.
+typedef struct lw_hull_blend {
+    int first, count;
+    double weight[4];
+    int below;          // station at or aft of x
+    double keel, deck;  // z [m] there
+} lw_hull_blend;
+
+lw_hull_blend lw_hull_blend_at(const lw_hull_lines *lines, double x);
+
+// Half-breadth [m] at height z of a place along the hull; stations are matched at equal parts of
+// their own height.
+double lw_hull_half(const lw_hull_lines *lines, const lw_hull_blend *blend, double z);
+
+#endif
