@@ -122,7 +122,12 @@ LW_INLINE void copy_lane(stand *to_stand, int to, const stand *source, int from)
     }
 }
 
-// Jacobian of `count` lanes by differences. The poses to look at, one for each unknown and lane, are
+// Where unknowns and equations stand in the matrix that is inverted: each unknown on the diagonal
+// with the equation that it moves most, speed and surge last, so that rows seldom change places.
+static const int unknown_place[N] = {5, 1, 0, 2, 3, 4};
+static const int equation_place[N] = {5, 1, 0, 4, 2, 3};
+
+// Jacobian of `count` lanes by differences. The poses to look at, one an unknown and lane, are
 // packed into full lanes: pose k moves unknown k / count of lane k % count.
 LW_INLINE void jacobian_of(const lw_craft *craft, const stand *here, int count, lw_matrix *jacobian)
 {
@@ -133,14 +138,18 @@ LW_INLINE void jacobian_of(const lw_craft *craft, const stand *here, int count, 
         const int packed = N * count - k < LW_WIDTH ? N * count - k : LW_WIDTH;
         for (int p = 0; p < packed; p++) {
             const int i = (k + p) % count, j = (k + p) / count;
-            copy_lane(&pack, p, here, i);
+            if (count < LW_WIDTH) copy_lane(&pack, p, here, i);
+            for (int n = 0; n < N; n++) pack.x[n][p] = here->x[n][i];
             pack.x[j][p] += d[j][i];
         }
         residual_at(craft, &pack, pack.x, r);
         for (int p = 0; p < packed; p++) {
             const int i = (k + p) % count, j = (k + p) / count;
             const double per = 1.0 / (pack.x[j][p] - here->x[j][i]);
-            for (int e = 0; e < N; e++) jacobian->at[e][j][i] = (r[e][p] - here->r[e][i]) * per;
+            for (int e = 0; e < N; e++) {
+                jacobian->at[equation_place[e]][unknown_place[j]][i] =
+                    (r[e][p] - here->r[e][i]) * per;
+            }
         }
     }
 }
@@ -163,7 +172,9 @@ LW_INLINE void difference(const lw_craft *craft, const wanting *lanes, int count
         search *s = lanes[p].group;
         const int to = lanes[p].lane;
         for (int i = 0; i < N; i++) {
-            for (int j = 0; j < N; j++) s->inverse.at[i][j][to] = fresh.at[i][j][p];
+            for (int j = 0; j < N; j++) {
+                s->inverse.at[i][j][to] = fresh.at[unknown_place[i]][equation_place[j]][p];
+            }
         }
         s->age[to] = 0.0;
     }
@@ -234,7 +245,7 @@ LW_INLINE void judge(search *s, const lw_lanes trial[N], const lw_lanes moved[N]
     s->rounds += 1.0;
 }
 
-// Lets the speed go where the quick motions have settled, and holds it where a lane came in far off.
+// Lets the speed go where the quick motions have settled; holds it where a lane came in far off.
 LW_INLINE void hold_or_let_go(search *s, lw_mask came_in)
 {
     const lw_mask far = came_in & ~s->at.towed & (s->merit > 1e-2);

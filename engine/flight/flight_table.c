@@ -2,10 +2,9 @@
 // SPDX-License-Identifier: MIT
 
 #include "lullwise/flight.h"
+#include "quantity/tables.h"
 
-#define ROW(member, sym, u, digits, words)                                          \
-    {LW_MEMBER(lw_flight, member), .symbol = sym, .unit = LW_UNIT_##u, .min = -1e9, \
-     .max = 1e9, .decimals = digits, .doc = words}
+#define ROW(member, ...) LW_RESULT(lw_flight, member, __VA_ARGS__)
 
 // clang-format off
 static const lw_quantity rows[] = {

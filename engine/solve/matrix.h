@@ -42,6 +42,7 @@ LW_INLINE void lw_matrix_pivot(lw_matrix *a, lw_matrix *inverse, int k)
 {
     for (int i = k + 1; i < LW_ORDER; i++) {
         const lw_mask larger = lw_lanes_abs(a->at[i][k]) > lw_lanes_abs(a->at[k][k]);
+        if (!lw_any(larger)) continue;
         for (int j = 0; j < LW_ORDER; j++) {
             if (j >= k) lw_swap_where(larger, &a->at[k][j], &a->at[i][j]);
             lw_swap_where(larger, &inverse->at[k][j], &inverse->at[i][j]);
