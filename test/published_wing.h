@@ -4,7 +4,7 @@
 #ifndef LW_TEST_PUBLISHED_WING_H
 #define LW_TEST_PUBLISHED_WING_H
 
-#include "lullwise/wing.h"
+#include "lullwise/wing_lattice.h"
 #include "test/published_row.h"
 #include "test/wings.h"
 

@@ -3,7 +3,7 @@
 
 #include "lullwise/elementary.h"
 #include "lullwise/planform.h"
-#include "lullwise/wing.h"
+#include "lullwise/wing_lattice.h"
 #include "solve/linear.h"
 #include "test/check.h"
 #include "test/wings.h"
@@ -259,6 +259,25 @@ TEST_FUNCTION(wing_in_the_surface_has_half_of_its_lift)
     CHECK_RELATIVE(half, 0.5 * whole, 1e-3);
 }
 
+// Munk: the drag that the downwash at the wing makes is the one found in the wake far behind.
+TEST_FUNCTION(drag_at_the_wing_is_the_drag_in_its_wake)
+{
+    const lw_wing wing = straight_wing(8.0, 0.5, 0.0, 6.0);
+    const lw_wing_mesh mesh = {LW_WING_LATTICE, LW_WING_COSINE, 64, 1};
+    const lw_wing_place places[] = {deep, {1.0, 0.0}, {1.5, 0.3}, {1.5, -0.5}, {0.5, 0.3}};
+    for (int i = 0; i < 5; i++) {
+        load_of(&wing, mesh, places[i], (lw_wing_flow){.alpha = 0.1, .roll = 0.02});
+        double drag = 0.0;
+        for (int k = 0; k < mesh.strips; k++) {
+            const lw_wing_strip *strip = &lattice.strip[k];
+            const lw_wing_point at = {strip->middle.x, strip->y, 0.0};
+            const double down = -lw_wing_wash(&lattice, &load, at).z;
+            drag += 2.0 * load.circulation[k] * down * strip->width / lattice.area;
+        }
+        CHECK_RELATIVE(load.drag, drag, 5e-3);
+    }
+}
+
 TEST_FUNCTION(heeled_wing_loses_lift_on_its_higher_side)
 {
     const lw_wing wing = foil();
@@ -318,6 +337,43 @@ TEST_FUNCTION(downwash_at_a_rudder_foil_is_near_that_of_one_horseshoe)
         load.lift * lattice.area / (8.0 * LW_PI * s * s) * (1.0 + sqrt(x * x + s * s) / x);
     const double got = -lw_wing_wash(&lattice, &load, (lw_wing_point){-x, 0.0, 0.0}).z;
     CHECK(got > horseshoe && got < 1.35 * horseshoe);  // the sheet is not rolled up: stronger
+}
+
+TEST_FUNCTION(mean_downwash_over_a_foil_far_behind_is_that_of_theory)
+{
+    const double A = 10.0;
+    const lw_wing wing = elliptic_wing(A, line.strips), rudder = straight_wing(0.7, 0.6, 0.0, 6.0);
+    load_of(&wing, line, deep, (lw_wing_flow){.alpha = 0.1});
+    const double want = -2.0 * load.lift * lattice.area / LW_PI;
+    CHECK_RELATIVE(lw_wing_wash_over(&lattice, &load, &rudder, (lw_wing_point){-1e3, 0.0, 0.0}),
+                   want, 1e-3);
+}
+
+TEST_FUNCTION(image_adds_to_the_downwash_at_a_rudder_foil)
+{
+    const lw_wing wing = foil(), rudder = straight_wing(0.7, 0.6, 0.0, 6.0);
+    const lw_wing_point behind = {-1.3, 0.0, 0.05};
+    double before = -1.0;
+    for (double depth = 0.2; depth < 3.0; depth *= 1.5) {
+        load_of(&wing, usual, (lw_wing_place){depth, 0.0}, (lw_wing_flow){.alpha = 0.05});
+        const double wash = lw_wing_wash_over(&lattice, &load, &rudder, behind) / load.lift;
+        CHECK(wash < 0.0 && wash > before);  // the deeper, the less of it
+        before = wash;
+    }
+    const lw_wing_point above = {-1.3, 0.0, 5.0};
+    CHECK(lw_wing_wash_over(&lattice, &load, &rudder, above) == 0.0);
+}
+
+// A wing on its side, half of it in the air, is a strut through the surface: the load ends there
+// as at a tip. One chord deep it has less slope than the same plate without a surface, 1.46.
+TEST_FUNCTION(wing_on_its_side_is_a_strut_through_the_surface)
+{
+    const lw_wing wing = straight_wing(2.0, 1.0, 0.0, 2.0 * LW_PI);
+    load_of(&wing, usual, (lw_wing_place){0.0, 0.5 * LW_PI}, (lw_wing_flow){.alpha = 1.0});
+    CHECK_NEAR(lattice.wet_from, -1.0, 1e-9);
+    CHECK_NEAR(lattice.wet_to, 0.0, 1e-9);
+    const double slope = 2.0 * load.lift;  // on the wet half
+    CHECK(slope < 1.458 && slope > 1.2);
 }
 
 // --- what is refused
@@ -443,11 +499,15 @@ int main(void)
         TEST(dihedral_turns_part_of_the_lift_sideways_on_each_half),
         TEST(nearer_the_surface_a_wing_lifts_less_and_drags_more_for_it),
         TEST(wing_in_the_surface_has_half_of_its_lift),
+        TEST(drag_at_the_wing_is_the_drag_in_its_wake),
         TEST(heeled_wing_loses_lift_on_its_higher_side),
         TEST(part_in_the_air_carries_nothing_and_the_loss_is_smooth),
         TEST(wing_in_the_air_answers_with_nothing),
         TEST(surface_stays_at_the_pressure_of_the_air),
         TEST(downwash_at_a_rudder_foil_is_near_that_of_one_horseshoe),
+        TEST(mean_downwash_over_a_foil_far_behind_is_that_of_theory),
+        TEST(image_adds_to_the_downwash_at_a_rudder_foil),
+        TEST(wing_on_its_side_is_a_strut_through_the_surface),
         TEST(wrong_wings_are_refused_and_nothing_is_laid),
         TEST(wrong_meshes_and_places_are_refused),
         TEST(every_place_has_a_finite_answer),

@@ -137,7 +137,7 @@ lw_wing_extent lw_wing_wet(const lw_wing *wing, lw_wing_place place)
     if (level >= 0.0) return (lw_wing_extent){0.0, 0.0};
 
     // outward from there, to the first place in the air
-    lw_wing_extent extent;
+    lw_wing_extent extent = {deepest, deepest};
     for (int side = -1; side <= 1; side += 2) {
         double end = side * tip, wet = deepest;
         const double step = 2.0 * tip / steps;

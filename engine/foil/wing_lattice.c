@@ -6,6 +6,7 @@
 #include "foil/horseshoe.h"
 #include "foil/wing_shape.h"
 #include "lullwise/elementary.h"
+#include "lullwise/wing_lattice.h"
 #include "solve/linear.h"
 
 // From the wing's axes to those of the water: heel about x, then down to the depth.
@@ -89,7 +90,7 @@ static void fill_wake(lw_wing_lattice *lattice)
     for (int i = 0; i < n; i++) {
         const lw_wing_strip *strip = &lattice->strip[i];
         for (int j = 0; j < n; j++) {
-            const lw_wing_panel *panel = &lattice->panel[j * lattice->mesh.rows];
+            const lw_wing_panel *panel = &lattice->panel[(size_t)j * (size_t)lattice->mesh.rows];
             const lw_vector flow = with_image(lattice, panel, strip->middle, lw_wake_flow);
             lattice->wake[i * n + j] = down_along(strip, flow);
         }

@@ -5,8 +5,12 @@
 #include <string.h>
 
 #include "foil/horseshoe.h"
+#include "foil/wing_shape.h"
 #include "lullwise/elementary.h"
+#include "lullwise/wing_lattice.h"
 #include "solve/linear.h"
+
+#define WASH_PLACES 16  // along another wing
 
 static bool is_dry(const lw_wing_lattice *lattice) { return lattice->wet_from == lattice->wet_to; }
 
@@ -160,4 +164,23 @@ lw_wing_point lw_wing_wash(const lw_wing_lattice *lattice, const lw_wing_load *l
     const lw_vector v_1 = flow_at(lattice, load, (lw_wing_point){at.x, y_1, at.z});
     return (lw_wing_point){v_0.x + t * (v_1.x - v_0.x), v_0.y + t * (v_1.y - v_0.y),
                            v_0.z + t * (v_1.z - v_0.z)};
+}
+
+double lw_wing_wash_over(const lw_wing_lattice *lattice, const lw_wing_load *load,
+                         const lw_wing *other, lw_wing_point origin)
+{
+    const double half = other->station[other->count - 1].y, phi = lattice->place.heel;
+    const double up = origin.y * lw_sin(phi) + origin.z * lw_cos(phi);
+    const lw_wing_place place = {lattice->place.depth - up, phi};
+    const lw_wing_extent wet = lw_wing_wet(other, place);
+    if (is_dry(lattice) || !(wet.to > wet.from) || !(half > 0.0)) return 0.0;
+    double sum = 0.0, weights = 0.0;
+    for (int k = 0; k < WASH_PLACES; k++) {
+        const double y = wet.from + (wet.to - wet.from) * (k + 0.5) / WASH_PLACES;
+        const lw_wing_station s = lw_wing_at(other, y);
+        const lw_wing_point at = {origin.x + s.x, origin.y + y, origin.z + s.z};
+        sum += s.chord * lw_wing_wash(lattice, load, at).z;
+        weights += s.chord;
+    }
+    return sum / weights;
 }
