@@ -165,6 +165,19 @@ TEST_FUNCTION(hull_floats_with_its_weight_over_its_buoyancy)
     CHECK_HOLDS(hull_floats_where_it_is_put, 50, {0.08, 0.14}, {1.4, 1.7});
 }
 
+TEST_FUNCTION(box_floats_at_the_depth_of_its_volume)
+{
+    make_box(4.0, 1.0, 0.6);
+    CHECK(lw_hull_float(&cut, &shape, 1.2, 2.0) == LW_HULL_OK);
+    CHECK_NEAR(cut.attitude.draft, 0.3, 1e-9);
+    CHECK_NEAR(cut.attitude.trim, 0.0, 1e-9);
+    // moved forward by d: trim lowers the bow by d V / I_L = d 1.2 / 5.3333, to first order
+    CHECK(lw_hull_float(&cut, &shape, 1.2, 2.05) == LW_HULL_OK);
+    CHECK_RELATIVE(cut.attitude.trim, -0.05 * 1.2 / 5.33333, 1e-3);
+    CHECK(lw_hull_float(&cut, &shape, 2.39, 2.0) == LW_HULL_OK);  // nearly to the deck
+    CHECK(lw_hull_float(&cut, &shape, 2.41, 2.0) == LW_HULL_DECK_UNDER);
+}
+
 TEST_FUNCTION(too_heavy_or_too_far_forward_is_told)
 {
     CHECK(lw_hull_shape_of_dimensions(&shape, dinghy) == LW_HULL_OK);
@@ -397,6 +410,7 @@ int main(void)
         TEST(usual_dimensions_have_a_hull),
         TEST(offsets_of_the_wigley_hull_give_the_same_hull),
         TEST(hull_floats_with_its_weight_over_its_buoyancy),
+        TEST(box_floats_at_the_depth_of_its_volume),
         TEST(too_heavy_or_too_far_forward_is_told),
         TEST(waves_of_the_wigley_hull_are_those_of_its_closed_form),
         TEST(waves_of_a_sunk_and_trimmed_hull_are_those_of_a_plain_sum),

@@ -204,33 +204,27 @@ static void bounds_of(const lw_hull_shape *shape, double slope, double *low, dou
     }
 }
 
-// Draft at which the volume floats at a trim, by halving: it rises with the draft.
+// Draft at which the volume floats at a trim: Newton with the waterplane, kept between bounds.
 static lw_hull_status float_at_trim(lw_hull_cut *cut, const lw_hull_lines *lines, double volume,
                                     double trim)
 {
     double low, high;
     bounds_of(lines->shape, lw_tan(trim), &low, &high);
-    high -= 1e-9 * (high - low);
-    const lw_hull_status full = cut_at(cut, lines, (lw_hull_attitude){high, trim}, false);
-    if (full != LW_HULL_OK) return full;
-    if (cut->floating.volume < volume) return LW_HULL_DECK_UNDER;
     double draft = 0.5 * (low + high);
-    for (int i = 0; i < 60 && high - low > 1e-9; i++) {
+    for (int i = 0; i < 60; i++) {
         const lw_hull_status status = cut_at(cut, lines, (lw_hull_attitude){draft, trim}, false);
-        if (status == LW_HULL_DECK_UNDER) return status;
-        const double miss = status == LW_HULL_OK ? cut->floating.volume - volume : -volume;
-        if (fabs(miss) < 1e-9 * volume) return LW_HULL_OK;
-        if (miss < 0.0) {
-            low = draft;
+        double next = low;  // no Newton
+        if (status == LW_HULL_OK) {
+            const double miss = cut->floating.volume - volume;
+            if (fabs(miss) < 1e-9 * volume) return LW_HULL_OK;
+            *(miss < 0.0 ? &low : &high) = draft;
+            if (cut->floating.waterplane > 0.0) next = draft - miss / cut->floating.waterplane;
         } else {
-            high = draft;
+            *(status == LW_HULL_DRY ? &low : &high) = draft;
         }
-        // Newton with the waterplane, kept between the bounds
-        const double plane = status == LW_HULL_OK ? cut->floating.waterplane : 0.0;
-        const double next = plane > 0.0 ? draft - miss / plane : low;
         draft = next > low && next < high ? next : 0.5 * (low + high);
     }
-    return cut_at(cut, lines, (lw_hull_attitude){draft, trim}, false);
+    return LW_HULL_DECK_UNDER;
 }
 
 lw_hull_status lw_hull_float(lw_hull_cut *cut, const lw_hull_shape *shape, double volume, double x)

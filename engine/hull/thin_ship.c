@@ -101,6 +101,7 @@ double lw_hull_wave_area(const lw_hull_cut *cut, double speed)
     const double g = LW_GRAVITY, L = cut->floating.length, T = cut->floating.draft;
     if (!(L > 0.0 && T > 0.0)) return 0.0;
     const double V_2 = fmax(speed * speed, 0.01 * g * L), n = g / V_2;
+    // behind a transom the water closes after the way made while it falls that deep  [judged]
     const double hollow = sqrt(2.0 * V_2 * cut->floating.transom_draft / g);
     const double c_most = fmax(8.0, sqrt(40.0 / (n * T)));  // beyond lies 1e-4 of the integral
     const double u_most = lw_log(2.0 * c_most);

@@ -53,7 +53,7 @@ typedef struct lw_hull_craft {
     double x[LW_HULL_STRIPS];      // of a strip, forward of the main foil [m]
     double width[LW_HULL_STRIPS];  // beam of the strip [m]
     double run[LW_HULL_STRIPS];    // its length along the hull [m]
-    double reach;                  // farthest strip from the main foil [m]
+    double reach;                  // farthest strip or transom from the main foil [m]
     double transom_x, transom_beam;  // [m]
     double flare;                  // t_0 [m]: section area = beam T^2 / (T + t_0)
     lw_curve friction;             // over ln V: (1 + k) C_f

@@ -87,11 +87,10 @@ typedef struct lw_profile_flow {
     double across[LW_NODES_MOST];  // from below
 } lw_profile_flow;
 
-// Room to solve in: 0.9 MB, the caller's. It also keeps what the boundary layer does to the flow.
+// Room to solve in: 0.5 MB, the caller's.
 typedef struct lw_profile_room {
     double matrix[(LW_NODES_MOST + 1) * (LW_NODES_MOST + 1)];
-    double right[(LW_NODES_MOST + 1) * (LW_FLOW_NODES + 2)];
-    double response[LW_FLOW_NODES * LW_FLOW_NODES];
+    double right[(LW_NODES_MOST + 1) * LW_FLOW_NODES];
     int pivot[LW_NODES_MOST + 1];
 } lw_profile_room;
 
