@@ -9,8 +9,11 @@
 
 #include "lullwise/choice.h"
 #include "lullwise/elementary.h"
+#include "lullwise/hull_shape.h"
+#include "lullwise/wing_lattice.h"
 #include "solve/elementary.h"
 #include "test/preset.h"
+#include "test/wings.h"
 
 #define CASES 4096  // a multiple of every width
 
@@ -166,6 +169,44 @@ static void print_choice(void)
     print_hash("choice", hash);
 }
 
+// --- wings and hulls
+
+static void print_wing(void)
+{
+    static lw_wing_lattice lattice;
+    static lw_wing_load load;
+    uint64_t hash = hash_start();
+    const lw_wing wing = straight_wing(8.0, 0.5, 0.0, 5.9);
+    for (int i = 0; i < 5; i++) {
+        const lw_wing_place place = {0.5 * i, 0.1 * i};
+        if (lw_wing_lay(&lattice, &wing, lw_wing_mesh_usual(), place) != LW_WING_OK) return;
+        lw_wing_load_at(&lattice, (lw_wing_flow){.alpha = 0.05}, &load);
+        const lw_wing_point wash = lw_wing_wash(&lattice, &load, (lw_wing_point){-9.0, 0.4, 0.3});
+        const double parts[] = {load.lift, load.drag, load.pitch, load.roll, wash.y, wash.z};
+        for (size_t k = 0; k < sizeof parts / sizeof parts[0]; k++)
+            hash = hash_with(hash, parts[k]);
+    }
+    print_hash("wing", hash);
+}
+
+static void print_hull(void)
+{
+    static lw_hull_shape shape;
+    static lw_hull_cut cut;
+    uint64_t hash = hash_start();
+    const lw_hull_dimensions d = {3.353, 0.345, 0.157, 0.2, 0.598, 0.734, 0.25};
+    if (lw_hull_shape_of_dimensions(&shape, d) != LW_HULL_OK) return;
+    for (int i = 0; i < 5; i++) {
+        if (lw_hull_float(&cut, &shape, 0.06 + 0.015 * i, 1.5) != LW_HULL_OK) return;
+        const lw_hull_floating *f = &cut.floating;
+        const double waves = lw_hull_wave_area(&cut, 1.0 + i);
+        const double parts[] = {cut.attitude.draft, cut.attitude.trim, f->wetted, f->along, waves};
+        for (size_t k = 0; k < sizeof parts / sizeof parts[0]; k++)
+            hash = hash_with(hash, parts[k]);
+    }
+    print_hash("hull", hash);
+}
+
 int main(void)
 {
     for (size_t i = 0; i < sizeof functions / sizeof functions[0]; i++) {
@@ -173,5 +214,7 @@ int main(void)
     }
     print_balances();
     print_choice();
+    print_wing();
+    print_hull();
     return 0;
 }

@@ -1,4 +1,4 @@
-// test_wing.c - claims about wings of any planform on their lattice, deep, shallow, heeled, breached.
+// test_wing.c - claims about wings of any planform: deep, shallow, heeled, partly in the air.
 // SPDX-License-Identifier: MIT
 
 #include "lullwise/elementary.h"
@@ -314,7 +314,7 @@ TEST_FUNCTION(wing_in_the_air_answers_with_nothing)
     CHECK(lattice.wet_from == lattice.wet_to && lattice.depth_port < 0.0);
 }
 
-// At the surface itself nothing moves sideways or forward: the pressure there stays that of the air.
+// At the surface nothing moves sideways or forward: the pressure there stays that of the air.
 TEST_FUNCTION(surface_stays_at_the_pressure_of_the_air)
 {
     const lw_wing wing = foil();

@@ -6,6 +6,7 @@
 
 #include <math.h>
 
+#include "lullwise/elementary.h"
 #include "lullwise/wing.h"
 
 // Straight-tapered wing of mean chord 1 m, its quarter-chord line swept back.
@@ -15,7 +16,7 @@ static inline lw_wing straight_wing(double aspect, double taper, double sweep, d
     lw_wing wing = {.count = 2};
     wing.station[0] = (lw_wing_station){.chord = root, .slope = slope};
     wing.station[1] = (lw_wing_station){
-        .y = 0.5 * b, .chord = root * taper, .x = -0.5 * b * tan(sweep), .slope = slope};
+        .y = 0.5 * b, .chord = root * taper, .x = -0.5 * b * lw_tan(sweep), .slope = slope};
     return wing;
 }
 
@@ -27,7 +28,7 @@ static inline lw_wing elliptic_wing(double aspect, int strips)
     lw_wing wing = {.count = 1};
     wing.station[0] = (lw_wing_station){.chord = root, .slope = slope};
     for (int k = strips / 2; k < strips; k++) {
-        const double y = -0.5 * cos(LW_PI * (k + 0.5) / strips);
+        const double y = -0.5 * lw_cos(LW_PI * (k + 0.5) / strips);
         const double chord = root * sqrt(1.0 - 4.0 * y * y);
         wing.station[wing.count++] = (lw_wing_station){.y = y, .chord = chord, .slope = slope};
     }

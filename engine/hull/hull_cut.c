@@ -118,7 +118,7 @@ static double patch(point a, point b, point c, point d)
     return 0.5 * sqrt(x * x + y * y + z * z);
 }
 
-// The patches between two stations, `stride` steps apart up the side; both sides, and a flat bottom.
+// The patches between two stations, `stride` steps apart up the side; both sides and a flat bottom.
 static double strip_area(const point *aft, const point *fore, int stride)
 {
     double area = (fore[0].x - aft[0].x) * (aft[0].y + fore[0].y);
