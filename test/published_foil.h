@@ -4,6 +4,7 @@
 #ifndef LW_TEST_PUBLISHED_FOIL_H
 #define LW_TEST_PUBLISHED_FOIL_H
 
+#include "boat/foil_curves.h"
 #include "foil/foil_force.h"
 #include "foil/friction.h"
 #include "foil/strut_force.h"
@@ -139,50 +140,66 @@ static double line_delta(const double *a) { return line_of(a).drag; }
 static double line_tau(const double *a) { return line_of(a).lift; }
 static double helmbold(const double *a) { return lw_planform_helmbold(a[0]); }
 
-// Force on a wing of unit chord in unit flow, with neither friction nor stall.
-static lw_foil_load wing(double aspect, double tau, double delta, double alpha, double depth)
+// The same coefficient at every depth.
+static lw_curve even(double value)
 {
-    const double C_L = alpha * 2.0 * LW_PI / (1.0 + 2.0 * (1.0 + tau) / aspect);
+    lw_curve curve = {.step = LW_DEPTH_STEP};
+    for (int i = 0; i < LW_CURVE_KNOTS; i++) curve.value[i] = value;
+    return curve;
+}
+
+// Force on a wing of unit chord in unit flow, deep, with neither friction nor stall.
+static lw_foil_load wing(double aspect, double tau, double delta, double alpha)
+{
+    const double slope = 2.0 * LW_PI / (1.0 + 2.0 * (1.0 + tau) / aspect);
     const lw_foil_craft craft = {.span = aspect,
                                  .area = aspect,
                                  .chord = 1.0,
                                  .aspect = aspect,
-                                 .section_slope = 2.0 * LW_PI,
-                                 .slope_planform = tau,
-                                 .drag_planform = delta,
+                                 .slope = even(slope),
+                                 .induced = even((1.0 + delta) / (LW_PI * aspect)),
                                  .greatest_lift = 1e3,
-                                 .ideal_lift = C_L,
+                                 .ideal_lift = alpha * slope,
                                  .thickness = 0.12};
     const lw_foil_flow flow = {.forward = lw_all(1.0),
                                .upward = lw_all(0.0),
                                .incidence = lw_all(alpha),
                                .flap = lw_all(0.0),
-                               .depth = lw_all(depth),
+                               .depth = lw_all(1.0),
                                .tip_rise = lw_all(0.0)};
     return lw_foil_force(&craft, 2.0 / aspect, flow);  // q S = 1: forces are coefficients
 }
 static double wing_lift(const double *a)  // aspect, tau, delta, alpha
 {
-    return FIRST(wing(a[0], a[1], a[2], a[3] * LW_DEG, 1e3).lift);
+    return FIRST(wing(a[0], a[1], a[2], a[3] * LW_DEG).lift);
 }
 static double wing_drag(const double *a)
 {
-    return FIRST(wing(a[0], a[1], a[2], a[3] * LW_DEG, 1e3).drag);
+    return FIRST(wing(a[0], a[1], a[2], a[3] * LW_DEG).drag);
 }
 
-// Rectangular wing under the surface: aspect, depth / chord. Lift / lift far below;
-// C_Di pi A / C_L^2.
+// Rectangular wing under the surface, as a craft is prepared with it: aspect, depth / chord. Lift /
+// lift far below; C_Di pi A / C_L^2.
+static lw_foil_craft under_surface(const double *a)
+{
+    const double chord = 0.1, half = 0.5 * a[0] * chord;
+    const lw_wing plate = {.count = 2,
+                           .station = {{.chord = chord, .slope = 2.0 * LW_PI},
+                                       {.y = half, .chord = chord, .slope = 2.0 * LW_PI}}};
+    lw_foil_craft craft = {.span = 2.0 * half, .chord = chord};
+    lw_foil_curves(&craft, &plate, NULL, (lw_wing_point){0});
+    return craft;
+}
 static double surface_lift(const double *a)
 {
-    const lw_lifting_line line = line_of((const double[]){a[0], 1.0});
-    const double alpha = 0.01;
-    return FIRST(wing(a[0], line.lift, line.drag, alpha, a[1]).lift) /
-           FIRST(wing(a[0], line.lift, line.drag, alpha, 1e3).lift);
+    const lw_foil_craft craft = under_surface(a);
+    const double deep = craft.slope.value[LW_CURVE_KNOTS - 1];
+    return FIRST(lw_curve_at(&craft.slope, lw_all(0.1 * a[1]))) / deep;
 }
 static double surface_drag(const double *a)
 {
-    const lw_lifting_line line = line_of((const double[]){a[0], 1.0});
-    return 1.0 + line.drag + FIRST(lw_surface_interference(lw_all(2.0 * a[1] / a[0])));
+    const lw_foil_craft craft = under_surface(a);
+    return FIRST(lw_curve_at(&craft.induced, lw_all(0.1 * a[1]))) * LW_PI * a[0];
 }
 static double surface_slope(const double *a)
 {

@@ -156,13 +156,15 @@ static double lift_off_speed(lw_craft craft, double heavier)
     while (fast - slow > 1e-6) {
         ask.start[0] = 0.5 * (slow + fast);
         const lw_answer answer = balance_one(&craft, &ask);
-        CHECK(is_found(&answer));
-        if (answer.flight.ride_height > clear) {
+        if (is_found(&answer) && answer.flight.ride_height > clear) {  // none just as she touches
             fast = ask.start[0];
         } else {
             slow = ask.start[0];
         }
     }
+    ask.start[0] = fast;
+    const lw_answer off = balance_one(&craft, &ask);
+    CHECK(is_found(&off) && off.outcome == LW_FLIES);
     return fast;
 }
 

@@ -7,11 +7,11 @@
 
 #include "lullwise/elementary.h"
 #include "lullwise/hull_form.h"
-#include "lullwise/planform.h"
 #include "lullwise/sail.h"
 #include "lullwise/section.h"
 #include "lullwise/strut.h"
 #include "lullwise/wind.h"
+#include "boat/foil_curves.h"
 #include "foil/friction.h"
 #include "solve/curve.h"
 
@@ -58,29 +58,37 @@ static lw_foil_craft foil_craft(const lw_foil *foil, const lw_strut *strut, doub
     const double S = foil_area(foil), c = S / foil->span, E = foil->flap_chord;
     const double thickness = 0.5 * (foil->thickness * foil->root_chord + strut->thickness * strut->chord);
     const double A = foil->span * foil->span / S;
-    const double a_0 = lw_section_slope_measured(USUAL_SPEED * c / nu);
-    const lw_lifting_line wing = lw_planform_lifting_line(
-        (lw_planform){.aspect = A, .taper = foil->tip_chord / foil->root_chord, .section_slope = a_0});
     const lw_flap flap = lw_flap_of(E);
     return (lw_foil_craft){
         .span = foil->span,
         .area = S,
         .chord = c,
         .aspect = A,
-        .section_slope = a_0,
-        .slope_planform = wing.lift,
-        .drag_planform = wing.drag,
         .zero_lift_angle = foil->zero_lift_angle,
         .greatest_lift = 0.9 * foil->greatest_lift,  // the middle of the span stalls first  [judged]
         .ideal_lift = foil->ideal_lift,
         .profile = profile_curve(c, lw_section_form_foil(foil->thickness), foil->laminar, nu),
-        .flap_lift = flap.angle_share * foil->flap_span,
         .flap_drag = flap_drag(foil),
         .flap_moment = flap.moment * foil->flap_span,
         .moment = CAMBER_MOMENT * foil->zero_lift_angle,
         .junction_drag = lw_strut_junction_area(thickness, thickness / (0.5 * (foil->root_chord + strut->chord))),
         .thickness = foil->thickness,
     };
+}
+
+// The foil's planform with the lift slope that sections were measured to have.
+static lw_wing wing_of(const lw_foil *foil, double nu)
+{
+    const double chord = foil_area(foil) / foil->span, half = 0.5 * foil->span;
+    const double a_0 = lw_section_slope_measured(USUAL_SPEED * chord / nu);
+    const lw_flap flap = lw_flap_of(foil->flap_chord);
+    lw_wing wing = {
+        .count = 2,
+        .station = {{.chord = foil->root_chord, .slope = a_0},
+                    {.y = half, .chord = foil->tip_chord, .slope = a_0}},
+        .flap = {.outer = half * foil->flap_span, .angle_share = flap.angle_share},
+    };
+    return wing;
 }
 
 static lw_strut_craft strut_craft(const lw_strut *strut, const lw_foil *foil, double nu)
@@ -245,7 +253,6 @@ void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_person *per
         .pin_arm = up + boat->linkage.pin_pivot_height,
         .rudder_x = boat->rudder_strut.x - x,
         .rudder_z = up - boat->rudder_strut.length,
-        .downwash_half = LW_PI / 8.0 * boat->main_foil.span,
         .wand_x = boat->linkage.wand_x - x,
         .wand_z = up + boat->linkage.wand_height,
         .windage = hull->windage_area,
@@ -263,6 +270,10 @@ void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_person *per
                   .rod = boat->linkage.rod},
         .medium = *medium,
     };
+    const lw_wing main = wing_of(&boat->main_foil, nu), rudder = wing_of(&boat->rudder_foil, nu);
+    lw_foil_curves(&craft->main_foil, &main, &rudder,
+                   (lw_wing_point){.x = craft->rudder_x, .z = craft->rudder_z});
+    lw_foil_curves(&craft->rudder_foil, &rudder, NULL, (lw_wing_point){0});
     place_people(craft, boat, person, up);
     craft->weight = LW_GRAVITY * (craft->hull_mass + craft->body_mass);
     wind_heights(craft, boat, medium);

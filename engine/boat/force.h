@@ -155,10 +155,9 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
     lw_sum_add(sum, main_at, main);
     sum->moment.y -= loads->main.moment;
 
-    const lw_lanes downwash =
-        loads->main.coefficient *
-        lw_surface_downwash(craft->main_foil.area, craft->downwash_half, shift - craft->rudder_x,
-                            lw_lanes_max(loads->main_depth + loads->rudder_depth, zero));
+    const lw_lanes downwash = loads->main.coefficient *
+                              lw_curve_read(&craft->main_foil.downwash,
+                                            lw_knot_of(0.0, LW_DEPTH_STEP, loads->main_depth));
     loads->rudder = lw_foil_force(&craft->rudder_foil, rho,
                                   (lw_foil_flow){.forward = u.x, .upward = u.z,
                                                  .at_speed = at_speed,

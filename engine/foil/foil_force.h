@@ -5,7 +5,6 @@
 #define LW_FOIL_FORCE_H
 
 #include "lullwise/craft.h"
-#include "foil/surface.h"
 #include "solve/curve.h"
 #include "solve/elementary.h"
 #include "solve/lanes.h"
@@ -58,24 +57,23 @@ LW_INLINE lw_lanes lw_foil_wetted(const lw_foil_craft *foil, lw_lanes depth, lw_
 
 // Forces on a foil.
 //
-//     a   = a_0 K / (1 + a_0 K (1 + tau + sigma) / (pi A))                  [glauert-1926]
-//     C_L = a (alpha - alpha_0 + eta tau_f delta), bent at the stall
-//     C_D = 2 C_f form + k (C_L - C_Li)^2 + flap + C_L^2 (1 + delta + sigma) / (pi A)
+//     C_L = a(h) (alpha - alpha_0 + eta tau_f delta), bent at the stall
+//     C_D = 2 C_f form + k (C_L - C_Li)^2 + flap + k_i(h) C_L^2
 //
-// K and sigma carry the free surface (surface.h).
+// The slope a and the induced drag k_i follow the depth h, as a lattice under the surface found them
+// when the craft was prepared (boat/foil_curves.c).
 // Holds for    U / sqrt(g h) above about 3; angles within 25 deg.
 // Leaves out   the foil's own waves, unsteady lift, load shift along a heeled span.
 LW_INLINE lw_foil_load lw_foil_force(const lw_foil_craft *foil, double density, lw_foil_flow flow)
 {
-    const double A = foil->aspect, c = foil->chord, per_pi_A = 1.0 / (LW_PI * A);
+    const double c = foil->chord;
     const lw_lanes u = flow.forward, w = flow.upward;
     const lw_lanes q = 0.5 * density * (u * u + w * w);
 
     // the surface above
-    const lw_lanes h = lw_lanes_max(flow.depth, lw_all(0.0));
-    const lw_lanes sigma = lw_surface_interference(2.0 / foil->span * h);
-    const lw_lanes tau = foil->slope_planform + sigma;
-    const lw_lanes a = lw_surface_slope(foil->section_slope, (1.0 / c) * h, (1.0 + tau) * per_pi_A);
+    const lw_knot at_depth = lw_knot_of(0.0, LW_DEPTH_STEP, flow.depth);
+    const lw_lanes a = lw_curve_read(&foil->slope, at_depth);
+    const lw_lanes k_i = lw_curve_read(&foil->induced, at_depth);
 
     // lift, with the flap raising the angle and half as much the greatest lift  [judged]
     const lw_lanes eta = lw_foil_flap_effect(flow.flap);
@@ -92,8 +90,7 @@ LW_INLINE lw_foil_load lw_foil_force(const lw_foil_craft *foil, double density, 
     const lw_lanes sin_2 = flow.flap * flow.flap;  // within 1 % of sin^2 below 10 deg
     const lw_lanes over = lw_lanes_max(lw_lanes_abs(share) - 0.9, lw_all(0.0));  // past the stall
     const lw_lanes C_D = lw_curve_read(&foil->profile, flow.at_speed) + k * off * off + foil->flap_drag * sin_2 +
-                         C_L * C_L * (1.0 + foil->drag_planform + sigma) * per_pi_A +
-                         0.5 * over * over;
+                         k_i * C_L * C_L + 0.5 * over * over;
 
     const lw_lanes qS = q * foil->area * lw_foil_wetted(foil, flow.depth, flow.tip_rise);
     const lw_lanes c_m = foil->moment + foil->flap_moment * eta * flow.flap;

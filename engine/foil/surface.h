@@ -1,4 +1,5 @@
-// surface.h - what the free surface above does to a foil at speed: an image of the same circulation.
+// surface.h - closed forms of what the free surface does to a foil at speed; a craft is prepared with
+// a lattice instead (boat/foil_curves.c), and the tests hold one against the other.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_SURFACE_H
@@ -17,18 +18,6 @@ LW_INLINE lw_lanes lw_surface_slope_factor(lw_lanes depth_in_chords)
 {
     const lw_lanes h_2 = 16.0 * depth_in_chords * depth_in_chords;
     return (1.0 + h_2) / (2.0 + h_2);
-}
-
-// Lift slope of a wing below the surface, from that of its section and what its span takes away:
-//
-//     a = a_0 K / (1 + a_0 K n),   n = (1 + tau + sigma) / (pi A)
-//
-// written with one division.
-LW_INLINE lw_lanes lw_surface_slope(double section_slope, lw_lanes depth_in_chords, lw_lanes span_loss)
-{
-    const lw_lanes h_2 = 16.0 * depth_in_chords * depth_in_chords;
-    const lw_lanes part = section_slope * (1.0 + h_2);
-    return part / (2.0 + h_2 + part * span_loss);
 }
 
 // Interference of two equal elliptic loads, one above the other, in the induced drag of each:

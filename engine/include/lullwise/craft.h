@@ -16,18 +16,21 @@
 #define LW_SPEED_STEP  (4.5 / (LW_CURVE_KNOTS - 1))
 #define LW_HULL_STRIPS 6
 
+// Knots of the curves over a foil's depth: 0 to 1.5 m.
+#define LW_DEPTH_STEP (1.5 / (LW_CURVE_KNOTS - 1))
+
 // A foil as prepared from its measurements: all that does not change in flight.
 typedef struct lw_foil_craft {
     double span, area, chord;     // b, S [m^2], mean chord c [m]
     double aspect;                // A = b^2 / S
-    double section_slope;         // a_0  [1/rad]
-    double slope_planform;        // tau  of the lifting line
-    double drag_planform;         // delta
+    lw_curve slope;               // a over depth [m]: d C_L / d alpha [1/rad]
+    lw_curve induced;             // k over depth [m]: C_Di / C_L^2
+    lw_curve downwash;            // over depth [m]: downwash at the foil behind / C_L
     double zero_lift_angle;       // [rad]
     double greatest_lift;         // C_Lmax of the whole foil, flap in line
     double ideal_lift;            // C_Li
     lw_curve profile;             // section drag over ln V: 2 C_f form
-    double flap_lift;             // tau_f b_f/b: angle worth of flap angle, thin aerofoil
+    double flap_lift;             // angle of the whole foil worth a unit of flap angle, thin aerofoil
     double flap_drag;             // factor of sin^2 of the flap angle
     double flap_moment;           // d c_m / d flap, about the quarter chord
     double moment;                // c_m0 about the quarter chord
@@ -97,7 +100,6 @@ typedef struct lw_craft {
     double pin_middle;                    // incidence at which the strut stands square [rad]
     double pin_arm;                       // foil below the bearing that the pin turns it about [m]
     double rudder_x, rudder_z;            // rudder foil's quarter chord [m]
-    double downwash_half;                 // pi b / 8 of the main foil [m]
     double wand_x, wand_z;                // pivot [m]
     double windage, windage_z;            // drag area of boat [m^2], its middle [m]
     double body_windage;                  // drag area of the sailor [m^2]

@@ -1,0 +1,51 @@
+// foil_curves.c - slope, induced drag and downwash of a foil over its depth, by a lattice.
+// SPDX-License-Identifier: MIT
+
+#include "boat/foil_curves.h"
+
+#include <math.h>
+
+#include "solve/curve.h"
+
+#define LEAST_DEPTH 0.005  // [m]
+
+lw_wing_mesh lw_foil_mesh(double depth_in_chords)
+{
+    return (lw_wing_mesh){LW_WING_LATTICE, LW_WING_COSINE, 24, depth_in_chords < 1.5 ? 4 : 1};
+}
+
+static void at_depth(const lw_wing_lattice *lattice, lw_foil_craft *foil, int i,
+                     const lw_wing *behind, lw_wing_point at)
+{
+    const lw_wing_slopes slopes = lw_wing_slopes_of(lattice);
+    lw_wing_load load;
+    lw_wing_load_at(lattice, (lw_wing_flow){.alpha = 0.1}, &load);
+    foil->slope.value[i] = slopes.lift;
+    foil->induced.value[i] = load.drag / (load.lift * load.lift);
+    foil->flap_lift = slopes.flap / slopes.lift;  // alike at every depth within 0.3 %: the last stands
+    if (behind) {
+        foil->downwash.value[i] = -lw_wing_wash_over(lattice, &load, behind, at) / load.lift;
+    }
+}
+
+// Flat at the ends, beyond which the curve stands still: no corner as a foil comes out.
+static void smooth(lw_curve *curve)
+{
+    lw_curve_smooth(curve);
+    curve->slope[0] = curve->slope[LW_CURVE_KNOTS - 1] = 0.0;
+}
+
+void lw_foil_curves(lw_foil_craft *foil, const lw_wing *wing, const lw_wing *behind,
+                    lw_wing_point at)
+{
+    lw_wing_lattice lattice;
+    foil->slope = foil->induced = foil->downwash = (lw_curve){.step = LW_DEPTH_STEP};
+    for (int i = 0; i < LW_CURVE_KNOTS; i++) {
+        const lw_wing_place place = {.depth = fmax(i * LW_DEPTH_STEP, LEAST_DEPTH)};
+        const lw_wing_status status = lw_wing_lay(&lattice, wing, lw_foil_mesh(place.depth / foil->chord), place);
+        if (status != LW_WING_OK) continue;  // no lift at a depth that has no solution
+        at_depth(&lattice, foil, i, behind, at);
+    }
+    lw_curve *const curves[] = {&foil->slope, &foil->induced, &foil->downwash};
+    for (int i = 0; i < 3; i++) smooth(curves[i]);
+}

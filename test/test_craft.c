@@ -1,0 +1,82 @@
+// test_craft.c - claims about a prepared craft: its curves against the lattice they came from.
+// SPDX-License-Identifier: MIT
+
+#include <stdio.h>
+
+#include "boat/foil_curves.h"
+#include "solve/curve.h"
+#include "test/check.h"
+
+static lw_wing foil(double width, double root, double tip)
+{
+    return (lw_wing){.count = 2,
+                     .station = {{.chord = root, .slope = 5.85},
+                                 {.y = 0.5 * width, .chord = tip, .slope = 5.85}},
+                     .flap = {.outer = 0.45 * width, .angle_share = 0.66}};
+}
+
+static const lw_wing_point behind = {.x = -2.1, .z = -0.05};
+
+typedef struct off {
+    double slope, induced, downwash;
+} off;
+
+// Largest error of the curves against a lattice of the given mesh, over depths from `least` [m].
+static off largest_off(lw_wing_mesh mesh, double least)
+{
+    static lw_wing_lattice lattice;
+    const lw_wing main = foil(0.96, 0.104, 0.062), rudder = foil(0.72, 0.09, 0.055);
+    lw_foil_craft craft = {.span = 0.96, .chord = 0.083};
+    lw_foil_curves(&craft, &main, &rudder, behind);
+    off most = {0};
+    random_stream stream = {7};
+    for (int run = 0; run < 60; run++) {
+        const double depth = random_between(&stream, least, 1.4);
+        CHECK(lw_wing_lay(&lattice, &main, mesh, (lw_wing_place){.depth = depth}) == LW_WING_OK);
+        lw_wing_load load;
+        lw_wing_load_at(&lattice, (lw_wing_flow){.alpha = 0.1}, &load);
+        const double C_L = load.lift, a = lw_wing_slopes_of(&lattice).lift;
+        const double k = load.drag / (C_L * C_L);
+        const double e = -lw_wing_wash_over(&lattice, &load, &rudder, behind) / C_L;
+        const lw_lanes h = lw_all(depth);
+        most.slope = fmax(most.slope, fabs(lw_curve_at(&craft.slope, h)[0] / a - 1.0));
+        most.induced = fmax(most.induced, fabs(lw_curve_at(&craft.induced, h)[0] / k - 1.0));
+        most.downwash = fmax(most.downwash, fabs(lw_curve_at(&craft.downwash, h)[0] / e - 1.0));
+    }
+    return most;
+}
+
+TEST_FUNCTION(curves_keep_within_a_thousandth_of_the_lattice_they_came_from)
+{
+    const off most = largest_off(lw_foil_mesh(9.0), 0.2);
+    printf("  curve against its own lattice:   slope %.4f %%, induced %.4f %%, downwash %.4f %%\n",
+           100.0 * most.slope, 100.0 * most.induced, 100.0 * most.downwash);
+    CHECK(most.slope < 1e-3 && most.induced < 1e-3 && most.downwash < 2e-3);
+}
+
+TEST_FUNCTION(curves_keep_within_one_part_in_a_hundred_of_a_fine_lattice)
+{
+    const off most = largest_off(lw_wing_mesh_usual(), 0.1);
+    printf("  curve against a lattice of 32 x 4: slope %.2f %%, induced %.2f %%, downwash %.2f %%\n",
+           100.0 * most.slope, 100.0 * most.induced, 100.0 * most.downwash);
+    CHECK(most.slope < 0.01 && most.induced < 0.01 && most.downwash < 0.01);
+}
+
+TEST_FUNCTION(flap_is_worth_the_same_angle_at_every_depth)
+{
+    const lw_wing main = foil(0.96, 0.104, 0.062);
+    lw_foil_craft craft = {.span = 0.96, .chord = 0.083};
+    lw_foil_curves(&craft, &main, NULL, (lw_wing_point){0});
+    CHECK_RELATIVE(craft.flap_lift, 0.66 * 0.97, 0.03);  // more than 0.9: its load spreads outboard
+    CHECK(craft.downwash.value[10] == 0.0);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(curves_keep_within_a_thousandth_of_the_lattice_they_came_from),
+        TEST(curves_keep_within_one_part_in_a_hundred_of_a_fine_lattice),
+        TEST(flap_is_worth_the_same_angle_at_every_depth),
+    };
+    return RUN_TESTS(tests);
+}
