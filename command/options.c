@@ -22,6 +22,12 @@ static const lw_quantity turns_row = {
     .key = "turns", .unit = LW_UNIT_TURN, .min = -50.0, .max = 50.0, .decimals = 1};
 static const lw_quantity puff_row = {
     .key = "puff", .unit = LW_UNIT_KN, .min = 0.0, .max = 20.0, .decimals = 1};
+static const lw_quantity speed_row = {
+    .key = "speed", .unit = LW_UNIT_KN, .min = 0.2, .max = 80.0, .decimals = 1};
+static const lw_quantity froude_row = {
+    .key = "froude", .unit = LW_UNIT_NONE, .min = 0.05, .max = 3.0, .decimals = 2};
+static const lw_quantity length_row = {
+    .key = "length", .unit = LW_UNIT_M, .min = 0.2, .max = 20.0, .decimals = 2};
 
 static const lw_option list[] = {
     {"help",    'h', NULL,        NULL, "Show this help."},
@@ -47,6 +53,12 @@ static const lw_option list[] = {
     {"aim",     0,   "WORD",      NULL, "race, steady or easy, instead of the day's aim."},
     {"against", 0,   "KEY=VALUE", NULL, "Answer twice, side by side: as things are, and with this "
                                         "value changed. May be given again."},
+    {"speed",   0,   "SPEEDS",    &speed_row, "Through the water: one, or from:to:step, as in "
+                                        "--speed '1:8:0.5 kn'."},
+    {"froude",  0,   "NUMBERS",   &froude_row, "Froude numbers on the length, instead of speeds: "
+                                        "one, or from:to:step, as in --froude 0.25:1.0:0.05."},
+    {"wigley",  0,   NULL,        NULL, "A mathematical hull instead of a boat's."},
+    {"length",  0,   "LENGTH",    &length_row, "Of the mathematical hull, as in --length '3 m'."},
     {"output",  'o', "FILE",      NULL, "Write to this file instead of standard output."},
     {"force",   0,   NULL,        NULL, "Replace the file if it is there already."},
     {"json",    0,   NULL,        NULL, "Answer in JSON."},

@@ -1,0 +1,218 @@
+// hull.c - `lullwise hull`: a hull afloat, and the resistance that it meets at each speed.
+// SPDX-License-Identifier: MIT
+
+#include <math.h>
+#include <stdlib.h>
+
+#include "command/columns.h"
+#include "command/command.h"
+#include "command/given.h"
+#include "command/hull_answer.h"
+#include "command/print.h"
+#include "records/json.h"
+
+#define FREEBOARD 0.3  // of the hull's length at most: so that no sinkage meets the deck
+
+typedef struct asked {
+    lw_inputs inputs;
+    lw_medium medium;
+    lw_hull_shape shape;
+    lw_hull_cut cut;
+    lw_afloat afloat;
+    bool is_wigley, has_place;
+    double length, place;
+    double form_factor;
+    lw_steps speeds;
+    lw_drive at[LW_STEPS_MOST];
+} asked;
+
+static const lw_bounds unbounded = {0};
+
+// Wigley's hull of usual proportions: B = L / 10, T = L / 16.
+static lw_hull_status wigley(asked *a)
+{
+    const lw_hull_form form = {a->length, 0.1 * a->length, 0.0625 * a->length};
+    const lw_hull_status status = lw_hull_shape_wigley(&a->shape, form, 0.05 * a->length);
+    if (status != LW_HULL_OK) return status;
+    return lw_hull_cut_at(&a->cut, &a->shape, (lw_hull_attitude){form.draft, 0.0});
+}
+
+// The boat's hull from its dimensions, with boat and sailor aboard; level unless the sailor's place
+// was given, by which it then trims.
+static lw_hull_status measured(asked *a)
+{
+    const lw_hull *hull = &a->inputs.boat.hull;
+    const lw_person *person = &a->inputs.sailor.person;
+    const double sailor = person->mass + person->gear, mass = hull->mass + sailor;
+    const double volume = mass / a->medium.water_density;
+    const lw_hull_dimensions dimensions = {.length = hull->length,
+                                           .beam = hull->beam,
+                                           .draft = hull->draft,
+                                           .transom_beam = hull->transom_beam,
+                                           .block = hull->block,
+                                           .waterplane = hull->waterplane,
+                                           .freeboard = FREEBOARD * hull->length};
+    a->form_factor = hull->form_factor;
+    const lw_hull_status status = lw_hull_shape_of_dimensions(&a->shape, dimensions);
+    if (status != LW_HULL_OK) return status;
+    if (!a->has_place) return lw_hull_float_level(&a->cut, &a->shape, volume);
+    const double x = (hull->mass * hull->centre_x + sailor * a->place) / mass;
+    return lw_hull_float(&a->cut, &a->shape, volume, x);
+}
+
+// Speeds as given, from Froude numbers where those were; without either a usual row of them.
+static bool read_speeds(asked *a, const lw_options *options)
+{
+    const double unit = sqrt(LW_GRAVITY * a->cut.floating.length);
+    const bool has_froude = lw_options_has(options, "froude");
+    if (has_froude && lw_options_has(options, "speed")) {
+        lw_print_complaint("hull", "--froude and --speed both give the speeds; leave one out");
+        return false;
+    }
+    if (lw_options_has(options, "speed"))
+        return lw_steps_given(&a->speeds, options, "speed", false);
+    a->speeds.count = 17;
+    for (int i = 0; i < a->speeds.count; i++) a->speeds.value[i] = 0.2 + 0.05 * i;
+    if (!lw_steps_given(&a->speeds, options, "froude", true)) return false;
+    for (int i = 0; i < a->speeds.count; i++) a->speeds.value[i] *= unit;
+    return true;
+}
+
+// Sentences on where the theory leaves its grounds.
+#define NOTES_MOST  3
+#define NOTE_LENGTH 200
+static int notes_of(const asked *a, char notes[NOTES_MOST][NOTE_LENGTH])
+{
+    int count = 0;
+    const double slender = a->afloat.beam / a->afloat.length;
+    const double slowest = fmin(a->at[0].froude, a->at[a->speeds.count - 1].froude);
+    const double fastest = fmax(a->at[0].froude, a->at[a->speeds.count - 1].froude);
+    if (!a->is_wigley)
+        LW_FIT(notes[count++],
+               "The lines between the measured dimensions are our own: the dimensions are "
+               "known, the shape is judged.");
+    if (slender > 0.15)
+        LW_FIT(notes[count++],
+               "The hull is %.2f of its length wide; thin-ship theory holds to 0.15.", slender);
+    if (slowest < 0.15 || fastest > 1.5)
+        LW_FIT(notes[count++],
+               "Wave resistance holds for Froude numbers from 0.15 to 1.5; below 0.1 its "
+               "coefficient is that at 0.1.");
+    return count;
+}
+
+static lw_list curve_of(const asked *a)
+{
+    return (lw_list){&lw_drive_table, a->at, sizeof a->at[0], a->speeds.count};
+}
+
+static const char *name_of(const asked *a)
+{
+    return a->is_wigley ? "Wigley's hull" : a->inputs.boat.name;
+}
+
+static json_t *answer_json(const asked *a)
+{
+    char notes[NOTES_MOST][NOTE_LENGTH];
+    json_t *list = json_array();
+    const int count = notes_of(a, notes);
+    for (int i = 0; i < count; i++) json_array_append_new(list, json_string(notes[i]));
+    return json_pack(
+        "{s:s, s:f, s:f, s:o, s:o, s:o, s:{s:o, s:o, s:s, s:s}}", "hull", name_of(a),
+        "water_density", a->medium.water_density, "form_factor", a->form_factor, "afloat",
+        lw_table_json(&lw_afloat_table, &a->afloat), "curve", lw_list_json(curve_of(a)), "notes",
+        list, "units", "afloat", lw_table_units_json(&lw_afloat_table), "curve",
+        lw_table_units_json(&lw_drive_table), "water_density", "kg/m3", "form_factor", "");
+}
+
+static void print_text(const asked *a)
+{
+    char text[300], notes[NOTES_MOST][NOTE_LENGTH];
+    if (a->is_wigley)
+        LW_FIT(text, "Wigley's hull, B = L/10, T = L/16, %.2f m long.", a->length);
+    else
+        LW_FIT(text, "%s with %s aboard, %s.", name_of(a), a->inputs.sailor.name,
+               a->has_place ? "trimmed by where the sailor sits" : "level");
+    lw_print_wrapped(stdout, text, 0, 0);
+    puts("\nAfloat");
+    lw_members_print(stdout, &lw_afloat_table, &a->afloat);
+    LW_FIT(text,
+           "Resistance: friction by the line of the towing tanks, form factor %.2f; waves by "
+           "thin-ship theory",
+           a->form_factor);
+    putchar('\n');
+    lw_print_wrapped(stdout, text, 0, 2);
+    lw_columns_print(stdout, curve_of(a),
+                     "froude speed friction waves total of_weight friction_coefficient "
+                     "wave_coefficient total_coefficient");
+    const int count = notes_of(a, notes);
+    if (count) putchar('\n');
+    for (int i = 0; i < count; i++) lw_print_wrapped(stdout, notes[i], 0, 2);
+}
+
+static bool read_options(asked *a, const lw_options *options)
+{
+    const lw_boat *boat = &a->inputs.boat;
+    const lw_bounds along = {boat->place.aft_x, boat->place.forward_x, "the boat"};
+    a->is_wigley = lw_options_has(options, "wigley");
+    a->has_place = lw_options_has(options, "place");
+    a->length = 3.0;
+    if (a->is_wigley && (lw_options_has(options, "boat") || a->has_place)) {
+        lw_print_complaint("hull", "--wigley is a hull of its own: leave out --%s",
+                           a->has_place ? "place" : "boat");
+        return false;
+    }
+    if (!a->is_wigley && lw_options_has(options, "length")) {
+        lw_print_complaint("hull",
+                           "--length goes with --wigley; a boat's is set by "
+                           "--set hull.length='3.4 m'");
+        return false;
+    }
+    return lw_given_number(options, "length", unbounded, &a->length) &&
+           lw_given_number(options, "place", along, &a->place);
+}
+
+static lw_exit run(const lw_options *options)
+{
+    int pin;
+    lw_exit ended = LW_EXIT_WRONG_INPUT;
+    asked *a = calloc(1, sizeof *a);
+    if (!a) {
+        lw_print_complaint("hull", "there is not enough memory");
+        return LW_EXIT_NO_ANSWER;
+    }
+    if (lw_given(&a->inputs, &pin, options) && read_options(a, options)) {
+        a->medium = lw_medium_of(&a->inputs.day);
+        const lw_hull_status status = a->is_wigley ? wigley(a) : measured(a);
+        if (status != LW_HULL_OK) {
+            lw_print_complaint("hull", "%s: %s", name_of(a), lw_hull_status_text(status));
+            ended = LW_EXIT_NO_ANSWER;
+        } else if (read_speeds(a, options)) {
+            const lw_driven_in water = {a->medium.water_density, a->medium.water_viscosity,
+                                        a->form_factor};
+            a->afloat = lw_afloat_of(&a->cut, water.density);
+            for (int i = 0; i < a->speeds.count; i++)
+                a->at[i] = lw_drive_at(&a->cut, water, a->speeds.value[i]);
+            if (lw_options_has(options, "json"))
+                lw_json_write(answer_json(a), stdout);
+            else
+                print_text(a);
+            ended = LW_EXIT_FINE;
+        }
+    }
+    free(a);
+    return ended;
+}
+
+const lw_command lw_command_hull = {
+    .name = "hull",
+    .summary = "A hull afloat, and its resistance at each speed: friction and waves.",
+    .operands = "",
+    .takes = "boat sailor day set place wigley length speed froude json",
+    .doc =
+        "Floats the boat's hull with the sailor aboard, level or with --place as that trims it, "
+        "and works out friction and wave resistance over the speeds of --speed, as in --speed "
+        "'1:8:0.5 kn', or of --froude, as in --froude 0.25:1.0:0.05. --wigley takes a "
+        "mathematical hull, for checks. Ends with 1 when the hull does not float so.",
+    .run = run,
+};
