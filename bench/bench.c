@@ -14,6 +14,7 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include "bench/linear.h"
 #include "bench/scalar.h"
 #include "bench/stopwatch.h"
 #include "flight/balance.h"
@@ -231,6 +232,7 @@ int main(void)
     } else {
         printf("the demo day cannot be read\n");
     }
+    bench_linear();
     bench_memory(LW_PROGRAM);
     return 0;
 }

@@ -11,7 +11,7 @@ test="$run libcmocka-dev libcminpack-dev libmpfr-dev clang-14 lld-14 wasi-libc
 case "$1" in
     run) wanted=$run ;;
     test) wanted=$test; command -v node >/dev/null || wanted="$wanted nodejs" ;;
-    bench) wanted="$run libcminpack-dev" ;;
+    bench) wanted="$run libcminpack-dev liblapack-dev" ;;
     fuzz) wanted="$run clang-14 libclang-rt-14-dev" ;;
     check) wanted="$test clang-tidy-14 cppcheck clang-format-14" ;;
     format) wanted="clang-format-14" ;;
