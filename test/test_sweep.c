@@ -18,7 +18,7 @@
 #define OUTLOOKS  40
 #endif
 
-#define EACH 20  // questions of one boat, asked together
+#define EACH 40  // questions of one boat, asked together
 
 static bool is_finite(const double *x, size_t n)
 {

@@ -11,7 +11,7 @@
 
 lw_wing_mesh lw_foil_mesh(double depth_in_chords)
 {
-    return (lw_wing_mesh){LW_WING_LATTICE, LW_WING_COSINE, 24, depth_in_chords < 1.5 ? 4 : 1};
+    return (lw_wing_mesh){LW_WING_LATTICE, LW_WING_COSINE, 24, depth_in_chords < 1.5 ? 2 : 1};
 }
 
 static void at_depth(const lw_wing_lattice *lattice, lw_foil_craft *foil, int i,

@@ -7,7 +7,7 @@
 #include "lullwise/craft.h"
 #include "lullwise/wing_lattice.h"
 
-// The lattice a craft is prepared with: one row of 24 strips, and four where the surface is nearer
+// The lattice a craft is prepared with: one row of 24 strips, and two where the surface is nearer
 // than a chord and a half. Within 0.4 % of four rows of 32 from 0.1 m down (test/test_craft.c).
 lw_wing_mesh lw_foil_mesh(double depth_in_chords);
 
