@@ -14,6 +14,7 @@
     X(fly)                 \
     X(range)               \
     X(pick)                \
+    X(foil)                \
     X(hull)                \
     X(quantities)
 // clang-format on

@@ -28,6 +28,14 @@ static const lw_quantity froude_row = {
     .key = "froude", .unit = LW_UNIT_NONE, .min = 0.05, .max = 3.0, .decimals = 2};
 static const lw_quantity length_row = {
     .key = "length", .unit = LW_UNIT_M, .min = 0.2, .max = 20.0, .decimals = 2};
+static const lw_quantity alpha_row = {
+    .key = "alpha", .unit = LW_UNIT_DEG, .min = -30.0, .max = 30.0, .decimals = 2};
+static const lw_quantity flap_row = {
+    .key = "flap", .unit = LW_UNIT_DEG, .min = -30.0, .max = 30.0, .decimals = 1};
+static const lw_quantity flap_chord_row = {
+    .key = "flap-chord", .unit = LW_UNIT_NONE, .min = 0.05, .max = 0.6, .decimals = 2};
+static const lw_quantity depth_row = {
+    .key = "depth", .unit = LW_UNIT_M, .min = 0.0, .max = 10.0, .decimals = 2};
 
 static const lw_option list[] = {
     {"help",    'h', NULL,        NULL, "Show this help."},
@@ -53,6 +61,17 @@ static const lw_option list[] = {
     {"aim",     0,   "WORD",      NULL, "race, steady or easy, instead of the day's aim."},
     {"against", 0,   "KEY=VALUE", NULL, "Answer twice, side by side: as things are, and with this "
                                         "value changed. May be given again."},
+    {"section", 0,   "NAME|FILE", NULL, "The foil's section: a designation, as in --section "
+                                        "'NACA 2412', or a file of x and y."},
+    {"alpha",   0,   "ANGLES",    &alpha_row, "Angles of attack in degrees: one, or from:to:step, "
+                                        "as in --alpha -4:12:1."},
+    {"flap",    0,   "ANGLE",     &flap_row, "Flap, trailing edge down positive, as in --flap "
+                                        "'5 deg'."},
+    {"flap-chord", 0, "PART",     &flap_chord_row, "Of the chord that is flap, as in --flap-chord "
+                                        "0.3, which is taken without it."},
+    {"depth",   0,   "LENGTH",    &depth_row, "Of the foil below the surface, as in --depth "
+                                        "'0.5 m', which is taken without it."},
+    {"svg",     0,   "FILE",      NULL, "Also draw it as a picture into this file."},
     {"speed",   0,   "SPEEDS",    &speed_row, "Through the water: one, or from:to:step, as in "
                                         "--speed '1:8:0.5 kn'."},
     {"froude",  0,   "NUMBERS",   &froude_row, "Froude numbers on the length, instead of speeds: "

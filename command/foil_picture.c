@@ -1,0 +1,112 @@
+// foil_picture.c - a picture of a section: its pressures, and its lift at every angle.
+// SPDX-License-Identifier: MIT
+
+#include "command/foil_picture.h"
+
+#include <math.h>
+
+#include "command/plot.h"
+
+#define WIDTH  820.0
+#define HEIGHT 860.0
+#define LEFT   70.0
+#define CURVES 4
+
+// Which of the points have their pressures shown: spread over all, the ends among them.
+static int chosen(int count, int which[CURVES])
+{
+    const int most = count < CURVES ? count : CURVES;
+    for (int i = 0; i < most; i++)
+        which[i] = most > 1 ? (i * (count - 1) + (most - 1) / 2) / (most - 1) : 0;
+    return most;
+}
+
+// The section to scale along the plot's chord, its top at a height of the page.
+static void draw_outline(const lw_plot *plot, const lw_profile *profile, double top)
+{
+    lw_svg_point points[LW_NODES_MOST];
+    const double chord = lw_plot_place(plot, 1.0, 0.0).x - lw_plot_place(plot, 0.0, 0.0).x;
+    double most = -INFINITY;
+    for (int i = 0; i < profile->count; i++) most = fmax(most, profile->y[i]);
+    for (int i = 0; i < profile->count; i++) {
+        points[i].x = lw_plot_place(plot, profile->x[i], 0.0).x;
+        points[i].y = top + chord * (most - profile->y[i]);
+    }
+    lw_svg_path(plot->out, points, profile->count,
+                (lw_svg_stroke){.width = 1.4, .colour = "#222", .fill = "#eef3f7"});
+}
+
+static void draw_pressures(FILE *out, const lw_section_picture *p)
+{
+    static double pressures[CURVES][LW_NODES_MOST];
+    const lw_profile *profile = &p->flow->profile;
+    int which[CURVES];
+    double least = 0.0;
+    const int curves = chosen(p->count, which);
+    for (int k = 0; k < curves; k++) {
+        lw_section_pressures(p->flow, p->points[which[k]].alpha, pressures[k]);
+        for (int i = 0; i < profile->count; i++) least = fmin(least, pressures[k][i]);
+    }
+    lw_plot plot = {.out = out,
+                    .corner = {LEFT, 74.0},
+                    .width = WIDTH - LEFT - 30.0,
+                    .height = 300.0,
+                    .x = {0.0, 1.0, 0.1, 1, false, "along the chord from the nose [chords]"},
+                    .y = lw_axis_over(least, 1.0, 6, "pressure coefficient, suction up")};
+    plot.y.is_reversed = true;
+    lw_plot_frame(&plot);
+    for (int k = 0; k < curves; k++) {
+        char text[48];
+        lw_plot_curve(&plot, profile->x, pressures[k], profile->count, k);
+        LW_FIT(text, "%.1f deg", p->points[which[k]].alpha / LW_DEG + 0.0);
+        lw_plot_key(&plot, k, k, text);
+    }
+    draw_outline(&plot, profile, plot.corner.y + plot.height + 46.0);
+}
+
+typedef struct panel {
+    lw_svg_point corner;
+    const char *x_label, *y_label;
+} panel;
+
+static void draw_panel(FILE *out, panel where, const double *x, const double *y, int count)
+{
+    double x_low = INFINITY, x_high = -INFINITY, y_low = INFINITY, y_high = -INFINITY;
+    for (int i = 0; i < count; i++) {
+        if (!isfinite(x[i]) || !isfinite(y[i])) continue;
+        x_low = fmin(x_low, x[i]), x_high = fmax(x_high, x[i]);
+        y_low = fmin(y_low, y[i]), y_high = fmax(y_high, y[i]);
+    }
+    if (!isfinite(x_low)) x_low = y_low = 0.0, x_high = y_high = 1.0;
+    const lw_plot plot = {.out = out,
+                          .corner = where.corner,
+                          .width = 300.0,
+                          .height = 260.0,
+                          .x = lw_axis_over(x_low, x_high, 5, where.x_label),
+                          .y = lw_axis_over(y_low, y_high, 6, where.y_label)};
+    lw_plot_frame(&plot);
+    lw_plot_curve(&plot, x, y, count, 0);
+}
+
+void lw_section_draw(FILE *out, const lw_section_picture *p)
+{
+    double alpha[LW_STEPS_MOST], lift[LW_STEPS_MOST], least[LW_STEPS_MOST];
+    for (int i = 0; i < p->count; i++) {
+        alpha[i] = p->points[i].alpha / LW_DEG;
+        lift[i] = p->points[i].lift;
+        least[i] = -p->points[i].least_pressure;
+    }
+    lw_svg_begin(out, WIDTH, HEIGHT, p->title);
+    lw_svg_text(out, (lw_svg_point){LEFT, 30.0}, (lw_svg_words){.size = 18.0}, p->title);
+    lw_svg_text(out, (lw_svg_point){LEFT, 52.0}, (lw_svg_words){.size = 13.0, .colour = "#555"},
+                p->subtitle);
+    draw_pressures(out, p);
+    draw_panel(out, (panel){{LEFT, 550.0}, "angle of attack [deg]", "lift coefficient"}, alpha,
+               lift, p->count);
+    draw_panel(
+        out,
+        (panel){
+            {WIDTH - 330.0, 550.0}, "lowest pressure coefficient, as suction", "lift coefficient"},
+        least, lift, p->count);
+    lw_svg_end(out);
+}

@@ -1,0 +1,37 @@
+// svg.h - pictures as SVG: lines, paths and words.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_SVG_H
+#define LW_SVG_H
+
+#include <stdio.h>
+
+typedef struct lw_svg_point {
+    double x, y;  // to the right and down
+} lw_svg_point;
+
+typedef struct lw_svg_words {
+    double size;
+    const char *anchor;  // "start", "middle" or "end"
+    double turn;         // [deg] clockwise
+    const char *colour;
+} lw_svg_words;
+
+typedef struct lw_svg_stroke {
+    double width;
+    const char *colour;
+    const char *dashes;  // "4 2"; NULL: none
+    const char *fill;    // NULL: none
+} lw_svg_stroke;
+
+// A white page; the title is for those who cannot see it.
+void lw_svg_begin(FILE *out, double width, double height, const char *title);
+void lw_svg_end(FILE *out);
+
+void lw_svg_text(FILE *out, lw_svg_point at, lw_svg_words how, const char *text);
+void lw_svg_line(FILE *out, lw_svg_point from, lw_svg_point to, lw_svg_stroke how);
+
+// Points that are no numbers leave a gap.
+void lw_svg_path(FILE *out, const lw_svg_point *points, int count, lw_svg_stroke how);
+
+#endif
