@@ -36,6 +36,8 @@ static const lw_quantity flap_chord_row = {
     .key = "flap-chord", .unit = LW_UNIT_NONE, .min = 0.05, .max = 0.6, .decimals = 2};
 static const lw_quantity depth_row = {
     .key = "depth", .unit = LW_UNIT_M, .min = 0.0, .max = 10.0, .decimals = 2};
+static const lw_quantity load_row = {
+    .key = "load", .unit = LW_UNIT_N, .min = 1.0, .max = 20000.0};
 
 static const lw_option list[] = {
     {"help",    'h', NULL,        NULL, "Show this help."},
@@ -71,6 +73,8 @@ static const lw_option list[] = {
                                         "0.3, which is taken without it."},
     {"depth",   0,   "LENGTH",    &depth_row, "Of the foil below the surface, as in --depth "
                                         "'0.5 m', which is taken without it."},
+    {"part",    0,   "WORD",      NULL, "main or rudder: which foil of the boat."},
+    {"load",    0,   "FORCE",     &load_row, "What the foil is to carry, as in --load '900 N'."},
     {"svg",     0,   "FILE",      NULL, "Also draw it as a picture into this file."},
     {"speed",   0,   "SPEEDS",    &speed_row, "Through the water: one, or from:to:step, as in "
                                         "--speed '1:8:0.5 kn'."},

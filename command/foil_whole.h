@@ -1,0 +1,56 @@
+// foil_whole.h - a whole foil of a boat: what it lifts and costs, and where its water boils.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_FOIL_WHOLE_H
+#define LW_FOIL_WHOLE_H
+
+#include "command/foil_section.h"
+#include "lullwise/foil.h"
+#include "lullwise/wing_lattice.h"
+
+typedef struct lw_whole_point {
+    double speed;             // V [m/s]
+    double alpha;             // [rad]
+    double coefficient;       // C_L
+    double lift;              // [N]
+    double section, induced;  // drag [N]; the first with the corner at the strut
+    double drag;              // [N]
+    double lift_to_drag;
+    double moment;             // [N m]
+    double load_share;         // of the lift at the stall
+    double least_pressure;     // C_p
+    double cavitation_number;  // sigma
+    double cavitates_at;       // V_c [m/s] at this C_L
+} lw_whole_point;
+
+extern const lw_table lw_whole_table;
+
+// One foil at a depth, ready for any speed and angle. About 2 MB.
+typedef struct lw_whole_foil {
+    const lw_foil_craft *foil;
+    const lw_medium *medium;
+    lw_foil_place place;       // depth, heel and flap
+    lw_named_section section;  // whose pressures count
+    lw_section_flow flow;
+    lw_wing_lattice lattice;
+    double steepest;   // c_l of the most loaded strip / C_L
+    double tip_depth;  // [m] of the higher tip
+} lw_whole_foil;
+
+// "NACA 2412": the nearest four-digit section by thickness and zero-lift angle.
+void lw_whole_stand_in(const lw_foil *foil, char name[LW_NAME_LENGTH]);
+
+// Lays the lattice and solves the section. `whole` has foil, medium, place and section; false with
+// a sentence in *why.
+bool lw_whole_prepare(lw_whole_foil *whole, const lw_foil *foil, const char **why);
+
+// At an angle; or at the angle that carries a load, all but the speed NaN when none does.
+lw_whole_point lw_whole_at(lw_whole_foil *whole, double speed, double alpha);
+lw_whole_point lw_whole_carrying(lw_whole_foil *whole, double speed, double load);
+
+// Least speed that carries a load, and the first at which carrying it boils the water; NaN when
+// there is none up to 80 kn.
+double lw_whole_takes_off(const lw_whole_foil *whole, double load);
+double lw_whole_cavitates(lw_whole_foil *whole, double load);
+
+#endif
