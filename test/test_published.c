@@ -18,6 +18,7 @@
 #include "test/published_boat.h"
 #include "test/published_foil.h"
 #include "test/published_hull.h"
+#include "test/published_layer.h"
 #include "test/published_medium.h"
 #include "test/published_profile.h"
 #include "test/published_wing.h"
@@ -27,7 +28,8 @@
 #define COLUMNS_LEAST 7
 
 static const published_function functions[] = {PUBLISHED_MEDIUM, PUBLISHED_FOIL, PUBLISHED_BOAT,
-                                               PUBLISHED_WING, PUBLISHED_HULL, PUBLISHED_PROFILE};
+                                               PUBLISHED_WING,   PUBLISHED_HULL, PUBLISHED_PROFILE,
+                                               PUBLISHED_LAYER};
 static const char *const hows[] = {"seen", "quoted second-hand", "from memory", "computed"};
 
 #define COUNT_OF(array) (sizeof(array) / sizeof(array)[0])

@@ -1,0 +1,238 @@
+// test_layer.c - claims about boundary layers of foil sections.
+// SPDX-License-Identifier: MIT
+
+#include "foil/section/closure.h"
+#include "foil/section/march.h"
+#include "lullwise/base.h"
+#include "lullwise/boundary_layer.h"
+#include "test/check.h"
+
+static lw_profile_room room;
+static lw_outline outline;
+static lw_profile profile;
+static lw_layer layer;
+
+static void prepare(const char *name, double hinge, double angle, int panels)
+{
+    const lw_profile_flap flap = {hinge, angle * LW_DEG};
+    CHECK(lw_outline_naca(name, &outline) == LW_PROFILE_OK);
+    CHECK(lw_profile_of(&outline, flap, panels, &profile) == LW_PROFILE_OK);
+    CHECK(lw_layer_of(&profile, &room, &layer) == LW_PROFILE_OK);
+}
+
+static lw_layer_load load_at(double alpha, double reynolds, double trip)
+{
+    lw_layer_conditions at = lw_layer_free(reynolds, alpha * LW_DEG);
+    at.trip[0] = at.trip[1] = trip;
+    return lw_layer_load_of(&layer, &at);
+}
+
+// --- plates: the speed at the edge is 1, whatever is pushed aside
+
+static lw_layer_place along_plate(lw_layer_kind kind, lw_layer_place from, double end, int steps,
+                                  double reynolds)
+{
+    lw_layer_place place = from;
+    const double ratio = pow(end / from.x, 1.0 / steps);
+    for (int i = 0; i < steps; i++) {
+        const lw_outer outer = {place.x * ratio, 1.0, 1e-6};
+        lw_layer_place next = place;
+        CHECK(lw_march(kind, &place, &outer, reynolds, &next));
+        place = next;
+    }
+    return place;
+}
+
+TEST_FUNCTION(laminar_plate_is_that_of_blasius)
+{
+    const double R = 1e6;
+    const lw_layer_place from = {
+        .x = 1e-3, .theta = 0.66 * sqrt(1e-3 / R), .delta = 1.7 * sqrt(1e-3 / R), .speed = 1.0};
+    const lw_layer_place end = along_plate(LW_LAMINAR, from, 1.0, 60, R);
+    CHECK_RELATIVE(end.theta, 0.6641 / sqrt(R), 0.01);  // the fit's plate has H = 2.59
+    CHECK_RELATIVE(end.delta / end.theta, 2.591, 0.01);
+}
+
+// Drag of one side is 2 theta; Schoenherr's line has 0.00293 at Re 1e7.
+TEST_FUNCTION(turbulent_plate_has_the_friction_of_a_plate)
+{
+    const double R = 1e7;
+    const lw_layer_place from = {
+        .x = 1e-3, .theta = 1.2e-5, .delta = 1.9e-5, .stress = 0.04, .speed = 1.0};
+    const lw_layer_place end = along_plate(LW_TURBULENT, from, 1.0, 80, R);
+    CHECK_RELATIVE(2.0 * end.theta, 0.00293, 0.05);
+    CHECK(end.delta / end.theta > 1.25 && end.delta / end.theta < 1.4);
+}
+
+TEST_FUNCTION(waves_grow_past_the_critical_number_only)
+{
+    CHECK(lw_wave_growth(2.59, 1e-3, 100.0) == 0.0);
+    CHECK(lw_wave_growth(2.59, 1e-3, 500.0) > 0.0);
+    // an adverse gradient brings it forward
+    CHECK(lw_wave_growth(3.5, 1e-3, 300.0) > lw_wave_growth(2.59, 1e-3, 300.0));
+}
+
+// --- what mass does to the outer flow
+
+// Mass 0.01 x^2 on either side of a thin section is a source 0.04 x along its chord, and by thin
+// theory u = 0.04 / (2 pi) (x ln(x / (1 - x)) - 1).
+TEST_FUNCTION(mass_speeds_the_flow_as_sources_on_the_chord)
+{
+    prepare("0003", 0.0, 0.0, 140);
+    const int n = layer.nodes;
+    double mass[LW_FLOW_NODES];
+    for (int i = 0; i < n; i++) {
+        const double x = profile.x[i];
+        mass[i] = (i < n / 2 ? -0.01 : 0.01) * x * x;
+    }
+    for (int i = n; i < layer.all; i++) mass[i] = 0.02;
+    for (int i = n / 2 + 20; i < n - 20; i++) {
+        const double x = profile.x[i];
+        double got = 0.0;
+        for (int j = 0; j < layer.all; j++) got += layer.response[i * layer.all + j] * mass[j];
+        const double want = 0.04 / (2.0 * LW_PI) * (x * log(x / (1.0 - x)) - 1.0);
+        CHECK_NEAR(got, want, 4e-4);
+    }
+}
+
+// --- sections
+
+TEST_FUNCTION(section_upside_down_has_the_same_drag)
+{
+    prepare("0012", 0.0, 0.0, 120);
+    const lw_layer_load up = load_at(3.0, 3e6, 0.05);
+    layer.has_answer = false;
+    const lw_layer_load down = load_at(-3.0, 3e6, 0.05);
+    CHECK(up.outcome == LW_LAYER_SETTLED && down.outcome == LW_LAYER_SETTLED);
+    CHECK_NEAR(up.lift, -down.lift, 2e-3);
+    CHECK_RELATIVE(up.drag, down.drag, 2e-3);
+    CHECK_NEAR(up.transition[1], down.transition[0], 2e-3);
+}
+
+TEST_FUNCTION(answer_does_not_hang_on_where_it_started)
+{
+    prepare("2412", 0.0, 0.0, 120);
+    const lw_layer_load cold = load_at(5.0, 3e6, 0.05);
+    load_at(9.0, 3e6, 0.05);
+    load_at(1.0, 3e6, 0.05);
+    const lw_layer_load warm = load_at(5.0, 3e6, 0.05);
+    CHECK_RELATIVE(warm.lift, cold.lift, 2e-3);
+    CHECK_RELATIVE(warm.drag, cold.drag, 2e-3);
+}
+
+TEST_FUNCTION(friction_takes_lift_and_gives_drag)
+{
+    prepare("2412", 0.0, 0.0, 120);
+    const lw_profile_load perfect = lw_profile_load_of(&profile, &layer.flow, 4.0 * LW_DEG);
+    const lw_layer_load load = load_at(4.0, 1e6, 0.05);
+    CHECK(load.outcome == LW_LAYER_SETTLED);
+    CHECK(load.lift < perfect.lift && load.lift > 0.85 * perfect.lift);
+    CHECK(load.drag > 0.005 && load.drag < 0.02);
+    CHECK(load.least_pressure > perfect.least_pressure);
+}
+
+TEST_FUNCTION(more_speed_means_less_drag_and_a_trip_more)
+{
+    prepare("0010", 0.0, 0.0, 120);
+    double before = 1.0;
+    for (double R = 1e6; R < 1.1e7; R *= 2.0) {
+        const lw_layer_load tripped = load_at(2.0, R, 0.02), natural = load_at(2.0, R, 1.0);
+        CHECK(tripped.outcome == LW_LAYER_SETTLED && natural.drag < tripped.drag);
+        CHECK(tripped.drag < before);
+        before = tripped.drag;
+    }
+}
+
+TEST_FUNCTION(trip_is_where_it_was_put)
+{
+    prepare("0012", 0.0, 0.0, 120);
+    lw_layer_conditions at = lw_layer_free(3e6, 0.0);
+    at.trip[0] = 0.3;
+    at.trip[1] = 0.1;
+    const lw_layer_load load = lw_layer_load_of(&layer, &at);
+    CHECK(load.outcome == LW_LAYER_SETTLED);
+    CHECK_NEAR(load.transition[0], 0.3, 1e-3);
+    CHECK_NEAR(load.transition[1], 0.1, 1e-3);
+    CHECK(load.lift < 0.0);  // the thicker layer is above
+}
+
+TEST_FUNCTION(rough_water_brings_transition_forward)
+{
+    prepare("0012", 0.0, 0.0, 120);
+    lw_layer_conditions at = lw_layer_free(1e6, 2.0 * LW_DEG);
+    const double quiet = lw_layer_load_of(&layer, &at).transition[1];
+    at.wave_growth = 3.0;
+    CHECK(lw_layer_load_of(&layer, &at).transition[1] < quiet - 0.05);
+}
+
+TEST_FUNCTION(flap_down_lifts_and_its_tail_separates_first)
+{
+    prepare("0010", 0.7, 10.0, 120);
+    const lw_layer_load down = load_at(0.0, 1e6, 0.05);
+    CHECK(down.outcome <= LW_LAYER_SWINGS && down.lift > 0.5 && down.moment < -0.05);
+    prepare("0010", 0.7, 15.0, 120);
+    const lw_layer_load more = load_at(2.0, 5e5, 0.05);
+    CHECK(more.outcome <= LW_LAYER_SWINGS);
+    CHECK(more.separation[1] < 1.0 && more.separation[1] > 0.7);
+}
+
+TEST_FUNCTION(thick_nose_stalls_by_its_tail_later_than_a_thin_one)
+{
+    prepare("0012", 0.0, 0.0, 120);
+    const lw_layer_conditions from = lw_layer_free(3e6, 6.0 * LW_DEG);
+    const lw_layer_stall thick = lw_layer_stall_of(&layer, &from);
+    prepare("0006", 0.0, 0.0, 120);
+    const lw_layer_conditions low = lw_layer_free(3e6, 2.0 * LW_DEG);
+    const lw_layer_stall thin = lw_layer_stall_of(&layer, &low);
+    CHECK(thin.cause == LW_STALL_NOSE && thick.cause != LW_STALL_NOT_FOUND);
+    CHECK(thick.lift > thin.lift + 0.3 && thick.alpha > thin.alpha);
+}
+
+TEST_FUNCTION(conditions_outside_their_range_have_no_loads)
+{
+    prepare("0012", 0.0, 0.0, 60);
+    const lw_layer_conditions bad[] = {
+        {1e3, 0.0, 9.0, {1.0, 1.0}}, {NAN, 0.0, 9.0, {1.0, 1.0}}, {1e6, NAN, 9.0, {1.0, 1.0}},
+        {1e6, 1.0, 9.0, {1.0, 1.0}}, {1e6, 0.0, 0.0, {1.0, 1.0}}, {1e6, 0.0, 9.0, {-0.1, 1.0}},
+        {1e6, 0.0, 9.0, {1.0, NAN}}, {1e9, 0.0, 9.0, {1.0, 1.0}},
+    };
+    for (size_t i = 0; i < sizeof bad / sizeof bad[0]; i++) {
+        const lw_layer_load load = lw_layer_load_of(&layer, &bad[i]);
+        CHECK(load.outcome == LW_LAYER_OUTSIDE && load.lift == 0.0 && load.drag == 0.0);
+    }
+}
+
+static bool loads_are_numbers(const double *x)
+{
+    const lw_layer_load load = load_at(x[0], pow(10.0, x[1]), x[2] < 0.5 ? 0.05 : 1.0);
+    layer.has_answer = layer.has_answer && x[2] > 0.25;
+    return load.outcome != LW_LAYER_OUTSIDE && fabs(load.lift) < 5.0 && load.drag >= 0.0 &&
+           load.drag < 1.0 && fabs(load.moment) < 2.0 && load.least_pressure < 1.0;
+}
+
+TEST_FUNCTION(loads_are_numbers_whatever_is_asked)
+{
+    prepare("2410", 0.7, 8.0, 60);
+    CHECK_HOLDS(loads_are_numbers, 25, {-12.0, 25.0}, {5.0, 7.0}, {0.0, 1.0});
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(laminar_plate_is_that_of_blasius),
+        TEST(turbulent_plate_has_the_friction_of_a_plate),
+        TEST(waves_grow_past_the_critical_number_only),
+        TEST(mass_speeds_the_flow_as_sources_on_the_chord),
+        TEST(section_upside_down_has_the_same_drag),
+        TEST(answer_does_not_hang_on_where_it_started),
+        TEST(friction_takes_lift_and_gives_drag),
+        TEST(more_speed_means_less_drag_and_a_trip_more),
+        TEST(trip_is_where_it_was_put),
+        TEST(rough_water_brings_transition_forward),
+        TEST(flap_down_lifts_and_its_tail_separates_first),
+        TEST(thick_nose_stalls_by_its_tail_later_than_a_thin_one),
+        TEST(conditions_outside_their_range_have_no_loads),
+        TEST(loads_are_numbers_whatever_is_asked),
+    };
+    return RUN_TESTS(tests);
+}
