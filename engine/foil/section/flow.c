@@ -4,6 +4,7 @@
 #include "foil/section/flow.h"
 
 #include <math.h>
+#include <stddef.h>
 
 #include "foil/section/panel.h"
 #include "lullwise/elementary.h"
@@ -41,8 +42,8 @@ bool lw_flow_equations(const lw_profile *profile, lw_profile_room *room)
         }
     }
     for (int i = 0; i < n - 1; i++) room->matrix[i * stride + n] = -1.0;
-    tail_equation(p, room->matrix + (n - 1) * stride);
-    double *kutta = room->matrix + n * stride;
+    tail_equation(p, room->matrix + (size_t)(n - 1) * (size_t)stride);
+    double *kutta = room->matrix + (size_t)n * (size_t)stride;
     for (int j = 0; j <= n; j++) kutta[j] = j == 0 || j == n - 1 ? 1.0 : 0.0;
 
     return lw_linear_factor(room->matrix, n + 1, room->pivot);
@@ -55,13 +56,15 @@ lw_profile_status lw_profile_flow_of(const lw_profile *profile, lw_profile_room 
     if (n < 3 || !lw_flow_equations(profile, room)) return LW_PROFILE_NO_SOLUTION;
     // psi = y of the flow along, -x of the flow across
     for (int i = 0; i <= n; i++) {
-        room->right[2 * i] = i < n - 1 ? -profile->y[i] : 0.0;
-        room->right[2 * i + 1] = i < n - 1 ? profile->x[i] : 0.0;
+        double *pair = room->right + 2 * (size_t)i;
+        pair[0] = i < n - 1 ? -profile->y[i] : 0.0;
+        pair[1] = i < n - 1 ? profile->x[i] : 0.0;
     }
     lw_linear_solve_many(room->matrix, n + 1, room->pivot, room->right, 2);
     for (int i = 0; i < n; i++) {
-        flow->along[i] = room->right[2 * i];
-        flow->across[i] = room->right[2 * i + 1];
+        const double *pair = room->right + 2 * (size_t)i;
+        flow->along[i] = pair[0];
+        flow->across[i] = pair[1];
         if (!(fabs(flow->along[i]) + fabs(flow->across[i]) < 1e6)) return LW_PROFILE_NO_SOLUTION;
     }
     return LW_PROFILE_OK;
@@ -116,7 +119,7 @@ lw_profile_load lw_load_of_speeds(const lw_profile *p, const double *speed, doub
 lw_profile_load lw_profile_load_of(const lw_profile *profile, const lw_profile_flow *flow,
                                    double alpha)
 {
-    double speed[LW_NODES_MOST];
+    double speed[LW_NODES_MOST] = {0.0};
     for (int i = 0; i < profile->count; i++) speed[i] = lw_profile_speed(flow, i, alpha);
     lw_profile_load load = lw_load_of_speeds(profile, speed, alpha);
     // lift by the circulation, c_l = 2 Gamma / (V c), which panels give better than pressures

@@ -113,7 +113,8 @@ static bool is_sound(const step *s, const unknown *z, const lw_layer_place *old)
 static bool take(const step *s, unknown *z, double J[UNKNOWNS][UNKNOWNS + 1], int n)
 {
     const lw_layer_place old = place_of(s, z);
-    for (double part = 1.0; part > 1e-4; part *= 0.5) {
+    double part = 1.0;
+    for (int halving = 0; halving < 14; halving++, part *= 0.5) {
         unknown next = *z;
         for (int k = 0; k < n; k++) next.at[k] -= part * J[k][UNKNOWNS];
         if (n == UNKNOWNS && fabs(next.at[2] - z->at[2]) > 1.0) continue;

@@ -182,7 +182,7 @@ static lw_profile_status six_of(const char *text, named *n)
 
 static lw_profile_status named_of(const char *designation, named *n)
 {
-    char text[LETTERS_MOST];
+    char text[LETTERS_MOST] = "";
     if (designation == NULL || !bare_of(designation, text)) return LW_PROFILE_UNKNOWN;
     const int digits = digits_of(text);
     lw_profile_status status = LW_PROFILE_UNKNOWN;

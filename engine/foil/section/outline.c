@@ -144,8 +144,6 @@ static bool is_crossed(const lw_outline *o)
 
 static void scale(lw_outline *o, double x_least, double chord)
 {
-    const double y_0 = o->y[0];
-    (void)y_0;
     for (int i = 0; i < o->count; i++) {
         o->x[i] = (o->x[i] - x_least) / chord;
         o->y[i] /= chord;

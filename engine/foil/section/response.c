@@ -6,6 +6,7 @@
 // [drela-1989].
 
 #include <math.h>
+#include <stddef.h>
 
 #include "foil/section/flow.h"
 #include "foil/section/panel.h"
@@ -45,6 +46,8 @@ static void lay_wake(lw_layer *layer, double *x, double *y)
         layer->s[p->count + k] = s;
     }
 }
+
+static double *row_of(lw_layer *l, int node) { return l->response + (size_t)node * (size_t)l->all; }
 
 typedef struct wake {
     double x[LW_WAKE_NODES], y[LW_WAKE_NODES];
@@ -110,7 +113,7 @@ static double source_speed(const wake_node *at, const lw_panel *q, int piece)
 static void answer_at(lw_layer *l, const wake *w, const wake_node *at)
 {
     const int n = l->nodes, all = l->all;
-    double *row = l->response + (n + at->k) * all;
+    double *row = row_of(l, n + at->k);
     double *along = l->wake_along[at->k], *across = l->wake_across[at->k];
     along[0] = across[1] = 1.0;
     along[1] = across[0] = 0.0;
@@ -127,7 +130,7 @@ static void answer_at(lw_layer *l, const wake *w, const wake_node *at)
         for (int end = 0; end < 2; end++) {
             const int i = panel + end;
             const double turn = ends[end].x * at->before.t_x + ends[end].y * at->before.t_y;
-            const double *of_surface = l->response + i * all;
+            const double *of_surface = row_of(l, i);
             for (int j = 0; j < all; j++) row[j] += turn * of_surface[j];
             along[0] += ends[end].x * l->flow.along[i];
             along[1] += ends[end].y * l->flow.along[i];
