@@ -28,7 +28,7 @@ static lw_exit run(const lw_options *options)
 {
     static const char *const of_boat[] = {"part", "boat", NULL};
     static const char *const of_boat_only[] = {"sailor", "load", "speed", "heel", NULL};
-    static const char *const of_section_only[] = {"flap-chord", "svg", NULL};
+    static const char *const of_section_only[] = {"re", "trip", "flap-chord", "svg", NULL};
     static lw_inputs inputs;
     int pin;
     const bool is_whole = first_given(options, of_boat) != NULL;
@@ -54,13 +54,14 @@ const lw_command lw_command_foil = {
     .summary = "A foil section or a whole foil: lift, drag, moment, pressure, cavitation.",
     .operands = "",
     .takes =
-        "section boat sailor day set part depth heel speed load alpha flap flap-chord svg "
-        "force json",
+        "section alpha re trip flap flap-chord boat sailor day set part depth heel speed load "
+        "svg force json",
     .doc =
         "With --section alone: the flow about a section given by its designation (NACA of four or "
         "five digits, or of the six series) or by a file of coordinates: x and y on each line, "
-        "after a title or none, once around from the tail or both sides from the nose. --svg draws "
-        "the pressures and the polar. With --part: a foil of the boat at a depth, at each speed "
+        "after a title or none, once around from the tail or both sides from the nose; with --re "
+        "the water has friction, and the section drag and a greatest lift. --svg draws the "
+        "pressures and the polar. With --part: a foil of the boat at a depth, at each speed "
         "at which it carries a load (the whole weight, or --load), or with --alpha at each angle "
         "at one speed; --section then says whose pressures count. Ends with 1 when no speed "
         "carries the load.",

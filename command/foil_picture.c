@@ -12,12 +12,17 @@
 #define LEFT   70.0
 #define CURVES 4
 
-// Which of the points have their pressures shown: spread over all, the ends among them.
-static int chosen(int count, int which[CURVES])
+// Which of the points have their pressures shown: spread over all that have an answer, the ends
+// among them.
+static int chosen(const lw_section_picture *p, int which[CURVES])
 {
+    int there[LW_STEPS_MOST], count = 0;
+    for (int i = 0; i < p->count; i++) {
+        if (isfinite(p->points[i].lift)) there[count++] = i;
+    }
     const int most = count < CURVES ? count : CURVES;
     for (int i = 0; i < most; i++)
-        which[i] = most > 1 ? (i * (count - 1) + (most - 1) / 2) / (most - 1) : 0;
+        which[i] = there[most > 1 ? (i * (count - 1) + (most - 1) / 2) / (most - 1) : 0];
     return most;
 }
 
@@ -38,14 +43,12 @@ static void draw_outline(const lw_plot *plot, const lw_profile *profile, double 
 
 static void draw_pressures(FILE *out, const lw_section_picture *p)
 {
-    static double pressures[CURVES][LW_NODES_MOST];
-    const lw_profile *profile = &p->flow->profile;
+    const lw_profile *profile = p->profile;
     int which[CURVES];
     double least = 0.0;
-    const int curves = chosen(p->count, which);
+    const int curves = chosen(p, which);
     for (int k = 0; k < curves; k++) {
-        lw_section_pressures(p->flow, p->points[which[k]].alpha, pressures[k]);
-        for (int i = 0; i < profile->count; i++) least = fmin(least, pressures[k][i]);
+        for (int i = 0; i < profile->count; i++) least = fmin(least, p->pressures[which[k]][i]);
     }
     lw_plot plot = {.out = out,
                     .corner = {LEFT, 74.0},
@@ -57,7 +60,7 @@ static void draw_pressures(FILE *out, const lw_section_picture *p)
     lw_plot_frame(&plot);
     for (int k = 0; k < curves; k++) {
         char text[48];
-        lw_plot_curve(&plot, profile->x, pressures[k], profile->count, k);
+        lw_plot_curve(&plot, profile->x, p->pressures[which[k]], profile->count, k);
         LW_FIT(text, "%.1f deg", p->points[which[k]].alpha / LW_DEG + 0.0);
         lw_plot_key(&plot, k, k, text);
     }
@@ -65,7 +68,7 @@ static void draw_pressures(FILE *out, const lw_section_picture *p)
 }
 
 typedef struct panel {
-    lw_svg_point corner;
+    double left, width;
     const char *x_label, *y_label;
 } panel;
 
@@ -78,22 +81,25 @@ static void draw_panel(FILE *out, panel where, const double *x, const double *y,
         y_low = fmin(y_low, y[i]), y_high = fmax(y_high, y[i]);
     }
     if (!isfinite(x_low)) x_low = y_low = 0.0, x_high = y_high = 1.0;
-    const lw_plot plot = {.out = out,
-                          .corner = where.corner,
-                          .width = 300.0,
-                          .height = 260.0,
-                          .x = lw_axis_over(x_low, x_high, 5, where.x_label),
-                          .y = lw_axis_over(y_low, y_high, 6, where.y_label)};
+    const lw_plot plot = {
+        .out = out,
+        .corner = {where.left, 550.0},
+        .width = where.width,
+        .height = 260.0,
+        .x = lw_axis_over(x_low, x_high, where.width > 250.0 ? 6 : 4, where.x_label),
+        .y = lw_axis_over(y_low, y_high, 6, where.y_label)};
     lw_plot_frame(&plot);
     lw_plot_curve(&plot, x, y, count, 0);
 }
 
 void lw_section_draw(FILE *out, const lw_section_picture *p)
 {
-    double alpha[LW_STEPS_MOST], lift[LW_STEPS_MOST], least[LW_STEPS_MOST];
+    double alpha[LW_STEPS_MOST], lift[LW_STEPS_MOST], drag[LW_STEPS_MOST], least[LW_STEPS_MOST];
+    const double width = p->has_drag ? 180.0 : 300.0, right = WIDTH - 30.0 - width;
     for (int i = 0; i < p->count; i++) {
         alpha[i] = p->points[i].alpha / LW_DEG;
         lift[i] = p->points[i].lift;
+        drag[i] = 1000.0 * p->points[i].drag;
         least[i] = -p->points[i].least_pressure;
     }
     lw_svg_begin(out, WIDTH, HEIGHT, p->title);
@@ -101,12 +107,14 @@ void lw_section_draw(FILE *out, const lw_section_picture *p)
     lw_svg_text(out, (lw_svg_point){LEFT, 52.0}, (lw_svg_words){.size = 13.0, .colour = "#555"},
                 p->subtitle);
     draw_pressures(out, p);
-    draw_panel(out, (panel){{LEFT, 550.0}, "angle of attack [deg]", "lift coefficient"}, alpha,
+    draw_panel(out, (panel){LEFT, width, "angle of attack [deg]", "lift coefficient"}, alpha, lift,
+               p->count);
+    if (p->has_drag)
+        draw_panel(
+            out,
+            (panel){0.5 * (LEFT + right), width, "drag coefficient x 1000", "lift coefficient"},
+            drag, lift, p->count);
+    draw_panel(out, (panel){right, width, "greatest suction, -C_p", "lift coefficient"}, least,
                lift, p->count);
-    draw_panel(
-        out,
-        (panel){
-            {WIDTH - 330.0, 550.0}, "lowest pressure coefficient, as suction", "lift coefficient"},
-        least, lift, p->count);
     lw_svg_end(out);
 }

@@ -8,13 +8,15 @@
 
 typedef struct lw_section_picture {
     const char *title, *subtitle;
-    const lw_section_flow *flow;
+    const lw_profile *profile;
     const lw_section_point *points;
+    const double (*pressures)[LW_NODES_MOST];  // of each point
+    bool has_drag;
     int count;
 } lw_section_picture;
 
 // Pressures over the chord at up to four of the angles, above the section itself; below, lift
-// against the angle, and the lowest pressure against lift.
+// against the angle, against drag where there is friction, and against the lowest pressure.
 void lw_section_draw(FILE *out, const lw_section_picture *picture);
 
 #endif

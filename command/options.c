@@ -36,6 +36,10 @@ static const lw_quantity flap_chord_row = {
     .key = "flap-chord", .unit = LW_UNIT_NONE, .min = 0.05, .max = 0.6, .decimals = 2};
 static const lw_quantity depth_row = {
     .key = "depth", .unit = LW_UNIT_M, .min = 0.0, .max = 10.0, .decimals = 2};
+static const lw_quantity re_row = {
+    .key = "re", .unit = LW_UNIT_NONE, .min = 5e4, .max = 2e7};
+static const lw_quantity trip_row = {
+    .key = "trip", .unit = LW_UNIT_NONE, .min = 0.001, .max = 1.0, .decimals = 3};
 static const lw_quantity load_row = {
     .key = "load", .unit = LW_UNIT_N, .min = 1.0, .max = 20000.0};
 
@@ -67,6 +71,9 @@ static const lw_option list[] = {
                                         "'NACA 2412', or a file of x and y."},
     {"alpha",   0,   "ANGLES",    &alpha_row, "Angles of attack in degrees: one, or from:to:step, "
                                         "as in --alpha -4:12:1."},
+    {"re",      0,   "NUMBER",    &re_row, "Reynolds number of the chord, as in --re 3e6."},
+    {"trip",    0,   "PART",      &trip_row, "Both layers turbulent from this part of the chord on "
+                                        "at the latest, as a rough nose makes them."},
     {"flap",    0,   "ANGLE",     &flap_row, "Flap, trailing edge down positive, as in --flap "
                                         "'5 deg'."},
     {"flap-chord", 0, "PART",     &flap_chord_row, "Of the chord that is flap, as in --flap-chord "

@@ -8,6 +8,7 @@
 #include "test/command_answers.h"
 
 #define POINTS 41  // on each side
+#define BOAT   "foil --boat " LW_DEMO_DIR "/heron.yaml --sailor " LW_DEMO_DIR "/light.yaml "
 
 // A file of the test's own, in the folder of the build; run() puts its name for FILE.
 static char path[200];
@@ -72,6 +73,13 @@ static void write_section(order how)
         fprintf(file, "%9.6f\t%9.6f\n", how.scale * x[k], how.scale * y[k]);
     }
     fclose(file);
+}
+
+static double member(const json_t *list, size_t i, const char *key)
+{
+    const json_t *value = json_object_get(json_array_get(list, i), key);
+    CHECK(json_is_number(value));
+    return json_number_value(value);
 }
 
 static double lift_of(json_t *json)
@@ -204,6 +212,10 @@ TEST_FUNCTION(wrong_options_end_with_two_and_say_what_is_expected)
     CHECK(lullwise("foil --section 0012 --alpha nan") == 2 && answer_has("not a number"));
     CHECK(lullwise("foil --section 0012 --alpha 0:1:0.001") == 2 && answer_has("at most"));
     CHECK(lullwise("foil --section 0012 --depth '1 kg'") == 2);
+    CHECK(lullwise("foil --section 0012 --re 100") == 2 && answer_has("expected"));
+    CHECK(lullwise("foil --section 0012 --re 3e6 --trip 2") == 2 && answer_has("0.001 to 1"));
+    CHECK(lullwise("foil --section 0012 --trip 0.1") == 2 && answer_has("--re"));
+    CHECK(lullwise(BOAT "--re 3e6") == 2 && answer_has("section alone"));
     CHECK(lullwise("foil --section 0012 --svg no/such/folder.svg") == 2);
 }
 
@@ -225,16 +237,33 @@ TEST_FUNCTION(the_picture_is_written_whole_and_replaced_only_by_force)
     remove(picture);
 }
 
-// --- whole foils
-
-#define BOAT "foil --boat " LW_DEMO_DIR "/heron.yaml --sailor " LW_DEMO_DIR "/light.yaml "
-
-static double member(const json_t *list, size_t i, const char *key)
+TEST_FUNCTION(water_with_friction_gives_drag_and_less_lift)
 {
-    const json_t *value = json_object_get(json_array_get(list, i), key);
-    CHECK(json_is_number(value));
-    return json_number_value(value);
+    json_t *perfect = json_answer("foil --section 'NACA 2412' --alpha 4");
+    json_t *water = json_answer("foil --section 'NACA 2412' --alpha 4 --re 3e6");
+    json_t *rough = json_answer("foil --section 'NACA 2412' --alpha 4 --re 3e6 --trip 0.05");
+    const json_t *a = json_object_get(perfect, "polar"), *b = json_object_get(water, "polar");
+    const double drag = member(b, 0, "drag");
+    CHECK(json_is_null(json_object_get(json_array_get(a, 0), "drag")));
+    CHECK(lift_of(water) < lift_of(perfect) && lift_of(water) > 0.85 * lift_of(perfect));
+    CHECK(drag > 0.004 && drag < 0.009);
+    CHECK_RELATIVE(member(b, 0, "lift_to_drag"), lift_of(water) / drag, 1e-9);
+    CHECK(member(json_object_get(rough, "polar"), 0, "drag") > drag);
+    json_decref(perfect);
+    json_decref(water);
+    json_decref(rough);
 }
+
+// Tripped at Re 6e6 a tunnel found a drag of 0.0080 or so at no lift: test/published/layer.txt.
+TEST_FUNCTION(a_tripped_section_has_its_published_drag)
+{
+    json_t *json = json_answer("foil --section 0012 --alpha 0 --re 6e6 --trip 0.05");
+    CHECK_RELATIVE(member(json_object_get(json, "polar"), 0, "drag"), 0.0081, 0.10);
+    CHECK_NEAR(lift_of(json), 0.0, 1e-3);
+    json_decref(json);
+}
+
+// --- whole foils
 
 static double top_number(const json_t *json, const char *key)
 {
@@ -345,6 +374,7 @@ TEST_FUNCTION(the_text_fits_eighty_columns)
                                        "foil --help",
                                        "foil --section 63-412 --flap '-20 deg' --alpha -30:30:5",
                                        "foil --section 0012 --alpha 0",
+                                       "foil --section 'NACA 2412' --re 3e6 --alpha -8:20:2",
                                        BOAT,
                                        BOAT "--part rudder --heel '45 deg' --depth '0 m'",
                                        BOAT "--load '20000 N' --speed '60:80:1 kn'"};
@@ -368,6 +398,8 @@ int main(void)
         TEST(what_is_no_section_is_refused),
         TEST(wrong_options_end_with_two_and_say_what_is_expected),
         TEST(the_picture_is_written_whole_and_replaced_only_by_force),
+        TEST(water_with_friction_gives_drag_and_less_lift),
+        TEST(a_tripped_section_has_its_published_drag),
         TEST(a_foil_carries_its_load_at_every_speed_from_take_off_on),
         TEST(four_times_the_load_takes_twice_the_speed),
         TEST(a_flap_down_takes_off_sooner_and_less_depth_carries_less),
