@@ -10,6 +10,7 @@
 #include "command/foil_ways.h"
 #include "command/foil_whole.h"
 #include "command/given.h"
+#include "command/notes.h"
 #include "command/print.h"
 #include "records/json.h"
 
@@ -114,32 +115,28 @@ static void work_out(asked *a)
 
 // --- how far to trust it
 
-#define NOTES_MOST  6
-#define NOTE_LENGTH 240
-static int notes_of(const asked *a, char notes[NOTES_MOST][NOTE_LENGTH])
+static lw_notes notes_of(const asked *a)
 {
-    int count = 0;
+    lw_notes notes = {0};
     const double depth = a->whole.place.depth;
     const double slow = fmin(a->speeds.value[0], a->speeds.value[a->speeds.count - 1]);
     if (!a->has_section)
-        LW_FIT(notes[count++],
-               "Pressures are those of %s, which has the measured thickness and zero-lift angle; "
-               "--section says which it really is.",
-               a->whole.section.name);
+        lw_note(&notes,
+                "Pressures are those of %s, which has the measured thickness and zero-lift angle; "
+                "--section says which it really is.",
+                a->whole.section.name);
     if (slow < 3.0 * sqrt(LW_GRAVITY * depth))
-        LW_FIT(
-            notes[count++],
+        lw_note(
+            &notes,
             "Below %.1f kn the surface at this depth makes waves of its own, which are left out.",
             3.0 * sqrt(LW_GRAVITY * depth) / LW_KN);
     if (a->whole.tip_depth < 0.0)
-        LW_FIT(notes[count++], "The higher tip is %.0f cm out of the water.",
-               -100.0 * a->whole.tip_depth);
-    if (a->takes_off > slow) LW_FIT(notes[count++], "\"-\": too slow to carry it.");
+        lw_note(&notes, "The higher tip is %.0f cm out of the water.", -100.0 * a->whole.tip_depth);
+    if (a->takes_off > slow) lw_note(&notes, "\"-\": too slow to carry it.");
     if (a->part[0] == 'r')
-        LW_FIT(notes[count++],
-               "The main foil's downwash is left out: the angle is to the flow there.");
-    LW_FIT(notes[count++], "Struts are not counted, but for the corner where one meets the foil.");
-    return count;
+        lw_note(&notes, "The main foil's downwash is left out: the angle is to the flow there.");
+    lw_note(&notes, "Struts are not counted, but for the corner where one meets the foil.");
+    return notes;
 }
 
 static lw_list list_of(const asked *a)
@@ -154,18 +151,15 @@ static json_t *speed_or_null(double speed)
 
 static json_t *answer_json(const asked *a)
 {
-    char notes[NOTES_MOST][NOTE_LENGTH];
-    json_t *list = json_array();
-    const int count = notes_of(a, notes);
+    const lw_notes notes = notes_of(a);
     const lw_foil_place *place = &a->whole.place;
-    for (int i = 0; i < count; i++) json_array_append_new(list, json_string(notes[i]));
     json_t *json = json_pack(
         "{s:s, s:s, s:s, s:f, s:f, s:f, s:f, s:o, s:o, s:o, s:o, s:o}", "boat",
         a->inputs->boat.name, "part", a->part, "section", a->whole.section.name, "depth",
         place->depth, "heel", place->heel / LW_DEG, "flap", place->flap / LW_DEG, "tip_depth",
         a->whole.tip_depth, "load", a->is_by_angle ? json_null() : json_real(a->load),
         "takes_off_at", speed_or_null(a->takes_off), "cavitates_at", speed_or_null(a->cavitates),
-        "foil", lw_list_json(list_of(a)), "notes", list);
+        "foil", lw_list_json(list_of(a)), "notes", lw_notes_json(&notes));
     json_object_set_new(
         json, "units",
         json_pack("{s:o, s:s, s:s, s:s, s:s, s:s, s:s, s:s}", "foil",
@@ -191,7 +185,7 @@ static void print_summary(const asked *a)
 
 static void print_text(const asked *a)
 {
-    char text[300], flap[40] = "", heel[40] = "", notes[NOTES_MOST][NOTE_LENGTH];
+    char text[300], flap[40] = "", heel[40] = "";
     const lw_foil_place *place = &a->whole.place;
     if (place->flap != 0.0) LW_FIT(flap, ", flap %+.1f deg", place->flap / LW_DEG);
     if (place->heel != 0.0) LW_FIT(heel, ", heeled %.0f deg", place->heel / LW_DEG);
@@ -209,8 +203,8 @@ static void print_text(const asked *a)
                      "quarter chord, C_p: lowest pressure where the span is loaded most, V_c: from "
                      "this speed on it boils the water at this lift coefficient.",
                      0, 0);
-    const int count = notes_of(a, notes);
-    for (int i = 0; i < count; i++) lw_print_wrapped(stdout, notes[i], 0, 2);
+    const lw_notes notes = notes_of(a);
+    lw_notes_print(stdout, &notes);
 }
 
 static lw_exit answer(asked *a, const lw_options *options)

@@ -9,6 +9,7 @@
 #include "command/foil_picture.h"
 #include "command/foil_ways.h"
 #include "command/given.h"
+#include "command/notes.h"
 #include "command/print.h"
 #include "records/json.h"
 #include "records/output_file.h"
@@ -82,14 +83,12 @@ static void write_subtitle(asked *a)
 }
 
 // Sentences on the greatest lift, and on where the numbers are not to be trusted.
-#define NOTES_MOST  4
-#define NOTE_LENGTH 200
-static int notes_of(const asked *a, char notes[NOTES_MOST][NOTE_LENGTH])
+static void add_notes(lw_notes *notes, const asked *a)
 {
     static const char *const causes[] = {"", "the flow leaves the tail",
                                          "the nose's suction peak bursts"};
-    int count = 0, missing = 0, swinging = 0, beyond = 0;
-    if (a->reynolds == 0.0) return 0;
+    int missing = 0, swinging = 0, beyond = 0;
+    if (a->reynolds == 0.0) return;
     const bool has_stall = a->stall.cause != LW_STALL_NOT_FOUND;
     for (int i = 0; i < a->angles.count; i++) {
         const bool is_there = isfinite(a->points[i].lift);
@@ -98,19 +97,18 @@ static int notes_of(const asked *a, char notes[NOTES_MOST][NOTE_LENGTH])
         beyond += is_there && has_stall && a->points[i].alpha > a->stall.alpha + 1e-6;
     }
     if (has_stall)
-        LW_FIT(notes[count++], "Greatest lift %.2f, at %.1f deg: %s.", a->stall.lift,
-               a->stall.alpha / LW_DEG, causes[a->stall.cause]);
+        lw_note(notes, "Greatest lift %.2f, at %.1f deg: %s.", a->stall.lift,
+                a->stall.alpha / LW_DEG, causes[a->stall.cause]);
     if (beyond)
-        LW_FIT(notes[count++], "%d angle%s beyond that: do not rely on %s.", beyond,
-               beyond == 1 ? " lies" : "s lie", beyond == 1 ? "it" : "them");
+        lw_note(notes, "%d angle%s beyond that: do not rely on %s.", beyond,
+                beyond == 1 ? " lies" : "s lie", beyond == 1 ? "it" : "them");
     if (swinging)
-        LW_FIT(notes[count++], "At %d angle%s the layers swing: good to some per cent only.",
-               swinging, swinging == 1 ? "" : "s");
+        lw_note(notes, "At %d angle%s the layers swing: good to some per cent only.", swinging,
+                swinging == 1 ? "" : "s");
     if (missing)
-        LW_FIT(notes[count++],
-               "At %d angle%s there is no answer: layers and outer flow found no agreement.",
-               missing, missing == 1 ? "" : "s");
-    return count;
+        lw_note(notes,
+                "At %d angle%s there is no answer: layers and outer flow found no agreement.",
+                missing, missing == 1 ? "" : "s");
 }
 
 static json_t *greatest_json(const asked *a)
@@ -122,19 +120,16 @@ static json_t *greatest_json(const asked *a)
 
 static json_t *answer_json(const asked *a)
 {
-    char sentences[NOTES_MOST][NOTE_LENGTH];
-    json_t *notes = json_array();
-    const int count = notes_of(a, sentences);
-    for (int i = 0; i < a->section.note_count; i++)
-        json_array_append_new(notes, json_string(a->section.notes[i]));
-    for (int i = 0; i < count; i++) json_array_append_new(notes, json_string(sentences[i]));
+    lw_notes notes = {0};
+    for (int i = 0; i < a->section.note_count; i++) lw_note(&notes, "%s", a->section.notes[i]);
+    add_notes(&notes, a);
     json_t *json = json_pack(
         "{s:s, s:f, s:o, s:o, s:o, s:o, s:o, s:o, s:o}", "section", a->section.name, "depth",
         a->depth, "reynolds", a->reynolds > 0.0 ? json_real(a->reynolds) : json_null(), "trip",
         a->trip < 1.0 ? json_real(a->trip) : json_null(), "flap",
         a->has_flap ? json_real(a->flap_angle / LW_DEG) : json_null(), "flap_chord",
         a->has_flap ? json_real(a->flap_chord) : json_null(), "polar", lw_list_json(polar_of(a)),
-        "greatest_lift", greatest_json(a), "notes", notes);
+        "greatest_lift", greatest_json(a), "notes", lw_notes_json(&notes));
     json_object_set_new(
         json, "units",
         json_pack("{s:o, s:s, s:s, s:{s:s}}", "polar", lw_table_units_json(&lw_section_table),
@@ -144,7 +139,7 @@ static json_t *answer_json(const asked *a)
 
 static void print_text(const asked *a)
 {
-    char text[400], notes[NOTES_MOST][NOTE_LENGTH];
+    char text[400];
     const bool has_drag = a->reynolds > 0.0;
     LW_FIT(text, "%s: %s.", a->section.name, a->subtitle);
     lw_print_wrapped(stdout, text, 0, 0);
@@ -156,9 +151,10 @@ static void print_text(const asked *a)
                                 "transition_above transition_below cavitates_at"
                               : "alpha lift moment least_pressure least_at cavitates_at");
     putchar('\n');
-    const int count = notes_of(a, notes);
-    for (int i = 0; i < count; i++) lw_print_wrapped(stdout, notes[i], 0, 2);
-    if (count) putchar('\n');
+    lw_notes notes = {0};
+    add_notes(&notes, a);
+    lw_notes_print(stdout, &notes);
+    if (notes.count) putchar('\n');
     LW_FIT(text,
            "c_m about the quarter chord, nose up. C_p: lowest on the surface, at x/c. %sV_c: from "
            "this speed on it boils the water, %.2f m deep.",

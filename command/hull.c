@@ -8,6 +8,7 @@
 #include "command/command.h"
 #include "command/given.h"
 #include "command/hull_answer.h"
+#include "command/notes.h"
 #include "command/print.h"
 #include "records/json.h"
 
@@ -79,26 +80,24 @@ static bool read_speeds(asked *a, const lw_options *options)
 }
 
 // Sentences on where the theory leaves its grounds.
-#define NOTES_MOST  3
-#define NOTE_LENGTH 200
-static int notes_of(const asked *a, char notes[NOTES_MOST][NOTE_LENGTH])
+static lw_notes notes_of(const asked *a)
 {
-    int count = 0;
+    lw_notes notes = {0};
     const double slender = a->afloat.beam / a->afloat.length;
     const double slowest = fmin(a->at[0].froude, a->at[a->speeds.count - 1].froude);
     const double fastest = fmax(a->at[0].froude, a->at[a->speeds.count - 1].froude);
     if (!a->is_wigley)
-        LW_FIT(notes[count++],
-               "The lines between the measured dimensions are our own: the dimensions are "
-               "known, the shape is judged.");
+        lw_note(&notes,
+                "The lines between the measured dimensions are our own: the dimensions are "
+                "known, the shape is judged.");
     if (slender > 0.15)
-        LW_FIT(notes[count++],
-               "The hull is %.2f of its length wide; thin-ship theory holds to 0.15.", slender);
+        lw_note(&notes, "The hull is %.2f of its length wide; thin-ship theory holds to 0.15.",
+                slender);
     if (slowest < 0.15 || fastest > 1.5)
-        LW_FIT(notes[count++],
-               "Wave resistance holds for Froude numbers from 0.15 to 1.5; below 0.1 its "
-               "coefficient is that at 0.1.");
-    return count;
+        lw_note(&notes,
+                "Wave resistance holds for Froude numbers from 0.15 to 1.5; below 0.1 its "
+                "coefficient is that at 0.1.");
+    return notes;
 }
 
 static lw_list curve_of(const asked *a)
@@ -113,21 +112,18 @@ static const char *name_of(const asked *a)
 
 static json_t *answer_json(const asked *a)
 {
-    char notes[NOTES_MOST][NOTE_LENGTH];
-    json_t *list = json_array();
-    const int count = notes_of(a, notes);
-    for (int i = 0; i < count; i++) json_array_append_new(list, json_string(notes[i]));
+    const lw_notes notes = notes_of(a);
     return json_pack(
         "{s:s, s:f, s:f, s:o, s:o, s:o, s:{s:o, s:o, s:s, s:s}}", "hull", name_of(a),
         "water_density", a->medium.water_density, "form_factor", a->form_factor, "afloat",
         lw_table_json(&lw_afloat_table, &a->afloat), "curve", lw_list_json(curve_of(a)), "notes",
-        list, "units", "afloat", lw_table_units_json(&lw_afloat_table), "curve",
+        lw_notes_json(&notes), "units", "afloat", lw_table_units_json(&lw_afloat_table), "curve",
         lw_table_units_json(&lw_drive_table), "water_density", "kg/m3", "form_factor", "");
 }
 
 static void print_text(const asked *a)
 {
-    char text[300], notes[NOTES_MOST][NOTE_LENGTH];
+    char text[300];
     if (a->is_wigley)
         LW_FIT(text, "Wigley's hull, B = L/10, T = L/16, %.2f m long.", a->length);
     else
@@ -145,9 +141,9 @@ static void print_text(const asked *a)
     lw_columns_print(stdout, curve_of(a),
                      "froude speed friction waves total of_weight friction_coefficient "
                      "wave_coefficient total_coefficient");
-    const int count = notes_of(a, notes);
-    if (count) putchar('\n');
-    for (int i = 0; i < count; i++) lw_print_wrapped(stdout, notes[i], 0, 2);
+    const lw_notes notes = notes_of(a);
+    if (notes.count) putchar('\n');
+    lw_notes_print(stdout, &notes);
 }
 
 static bool read_options(asked *a, const lw_options *options)
