@@ -7,6 +7,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "lullwise/boundary_layer.h"
 #include "lullwise/choice.h"
 #include "lullwise/elementary.h"
 #include "lullwise/hull_shape.h"
@@ -207,6 +208,30 @@ static void print_hull(void)
     print_hash("hull", hash);
 }
 
+// Sections with their layers, once settled: loads at some angles and a flap.
+static void print_section(void)
+{
+    static lw_outline outline;
+    static lw_profile profile;
+    static lw_profile_room room;
+    static lw_layer layer;
+    const char *const names[] = {"2412", "63-412"};
+    uint64_t hash = hash_start();
+    for (int i = 0; i < 2; i++) {
+        const lw_profile_flap flap = {0.7, 0.1 * i};
+        if (lw_outline_naca(names[i], &outline) != LW_PROFILE_OK) continue;
+        if (lw_profile_of(&outline, flap, 60, &profile) != LW_PROFILE_OK) continue;
+        if (lw_layer_of(&profile, &room, &layer) != LW_PROFILE_OK) continue;
+        for (int k = -1; k < 3; k++) {
+            const lw_layer_conditions at = lw_layer_free(1e6, 0.05 * k);
+            const lw_layer_load load = lw_layer_load_of(&layer, &at);
+            hash = hash_with(hash_with(hash, load.lift), load.drag);
+            hash = hash_with(hash_with(hash, load.moment), load.least_pressure);
+        }
+    }
+    print_hash("section", hash);
+}
+
 int main(void)
 {
     for (size_t i = 0; i < sizeof functions / sizeof functions[0]; i++) {
@@ -216,5 +241,6 @@ int main(void)
     print_choice();
     print_wing();
     print_hull();
+    print_section();
     return 0;
 }

@@ -63,9 +63,18 @@ double lw_panel_source(const lw_panel *panel, double x, double y, bool is_wake)
     return (first - second) / (2.0 * LW_PI);
 }
 
+// Apart, and not inlined: side by side gcc 12 makes one fused instruction of a b - c d and a d + c b
+// where the machine has it, -ffp-contract=off or not, and the bits would differ from machine to
+// machine.
+__attribute__((noinline)) static double sum_of_products(double a, double b, double c, double d)
+{
+    return a * b + c * d;
+}
+
 static lw_vector turned(const lw_panel *p, double along, double left)
 {
-    return (lw_vector){along * p->t_x - left * p->t_y, along * p->t_y + left * p->t_x};
+    return (lw_vector){sum_of_products(along, p->t_x, -left, p->t_y),
+                       sum_of_products(along, p->t_y, left, p->t_x)};
 }
 
 // int Y / r^2 du and int u / r^2 du
