@@ -136,7 +136,7 @@ static void drop_counts(lw_section_file *f)
 }
 
 // Tabs become blanks, and a byte order mark goes; columns stay as an editor counts them.
-static char *tidied(char *text, size_t *length)
+static void tidy(char *text, size_t *length)
 {
     static const char mark[] = "\xEF\xBB\xBF";
     if (strncmp(text, mark, 3) == 0) {
@@ -146,7 +146,6 @@ static char *tidied(char *text, size_t *length)
     for (size_t i = 0; i < *length; i++) {
         if (text[i] == '\t') text[i] = ' ';
     }
-    return text;
 }
 
 static void read_lines(reading *r, char *text)
@@ -229,24 +228,33 @@ static void say_status(const reading *r, lw_profile_status status)
     if (status == LW_PROFILE_TOO_FEW) LW_FIT(fault->expected, "20 to %d points", LW_OUTLINE_MOST);
 }
 
-bool lw_section_file_read(lw_section_file *file, const char *path, lw_outline *outline,
-                          lw_faults *faults)
+bool lw_section_file_text(lw_section_file *file, const char *path, char *text, size_t length,
+                          lw_outline *outline, lw_faults *faults)
 {
     const size_t before = faults->fault_count;
-    size_t length;
-    char *text = lw_source_fetch(path, LENGTH_MOST, &length, faults);
-    if (!text) return false;
     reading r = {.file = file, .path = path, .faults = faults};
     file->count = 0;
     file->title[0] = '\0';
-    tidied(text, &length);
+    tidy(text, &length);
     if (lw_source_is_clean(path, text, length, faults)) read_lines(&r, text);
-    free(text);
     if (faults->fault_count > before) return false;
     drop_counts(file);
     const lw_profile_status status = lw_outline_of_points(file->x, file->y, file->count, outline);
+    if (status != LW_PROFILE_OK) {
+        say_status(&r, status);
+        return false;
+    }
     file->is_lower_first = !outline->was_reversed && runs_clockwise(file);
-    if (status == LW_PROFILE_OK) return true;
-    say_status(&r, status);
-    return false;
+    return true;
+}
+
+bool lw_section_file_read(lw_section_file *file, const char *path, lw_outline *outline,
+                          lw_faults *faults)
+{
+    size_t length;
+    char *text = lw_source_fetch(path, LENGTH_MOST, &length, faults);
+    if (!text) return false;
+    const bool is_read = lw_section_file_text(file, path, text, length, outline, faults);
+    free(text);
+    return is_read;
 }

@@ -24,4 +24,8 @@ typedef struct lw_section_file {
 bool lw_section_file_read(lw_section_file *file, const char *path, lw_outline *outline,
                           lw_faults *faults);
 
+// The same with its bytes at hand, a closing zero behind them; they are changed. `path` names them.
+bool lw_section_file_text(lw_section_file *file, const char *path, char *text, size_t length,
+                          lw_outline *outline, lw_faults *faults);
+
 #endif
