@@ -7,9 +7,8 @@
 #include "lullwise/choice.h"
 #include "records/record_file.h"
 
-static const lw_table *const results[] = {&lw_setup_table,    &lw_flight_table,
-                                         &lw_margins_table,  &lw_range_table,
-                                         &lw_prospect_table, NULL};
+static const lw_table *const results[] = {&lw_setup_table, &lw_flight_table,   &lw_margins_table,
+                                          &lw_range_table, &lw_prospect_table, NULL};
 
 static lw_exit run(const lw_options *options)
 {

@@ -104,8 +104,7 @@ static void print_chart(const ranged *r)
 
 static bool is_flown(const lw_range_point *point)
 {
-    return point->trimmed.outcome == LW_FLIES &&
-           lw_margins_hold(&point->trimmed.margins);
+    return point->trimmed.outcome == LW_FLIES && lw_margins_hold(&point->trimmed.margins);
 }
 
 static bool is_past_thread(const ranged *r, double turns)

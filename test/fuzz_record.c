@@ -72,8 +72,10 @@ static void check_assignment(const lw_record *record, const char *text)
     lw_faults faults = {0};
     lw_record_example(record, &data);
     before = data;
-    if (lw_record_set(record, &data, text, &faults)) check_reads_again(record, &data);
-    else CLAIM(faults.fault_count == 1 && memcmp(&before, &data, record->size) == 0);
+    if (lw_record_set(record, &data, text, &faults))
+        check_reads_again(record, &data);
+    else
+        CLAIM(faults.fault_count == 1 && memcmp(&before, &data, record->size) == 0);
     check_faults(&faults);
     lw_faults_free(&faults);
 }

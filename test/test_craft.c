@@ -57,8 +57,9 @@ TEST_FUNCTION(curves_keep_within_a_thousandth_of_the_lattice_they_came_from)
 TEST_FUNCTION(curves_keep_within_one_part_in_a_hundred_of_a_fine_lattice)
 {
     const off most = largest_off(lw_wing_mesh_usual(), 0.1);
-    printf("  curve against a lattice of 32 x 4: slope %.2f %%, induced %.2f %%, downwash %.2f %%\n",
-           100.0 * most.slope, 100.0 * most.induced, 100.0 * most.downwash);
+    printf(
+        "  curve against a lattice of 32 x 4: slope %.2f %%, induced %.2f %%, downwash %.2f %%\n",
+        100.0 * most.slope, 100.0 * most.induced, 100.0 * most.downwash);
     CHECK(most.slope < 0.01 && most.induced < 0.01 && most.downwash < 0.01);
 }
 

@@ -122,7 +122,8 @@ static bool fact_1(void)
 static bool fact_2(void)
 {
     const int before = missed;
-    row("2  P4 flies, and is useful in 8-10 kn: launches at", 8.0, launch_of(&usual, P4), 2.5, true);
+    row("2  P4 flies, and is useful in 8-10 kn: launches at", 8.0, launch_of(&usual, P4), 2.5,
+        true);
     row("   and cannot be carried above", 12.0, hold_of(&usual, P4), 2.5,
         hold_of(&usual, P4) < hold_of(&usual, P3));
     return all_held(before);

@@ -5,14 +5,14 @@
 
 #include <math.h>
 
+#include "boat/foil_curves.h"
+#include "foil/friction.h"
 #include "lullwise/elementary.h"
 #include "lullwise/hull_form.h"
 #include "lullwise/sail.h"
 #include "lullwise/section.h"
 #include "lullwise/strut.h"
 #include "lullwise/wind.h"
-#include "boat/foil_curves.h"
-#include "foil/friction.h"
 #include "solve/curve.h"
 
 #define USUAL_SPEED 6.0  // [m/s] at which Reynolds numbers are taken where they matter little
@@ -56,7 +56,8 @@ static double flap_drag(const lw_foil *foil)
 static lw_foil_craft foil_craft(const lw_foil *foil, const lw_strut *strut, double nu)
 {
     const double S = foil_area(foil), c = S / foil->span, E = foil->flap_chord;
-    const double thickness = 0.5 * (foil->thickness * foil->root_chord + strut->thickness * strut->chord);
+    const double thickness =
+        0.5 * (foil->thickness * foil->root_chord + strut->thickness * strut->chord);
     const double A = foil->span * foil->span / S;
     const lw_flap flap = lw_flap_of(E);
     return (lw_foil_craft){
@@ -65,13 +66,15 @@ static lw_foil_craft foil_craft(const lw_foil *foil, const lw_strut *strut, doub
         .chord = c,
         .aspect = A,
         .zero_lift_angle = foil->zero_lift_angle,
-        .greatest_lift = 0.9 * foil->greatest_lift,  // the middle of the span stalls first  [judged]
+        .greatest_lift =
+            0.9 * foil->greatest_lift,  // the middle of the span stalls first  [judged]
         .ideal_lift = foil->ideal_lift,
         .profile = profile_curve(c, lw_section_form_foil(foil->thickness), foil->laminar, nu),
         .flap_drag = flap_drag(foil),
         .flap_moment = flap.moment * foil->flap_span,
         .moment = CAMBER_MOMENT * foil->zero_lift_angle,
-        .junction_drag = lw_strut_junction_area(thickness, thickness / (0.5 * (foil->root_chord + strut->chord))),
+        .junction_drag = lw_strut_junction_area(
+            thickness, thickness / (0.5 * (foil->root_chord + strut->chord))),
         .thickness = foil->thickness,
     };
 }
@@ -94,13 +97,13 @@ static lw_wing wing_of(const lw_foil *foil, double nu)
 static lw_strut_craft strut_craft(const lw_strut *strut, const lw_foil *foil, double nu)
 {
     const double t = strut->thickness * strut->chord;
-    return (lw_strut_craft){.chord = strut->chord,
-                            .length = strut->length,
-                            .profile = profile_curve(
-                                strut->chord, lw_section_form_strut(strut->thickness), foil->laminar,
-                                nu),
-                            .spray_drag = lw_strut_spray_area(t),
-                            .foil_span = foil->span};
+    return (lw_strut_craft){
+        .chord = strut->chord,
+        .length = strut->length,
+        .profile =
+            profile_curve(strut->chord, lw_section_form_strut(strut->thickness), foil->laminar, nu),
+        .spray_drag = lw_strut_spray_area(t),
+        .foil_span = foil->span};
 }
 
 static lw_linkage_craft linkage_craft(const lw_linkage *linkage)

@@ -22,7 +22,8 @@ static void at_depth(const lw_wing_lattice *lattice, lw_foil_craft *foil, int i,
     lw_wing_load_at(lattice, (lw_wing_flow){.alpha = 0.1}, &load);
     foil->slope.value[i] = slopes.lift;
     foil->induced.value[i] = load.drag / (load.lift * load.lift);
-    foil->flap_lift = slopes.flap / slopes.lift;  // alike at every depth within 0.3 %: the last stands
+    foil->flap_lift =
+        slopes.flap / slopes.lift;  // alike at every depth within 0.3 %: the last stands
     if (behind) {
         foil->downwash.value[i] = -lw_wing_wash_over(lattice, &load, behind, at) / load.lift;
     }
@@ -42,7 +43,8 @@ void lw_foil_curves(lw_foil_craft *foil, const lw_wing *wing, const lw_wing *beh
     foil->slope = foil->induced = foil->downwash = (lw_curve){.step = LW_DEPTH_STEP};
     for (int i = 0; i < LW_CURVE_KNOTS; i++) {
         const lw_wing_place place = {.depth = fmax(i * LW_DEPTH_STEP, LEAST_DEPTH)};
-        const lw_wing_status status = lw_wing_lay(&lattice, wing, lw_foil_mesh(place.depth / foil->chord), place);
+        const lw_wing_status status =
+            lw_wing_lay(&lattice, wing, lw_foil_mesh(place.depth / foil->chord), place);
         if (status != LW_WING_OK) continue;  // no lift at a depth that has no solution
         at_depth(&lattice, foil, i, behind, at);
     }

@@ -20,36 +20,37 @@ typedef struct lw_vector {
 
 typedef struct lw_pose {
     // how the boat goes
-    lw_lanes speed;             // V       [m/s]   through the water
-    lw_lanes leeway;            // lambda  [rad]   track to leeward of the bow
-    lw_lanes ride_height;       // h       [m]     hull's bottom at the main strut above the water
-    lw_lanes pitch;             // theta   [rad]   bow up
-    lw_lanes acceleration;      // dV/dt   [m/s^2] along the track
+    lw_lanes speed;         // V       [m/s]   through the water
+    lw_lanes leeway;        // lambda  [rad]   track to leeward of the bow
+    lw_lanes ride_height;   // h       [m]     hull's bottom at the main strut above the water
+    lw_lanes pitch;         // theta   [rad]   bow up
+    lw_lanes acceleration;  // dV/dt   [m/s^2] along the track
     // what the sailor does
-    lw_lanes helm;              // delta_r [rad]   rudder blade, as leeway
-    lw_lanes effort;            // p       [-]     0 sitting in, 1 hiked, beyond: power taken off
-    lw_lanes rudder_incidence;  // i_r     [rad]
+    lw_lanes helm;                // delta_r [rad]   rudder blade, as leeway
+    lw_lanes effort;              // p       [-]     0 sitting in, 1 hiked, beyond: power taken off
+    lw_lanes rudder_incidence;    // i_r     [rad]
     lw_lanes sin_heel, cos_heel;  //       windward positive
-    lw_lanes place;             // x_s     [m]     of the sailor, forward of the main foil
+    lw_lanes place;               // x_s     [m]     of the sailor, forward of the main foil
     // what is given
-    lw_lanes wind;              // U       [m/s]   as read
-    lw_lanes sin_heading, cos_heading;  // of the track from the wind
+    lw_lanes wind;                                  // U       [m/s]   as read
+    lw_lanes sin_heading, cos_heading;              // of the track from the wind
     lw_lanes incidence, wand_length, gearing, rod;  // set-up
 } lw_pose;
 
 typedef struct lw_loads {
-    lw_lanes residual[6];  // surge, sway, heave, roll, pitch, yaw; [1] of weight, [m] of weight x 1 m
+    lw_lanes
+        residual[6];  // surge, sway, heave, roll, pitch, yaw; [1] of weight, [m] of weight x 1 m
     lw_foil_load main, rudder;
     lw_strut_load main_strut, rudder_strut;
     lw_hull_load hull;
     lw_linkage_pose linkage;
     lw_sail_load sail;
     lw_sail_set set;
-    lw_vector air;                        // [N] sail and windage, in the boat
-    lw_vector water;                      // [N] foils, struts and hull, buoyancy left out
-    lw_vector through;                    // velocity through the water, in the boat [m/s]
-    lw_lanes apparent_x, apparent_y;      // wind at the sail, in the boat [m/s]
-    lw_lanes main_depth, rudder_depth;    // of the foils' middles [m]
+    lw_vector air;                            // [N] sail and windage, in the boat
+    lw_vector water;                          // [N] foils, struts and hull, buoyancy left out
+    lw_vector through;                        // velocity through the water, in the boat [m/s]
+    lw_lanes apparent_x, apparent_y;          // wind at the sail, in the boat [m/s]
+    lw_lanes main_depth, rudder_depth;        // of the foils' middles [m]
     lw_lanes main_tip_rise, rudder_tip_rise;  // of the higher tip above the middle [m]
 } lw_loads;
 
@@ -77,7 +78,8 @@ LW_INLINE lw_attitude lw_pose_attitude(const lw_pose *pose)
     lw_lanes s, c;
     lw_lanes_sincos(pose->pitch, &s, &c);
     const lw_lanes sh = pose->sin_heel, ch = pose->cos_heel, zero = lw_all(0.0);
-    return (lw_attitude){.sin_pitch = s, .cos_pitch = c,
+    return (lw_attitude){.sin_pitch = s,
+                         .cos_pitch = c,
                          .x = {c, zero, s},
                          .y = {-s * sh, ch, c * sh},
                          .z = {-s * ch, -sh, c * ch}};
@@ -143,7 +145,8 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
                                      pose->gearing, pose->rod);
 
     loads->main = lw_foil_force(&craft->main_foil, rho,
-                                (lw_foil_flow){.forward = u.x, .upward = u.z,
+                                (lw_foil_flow){.forward = u.x,
+                                               .upward = u.z,
                                                .at_speed = at_speed,
                                                .incidence = pose->incidence,
                                                .flap = loads->linkage.flap,
@@ -155,11 +158,12 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
     lw_sum_add(sum, main_at, main);
     sum->moment.y -= loads->main.moment;
 
-    const lw_lanes downwash = loads->main.coefficient *
-                              lw_curve_read(&craft->main_foil.downwash,
-                                            lw_knot_of(0.0, LW_DEPTH_STEP, loads->main_depth));
+    const lw_lanes downwash =
+        loads->main.coefficient * lw_curve_read(&craft->main_foil.downwash,
+                                                lw_knot_of(0.0, LW_DEPTH_STEP, loads->main_depth));
     loads->rudder = lw_foil_force(&craft->rudder_foil, rho,
-                                  (lw_foil_flow){.forward = u.x, .upward = u.z,
+                                  (lw_foil_flow){.forward = u.x,
+                                                 .upward = u.z,
                                                  .at_speed = at_speed,
                                                  .incidence = pose->rudder_incidence - downwash,
                                                  .flap = zero,
@@ -202,7 +206,8 @@ LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_
     loads->water = sum->force;
 
     const lw_lanes B = loads->hull.buoyancy;
-    lw_sum_add(sum, (lw_vector){zero, zero, keel}, (lw_vector){B * at->x.z, B * at->y.z, B * at->z.z});
+    lw_sum_add(sum, (lw_vector){zero, zero, keel},
+               (lw_vector){B * at->x.z, B * at->y.z, B * at->z.z});
     sum->moment.y -= loads->hull.pitch_moment;
     sum->moment.x -= loads->hull.roll_moment * pose->sin_heel;
 }
@@ -233,7 +238,8 @@ LW_INLINE void lw_add_air(const lw_craft *craft, const lw_pose *pose, const lw_a
 
     lw_pose_apparent(pose, at, track, craft->wind_at_sail, &loads->apparent_x, &loads->apparent_y);
     loads->set = lw_sail_taken(&craft->sail, lw_pose_taken(pose->effort));
-    loads->sail = lw_sail_force(&craft->sail, rho, loads->apparent_x, loads->apparent_y, loads->set);
+    loads->sail =
+        lw_sail_force(&craft->sail, rho, loads->apparent_x, loads->apparent_y, loads->set);
     lw_sum_add(sum, (lw_vector){lw_all(craft->sail.centre_x), zero, loads->sail.height},
                (lw_vector){loads->sail.along, loads->sail.across, zero});
 
@@ -244,8 +250,8 @@ LW_INLINE void lw_add_air(const lw_craft *craft, const lw_pose *pose, const lw_a
     lw_sum_add(sum, (lw_vector){lw_all(craft->hull_x), zero, lw_all(craft->windage_z)},
                (lw_vector){boat * a_x, boat * a_y, zero});
     lw_sum_add(sum, body, (lw_vector){sailor * a_x, sailor * a_y, zero});
-    loads->air = (lw_vector){sum->force.x - before.x, sum->force.y - before.y,
-                             sum->force.z - before.z};
+    loads->air =
+        (lw_vector){sum->force.x - before.x, sum->force.y - before.y, sum->force.z - before.z};
 }
 
 // Weight, and what it takes to speed the boat up.
@@ -271,8 +277,7 @@ LW_INLINE lw_loads lw_pose_loads(const lw_craft *craft, const lw_pose *pose)
     const lw_knot at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, lw_lanes_log(V));
     lw_vector track = {.z = lw_all(0.0)};
     lw_lanes_sincos(pose->leeway, &track.y, &track.x);
-    loads.through = (lw_vector){V * (track.x * at.x.x),
-                                V * (track.x * at.y.x + track.y * at.y.y),
+    loads.through = (lw_vector){V * (track.x * at.x.x), V * (track.x * at.y.x + track.y * at.y.y),
                                 V * (track.x * at.z.x + track.y * at.z.y)};
 
     const lw_lanes zero = lw_all(0.0);

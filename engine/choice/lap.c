@@ -10,7 +10,7 @@
 
 #include "lullwise/elementary.h"
 
-#define PHASES 60    // of one gust
+#define PHASES  60     // of one gust
 #define SINE_90 0.951  // a sine is below this share of its height for 90 % of the time
 
 // Wind at a phase of the gust, from 0 to 1.
@@ -59,10 +59,10 @@ static double hull_speed(const lw_range *range, lw_course course, double wind)
 
 // What one gust brings on one course, as means over it.
 typedef struct gust {
-    double speed;            // made good [m/s]
-    double flying, unheld;   // shares of the time
-    double hull;             // share of the time on the hull
-    double top;              // greatest wind while flying [m/s]
+    double speed;           // made good [m/s]
+    double flying, unheld;  // shares of the time
+    double hull;            // share of the time on the hull
+    double top;             // greatest wind while flying [m/s]
 } gust;
 
 static gust through(const lw_range *range, lw_course course, double launch, lw_gusts gusts)

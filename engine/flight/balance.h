@@ -7,7 +7,8 @@
 #include "boat/force.h"
 #include "lullwise/flight.h"
 
-#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) && !defined(__SANITIZE_ADDRESS__)
+#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) && \
+    !defined(__SANITIZE_ADDRESS__)
 #define LW_CLONES __attribute__((target_clones("avx2", "default")))
 #else
 #define LW_CLONES
@@ -17,8 +18,9 @@
 
 // Where one search ended.
 typedef struct lw_solution {
-    double x[LW_UNKNOWNS];  // speed or acceleration, leeway, ride height, pitch or rudder, helm, effort
-    double residual;        // greatest left, in weights
+    double x
+        [LW_UNKNOWNS];  // speed or acceleration, leeway, ride height, pitch or rudder, helm, effort
+    double residual;    // greatest left, in weights
     double rounds;
 } lw_solution;
 

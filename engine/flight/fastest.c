@@ -16,17 +16,18 @@
 #define CORNERS  12
 #define STARTS   8
 #define HALVINGS 4  // last steps: 0.4 deg, 15 mm, 0.4 deg
-#define HALVINGS_RECKLESS 2  // where only the heading is wanted, and the speed is flat about its best
+#define HALVINGS_RECKLESS \
+    2  // where only the heading is wanted, and the speed is flat about its best
 
 static const double step_first[FREEDOMS] = {6.0 * LW_DEG, 0.24, 6.0 * LW_DEG};
 
 // Steps of heel, place and heading.
 typedef signed char direction[FREEDOMS];
-static const direction axes[AXES] = {{1, 0, 0}, {-1, 0, 0}, {0, 1, 0},
-                                     {0, -1, 0}, {0, 0, 1}, {0, 0, -1}};
-static const direction corners[CORNERS] = {
-    {1, 1, 0}, {1, -1, 0}, {-1, 1, 0}, {-1, -1, 0}, {1, 0, 1}, {1, 0, -1},
-    {-1, 0, 1}, {-1, 0, -1}, {0, 1, 1}, {0, 1, -1}, {0, -1, 1}, {0, -1, -1}};
+static const direction axes[AXES] = {{1, 0, 0},  {-1, 0, 0}, {0, 1, 0},
+                                     {0, -1, 0}, {0, 0, 1},  {0, 0, -1}};
+static const direction corners[CORNERS] = {{1, 1, 0}, {1, -1, 0}, {-1, 1, 0}, {-1, -1, 0},
+                                           {1, 0, 1}, {1, 0, -1}, {-1, 0, 1}, {-1, 0, -1},
+                                           {0, 1, 1}, {0, 1, -1}, {0, -1, 1}, {0, -1, -1}};
 
 #define AFLOAT 20.0  // [m/s] what a pose in the water is marked down: any flight goes before it
 
@@ -41,7 +42,10 @@ double lw_answer_score(const lw_answer *answer, double course)
 }
 
 // What a margin is worth when some of it is forgiven.
-static double forgiven(double margin, double room) { return fmin(margin + room, fmax(margin, 0.0)); }
+static double forgiven(double margin, double room)
+{
+    return fmin(margin + room, fmax(margin, 0.0));
+}
 
 // Reckless: a chord of tip depth and all of the heel in hand are forgiven; not the wand's and the
 // flap's travel, for she would leave the water.  [judged]
@@ -88,7 +92,8 @@ static bool improve(const lw_craft *craft, lw_ask *ask, lw_answer *best, const l
     lw_answer answers[CORNERS];
     size_t n = 0;
     for (size_t i = 0; i < count; i++) {
-        if (is_free(free, directions[i])) trials[n++] = stepped(craft, ask, free, directions[i], part);
+        if (is_free(free, directions[i]))
+            trials[n++] = stepped(craft, ask, free, directions[i], part);
     }
     lw_balance(craft, trials, answers, n);
     bool gains = false;

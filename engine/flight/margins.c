@@ -9,7 +9,7 @@
 #include "lullwise/section.h"
 #include "lullwise/strut.h"
 
-#define STOP_EDGE   (0.5 * LW_DEG)   // a stop's rounding stands this far out (linkage.h)
+#define STOP_EDGE (0.5 * LW_DEG)  // a stop's rounding stands this far out (linkage.h)
 
 // How much of each margin counts as one: what a sailor would call "a little".  [judged]
 static const lw_margins scale = {.flap_up = 2.0 * LW_DEG,
@@ -27,10 +27,7 @@ static const lw_margins scale = {.flap_up = 2.0 * LW_DEG,
                                  .heel = 2.0 * LW_DEG,
                                  .power = 0.2};
 
-static double at(const lw_margins *margins, size_t i)
-{
-    return ((const double *)margins)[i];
-}
+static double at(const lw_margins *margins, size_t i) { return ((const double *)margins)[i]; }
 
 // Depth of the higher tip below the chop's trough, less the half chord in which lift turns
 // abrupt [benson-land-1942].
@@ -70,10 +67,9 @@ lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *p, const lw_loads
         .tip_depth = tip_depth(&craft->main_foil, main_depth, l->main_tip_rise[i], trough),
         .rudder_tip = tip_depth(&craft->rudder_foil, rudder_depth, l->rudder_tip_rise[i], trough),
         .clearance = p->ride_height[i] + ends,
-        .pressure = fmin(pressure_left(craft, &craft->main_foil, l->main.coefficient[i],
-                                       main_depth, V),
-                         pressure_left(craft, &craft->rudder_foil, l->rudder.coefficient[i],
-                                       rudder_depth, V)),
+        .pressure = fmin(
+            pressure_left(craft, &craft->main_foil, l->main.coefficient[i], main_depth, V),
+            pressure_left(craft, &craft->rudder_foil, l->rudder.coefficient[i], rudder_depth, V)),
         .main_stall = stall_left(l->main, i),
         .rudder_stall = stall_left(l->rudder, i),
         .ventilation = LW_VENTILATION_CERTAIN - strut,

@@ -26,8 +26,9 @@ static const lw_quantity rows[] = {
 // clang-format on
 LW_TABLE_COVERS(lw_margins, rows);
 
-const lw_table lw_margins_table = {.key = "margins",
-                                   .title = "Margins",
-                                   .rows = rows,
-                                   .count = sizeof rows / sizeof rows[0],
-                                   .doc = "What is left before something gives; negative: it has given."};
+const lw_table lw_margins_table = {
+    .key = "margins",
+    .title = "Margins",
+    .rows = rows,
+    .count = sizeof rows / sizeof rows[0],
+    .doc = "What is left before something gives; negative: it has given."};

@@ -209,8 +209,8 @@ static void find_stay(const walk *w, lw_range *range)
     for (int i = 0; i < LW_RANGE_WINDS; i++) {
         if (!is_up(&range->at[i].trimmed)) continue;
         range->has_flight = true;
-        range->stays_up_at = i ? border(w, range, stays_up, wind_at(i - 1), wind_at(i), &w->asks[i])
-                               : wind_at(0);
+        range->stays_up_at =
+            i ? border(w, range, stays_up, wind_at(i - 1), wind_at(i), &w->asks[i]) : wind_at(0);
         return;
     }
 }
@@ -219,8 +219,8 @@ static void name_end(lw_range *range, const lw_range_point *point)
 {
     range->ends_in_puff = keeps_margins(&point->trimmed);
     const lw_answer *answer = range->ends_in_puff ? &point->puffed : &point->trimmed;
-    range->ends_by = answer->outcome == LW_NO_BALANCE ? LW_MARGIN_COUNT
-                                                      : lw_margins_first(&answer->margins);
+    range->ends_by =
+        answer->outcome == LW_NO_BALANCE ? LW_MARGIN_COUNT : lw_margins_first(&answer->margins);
 }
 
 // The longest run of held winds.

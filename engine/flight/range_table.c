@@ -36,5 +36,6 @@ const lw_table lw_range_table = {.key = "range",
                                  .title = "Range of a set-up",
                                  .rows = range_rows,
                                  .count = sizeof range_rows / sizeof range_rows[0],
-                                 .doc = "From what wind a set-up flies on a course, and up to what "
-                                        "wind it is held."};
+                                 .doc =
+                                     "From what wind a set-up flies on a course, and up to what "
+                                     "wind it is held."};

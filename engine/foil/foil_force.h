@@ -78,9 +78,10 @@ LW_INLINE lw_foil_load lw_foil_force(const lw_foil_craft *foil, double density, 
     // lift, with the flap raising the angle and half as much the greatest lift  [judged]
     const lw_lanes eta = lw_foil_flap_effect(flow.flap);
     const lw_lanes from_flap = eta * foil->flap_lift * flow.flap;
-    const lw_lanes alpha = lw_lanes_atan(-w / u) + flow.incidence - foil->zero_lift_angle + from_flap;
-    const lw_lanes most = lw_lanes_max(foil->greatest_lift + 0.5 * a * from_flap,
-                                       lw_all(0.4 * foil->greatest_lift));
+    const lw_lanes alpha =
+        lw_lanes_atan(-w / u) + flow.incidence - foil->zero_lift_angle + from_flap;
+    const lw_lanes most =
+        lw_lanes_max(foil->greatest_lift + 0.5 * a * from_flap, lw_all(0.4 * foil->greatest_lift));
     const lw_lanes share = a * alpha / most;
     const lw_lanes C_L = most * lw_foil_stall(share);
 
@@ -89,8 +90,8 @@ LW_INLINE lw_foil_load lw_foil_force(const lw_foil_craft *foil, double density, 
     const lw_lanes off = C_L - foil->ideal_lift;
     const lw_lanes sin_2 = flow.flap * flow.flap;  // within 1 % of sin^2 below 10 deg
     const lw_lanes over = lw_lanes_max(lw_lanes_abs(share) - 0.9, lw_all(0.0));  // past the stall
-    const lw_lanes C_D = lw_curve_read(&foil->profile, flow.at_speed) + k * off * off + foil->flap_drag * sin_2 +
-                         k_i * C_L * C_L + 0.5 * over * over;
+    const lw_lanes C_D = lw_curve_read(&foil->profile, flow.at_speed) + k * off * off +
+                         foil->flap_drag * sin_2 + k_i * C_L * C_L + 0.5 * over * over;
 
     const lw_lanes qS = q * foil->area * lw_foil_wetted(foil, flow.depth, flow.tip_rise);
     const lw_lanes c_m = foil->moment + foil->flap_moment * eta * flow.flap;

@@ -9,9 +9,9 @@
 #include "solve/lanes.h"
 
 typedef struct lw_strut_load {
-    lw_lanes side, drag;    // [N] across the flow to windward, and along it
-    lw_lanes centre;        // of the side force above the foil [m]
-    lw_lanes angle;         // to the flow [rad]
+    lw_lanes side, drag;  // [N] across the flow to windward, and along it
+    lw_lanes centre;      // of the side force above the foil [m]
+    lw_lanes angle;       // to the flow [rad]
 } lw_strut_load;
 
 // Lift slope of a strut, on its wetted area.

@@ -9,11 +9,11 @@
 #include "solve/lanes.h"
 
 typedef struct lw_hull_load {
-    lw_lanes buoyancy;       // [N] up
-    lw_lanes pitch_moment;   // [N m] bow up, about the main foil's station
-    lw_lanes roll_moment;    // [N m] against windward heel, for each sin(heel)
-    lw_lanes drag;           // [N]
-    lw_lanes immersed;       // [m^3]
+    lw_lanes buoyancy;      // [N] up
+    lw_lanes pitch_moment;  // [N m] bow up, about the main foil's station
+    lw_lanes roll_moment;   // [N m] against windward heel, for each sin(heel)
+    lw_lanes drag;          // [N]
+    lw_lanes immersed;      // [m^3]
 } lw_hull_load;
 
 // Forces on a hull whose bottom at the main foil's station stands `height` above the water.

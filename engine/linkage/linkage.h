@@ -45,9 +45,9 @@ LW_INLINE lw_linkage_pose lw_linkage_flap(const lw_linkage_craft *linkage, lw_la
     const lw_lanes psi =
         lw_linkage_between(hanging, linkage->forward_stop, linkage->aft_stop, edge);
     const lw_lanes wanted = gearing * (psi - linkage->neutral_angle) + rod;
-    return (lw_linkage_pose){.wand = psi,
-                             .flap = lw_linkage_between(wanted, linkage->flap_up_stop,
-                                                        linkage->flap_down_stop, edge)};
+    return (lw_linkage_pose){
+        .wand = psi,
+        .flap = lw_linkage_between(wanted, linkage->flap_up_stop, linkage->flap_down_stop, edge)};
 }
 
 #endif

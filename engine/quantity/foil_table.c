@@ -22,8 +22,8 @@
 #define GREATEST_DOC                                                                          \
     "Greatest lift coefficient of the section, flap in line, at the speed of take-off. From " \
     "the section's published data; a thin section has less. [judged]"
-#define LAMINAR_DOC                                                                              \
-    "How much of the friction that a laminar nose saves is had, on foil and strut. Run a nail "  \
+#define LAMINAR_DOC                                                                             \
+    "How much of the friction that a laminar nose saves is had, on foil and strut. Run a nail " \
     "over the front third: glass-smooth 50, fair paint 20, nicks, weed or tape steps 0. [judged]"
 #define STRUT_X_DOC                                                                    \
     "Quarter of the foil's chord behind its nose, forward of the transom; behind it: " \

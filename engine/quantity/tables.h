@@ -17,8 +17,10 @@ extern const lw_table lw_linkage_table;
 extern const lw_table lw_rudder_table;
 
 // A row of a result: nobody writes it, so it has no range, preset or error.
-#define LW_RESULT(record, member, sym, u, digits, words)                                \
-    {LW_MEMBER(record, member), .symbol = sym, .unit = LW_UNIT_##u, .min = -1e9, .max = 1e9, \
-     .decimals = digits, .doc = words}
+#define LW_RESULT(record, member, sym, u, digits, words)                                        \
+    {                                                                                           \
+        LW_MEMBER(record, member), .symbol = sym, .unit = LW_UNIT_##u, .min = -1e9, .max = 1e9, \
+                                   .decimals = digits, .doc = words                             \
+    }
 
 #endif

@@ -33,10 +33,7 @@ LW_INLINE lw_lanes lw_lanes_clamp(lw_lanes x, lw_lanes low, lw_lanes high)
     return lw_lanes_min(lw_lanes_max(x, low), high);
 }
 
-LW_INLINE lw_lanes lw_lanes_abs(lw_lanes x)
-{
-    return (lw_lanes)((lw_mask)x & INT64_MAX);
-}
+LW_INLINE lw_lanes lw_lanes_abs(lw_lanes x) { return (lw_lanes)((lw_mask)x & INT64_MAX); }
 
 LW_INLINE lw_lanes lw_lanes_sqrt(lw_lanes x)
 {

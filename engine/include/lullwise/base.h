@@ -12,10 +12,10 @@
 #define LW_KN      (1852.0 / 3600.0)  // [m/s]   one knot
 #define LW_GRAVITY 9.80665            // [m/s^2] standard gravity [iso80000-3]
 
-#define LW_NAME_LENGTH  64  // room for a name, with its closing zero
-#define LW_LABEL_LENGTH 16  // room for a pin's label, with its closing zero
-#define LW_PINS_MOST    12
-#define LW_LEGS_MOST    12
+#define LW_NAME_LENGTH   64  // room for a name, with its closing zero
+#define LW_LABEL_LENGTH  16  // room for a pin's label, with its closing zero
+#define LW_PINS_MOST     12
+#define LW_LEGS_MOST     12
 #define LW_READINGS_MOST 600
 
 // clang-format off
@@ -62,8 +62,8 @@
     X(PERH,         "/h",      RATE,        1.0 / 3600.0)
 // clang-format on
 
-#define LW_AS_STATUS(name, text)           LW_##name,
-#define LW_AS_UNIT(name, text, dim, si)    LW_UNIT_##name,
+#define LW_AS_STATUS(name, text)        LW_##name,
+#define LW_AS_UNIT(name, text, dim, si) LW_UNIT_##name,
 
 typedef enum lw_status { LW_STATUS_LIST(LW_AS_STATUS) LW_STATUS_COUNT } lw_status;
 typedef enum lw_unit { LW_UNIT_LIST(LW_AS_UNIT) LW_UNIT_COUNT } lw_unit;

@@ -10,20 +10,20 @@
 #include "lullwise/quantity.h"
 
 typedef struct lw_hull {
-    double length;             // L      [m]   waterline, floating upright
-    double beam;               // B      [m]   greatest, at the waterline
-    double transom_beam;       // B_t    [m]   at the waterline, aft
-    double draft;              // T      [m]   of the bare hull with the sailor aboard
-    double block;              // C_B    [-]   displaced volume / (L B T)
-    double waterplane;         // C_WP   [-]   waterplane area / (L B)
-    double form_factor;        // k      [-]   viscous drag = (1 + k) x flat plate
-    double mass;               // m_b    [kg]  boat ready to sail, without the sailor
-    double centre_x;           // x_G    [m]   centre of gravity without the sailor
-    double centre_height;      // z_G    [m]
-    double rack_width;         // b_r    [m]   over both racks: where the sailor's feet or thighs are
-    double rack_height;        // z_r    [m]
-    double windage_area;       // C_D A  [m^2] drag area of hull, racks and stays, head to wind
-    double windage_height;     // z_w    [m]   middle of that area
+    double length;          // L      [m]   waterline, floating upright
+    double beam;            // B      [m]   greatest, at the waterline
+    double transom_beam;    // B_t    [m]   at the waterline, aft
+    double draft;           // T      [m]   of the bare hull with the sailor aboard
+    double block;           // C_B    [-]   displaced volume / (L B T)
+    double waterplane;      // C_WP   [-]   waterplane area / (L B)
+    double form_factor;     // k      [-]   viscous drag = (1 + k) x flat plate
+    double mass;            // m_b    [kg]  boat ready to sail, without the sailor
+    double centre_x;        // x_G    [m]   centre of gravity without the sailor
+    double centre_height;   // z_G    [m]
+    double rack_width;      // b_r    [m]   over both racks: where the sailor's feet or thighs are
+    double rack_height;     // z_r    [m]
+    double windage_area;    // C_D A  [m^2] drag area of hull, racks and stays, head to wind
+    double windage_height;  // z_w    [m]   middle of that area
 } lw_hull;
 
 typedef struct lw_foil {
@@ -34,9 +34,9 @@ typedef struct lw_foil {
     double zero_lift_angle;  // alpha_0  [rad]  of the section, flap in line
     double ideal_lift;       // c_li     [-]    lift coefficient of least section drag
     double greatest_lift;    // c_lmax   [-]    section, flap in line
-    double laminar;          // -        [-]    part of the laminar run's saving in friction that is had
-    double flap_chord;       // E        [-]    flap chord / foil chord; 0: no flap
-    double flap_span;        // b_f/b    [-]    part of the span that has the flap
+    double laminar;     // -        [-]    part of the laminar run's saving in friction that is had
+    double flap_chord;  // E        [-]    flap chord / foil chord; 0: no flap
+    double flap_span;   // b_f/b    [-]    part of the span that has the flap
 } lw_foil;
 
 typedef struct lw_strut {
@@ -47,17 +47,17 @@ typedef struct lw_strut {
 } lw_strut;
 
 typedef struct lw_linkage {
-    double wand_x;             // x_w     [m]    the wand's pivot
-    double wand_height;        // z_p     [m]
-    double wand_length;        // l_w     [m]    pivot to tip
-    double forward_stop;       // psi_min [rad]  wand from straight down, swung aft positive
-    double aft_stop;           // psi_max [rad]
-    double neutral_angle;      // psi_0   [rad]  wand angle at which the flap is in line, rod at 0
-    double gearing;            // G       [-]    flap degrees per wand degree
-    double rod;                // r       [rad]  flap added by the ride-height rod
-    double flap_up_stop;       // d_min   [rad]  trailing edge up negative
-    double flap_down_stop;     // d_max   [rad]
-    double pin_pivot_height;   // z_pp    [m]    bearing about which a pin turns strut and foil
+    double wand_x;            // x_w     [m]    the wand's pivot
+    double wand_height;       // z_p     [m]
+    double wand_length;       // l_w     [m]    pivot to tip
+    double forward_stop;      // psi_min [rad]  wand from straight down, swung aft positive
+    double aft_stop;          // psi_max [rad]
+    double neutral_angle;     // psi_0   [rad]  wand angle at which the flap is in line, rod at 0
+    double gearing;           // G       [-]    flap degrees per wand degree
+    double rod;               // r       [rad]  flap added by the ride-height rod
+    double flap_up_stop;      // d_min   [rad]  trailing edge up negative
+    double flap_down_stop;    // d_max   [rad]
+    double pin_pivot_height;  // z_pp    [m]    bearing about which a pin turns strut and foil
 } lw_linkage;
 
 typedef struct lw_rudder {
@@ -69,21 +69,22 @@ typedef struct lw_rudder {
 } lw_rudder;
 
 typedef struct lw_rig {
-    double sail_area;       // A       [m^2]
-    double luff;            // P       [m]    tack to head
-    double foot_height;     // z_t     [m]    tack above the hull's bottom
-    double centre_x;        // x_CE    [m]    centre of effort
-    double centre_part;     // -       [-]    centre of effort above the tack / luff
-    double greatest_lift;   // C_Lmax  [-]    fullest trim
-    double flattest;        // F       [-]    least lift by flattening alone / greatest lift
-    double most_twist;      // a_max   [-]    second harmonic of the span load / first
-    double profile_drag;    // C_D0    [-]    mast and sail, on the sail area
+    double sail_area;      // A       [m^2]
+    double luff;           // P       [m]    tack to head
+    double foot_height;    // z_t     [m]    tack above the hull's bottom
+    double centre_x;       // x_CE    [m]    centre of effort
+    double centre_part;    // -       [-]    centre of effort above the tack / luff
+    double greatest_lift;  // C_Lmax  [-]    fullest trim
+    double flattest;       // F       [-]    least lift by flattening alone / greatest lift
+    double most_twist;     // a_max   [-]    second harmonic of the span load / first
+    double profile_drag;   // C_D0    [-]    mast and sail, on the sail area
 } lw_rig;
 
 typedef struct lw_place {
-    double forward_x;       // [m]  furthest forward the sailor's middle can be
-    double aft_x;           // [m]  furthest aft
-    double inboard;         // [m]  middle of the sailor off the centreline, sitting in; to leeward negative
+    double forward_x;  // [m]  furthest forward the sailor's middle can be
+    double aft_x;      // [m]  furthest aft
+    double
+        inboard;  // [m]  middle of the sailor off the centreline, sitting in; to leeward negative
 } lw_place;
 
 typedef struct lw_pin {
@@ -107,13 +108,14 @@ typedef struct lw_boat {
 } lw_boat;
 
 typedef struct lw_person {
-    double mass;           // m_s    [kg]   in swimming things
-    double gear;           // m_g    [kg]   what is worn: wet
-    double hike;           // y_h    [m]    body centre outside the rack's edge, fully hiked
-    double body_height;    // z_b    [m]    body centre above the rack
-    double drag_area;      // C_D A  [m^2]  body to the wind
-    double least_heel;     // phi_0  [rad]  windward heel wanted in hand, below which a gust throws her over
-    double most_heel;      // phi_m  [rad]  greatest windward heel this sailor holds for a leg
+    double mass;         // m_s    [kg]   in swimming things
+    double gear;         // m_g    [kg]   what is worn: wet
+    double hike;         // y_h    [m]    body centre outside the rack's edge, fully hiked
+    double body_height;  // z_b    [m]    body centre above the rack
+    double drag_area;    // C_D A  [m^2]  body to the wind
+    double
+        least_heel;  // phi_0  [rad]  windward heel wanted in hand, below which a gust throws her over
+    double most_heel;  // phi_m  [rad]  greatest windward heel this sailor holds for a leg
 } lw_person;
 
 typedef struct lw_sailor {

@@ -27,7 +27,7 @@
 // clang-format on
 
 #define LW_AS_AIM(name, text, doc) LW_AIM_##name,
-#define LW_AS_REASON(name, text) LW_REASON_##name,
+#define LW_AS_REASON(name, text)   LW_REASON_##name,
 typedef enum lw_aim { LW_AIM_LIST(LW_AS_AIM) LW_AIM_COUNT } lw_aim;
 typedef enum lw_reason { LW_REASON_LIST(LW_AS_REASON) LW_REASON_COUNT } lw_reason;
 const char *lw_aim_text(lw_aim aim);
@@ -44,29 +44,29 @@ typedef struct lw_gusts {
 
 // One set-up on the day.
 typedef struct lw_prospect {
-    double seconds;        // [s]   expected round the course, swims counted
-    double flying;         // [-]   share of the time
-    double unheld;         // [-]   share of the time in wind above the hold limit
-    double swims;          // [-]   expected round the course
-    double swim_seconds;   // [s]   of `seconds`
-    double hull_seconds;   // [s]   of `seconds`, sailed on the hull
-    double launches_at;    // [m/s] on the course where it launches first
-    double stays_up_at;    // [m/s] on the hardest leg; 0: on some leg never
-    double held_up_to;     // [m/s] on the hardest leg
-    double speed;          // [m/s] made good round the course in the mean wind, if she flies in it
-    double turns_lull;     // [turns] on the longest leg; where she does not fly, of the lightest
-    double turns_mean;     //         wind in which she does
+    double seconds;       // [s]   expected round the course, swims counted
+    double flying;        // [-]   share of the time
+    double unheld;        // [-]   share of the time in wind above the hold limit
+    double swims;         // [-]   expected round the course
+    double swim_seconds;  // [s]   of `seconds`
+    double hull_seconds;  // [s]   of `seconds`, sailed on the hull
+    double launches_at;   // [m/s] on the course where it launches first
+    double stays_up_at;   // [m/s] on the hardest leg; 0: on some leg never
+    double held_up_to;    // [m/s] on the hardest leg
+    double speed;         // [m/s] made good round the course in the mean wind, if she flies in it
+    double turns_lull;    // [turns] on the longest leg; where she does not fly, of the lightest
+    double turns_mean;    //         wind in which she does
     double turns_puff;
-    double score;          // [s], or [m/s] of hold when easy: what the ranking sorts by, least first
+    double score;  // [s], or [m/s] of hold when easy: what the ranking sorts by, least first
 } lw_prospect;
 
 extern const lw_table lw_prospect_table;
 
 typedef struct lw_placing {
-    size_t pin;            // index in the boat
+    size_t pin;  // index in the boat
     lw_prospect prospect;
     lw_reason reason;
-    size_t ends_by;        // row of the margin that ends the hold on the hardest leg, or the count
+    size_t ends_by;  // row of the margin that ends the hold on the hardest leg, or the count
     bool flies_in_lull, flies_in_mean, flies_in_puff;
 } lw_placing;
 
@@ -86,7 +86,8 @@ typedef struct lw_outlook {
     lw_course courses[LW_COURSES_MOST];
     size_t leg_course[LW_LEGS_MOST];
     double leg_length[LW_LEGS_MOST];
-    double reach_launch[LW_PINS_MOST];  // [m/s] least wind in which she launches bearing away; 0: none
+    double
+        reach_launch[LW_PINS_MOST];  // [m/s] least wind in which she launches bearing away; 0: none
     lw_range ranges[LW_PINS_MOST][LW_COURSES_MOST];
 } lw_outlook;
 

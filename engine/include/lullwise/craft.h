@@ -21,46 +21,46 @@
 
 // A foil as prepared from its measurements: all that does not change in flight.
 typedef struct lw_foil_craft {
-    double span, area, chord;     // b, S [m^2], mean chord c [m]
-    double aspect;                // A = b^2 / S
-    lw_curve slope;               // a over depth [m]: d C_L / d alpha [1/rad]
-    lw_curve induced;             // k over depth [m]: C_Di / C_L^2
-    lw_curve downwash;            // over depth [m]: downwash at the foil behind / C_L
-    double zero_lift_angle;       // [rad]
-    double greatest_lift;         // C_Lmax of the whole foil, flap in line
-    double ideal_lift;            // C_Li
-    lw_curve profile;             // section drag over ln V: 2 C_f form
-    double flap_lift;             // angle of the whole foil worth a unit of flap angle, thin aerofoil
-    double flap_drag;             // factor of sin^2 of the flap angle
-    double flap_moment;           // d c_m / d flap, about the quarter chord
-    double moment;                // c_m0 about the quarter chord
-    double junction_drag;         // area [m^2]
-    double thickness;             // t/c
+    double span, area, chord;  // b, S [m^2], mean chord c [m]
+    double aspect;             // A = b^2 / S
+    lw_curve slope;            // a over depth [m]: d C_L / d alpha [1/rad]
+    lw_curve induced;          // k over depth [m]: C_Di / C_L^2
+    lw_curve downwash;         // over depth [m]: downwash at the foil behind / C_L
+    double zero_lift_angle;    // [rad]
+    double greatest_lift;      // C_Lmax of the whole foil, flap in line
+    double ideal_lift;         // C_Li
+    lw_curve profile;          // section drag over ln V: 2 C_f form
+    double flap_lift;          // angle of the whole foil worth a unit of flap angle, thin aerofoil
+    double flap_drag;          // factor of sin^2 of the flap angle
+    double flap_moment;        // d c_m / d flap, about the quarter chord
+    double moment;             // c_m0 about the quarter chord
+    double junction_drag;      // area [m^2]
+    double thickness;          // t/c
 } lw_foil_craft;
 
 typedef struct lw_strut_craft {
-    double chord;              // c_s [m]
-    double length;             // l   [m]  hull bottom to foil
-    lw_curve profile;          // section drag over ln V: 2 C_f form
-    double spray_drag;         // area [m^2] of one pierced surface
-    double foil_span;          // b_f [m]  of the foil below: an end plate
+    double chord;       // c_s [m]
+    double length;      // l   [m]  hull bottom to foil
+    lw_curve profile;   // section drag over ln V: 2 C_f form
+    double spray_drag;  // area [m^2] of one pierced surface
+    double foil_span;   // b_f [m]  of the foil below: an end plate
 } lw_strut_craft;
 
 typedef struct lw_linkage_craft {
-    double forward_stop, aft_stop;      // psi_min, psi_max [rad]
-    double neutral_angle;               // psi_0 [rad]
+    double forward_stop, aft_stop;        // psi_min, psi_max [rad]
+    double neutral_angle;                 // psi_0 [rad]
     double flap_up_stop, flap_down_stop;  // d_min, d_max [rad]
 } lw_linkage_craft;
 
 typedef struct lw_hull_craft {
-    double x[LW_HULL_STRIPS];      // of a strip, forward of the main foil [m]
-    double width[LW_HULL_STRIPS];  // beam of the strip [m]
-    double run[LW_HULL_STRIPS];    // its length along the hull [m]
-    double reach;                  // farthest strip or transom from the main foil [m]
+    double x[LW_HULL_STRIPS];        // of a strip, forward of the main foil [m]
+    double width[LW_HULL_STRIPS];    // beam of the strip [m]
+    double run[LW_HULL_STRIPS];      // its length along the hull [m]
+    double reach;                    // farthest strip or transom from the main foil [m]
     double transom_x, transom_beam;  // [m]
-    double flare;                  // t_0 [m]: section area = beam T^2 / (T + t_0)
-    lw_curve friction;             // over ln V: (1 + k) C_f
-    lw_curve wave;                 // over ln V: R_w / (1/2 rho V^2 volume^2)  [1/m^4]
+    double flare;                    // t_0 [m]: section area = beam T^2 / (T + t_0)
+    lw_curve friction;               // over ln V: (1 + k) C_f
+    lw_curve wave;                   // over ln V: R_w / (1/2 rho V^2 volume^2)  [1/m^4]
 } lw_hull_craft;
 
 typedef struct lw_sail_craft {
@@ -90,28 +90,28 @@ typedef struct lw_craft {
     lw_hull_craft hull;
     lw_sail_craft sail;
 
-    double weight;                        // W [N] all that floats or flies
-    double hull_mass, hull_x, hull_z;     // boat without the sailor [kg], [m], [m]
-    double body_mass, body_z;             // sailor with gear [kg], [m]
-    double body_inboard, body_reach;      // middle of the sailor to windward: sitting in, hiked [m]
-    double place_aft, place_forward;      // bounds of the sailor's x [m]
-    double least_heel, most_heel;         // windward [rad]
+    double weight;                     // W [N] all that floats or flies
+    double hull_mass, hull_x, hull_z;  // boat without the sailor [kg], [m], [m]
+    double body_mass, body_z;          // sailor with gear [kg], [m]
+    double body_inboard, body_reach;   // middle of the sailor to windward: sitting in, hiked [m]
+    double place_aft, place_forward;   // bounds of the sailor's x [m]
+    double least_heel, most_heel;      // windward [rad]
 
-    double pin_middle;                    // incidence at which the strut stands square [rad]
-    double pin_arm;                       // foil below the bearing that the pin turns it about [m]
-    double rudder_x, rudder_z;            // rudder foil's quarter chord [m]
-    double wand_x, wand_z;                // pivot [m]
-    double windage, windage_z;            // drag area of boat [m^2], its middle [m]
-    double body_windage;                  // drag area of the sailor [m^2]
-    double wind_at_sail, wind_at_body;    // wind there / wind as read
+    double pin_middle;                  // incidence at which the strut stands square [rad]
+    double pin_arm;                     // foil below the bearing that the pin turns it about [m]
+    double rudder_x, rudder_z;          // rudder foil's quarter chord [m]
+    double wand_x, wand_z;              // pivot [m]
+    double windage, windage_z;          // drag area of boat [m^2], its middle [m]
+    double body_windage;                // drag area of the sailor [m^2]
+    double wind_at_sail, wind_at_body;  // wind there / wind as read
 
-    double transom_x, bow_x;              // ends of the hull [m]
-    lw_curve trough;                      // over wind [m/s]: depth of the chop's troughs [m]
+    double transom_x, bow_x;  // ends of the hull [m]
+    lw_curve trough;          // over wind [m/s]: depth of the chop's troughs [m]
 
-    double rudder_mark, rudder_turn;      // [rad], [rad/turn]
-    double least_turns, most_turns;       // [turns]
-    double helm_limit;                    // [rad]
-    lw_setup setup;                       // the boat's own wand, gearing, rod; first pin
+    double rudder_mark, rudder_turn;  // [rad], [rad/turn]
+    double least_turns, most_turns;   // [turns]
+    double helm_limit;                // [rad]
+    lw_setup setup;                   // the boat's own wand, gearing, rod; first pin
     lw_medium medium;
 } lw_craft;
 

@@ -7,7 +7,7 @@
 #define LW_CURVE_KNOTS 49
 
 typedef struct lw_curve {
-    double first, step;            // x of knot 0, distance between knots
+    double first, step;  // x of knot 0, distance between knots
     double value[LW_CURVE_KNOTS];
     double slope[LW_CURVE_KNOTS];  // d value / d (x / step)
 } lw_curve;

@@ -15,15 +15,15 @@ typedef struct lw_wind {
 } lw_wind;
 
 typedef struct lw_forecast {
-    double mean;       // [m/s]  10-minute mean
-    double gust;       // [m/s]  3-second gust; 0: not given, taken from the exposure
-    double height;     // [m]    of the forecast
+    double mean;    // [m/s]  10-minute mean
+    double gust;    // [m/s]  3-second gust; 0: not given, taken from the exposure
+    double height;  // [m]    of the forecast
 } lw_forecast;
 
 typedef struct lw_sea {
-    double fetch;      // F    [m]   open water to windward; 0: sheltered, flat
-    double height;     // H_s  [m]   significant wave height; 0: from fetch and wind
-    double period;     // T_p  [s]   peak period; 0: from fetch and wind
+    double fetch;   // F    [m]   open water to windward; 0: sheltered, flat
+    double height;  // H_s  [m]   significant wave height; 0: from fetch and wind
+    double period;  // T_p  [s]   peak period; 0: from fetch and wind
 } lw_sea;
 
 typedef struct lw_water {
@@ -42,11 +42,11 @@ typedef struct lw_leg {
 } lw_leg;
 
 typedef struct lw_cost {
-    double swim;      // [s]  from the fall to sailing again, without the launch
-    double puff_risk; // [-]  chance of a swim for each knot that a puff exceeds the hold limit
-    double tack;      // [s]  lost by a tack
-    double gybe;      // [s]
-    double tack_every;// [m]  sailed between tacks or gybes
+    double swim;        // [s]  from the fall to sailing again, without the launch
+    double puff_risk;   // [-]  chance of a swim for each knot that a puff exceeds the hold limit
+    double tack;        // [s]  lost by a tack
+    double gybe;        // [s]
+    double tack_every;  // [m]  sailed between tacks or gybes
 } lw_cost;
 
 typedef struct lw_day {

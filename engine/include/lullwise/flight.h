@@ -20,20 +20,21 @@ const char *lw_outcome_text(lw_outcome outcome);
 
 // What is left before something gives; negative: it has given.
 typedef struct lw_margins {
-    double flap_up;        // [rad]    flap travel left, trailing edge up
-    double flap_down;      // [rad]
-    double wand_forward;   // [rad]    wand travel left before its forward stop
-    double tip_depth;      // [chords] higher main-foil tip below the trough of the chop and half a chord
-    double rudder_tip;     // [chords] the same of the rudder foil
-    double clearance;      // [m]      hull above the water
-    double pressure;       // [-]      cavitation number above the foils' lowest pressure
-    double main_stall;     // [rad]    angle left to stall
-    double rudder_stall;   // [rad]
-    double ventilation;    // [rad]    strut angle left to that at which air was seen to run down
-    double helm;           // [rad]
-    double thread;         // [turns]  left on the rudder's thread, either way
-    double heel;           // [rad]    windward heel above the least that the sailor wants in hand
-    double power;          // [-]      part of the sail's power that can still be taken off
+    double flap_up;       // [rad]    flap travel left, trailing edge up
+    double flap_down;     // [rad]
+    double wand_forward;  // [rad]    wand travel left before its forward stop
+    double
+        tip_depth;  // [chords] higher main-foil tip below the trough of the chop and half a chord
+    double rudder_tip;    // [chords] the same of the rudder foil
+    double clearance;     // [m]      hull above the water
+    double pressure;      // [-]      cavitation number above the foils' lowest pressure
+    double main_stall;    // [rad]    angle left to stall
+    double rudder_stall;  // [rad]
+    double ventilation;   // [rad]    strut angle left to that at which air was seen to run down
+    double helm;          // [rad]
+    double thread;        // [turns]  left on the rudder's thread, either way
+    double heel;          // [rad]    windward heel above the least that the sailor wants in hand
+    double power;         // [-]      part of the sail's power that can still be taken off
 } lw_margins;
 #define LW_MARGIN_COUNT (sizeof(lw_margins) / sizeof(double))
 
@@ -71,9 +72,9 @@ typedef struct lw_flight {
     double hull_drag;       //         [N]
     double main_lift_coefficient;    // C_L [-]
     double rudder_lift_coefficient;  // C_L [-]
-    double acceleration;    // dV/dt   [m/s^2] zero in a steady state
-    double residual;        //         [-]     greatest force / weight or moment / (weight 1 m) left
-    double iterations;      //         [-]     of the solver
+    double acceleration;             // dV/dt   [m/s^2] zero in a steady state
+    double residual;    //         [-]     greatest force / weight or moment / (weight 1 m) left
+    double iterations;  //         [-]     of the solver
 } lw_flight;
 
 extern const lw_table lw_flight_table;
@@ -89,11 +90,11 @@ typedef struct lw_answer {
 typedef struct lw_ask {
     double wind, heading;  // [m/s], [rad]
     lw_setup setup;
-    double heel, place;    // free controls: [rad], [m] forward of the main foil
-    bool level;            // true: pitch is given, the rudder's incidence is found; false: the reverse
-    bool towed;            // true: speed is given, the acceleration is found; false: speed is found
-    double start[6];       // speed, leeway, ride height, pitch, helm, effort to start from
-    double rudder;         // incidence: given, or to start from [rad]
+    double heel, place;  // free controls: [rad], [m] forward of the main foil
+    bool level;       // true: pitch is given, the rudder's incidence is found; false: the reverse
+    bool towed;       // true: speed is given, the acceleration is found; false: speed is found
+    double start[6];  // speed, leeway, ride height, pitch, helm, effort to start from
+    double rudder;    // incidence: given, or to start from [rad]
 } lw_ask;
 
 // A start from nothing but the wind, flying (or hullborne at `speed` when towed).
@@ -122,10 +123,10 @@ double lw_answer_score(const lw_answer *answer, double course);
 
 // What the sailor may choose while the balance is sought.
 typedef struct lw_freedom {
-    bool heel, place, heading;  // chosen for speed, within the craft's bounds
+    bool heel, place, heading;         // chosen for speed, within the craft's bounds
     double heading_low, heading_high;  // [rad] when the heading is free
-    bool reckless;              // speed first: tip depth and heel in hand hardly count
-    double course;              // [rad] direction wanted: the speed made good along it is what counts
+    bool reckless;                     // speed first: tip depth and heel in hand hardly count
+    double course;  // [rad] direction wanted: the speed made good along it is what counts
 } lw_freedom;
 
 // The fastest balance along the course that keeps its margins, by compass search over the freedom.

@@ -14,12 +14,12 @@ typedef struct lw_quantity {
     double min;          // inclusive, in `unit`
     double max;          // inclusive, in `unit`
     double preset;       // value before anyone has measured, in `unit`
-    double error;        // how well a tape, a scale or an eye knows it (one sigma), in `unit`; 0: exact
-    double usual_min;    // outside usual_min..usual_max a value is doubtful but taken;
-    double usual_max;    // both 0: as wide as min..max
-    int decimals;        // digits after the point when shown in `unit`
-    bool required;       // where its section is given it must be too; otherwise the preset stands
-    const char *doc;     // what it is, how to measure it, [source]
+    double error;  // how well a tape, a scale or an eye knows it (one sigma), in `unit`; 0: exact
+    double usual_min;  // outside usual_min..usual_max a value is doubtful but taken;
+    double usual_max;  // both 0: as wide as min..max
+    int decimals;      // digits after the point when shown in `unit`
+    bool required;     // where its section is given it must be too; otherwise the preset stands
+    const char *doc;   // what it is, how to measure it, [source]
 } lw_quantity;
 
 typedef struct lw_table {
@@ -27,7 +27,7 @@ typedef struct lw_table {
     const char *title;        // heading of the form and of the docs page: "Main foil"
     const lw_quantity *rows;  // in the order of the struct's members
     size_t count;
-    const char *doc;          // a sentence on the whole section
+    const char *doc;  // a sentence on the whole section
 } lw_table;
 
 // How a section of a record stands in a file.
@@ -46,15 +46,15 @@ typedef struct lw_section {
     size_t stride;        // bytes from one element to the next (array kinds)
     size_t most;          // elements there is room for (array kinds)
     size_t count_offset;  // of the `size_t` that counts the elements (array kinds), or of the
-                          // `bool` that tells whether the section was given (PLAIN, if not required;
-                          // 0, where every record has its name: nobody asks)
+        // `bool` that tells whether the section was given (PLAIN, if not required;
+        // 0, where every record has its name: nobody asks)
     size_t label_offset;  // of `char label[LW_LABEL_LENGTH]` in an element (LABELLED)
 } lw_section;
 
 // A free-text member of a record: `name: ...` at the top of the file.
 typedef struct lw_text {
     const char *key;
-    size_t offset;             // of `char member[LW_NAME_LENGTH]`
+    size_t offset;  // of `char member[LW_NAME_LENGTH]`
     const char *preset;
     const char *const *words;  // NULL-ended list of the words allowed, or NULL: any text
     const char *doc;

@@ -30,11 +30,11 @@ lw_course lw_course_to(double direction);
 
 // One hullborne boat gathering way in a wind: what decides whether she flies.
 typedef struct lw_launch {
-    bool flies;          // through the hump and off the water
-    double speed;        // [m/s]   where she stays on the hull, or lifts off
-    double seconds;      // [s]     from 1.5 m/s to lift-off; 0 when she does not fly
-    double hump_spare;   // [m/s^2] least acceleration on the way; negative: the hump holds her
-    double hump_speed;   // [m/s]   where it is least
+    bool flies;         // through the hump and off the water
+    double speed;       // [m/s]   where she stays on the hull, or lifts off
+    double seconds;     // [s]     from 1.5 m/s to lift-off; 0 when she does not fly
+    double hump_spare;  // [m/s^2] least acceleration on the way; negative: the hump holds her
+    double hump_speed;  // [m/s]   where it is least
 } lw_launch;
 
 // rudder: incidence of the rudder foil [rad], as wound for the flight that is to follow.
@@ -46,19 +46,19 @@ lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double rudd
 #define LW_RANGE_WINDS    31
 
 typedef struct lw_range_point {
-    double wind;       // [m/s]
-    lw_answer trimmed; // fastest with the bow level
-    lw_answer puffed;  // the same wind as a puff: rudder and place as trimmed one puff below
-    bool is_held;      // both keep their margins
+    double wind;        // [m/s]
+    lw_answer trimmed;  // fastest with the bow level
+    lw_answer puffed;   // the same wind as a puff: rudder and place as trimmed one puff below
+    bool is_held;       // both keep their margins
 } lw_range_point;
 
 typedef struct lw_range {
-    double launches_at;    // [m/s] least wind that lifts her off the water; 0: none tried
-    double stays_up_at;    // [m/s] least wind in which steady flight exists with the hull clear
-    double held_up_to;     // [m/s] greatest wind that keeps all margins, also as a puff
+    double launches_at;  // [m/s] least wind that lifts her off the water; 0: none tried
+    double stays_up_at;  // [m/s] least wind in which steady flight exists with the hull clear
+    double held_up_to;   // [m/s] greatest wind that keeps all margins, also as a puff
     bool has_launch, has_flight, has_hold;
-    size_t ends_by;        // row of the margin that ends it
-    bool ends_in_puff;     // it is the puff at an unchanged rudder that ends it
+    size_t ends_by;     // row of the margin that ends it
+    bool ends_in_puff;  // it is the puff at an unchanged rudder that ends it
     lw_range_point at[LW_RANGE_WINDS];
     lw_launch on_hull[LW_RANGE_WINDS];  // gathering way on the launching heading
 } lw_range;
