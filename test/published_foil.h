@@ -155,7 +155,6 @@ static lw_foil_load wing(double aspect, double tau, double delta, double alpha)
     const lw_foil_craft craft = {.span = aspect,
                                  .area = aspect,
                                  .chord = 1.0,
-                                 .aspect = aspect,
                                  .slope = even(slope),
                                  .induced = even((1.0 + delta) / (LW_PI * aspect)),
                                  .greatest_lift = 1e3,

@@ -58,13 +58,11 @@ static lw_foil_craft foil_craft(const lw_foil *foil, const lw_strut *strut, doub
     const double S = foil_area(foil), c = S / foil->span, E = foil->flap_chord;
     const double thickness =
         0.5 * (foil->thickness * foil->root_chord + strut->thickness * strut->chord);
-    const double A = foil->span * foil->span / S;
     const lw_flap flap = lw_flap_of(E);
     return (lw_foil_craft){
         .span = foil->span,
         .area = S,
         .chord = c,
-        .aspect = A,
         .zero_lift_angle = foil->zero_lift_angle,
         .greatest_lift =
             0.9 * foil->greatest_lift,  // the middle of the span stalls first  [judged]

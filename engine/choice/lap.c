@@ -28,7 +28,8 @@ static int knot_below(double wind)
 
 static bool is_up(const lw_answer *answer) { return answer->outcome == LW_FLIES; }
 
-const lw_answer *lw_range_near(const lw_range *range, double wind)
+// The trimmed flight of the knot nearest to a wind, or NULL when she does not fly there.
+static const lw_answer *near_wind(const lw_range *range, double wind)
 {
     const int k = knot_below(wind + 0.5 * LW_KN);
     return is_up(&range->at[k].trimmed) ? &range->at[k].trimmed : NULL;
@@ -61,7 +62,6 @@ static double hull_speed(const lw_range *range, lw_course course, double wind)
 typedef struct gust {
     double speed;           // made good [m/s]
     double flying, unheld;  // shares of the time
-    double hull;            // share of the time on the hull
     double top;             // greatest wind while flying [m/s]
 } gust;
 
@@ -82,7 +82,6 @@ static gust through(const lw_range *range, lw_course course, double launch, lw_g
     }
     mean.speed = fmax(mean.speed, 1.0 * LW_KN * PHASES);
     mean.speed /= PHASES, mean.flying /= PHASES, mean.unheld /= PHASES;
-    mean.hull = 1.0 - mean.flying;
     return mean;
 }
 
@@ -125,7 +124,7 @@ static void add_leg(const lw_outlook *outlook, size_t pin, size_t leg, lw_gusts 
     sum->seconds += sailing + turns_cost(outlook, course, length);
     sum->flying += g.flying * sailing;
     sum->unheld += g.unheld * sailing;
-    sum->hull_seconds += g.hull * sailing;
+    sum->hull_seconds += (1.0 - g.flying) * sailing;
     sum->swims += swims;
     sum->swim_seconds += swims * outlook->cost.swim;
 }
@@ -160,7 +159,7 @@ static size_t longest_leg(const lw_outlook *outlook)
 // Rudder turns that keep the bow level in a wind, or in the lightest in which she flies.
 static double turns_in(const lw_range *range, double wind)
 {
-    const lw_answer *answer = lw_range_near(range, fmax(wind, range->stays_up_at));
+    const lw_answer *answer = near_wind(range, fmax(wind, range->stays_up_at));
     return answer ? answer->flight.turns : 0.0;
 }
 

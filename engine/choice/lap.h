@@ -8,7 +8,4 @@
 
 lw_prospect lw_lap(const lw_outlook *outlook, size_t pin, lw_gusts gusts);
 
-// The trimmed flight of a range nearest to a wind, or NULL when she does not fly there.
-const lw_answer *lw_range_near(const lw_range *range, double wind);
-
 #endif

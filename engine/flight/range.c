@@ -169,39 +169,47 @@ static void puff_point(const walk *w, lw_range *range, int i)
     point->is_held = keeps_margins(&point->trimmed) && rides_out(&point->puffed);
 }
 
-// Halves between a wind where the claim is false and one where it is true, to 0.1 kn.
-typedef bool claim(const walk *w, const lw_range *range, double wind, const lw_ask *from);
+// What a border is sought for, and what its claims look at.
+typedef struct border {
+    const walk *walk;
+    const lw_range *range;
+    const lw_ask *from;      // pose to start from
+    double rudder, heading;  // of a launch [rad]
+} border;
 
-static double border(const walk *w, const lw_range *range, claim *holds, double no, double yes,
-                     const lw_ask *from)
+typedef bool claim(const border *b, double wind);
+
+// Halves between a wind where the claim is false and one where it is true, to 0.1 kn.
+static double between(const border *b, claim *holds, double no, double yes)
 {
     while (fabs(yes - no) > 0.1 * LW_KN) {
         const double mid = 0.5 * (yes + no);
-        if (holds(w, range, mid, from)) {
-            yes = mid;
-        } else {
-            no = mid;
-        }
+        *(holds(b, mid) ? &yes : &no) = mid;
     }
     return yes;
 }
 
-static bool stays_up(const walk *w, const lw_range *range, double wind, const lw_ask *from)
+static bool stays_up(const border *b, double wind)
 {
-    (void)range;
     lw_ask left;
-    const lw_answer answer = trim_at(w, wind, from, &left);
+    const lw_answer answer = trim_at(b->walk, wind, b->from, &left);
     return is_up(&answer);
 }
 
-static bool is_held(const walk *w, const lw_range *range, double wind, const lw_ask *from)
+static bool is_held(const border *b, double wind)
 {
+    const walk *w = b->walk;
     lw_ask left, below;
-    const lw_answer trimmed = trim_at(w, wind, from, &left);
+    const lw_answer trimmed = trim_at(w, wind, b->from, &left);
     if (!keeps_margins(&trimmed)) return false;
-    if (w->puff <= 0.0 || !trimmed_for(w, range, wind - w->puff, &below)) return true;
+    if (w->puff <= 0.0 || !trimmed_for(w, b->range, wind - w->puff, &below)) return true;
     const lw_answer puffed = puffed_from(w->craft, &below, wind);
     return rides_out(&puffed);
+}
+
+static bool launches(const border *b, double wind)
+{
+    return lw_launch_of(b->walk->craft, b->walk->setup, b->rudder, wind, b->heading).flies;
 }
 
 static void find_stay(const walk *w, lw_range *range)
@@ -209,8 +217,8 @@ static void find_stay(const walk *w, lw_range *range)
     for (int i = 0; i < LW_RANGE_WINDS; i++) {
         if (!is_up(&range->at[i].trimmed)) continue;
         range->has_flight = true;
-        range->stays_up_at =
-            i ? border(w, range, stays_up, wind_at(i - 1), wind_at(i), &w->asks[i]) : wind_at(0);
+        const border b = {.walk = w, .from = &w->asks[i]};
+        range->stays_up_at = i ? between(&b, stays_up, wind_at(i - 1), wind_at(i)) : wind_at(0);
         return;
     }
 }
@@ -243,7 +251,8 @@ static void find_hold(const walk *w, lw_range *range)
     range->held_up_to = wind_at(last);
     range->ends_by = LW_MARGIN_COUNT;
     if (last + 1 == LW_RANGE_WINDS) return;
-    range->held_up_to = border(w, range, is_held, wind_at(last + 1), wind_at(last), &w->asks[last]);
+    const border b = {.walk = w, .range = range, .from = &w->asks[last]};
+    range->held_up_to = between(&b, is_held, wind_at(last + 1), wind_at(last));
     name_end(range, &range->at[last + 1]);
 }
 
@@ -262,21 +271,15 @@ static double wound_for(const lw_craft *craft, const lw_range *range, int i)
 #define LAUNCH_MOST (22.0 * LW_KN)  // no launch is looked for in more wind
 
 // Least wind that launches on a heading, to 0.1 kn; keeps what was found on the hull on the way.
-static double launch_on(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
-                        double heading, lw_launch on_hull[LW_RANGE_WINDS])
+static double launch_on(const walk *w, const lw_range *range, double heading,
+                        lw_launch on_hull[LW_RANGE_WINDS])
 {
     for (int i = 0; wind_at(i) <= LAUNCH_MOST; i++) {
-        const double rudder = wound_for(craft, range, i);
-        on_hull[i] = lw_launch_of(craft, setup, rudder, wind_at(i), heading);
+        const double rudder = wound_for(w->craft, range, i);
+        on_hull[i] = lw_launch_of(w->craft, w->setup, rudder, wind_at(i), heading);
         if (!on_hull[i].flies) continue;
-        if (i == 0) return wind_at(0);
-        double no = wind_at(i - 1), yes = wind_at(i);
-        while (yes - no > 0.1 * LW_KN) {
-            const double mid = 0.5 * (no + yes);
-            const bool flies = lw_launch_of(craft, setup, rudder, mid, heading).flies;
-            *(flies ? &yes : &no) = mid;
-        }
-        return yes;
+        const border b = {.walk = w, .rudder = rudder, .heading = heading};
+        return i ? between(&b, launches, wind_at(i - 1), wind_at(i)) : wind_at(0);
     }
     return 0.0;
 }
@@ -284,8 +287,9 @@ static double launch_on(const lw_craft *craft, const lw_setup *setup, const lw_r
 double lw_range_launch(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
                        double heading)
 {
+    const walk w = {.craft = craft, .setup = setup};
     lw_launch on_hull[LW_RANGE_WINDS];
-    return launch_on(craft, setup, range, heading, on_hull);
+    return launch_on(&w, range, heading, on_hull);
 }
 
 void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
@@ -301,6 +305,6 @@ void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course,
     for (int i = 0; i < LW_RANGE_WINDS; i++) puff_point(&w, range, i);
     find_stay(&w, range);
     find_hold(&w, range);
-    range->launches_at = launch_on(craft, setup, range, middle(course), range->on_hull);
+    range->launches_at = launch_on(&w, range, middle(course), range->on_hull);
     range->has_launch = range->launches_at > 0.0;
 }

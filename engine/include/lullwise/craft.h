@@ -22,7 +22,6 @@
 // A foil as prepared from its measurements: all that does not change in flight.
 typedef struct lw_foil_craft {
     double span, area, chord;  // b, S [m^2], mean chord c [m]
-    double aspect;             // A = b^2 / S
     lw_curve slope;            // a over depth [m]: d C_L / d alpha [1/rad]
     lw_curve induced;          // k over depth [m]: C_Di / C_L^2
     lw_curve downwash;         // over depth [m]: downwash at the foil behind / C_L
