@@ -1,12 +1,10 @@
-// cell.c - cells of a table on the terminal, and numbers as sailors say them.
+// cell.c - cells of a table on the terminal.
 // SPDX-License-Identifier: MIT
 
 #include "command/cell.h"
 
-#include <math.h>
 #include <string.h>
 
-#include "records/fault.h"
 #include "records/utf8.h"
 
 static int missing(const char *text, size_t width)
@@ -29,38 +27,4 @@ size_t lw_cell_width(size_t least, const char *text)
 {
     const size_t wide = lw_utf8_count(text, strlen(text));
     return wide > least ? wide : least;
-}
-
-void lw_cell_number(char text[LW_CELL_LENGTH], double value, int decimals, bool is_signed)
-{
-    const double unit = pow(10.0, decimals);
-    const double rounded = round(value * unit) / unit;
-    lw_text_fit(text, LW_CELL_LENGTH, is_signed && rounded != 0.0 ? "%+.*f" : "%.*f", decimals,
-                rounded == 0.0 ? 0.0 : rounded);
-}
-
-void lw_cell_value(char text[LW_CELL_LENGTH], const lw_quantity *row, const void *data)
-{
-    char number[LW_CELL_LENGTH];
-    const char *unit = lw_unit_text(row->unit);
-    lw_cell_number(number, lw_quantity_shown(row, data), row->decimals, false);
-    lw_text_fit(text, LW_CELL_LENGTH, "%s%s%s", number, unit[0] ? " " : "", unit);
-}
-
-void lw_cell_time(char text[LW_CELL_LENGTH], double seconds)
-{
-    const long whole = lround(fmin(fabs(seconds), 1e7));
-    const char *sign = seconds < 0.0 && whole > 0 ? "-" : "";
-    if (whole < 60)
-        lw_text_fit(text, LW_CELL_LENGTH, "%s%ld s", sign, whole);
-    else
-        lw_text_fit(text, LW_CELL_LENGTH, "%s%ld min %02ld s", sign, whole / 60, whole % 60);
-}
-
-void lw_cell_wind(char text[LW_CELL_LENGTH], double wind)
-{
-    if (wind > 0.0)
-        lw_text_fit(text, LW_CELL_LENGTH, "%.1f kn", wind / LW_KN);
-    else
-        lw_text_fit(text, LW_CELL_LENGTH, "none");
 }

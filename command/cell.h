@@ -1,4 +1,4 @@
-// cell.h - cells of a table on the terminal, and numbers as sailors say them.
+// cell.h - cells of a table on the terminal.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_CELL_H
@@ -6,9 +6,7 @@
 
 #include <stdio.h>
 
-#include "lullwise/quantity.h"
-
-#define LW_CELL_LENGTH 48
+#include "advice/number_text.h"
 
 // Text filled up with spaces to so many characters: behind it, or before it.
 void lw_cell_left(FILE *out, const char *text, size_t width);
@@ -16,17 +14,5 @@ void lw_cell_right(FILE *out, const char *text, size_t width);
 
 // The widest of some labels, and at least `least`.
 size_t lw_cell_width(size_t least, const char *text);
-
-// "12.3 kn", "41 cm", "-0.5 turns": a member with its unit, never "-0.0".
-void lw_cell_value(char text[LW_CELL_LENGTH], const lw_quantity *row, const void *data);
-
-// The number alone, with so many decimals; `is_signed`: a plus too.
-void lw_cell_number(char text[LW_CELL_LENGTH], double value, int decimals, bool is_signed);
-
-// "6 min 05 s", "48 s"; "-12 s" when negative.
-void lw_cell_time(char text[LW_CELL_LENGTH], double seconds);
-
-// "10.1 kn", or "none" for a wind of 0.
-void lw_cell_wind(char text[LW_CELL_LENGTH], double wind);
 
 #endif

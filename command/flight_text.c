@@ -6,7 +6,7 @@
 #include <string.h>
 
 #include "command/cell.h"
-#include "command/margin_text.h"
+#include "advice/margin_text.h"
 #include "command/print.h"
 
 // A number of lw_flight_table under the name that it has on the water.

@@ -7,7 +7,7 @@
 #include "command/command.h"
 #include "command/flight_text.h"
 #include "command/given.h"
-#include "command/margin_text.h"
+#include "advice/margin_text.h"
 #include "command/print.h"
 #include "lullwise/range.h"
 #include "records/json.h"

@@ -4,18 +4,10 @@
 #ifndef LW_INPUTS_H
 #define LW_INPUTS_H
 
+#include "advice/inputs.h"
 #include "command/options.h"
-#include "lullwise/boat.h"
-#include "lullwise/day.h"
 
 #define LW_INPUT_OPTIONS "boat sailor day set aim"
-
-typedef struct lw_inputs {
-    lw_boat boat;
-    lw_sailor sailor;
-    lw_day day;           // settled: lull, mean and puff are there
-    lw_day day_as_given;  // before lw_day_settle
-} lw_inputs;
 
 // Files of --boat, --sailor and --day (the examples of `lullwise new` where none is given), then
 // --set and --aim in their order. All faults of all of them are added; true when there was none.

@@ -1,4 +1,4 @@
-// picked.h - one answer of `lullwise pick`: the ranking, with less and more wind too.
+// picked.h - one answer of `lullwise pick`: worked out, printed, as JSON.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_PICKED_H
@@ -6,42 +6,12 @@
 
 #include <jansson.h>
 
-#include "command/inputs.h"
-#include "lullwise/choice.h"
-
-#define LW_WIND_STEP (2.0 * LW_KN)  // how much less and more wind is looked at
-
-typedef struct lw_picked {
-    lw_inputs inputs;
-    lw_outlook *outlook;  // free it with lw_picked_free
-    lw_choice now, less, more;
-} lw_picked;
+#include "advice/picked.h"
+#include "command/options.h"
 
 // Works all of it out from the inputs; false, after a complaint, when memory ran out.
 bool lw_picked_work_out(lw_picked *picked, const char *what);
 void lw_picked_free(lw_picked *picked);
-
-const char *lw_picked_label(const lw_picked *picked, size_t pin);
-const lw_placing *lw_picked_place_of(const lw_choice *choice, size_t pin);
-bool lw_picked_flies(const lw_choice *choice);  // any of them
-
-// The course on which a pin is held least; its name: "upwind", "reach at 90 deg".
-size_t lw_picked_hardest(const lw_picked *picked, size_t pin);
-#define LW_COURSE_NAME 32
-void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_COURSE_NAME]);
-
-// Why a place is where it is, with its numbers. No full stop at the end.
-#define LW_REASON_LENGTH 320
-void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON_LENGTH]);
-
-// What the next pin with less lift costs and buys: "0.2 kn slower, 4 s more; holds 0.6 kn more".
-void lw_picked_step(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH]);
-
-// "C D B A", best first.
-void lw_picked_order(const lw_picked *picked, const lw_choice *choice, char text[LW_REASON_LENGTH]);
-
-// What would have to change when nothing flies.
-void lw_picked_no_flight(const lw_picked *picked, char text[LW_REASON_LENGTH]);
 
 json_t *lw_picked_json(const lw_picked *picked);
 

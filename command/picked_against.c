@@ -4,8 +4,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "advice/margin_text.h"
 #include "command/cell.h"
-#include "command/margin_text.h"
 #include "command/picked.h"
 #include "command/print.h"
 

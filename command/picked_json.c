@@ -1,8 +1,8 @@
 // picked_json.c - the ranking as JSON.
 // SPDX-License-Identifier: MIT
 
-#include "command/caution.h"
-#include "command/margin_text.h"
+#include "advice/caution.h"
+#include "advice/margin_text.h"
 #include "command/picked.h"
 #include "records/json.h"
 

@@ -3,7 +3,7 @@
 
 #include <string.h>
 
-#include "command/caution.h"
+#include "advice/caution.h"
 #include "command/cell.h"
 #include "command/picked.h"
 #include "command/print.h"
@@ -90,15 +90,6 @@ static void print_orders(const lw_picked *picked)
     printf("    2 kn more  %s\n", text);
 }
 
-static size_t longest_leg(const lw_outlook *outlook)
-{
-    size_t longest = 0;
-    for (size_t i = 1; i < outlook->leg_count; i++) {
-        if (outlook->leg_length[i] > outlook->leg_length[longest]) longest = i;
-    }
-    return longest;
-}
-
 // One number of turns; in brackets when she does not fly in that wind.
 static bool print_turns_cell(double turns, bool flies)
 {
@@ -112,10 +103,9 @@ static bool print_turns_cell(double turns, bool flies)
 static void print_turns(const lw_picked *picked)
 {
     char course[LW_COURSE_NAME];
-    const lw_outlook *outlook = picked->outlook;
     const size_t wide = label_width(picked);
     bool all_fly = true;
-    lw_picked_course_name(picked, outlook->leg_course[longest_leg(outlook)], course);
+    lw_picked_course_name(picked, lw_picked_longest(picked), course);
     printf("\nRudder lift on, in turns from the reference mark, %s\n", course);
     printf("    %-*s%9s%10s%10s\n", (int)wide, "pin", "lull", "mean", "puff");
     for (size_t i = 0; i < picked->now.count; i++) {

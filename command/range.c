@@ -9,7 +9,7 @@
 #include "command/chart.h"
 #include "command/command.h"
 #include "command/given.h"
-#include "command/margin_text.h"
+#include "advice/margin_text.h"
 #include "command/print.h"
 #include "command/progress.h"
 #include "records/json.h"

@@ -38,8 +38,8 @@ static lw_setup setup_of(const lw_craft *craft, const lw_pin *pin)
     return setup;
 }
 
-void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_person *person,
-                        const lw_day *day)
+void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_person *person,
+                      const lw_day *day)
 {
     const lw_medium medium = lw_medium_of(day);
     const lw_wind *wind = &day->wind;
@@ -48,15 +48,28 @@ void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_perso
                             .pin_count = boat->pin_count};
     lw_craft_prepare(&outlook->craft, boat, person, &medium);
     take_legs(outlook, day);
+}
 
-    const double puff = wind->puff - wind->mean;
-    for (size_t pin = 0; pin < boat->pin_count; pin++) {
-        const lw_setup setup = setup_of(&outlook->craft, &boat->pins[pin]);
-        for (size_t c = 0; c < outlook->course_count; c++) {
-            lw_range_of(&outlook->craft, &setup, outlook->courses[c], puff,
-                        &outlook->ranges[pin][c]);
-        }
-        outlook->reach_launch[pin] =
-            lw_range_launch(&outlook->craft, &setup, &outlook->ranges[pin][0], BEAR_AWAY);
-    }
+size_t lw_outlook_steps(const lw_outlook *outlook)
+{
+    return outlook->pin_count * outlook->course_count;
+}
+
+void lw_outlook_step(lw_outlook *outlook, const lw_boat *boat, size_t step)
+{
+    const size_t pin = step / outlook->course_count, course = step % outlook->course_count;
+    const lw_setup setup = setup_of(&outlook->craft, &boat->pins[pin]);
+    lw_range *range = &outlook->ranges[pin][course];
+    lw_range_of(&outlook->craft, &setup, outlook->courses[course],
+                outlook->gusts.puff - outlook->gusts.mean, range);
+    if (course > 0) return;
+    outlook->reach_launch[pin] = lw_range_launch(&outlook->craft, &setup, range, BEAR_AWAY);
+}
+
+void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_person *person,
+                        const lw_day *day)
+{
+    lw_outlook_begin(outlook, boat, person, day);
+    const size_t steps = lw_outlook_steps(outlook);
+    for (size_t step = 0; step < steps; step++) lw_outlook_step(outlook, boat, step);
 }

@@ -96,6 +96,13 @@ typedef struct lw_outlook {
 void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_person *person,
                         const lw_day *day);
 
+// The same in steps, for a caller that shows progress or stops: begin, then each step from 0 once,
+// in any order (one pin on one course). The boat must be the one it began with.
+void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_person *person,
+                      const lw_day *day);
+size_t lw_outlook_steps(const lw_outlook *outlook);
+void lw_outlook_step(lw_outlook *outlook, const lw_boat *boat, size_t step);
+
 // Ranks the pins when lull, mean and puff are all `more` [m/s] than the day says.
 lw_choice lw_choice_of(const lw_outlook *outlook, lw_aim aim, double more);
 

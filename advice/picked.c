@@ -1,39 +1,21 @@
-// picked.c - the ranking worked out, and what it says in sentences.
+// picked.c - the set-ups ranked for a day, and what the ranking says in sentences.
 // SPDX-License-Identifier: MIT
 
-#include "command/picked.h"
+#include "advice/picked.h"
 
 #include <math.h>
-#include <stdlib.h>
 #include <string.h>
 
-#include "command/cell.h"
-#include "command/margin_text.h"
-#include "command/print.h"
-#include "command/progress.h"
+#include "advice/margin_text.h"
+#include "advice/number_text.h"
+#include "records/fault.h"
 
-bool lw_picked_work_out(lw_picked *picked, const char *what)
+void lw_picked_rank(lw_picked *picked)
 {
-    picked->outlook = malloc(sizeof *picked->outlook);
-    if (!picked->outlook) {
-        lw_print_complaint("pick", "there is not enough memory");
-        return false;
-    }
-    const lw_inputs *inputs = &picked->inputs;
-    const lw_aim aim = lw_aim_of(inputs->day.aim);
-    lw_progress(what, 0, 1);
-    lw_outlook_prepare(picked->outlook, &inputs->boat, &inputs->sailor.person, &inputs->day);
+    const lw_aim aim = lw_aim_of(picked->inputs.day.aim);
     picked->now = lw_choice_of(picked->outlook, aim, 0.0);
     picked->less = lw_choice_of(picked->outlook, aim, -LW_WIND_STEP);
     picked->more = lw_choice_of(picked->outlook, aim, LW_WIND_STEP);
-    lw_progress_over();
-    return true;
-}
-
-void lw_picked_free(lw_picked *picked)
-{
-    free(picked->outlook);
-    picked->outlook = NULL;
 }
 
 const char *lw_picked_label(const lw_picked *picked, size_t pin)
@@ -72,6 +54,16 @@ void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_
         lw_text_fit(name, LW_COURSE_NAME, "on the leg at %.0f deg", c->direction / LW_DEG);
     else
         lw_text_fit(name, LW_COURSE_NAME, "%s", text);
+}
+
+size_t lw_picked_longest(const lw_picked *picked)
+{
+    const lw_outlook *outlook = picked->outlook;
+    size_t longest = 0;
+    for (size_t i = 1; i < outlook->leg_count; i++) {
+        if (outlook->leg_length[i] > outlook->leg_length[longest]) longest = i;
+    }
+    return outlook->leg_course[longest];
 }
 
 // "; ends by the rudder foil's tip in the chop, downwind, in the puff".

@@ -1,12 +1,13 @@
 // caution.c - is this sensible to sail? Plain words; local rules and qualified people decide.
 // SPDX-License-Identifier: MIT
 
-#include "command/caution.h"
+#include "advice/caution.h"
 
 #include <math.h>
 
 #include "lullwise/air.h"
 #include "lullwise/cold.h"
+#include "records/fault.h"
 
 typedef struct lines {
     char (*at)[LW_CAUTION_LENGTH];

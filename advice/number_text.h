@@ -1,0 +1,23 @@
+// number_text.h - numbers as sailors say them.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_NUMBER_TEXT_H
+#define LW_NUMBER_TEXT_H
+
+#include "lullwise/quantity.h"
+
+#define LW_CELL_LENGTH 48
+
+// "12.3 kn", "41 cm", "-0.5 turns": a member with its unit, never "-0.0".
+void lw_cell_value(char text[LW_CELL_LENGTH], const lw_quantity *row, const void *data);
+
+// The number alone, with so many decimals; `is_signed`: a plus too.
+void lw_cell_number(char text[LW_CELL_LENGTH], double value, int decimals, bool is_signed);
+
+// "6 min 05 s", "48 s"; "-12 s" when negative.
+void lw_cell_time(char text[LW_CELL_LENGTH], double seconds);
+
+// "10.1 kn", or "none" for a wind of 0.
+void lw_cell_wind(char text[LW_CELL_LENGTH], double wind);
+
+#endif
