@@ -12,10 +12,11 @@ TIDY = clang-analyzer-*,bugprone-*,misc-*,performance-*,-bugprone-easily-swappab
     -bugprone-macro-parentheses,-bugprone-reserved-identifier,-clang-analyzer-valist.Uninitialized,$\
     -clang-analyzer-security.insecureAPI.DeprecatedOrUnsafeBufferHandling
 
-.PHONY: help run test sanitize bench fuzz soak format check coverage clean packages-%
+.PHONY: help page run test sanitize bench fuzz soak format check coverage clean packages-%
 
 help:
 	@echo 'make run       build, then answer the demo day'
+	@echo 'make page      the page, one file with the engine in it: build/page/lullwise.html'
 	@echo 'make test      build and run every test, under the sanitizers too'
 	@echo 'make bench     speeds, each as a ratio to a general-purpose library'
 	@echo 'make fuzz      feed broken files to the readers for $(FUZZ_SECONDS) s each (FUZZ_SECONDS=)'
@@ -33,10 +34,24 @@ run: packages-run
 	@cmake --build build/release --target lullwise
 	$(DEMO_COMMAND)
 
-test: sanitize
+# The page: the engine by clang for WebAssembly; libyaml's sources and the bundler from npm.
+YAML_SOURCE = $(CURDIR)/web/node_modules/libyaml/deps/yaml/src
+
+web/node_modules/.package-lock.json: web/package-lock.json
+	@cd web && npm ci --ignore-scripts --no-audit --no-fund --loglevel=error
+	@touch $@
+
+page: packages-page
+	@$(MAKE) --no-print-directory web/node_modules/.package-lock.json
+	@$(CONFIGURE) -B build/page -DCMAKE_TOOLCHAIN_FILE=$(CURDIR)/cmake/wasm.cmake -DLW_YAML_SOURCE=$(YAML_SOURCE)
+	@cmake --build build/page --target page_engine
+	@node web/build.mjs build/page/page_engine.wasm build/page/lullwise.html
+
+test: sanitize page
 	@$(CONFIGURE) -B build/release -DLW_TESTS=ON
 	@cmake --build build/release
 	@ctest --test-dir build/release -j $$(nproc) --output-on-failure
+	@node --test web/test/
 
 sanitize: packages-test
 	@$(CONFIGURE) -B build/sanitize -DLW_TESTS=ON -DLW_SANITIZE=ON

@@ -35,8 +35,7 @@ void lw_cell_time(char text[LW_CELL_LENGTH], double seconds)
 
 void lw_cell_wind(char text[LW_CELL_LENGTH], double wind)
 {
-    if (wind > 0.0)
-        lw_text_fit(text, LW_CELL_LENGTH, "%.1f kn", wind / LW_KN);
-    else
-        lw_text_fit(text, LW_CELL_LENGTH, "none");
+    char number[LW_CELL_LENGTH];
+    lw_cell_number(number, wind / LW_KN, 1, false);
+    lw_text_fit(text, LW_CELL_LENGTH, wind > 0.0 ? "%s kn" : "none", number);
 }

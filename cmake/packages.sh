@@ -2,18 +2,22 @@
 # packages.sh - installs the Debian packages that a job needs, and only those that are missing.
 # SPDX-License-Identifier: MIT
 #
-# Usage: cmake/packages.sh run|test|bench|fuzz|check|format
+# Usage: cmake/packages.sh run|page|test|bench|fuzz|check|format
 set -eu
 
 run="build-essential cmake ninja-build pkg-config libyaml-dev libjansson-dev"
 test="$run libcmocka-dev libcminpack-dev libmpfr-dev clang-14 lld-14 wasi-libc
       libclang-rt-14-dev libclang-rt-14-dev-wasm32 mandoc"
+page="cmake ninja-build clang-14 lld-14 wasi-libc libclang-rt-14-dev-wasm32"
+command -v node >/dev/null || page="$page nodejs"
+command -v npm >/dev/null || page="$page npm"
 case "$1" in
     run) wanted=$run ;;
-    test) wanted=$test; command -v node >/dev/null || wanted="$wanted nodejs" ;;
+    page) wanted=$page ;;
+    test) wanted="$test $page chromium" ;;
     bench) wanted="$run libcminpack-dev liblapack-dev" ;;
     fuzz) wanted="$run clang-14 libclang-rt-14-dev" ;;
-    check) wanted="$test clang-tidy-14 cppcheck clang-format-14" ;;
+    check) wanted="$test $page clang-tidy-14 cppcheck clang-format-14" ;;
     format) wanted="clang-format-14" ;;
     *) echo "packages.sh: no set of packages is called '$1'" >&2; exit 2 ;;
 esac

@@ -1,0 +1,50 @@
+// page.h - the engine behind the page: records held between calls, and what the script may call.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_WEB_PAGE_H
+#define LW_WEB_PAGE_H
+
+#include "advice/picked.h"
+#include "records/record_file.h"
+
+// Names a function for the script; in a native build it is an ordinary function.
+#ifdef __wasm__
+#define LW_EXPORT(name) __attribute__((export_name(#name)))
+#else
+#define LW_EXPORT(name)
+#endif
+
+enum { LW_WEB_BOAT, LW_WEB_SAILOR, LW_WEB_DAY, LW_WEB_RECORDS };  // in the order of lw_records
+
+// Boat, sailor and day that questions are asked of, and their outlook. Two can be compared.
+#define LW_WEB_SLOTS 2
+typedef struct lw_web_slot {
+    lw_picked picked;
+    bool is_settled;  // the day's lull, mean and puff are there
+} lw_web_slot;
+
+extern lw_web_slot lw_web_slots[LW_WEB_SLOTS];
+
+// Where the script writes the texts of a call: this many bytes. Never NULL.
+char *lw_web_room(size_t bytes);
+
+// Rows, units, words: all that forms and tables are made of. Once, when the page opens.
+void lw_web_tables(void);
+
+// Reads a file from the room: its name, a zero, its text. record: its index, or -1: found out.
+// Parcel: record, is_sound, faults (doubts too), `written` as the file has it, `values` in SI.
+void lw_web_read(int slot, int record, size_t length);
+
+// Parcel: text, the file that explains every value.
+void lw_web_write(int slot, int record);
+
+// The outlook of a slot in steps; returns how many. Then the ranking, as one parcel.
+int lw_web_begin(int slot);
+void lw_web_step(int slot, int step);
+void lw_web_choice(int slot);
+
+// What the script reads when a call has ended.
+const char *lw_web_parcel(void);
+size_t lw_web_parcel_length(void);
+
+#endif

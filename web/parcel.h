@@ -1,0 +1,27 @@
+// parcel.h - what a call hands to the script: named numbers, texts, truths, in objects and lists.
+// SPDX-License-Identifier: MIT
+//
+// One parcel at a time, written front to back and read by script/parcel.js. Each entry is a letter,
+// its key closed by a zero (empty in a list), and for n the eight bytes of a double, for t a text
+// closed by a zero, for b one byte; o and l open an object or a list, e closes it (without a key).
+
+#ifndef LW_PARCEL_H
+#define LW_PARCEL_H
+
+#include "lullwise/quantity.h"
+
+// Begins a new one; what was in the last is gone. All goes into one object.
+void lw_parcel_begin(void);
+
+void lw_parcel_object(const char *key);
+void lw_parcel_list(const char *key);
+void lw_parcel_end(void);  // of the object or list opened last
+
+void lw_parcel_number(const char *key, double x);
+void lw_parcel_text(const char *key, const char *text);
+void lw_parcel_truth(const char *key, bool is_so);
+
+// Every member of a struct under its row's key, in SI.
+void lw_parcel_rows(const char *key, const lw_table *table, const void *data);
+
+#endif

@@ -1,0 +1,35 @@
+// dom.js - elements made in one call: make("p", { class: "note" }, "text", child).
+// SPDX-License-Identifier: MIT
+
+const SVG = "http://www.w3.org/2000/svg";
+
+function fill(element, properties, children) {
+  for (const [name, value] of Object.entries(properties)) {
+    if (value === undefined || value === null || value === false) continue;
+    if (name.startsWith("on")) element.addEventListener(name.slice(2), value);
+    else if (name === "vars") for (const [k, v] of Object.entries(value)) element.style.setProperty(k, v);
+    else element.setAttribute(name, value === true ? "" : value);
+  }
+  element.append(...children.flat(9).filter((child) => child !== null && child !== undefined && child !== false));
+  return element;
+}
+
+/** Properties that begin with "on" are listeners; `vars` are custom properties of style. */
+export const make = (tag, properties = {}, ...children) =>
+  fill(document.createElement(tag), properties, children);
+
+export const draw = (tag, properties = {}, ...children) =>
+  fill(document.createElementNS(SVG, tag), properties, children);
+
+let last = 0;
+export const freshId = () => `e${++last}`;
+
+/** A table: heads are texts, rows lists of cells; the first cell of a row heads it. */
+export function table(caption, heads, rows) {
+  return make("div", { class: "scroll", tabindex: "0", role: "group", "aria-label": caption },
+    make("table", {},
+      make("caption", {}, caption),
+      make("thead", {}, make("tr", {}, heads.map((head) => make("th", { scope: "col" }, head)))),
+      make("tbody", {}, rows.map((row) =>
+        make("tr", {}, row.map((cell, i) => i ? make("td", {}, cell) : make("th", { scope: "row" }, cell)))))));
+}

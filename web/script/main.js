@@ -1,0 +1,57 @@
+// main.js - opens the engine, the store and the frame, and shows the view that the address names.
+// SPDX-License-Identifier: MIT
+
+import heron from "../../demo/heron.yaml";
+import light from "../../demo/light.yaml";
+import heavy from "../../demo/heavy.yaml";
+import breeze from "../../demo/breeze.yaml";
+import workerSource from "worker:source";
+import { openEngine } from "./engine.js";
+import { openStore } from "./store.js";
+import { buildFrame } from "./frame.js";
+import { make } from "./dom.js";
+import { today } from "./view/today.js";
+import { boat } from "./view/boat.js";
+import { flight } from "./view/flight.js";
+import { compare } from "./view/compare.js";
+
+const views = [today, boat, flight, compare];
+
+async function open() {
+  const engine = await openEngine(document.getElementById("engine").textContent, workerSource);
+  const tables = await engine.ask("tables");
+  const tree = async (kind, text) => (await engine.ask("read", 0, kind, kind, text)).written;
+  const invented = {
+    boat: [await tree("boat", heron)],
+    sailor: [await tree("sailor", light), await tree("sailor", heavy)],
+    day: [await tree("day", breeze)],
+  };
+  const start = { boat: invented.boat[0], sailor: invented.sailor[0], day: invented.day[0] };
+  const store = await openStore(engine, start, invented, views.map((view) => view.name));
+
+  const page = { engine, tables, store };
+  /** A set as the texts that the engine reads. */
+  page.texts = (set) => Object.fromEntries(Object.entries(set).map(([kind, one]) => [kind, JSON.stringify(one)]));
+  const { main, say } = buildFrame(page, views);
+  page.say = say;
+
+  let shown = null;
+  function show(state) {
+    const view = views.find((one) => one.name === state.view);
+    if (shown?.view !== view) {
+      shown?.close?.();
+      main.replaceChildren(make("h1", { class: "unseen" }, view.title));
+      shown = { view, ...view.open(page, main) };
+      document.title = `${view.title} · Lullwise`;
+    }
+    shown.update(state);
+  }
+  store.onChange(show);
+  store.setSpeedUnit(store.state.speedUnit); // everything once
+}
+
+open().catch((error) => {
+  document.body.append(make("p", { class: "broken", role: "alert" },
+    "This browser cannot run the engine of this page: it wants WebAssembly with SIMD and ",
+    `DecompressionStream, as browsers since spring 2023 have. (${error.message})`));
+});

@@ -1,0 +1,60 @@
+// number.js - numbers as the page shows them: the row's unit, or m/s for knots where wanted.
+// SPDX-License-Identifier: MIT
+
+export const KNOT = 1852 / 3600;
+
+/** The unit that a row is shown in, and one of it in SI. */
+export function shownUnit(row, speedUnit) {
+  if (row.unit === "kn" && speedUnit === "m/s") return { unit: "m/s", inSi: 1 };
+  return { unit: row.unit, inSi: row.in_si };
+}
+
+/** "12.5": so many decimals, halves away from 0 as lw_cell_number has them, never -0.0. */
+export function fixed(value, decimals) {
+  const unit = 10 ** decimals, rounded = Math.round(Math.abs(value) * unit) / unit;
+  return `${value < 0 && rounded ? "-" : ""}${rounded.toFixed(decimals)}`;
+}
+
+/** A value for a form field: as many digits as the row shows, more where the value has them. */
+export function entry(row, si, speedUnit) {
+  const { inSi } = shownUnit(row, speedUnit);
+  const value = si / inSi;
+  for (let decimals = row.decimals; decimals < 12; decimals++) {
+    if (inSi !== row.in_si || Math.abs(Number(value.toFixed(decimals)) - value) <= 1e-9 * Math.abs(value)) {
+      return fixed(value, decimals);
+    }
+  }
+  return String(value);
+}
+
+/** "12.5 kn". */
+export function told(row, si, speedUnit) {
+  const { unit, inSi } = shownUnit(row, speedUnit);
+  return `${fixed(si / inSi, row.decimals)}${unit ? ` ${unit}` : ""}`;
+}
+
+/** "12.5 kn" for a wind of 0 "none". */
+export const wind = (si, speedUnit) =>
+  si > 0 ? `${fixed(speedUnit === "m/s" ? si : si / KNOT, 1)} ${speedUnit}` : "none";
+
+export const signed = (value, decimals) => {
+  const text = fixed(value, decimals);
+  return Number(text) > 0 ? `+${text}` : text.replace("-", "−");
+};
+
+/** "6 min 05 s". */
+export function time(seconds) {
+  const whole = Math.round(Math.abs(seconds)), sign = seconds < 0 && whole ? "−" : "";
+  if (whole < 60) return `${sign}${whole} s`;
+  return `${sign}${Math.floor(whole / 60)} min ${String(whole % 60).padStart(2, "0")} s`;
+}
+
+/** What was typed, with the unit of the field behind a bare number. */
+export function withUnit(text, unit) {
+  const bare = /^\s*[-−+]?[\d.,]+(e[-+]?\d+)?\s*$/i.test(text);
+  return bare && unit ? `${text.trim()} ${unit}` : text.trim();
+}
+
+/** "main_foil" as people read it: "Main foil". */
+export const words = (key) => key.replace(/_/g, " ");
+export const heading = (text) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,121 @@
+// tables.c - the rows of every quantity and the words of every list, for forms and headings.
+// SPDX-License-Identifier: MIT
+
+#include "advice/margin_text.h"
+#include "records/record_value.h"
+#include "web/page.h"
+#include "web/parcel.h"
+
+static void put_row(const lw_quantity *row)
+{
+    char range[LW_RANGE_LENGTH], usual[LW_RANGE_LENGTH];
+    lw_quantity_range(row, row->min, row->max, range);
+    lw_quantity_range(row, row->usual_min, row->usual_max, usual);
+    lw_parcel_object("");
+    lw_parcel_text("key", row->key);
+    lw_parcel_text("symbol", row->symbol);
+    lw_parcel_text("unit", lw_unit_text(row->unit));
+    lw_parcel_number("in_si", lw_unit_in_si(row->unit));
+    lw_parcel_number("min", row->min);
+    lw_parcel_number("max", row->max);
+    lw_parcel_number("preset", row->preset);
+    lw_parcel_number("error", row->error);
+    lw_parcel_number("decimals", row->decimals);
+    lw_parcel_truth("required", row->required);
+    lw_parcel_text("range", range);
+    lw_parcel_text("usual", row->usual_min < row->usual_max ? usual : "");
+    lw_parcel_text("doc", row->doc);
+    lw_parcel_end();
+}
+
+static void put_table(const char *key, const lw_table *table)
+{
+    lw_parcel_object(key);
+    lw_parcel_text("key", table->key);
+    lw_parcel_text("title", table->title);
+    lw_parcel_text("doc", table->doc);
+    lw_parcel_list("rows");
+    for (size_t i = 0; i < table->count; i++) put_row(&table->rows[i]);
+    lw_parcel_end();
+    lw_parcel_end();
+}
+
+static void put_section(const lw_section *section)
+{
+    static const char *const kinds[] = {
+        [LW_SECTION_PLAIN] = "plain",
+        [LW_SECTION_LABELLED] = "labelled",
+        [LW_SECTION_LIST] = "list",
+        [LW_SECTION_VALUES] = "values",
+    };
+    lw_parcel_object("");
+    lw_parcel_text("kind", kinds[section->kind]);
+    lw_parcel_truth("required", section->required);
+    lw_parcel_number("most", (double)section->most);
+    put_table("table", section->table);
+    lw_parcel_end();
+}
+
+static void put_text(const lw_text *text)
+{
+    lw_parcel_object("");
+    lw_parcel_text("key", text->key);
+    lw_parcel_text("doc", text->doc);
+    lw_parcel_list("words");
+    for (size_t i = 0; text->words && text->words[i]; i++) lw_parcel_text("", text->words[i]);
+    lw_parcel_end();
+    lw_parcel_end();
+}
+
+static void put_record(const lw_record *record)
+{
+    lw_parcel_object(record->name);
+    lw_parcel_text("title", record->title);
+    lw_parcel_text("doc", record->doc);
+    lw_parcel_list("texts");
+    for (size_t i = 0; i < record->text_count; i++) put_text(&record->texts[i]);
+    lw_parcel_end();
+    lw_parcel_list("sections");
+    for (size_t i = 0; i < record->section_count; i++) put_section(&record->sections[i]);
+    lw_parcel_end();
+    lw_parcel_end();
+}
+
+static void put_words(void)
+{
+    lw_parcel_list("aims");
+    for (int i = 0; i < LW_AIM_COUNT; i++) {
+        lw_parcel_object("");
+        lw_parcel_text("key", lw_aim_text((lw_aim)i));
+        lw_parcel_text("doc", lw_aim_doc((lw_aim)i));
+        lw_parcel_end();
+    }
+    lw_parcel_end();
+    lw_parcel_list("courses");
+    for (int i = 0; i < LW_COURSE_COUNT; i++) lw_parcel_text("", lw_course_text((lw_course_kind)i));
+    lw_parcel_end();
+    lw_parcel_list("margins");
+    for (size_t i = 0; i <= LW_MARGIN_COUNT; i++) {
+        lw_parcel_object("");
+        lw_parcel_text("name", lw_margin_name(i));
+        lw_parcel_text("end", lw_margin_end(i));
+        lw_parcel_end();
+    }
+    lw_parcel_end();
+}
+
+LW_EXPORT(lw_web_tables) void lw_web_tables(void)
+{
+    lw_parcel_begin();
+    lw_parcel_object("records");
+    for (int i = 0; lw_records[i]; i++) put_record(lw_records[i]);
+    lw_parcel_end();
+    lw_parcel_object("results");
+    put_table("flight", &lw_flight_table);
+    put_table("margins", &lw_margins_table);
+    put_table("prospect", &lw_prospect_table);
+    put_table("range", &lw_range_table);
+    put_table("setup", &lw_setup_table);
+    lw_parcel_end();
+    put_words();
+}
