@@ -5,8 +5,8 @@
 
 #include <string.h>
 
-#include "command/cell.h"
 #include "advice/margin_text.h"
+#include "command/cell.h"
 #include "command/print.h"
 
 // A number of lw_flight_table under the name that it has on the water.
@@ -106,9 +106,6 @@ static void note(char notes[LW_TRUST_MOST][LW_TRUST_LENGTH], size_t *count, cons
     if (*count < LW_TRUST_MOST) lw_text_fit(notes[(*count)++], LW_TRUST_LENGTH, "%s", text);
 }
 
-// Angle at which a strut was seen to ventilate now and then, 6 deg, from the margin's 14.5 deg.
-#define VENTILATION_POSSIBLE (8.5 * LW_DEG)
-
 size_t lw_flight_trust(const lw_craft *craft, const lw_answer *answer,
                        char notes[LW_TRUST_MOST][LW_TRUST_LENGTH])
 {
@@ -116,8 +113,9 @@ size_t lw_flight_trust(const lw_craft *craft, const lw_answer *answer,
     const lw_margins *m = &answer->margins;
     size_t count = 0;
     if (answer->outcome == LW_NO_BALANCE) return 0;
-    if (m->ventilation < VENTILATION_POSSIBLE)
-        note(notes, &count, "A strut meets the water at more than 6 deg: air may run down it.");
+    if (f->strut_angle > f->air_stays)
+        note(notes, &count,
+             "If a wave or weed lets air down a strut, it stays there at this angle.");
     if (m->main_stall < 0.0 || m->rudder_stall < 0.0)
         note(notes, &count, "A foil is beyond its stall: its lift is a guess.");
     if (m->tip_depth < 0.0 || m->rudder_tip < 0.0)

@@ -112,16 +112,42 @@ static double cavitation_speed(const double *a)  // thickness, ideal lift, lift,
     return lw_cavitation_speed(&sea_15, a[3], least_pressure(a));
 }
 static double ventilation_number(const double *a) { return lw_ventilation_number(a[1], a[0]); }
-static double ventilation_certain(const double *a)
+// Depth / chord and V / sqrt(g h), then an angle [deg] or a coefficient.
+static double per_froude(double froude) { return 2.0 / (froude * froude); }
+static double ventilation_forms(const double *a)
 {
-    (void)a;
-    return LW_VENTILATION_CERTAIN / LW_DEG;
+    return lw_ventilation_of(a[0], per_froude(a[1])).forms / LW_DEG;
 }
-static double ventilation_lift_left(const double *a)
+static double ventilation_forms_most(const double *a)
 {
-    return lw_ventilation_lift_left(a[0] * LW_DEG);
+    return lw_ventilation_of(a[0], per_froude(a[1])).forms_most / LW_DEG;
+}
+static double ventilation_stays(const double *a)
+{
+    return lw_ventilation_of(a[0], per_froude(a[1])).stays / LW_DEG;
+}
+static double washout_froude(const double *a)  // depth / chord, coefficient
+{
+    return sqrt(lw_ventilation_washout(a[0], per_froude(1.0)) / a[1]);
+}
+static double ventilated_side(const double *a)
+{
+    return lw_ventilated_side(a[0], per_froude(a[1]), a[2] * LW_DEG);
+}
+static double ventilated_part(const double *a)  // of the wetted force
+{
+    return ventilated_side(a) / (FIRST(lw_strut_slope(lw_all(a[0]))) * a[2] * LW_DEG);
 }
 static double strut_slope(const double *a) { return FIRST(lw_strut_slope(lw_all(a[0]))); }
+static double strut_side(const double *a)  // wetted: depth / chord, angle [deg]
+{
+    const lw_strut_craft strut = {.chord = 1.0, .length = a[0]};
+    const lw_lanes one = lw_all(1.0);
+    const lw_strut_load load =
+        lw_strut_force(&strut, 2.0 / a[0], one, lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, one),
+                       lw_all(a[1] * LW_DEG), lw_all(a[0]), one);
+    return FIRST(load.side);  // q S = 1
+}
 
 static double spray_area(const double *a) { return lw_strut_spray_area(a[0]); }
 static double spray_drag(const double *a)  // thickness, speed, density
@@ -248,8 +274,13 @@ static double downwash(const double *a)
     {"cavitation_number",      "-",     2, cavitation_number},      \
     {"cavitation_speed",       "m/s",   4, cavitation_speed},       \
     {"ventilation_number",     "-",     2, ventilation_number},     \
-    {"ventilation_certain",    "deg",   0, ventilation_certain},    \
-    {"ventilation_lift_left",  "-",     1, ventilation_lift_left},  \
+    {"ventilation_forms",      "deg",   2, ventilation_forms},      \
+    {"ventilation_forms_most", "deg",   2, ventilation_forms_most}, \
+    {"ventilation_stays",      "deg",   2, ventilation_stays},      \
+    {"washout_froude",         "-",     2, washout_froude},         \
+    {"ventilated_side",        "-",     3, ventilated_side},        \
+    {"ventilated_part",        "-",     3, ventilated_part},        \
+    {"strut_side",             "-",     2, strut_side},             \
     {"strut_slope",            "1/rad", 1, strut_slope},            \
     {"spray_area",             "m2",    1, spray_area},             \
     {"spray_drag",             "N",     3, spray_drag},             \

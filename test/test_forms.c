@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "foil/friction.h"
+#include "foil/strut_force.h"
 #include "foil/surface.h"
 #include "lullwise/hull_form.h"
 #include "lullwise/planform.h"
@@ -131,15 +132,68 @@ TEST_FUNCTION(thin_junctions_have_no_drag)
     CHECK(lw_strut_wall_area(0.01, 0.0) == 0.0);
 }
 
-static bool lift_left_is_a_part(const double *x)
+// Depth / chord, cavitation number, angle.
+static bool ventilated_is_a_part(const double *x)
 {
-    const double left = lw_ventilation_lift_left(x[0]);
-    return left >= 0.53 && left <= 1.0 && left == lw_ventilation_lift_left(-x[0]);
+    const double side = lw_ventilated_side(x[0], x[1], x[2]);
+    const double wetted = lw_strut_slope(lw_all(x[0]))[0] * x[2];
+    const double more = lw_ventilated_side(x[0], x[1], x[2] + 0.01);
+    return side > 0.0 && side <= wetted && more > side &&
+           lw_ventilated_side(x[0], x[1], -x[2]) == -side;
 }
 
-TEST_FUNCTION(ventilated_strut_keeps_a_part_of_its_lift)
+TEST_FUNCTION(ventilated_strut_keeps_a_part_of_its_force_that_grows_with_the_angle)
 {
-    CHECK_HOLDS(lift_left_is_a_part, 1000, {-0.6, 0.6});
+    CHECK_HOLDS(ventilated_is_a_part, 1000, {0.3, 10.0}, {0.0, 2.0}, {0.001, 0.5});
+    CHECK(lw_ventilated_side(6.0, 0.1, 0.0) == 0.0);
+}
+
+static bool air_leaves_at_washout(const double *x)
+{
+    const lw_ventilation v = lw_ventilation_of(x[0], x[1]);
+    const double side = lw_ventilated_side(x[0], x[1], v.stays);
+    const double washout = lw_ventilation_washout(x[0], x[1]);
+    return v.stays > 89.0 * LW_DEG ? side < washout : fabs(side - washout) < 1e-4;
+}
+
+TEST_FUNCTION(air_leaves_a_strut_at_the_force_of_washout)
+{
+    CHECK_HOLDS(air_leaves_at_washout, 1000, {0.5, 10.0}, {0.02, 2.0});
+}
+
+// An older boundary, 5 / Fn^2, lay above all data [breslin-skalak-1959].
+static bool washout_is_below_the_older_boundary(const double *x)
+{
+    return lw_ventilation_washout(x[0], x[1]) < 2.5 * x[1];
+}
+
+TEST_FUNCTION(washout_lies_below_the_older_boundary)
+{
+    CHECK_HOLDS(washout_is_below_the_older_boundary, 1000, {0.5, 10.0}, {0.02, 2.0});
+}
+
+static bool limits_are_in_order(const double *x)
+{
+    const lw_ventilation slow = lw_ventilation_of(x[0], x[1]);
+    const lw_ventilation fast = lw_ventilation_of(x[0], 0.8 * x[1]);
+    return slow.stays_least < slow.stays && slow.stays < slow.stays_most &&
+           slow.forms_least <= slow.forms && slow.forms <= slow.forms_most &&
+           slow.stays <= slow.forms && fast.stays <= slow.stays;
+}
+
+TEST_FUNCTION(air_stays_at_smaller_angles_than_it_forms_and_the_smaller_the_faster)
+{
+    CHECK_HOLDS(limits_are_in_order, 1000, {0.5, 10.0}, {0.02, 2.0});
+}
+
+TEST_FUNCTION(between_its_two_angles_a_strut_is_as_it_was)
+{
+    const lw_ventilation v = lw_ventilation_of(6.0, 0.1);
+    const double between = 0.5 * (v.stays + v.forms);
+    CHECK(lw_ventilated_next(&v, true, between) && !lw_ventilated_next(&v, false, between));
+    CHECK(lw_ventilated_next(&v, true, -between) && !lw_ventilated_next(&v, false, -between));
+    CHECK(lw_ventilated_next(&v, false, -v.forms - 0.01) && lw_ventilated_next(&v, false, 0.3));
+    CHECK(!lw_ventilated_next(&v, true, 0.9 * v.stays));
 }
 
 // Twice the boat at the same Froude number: four times the drag area. Twice the beam: four times.
@@ -206,7 +260,11 @@ int main(void)
         TEST(friction_falls_with_the_reynolds_number),
         TEST(friction_at_rest_is_finite),
         TEST(thin_junctions_have_no_drag),
-        TEST(ventilated_strut_keeps_a_part_of_its_lift),
+        TEST(ventilated_strut_keeps_a_part_of_its_force_that_grows_with_the_angle),
+        TEST(air_leaves_a_strut_at_the_force_of_washout),
+        TEST(washout_lies_below_the_older_boundary),
+        TEST(air_stays_at_smaller_angles_than_it_forms_and_the_smaller_the_faster),
+        TEST(between_its_two_angles_a_strut_is_as_it_was),
         TEST(wave_drag_scales_with_size_and_beam),
         TEST(wave_drag_is_finite_from_rest_to_any_speed),
         TEST(sail_coefficients_are_smooth_between_their_angles),

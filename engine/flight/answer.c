@@ -66,7 +66,7 @@ void lw_pose_settle(lw_pose *pose, int i, const lw_ask *ask, const lw_solution *
 }
 
 static lw_flight flight_of(const lw_craft *craft, const lw_ask *ask, const lw_pose *p,
-                           const lw_loads *l, int i)
+                           const lw_loads *l, const lw_strut_air *strut, int i)
 {
     const double V = p->speed[i], effort = p->effort[i];
     const double a_x = l->apparent_x[i], a_y = l->apparent_y[i];
@@ -106,6 +106,8 @@ static lw_flight flight_of(const lw_craft *craft, const lw_ask *ask, const lw_po
         .hull_drag = l->hull.drag[i],
         .main_lift_coefficient = l->main.coefficient[i],
         .rudder_lift_coefficient = l->rudder.coefficient[i],
+        .strut_angle = strut->angle,
+        .air_stays = strut->limit.stays,
         .acceleration = p->acceleration[i],
     };
 }
@@ -121,8 +123,9 @@ static lw_answer answer_of(const lw_craft *craft, const lw_ask *ask, const lw_so
     answer.flight.heading = number_or_zero(ask->heading);
     if (solution->residual < LW_RESIDUAL) {
         answer.outcome = loads->hull.immersed[i] > 0.0 ? LW_FLOATS : LW_FLIES;
-        answer.flight = flight_of(craft, ask, pose, loads, i);
-        answer.margins = lw_margins_of(craft, pose, loads, i);
+        const lw_strut_air strut = lw_strut_air_of(craft, pose, loads, i);
+        answer.flight = flight_of(craft, ask, pose, loads, &strut, i);
+        answer.margins = lw_margins_of(craft, pose, loads, &strut, i);
     }
     answer.flight.residual = solution->residual < 1e9 ? solution->residual : 1e9;  // NaN too
     answer.flight.iterations = solution->rounds;

@@ -40,6 +40,8 @@ static const lw_quantity rows[] = {
     ROW(hull_drag,      "",        N,    0, "of the hull"),
     ROW(main_lift_coefficient,   "C_L", NONE, 2, "of the main foil"),
     ROW(rudder_lift_coefficient, "C_L", NONE, 2, "of the rudder foil"),
+    ROW(strut_angle,    "",        DEG,  1, "of the strut nearer to ventilating, to the flow"),
+    ROW(air_stays,      "",        DEG,  1, "strut angle above which air, once down the strut, stays; -20, +30 %"),
     {LW_MEMBER(lw_flight, acceleration), .symbol = "dV/dt", .unit = LW_UNIT_NONE, .min = -1e9,
      .max = 1e9, .decimals = 2, .doc = "along the track in m/s2; 0 in a steady state"},
     ROW(residual,       "",        NONE, 12, "greatest force left over, in weights of the crewed boat"),

@@ -7,7 +7,6 @@
 
 #include "lullwise/elementary.h"
 #include "lullwise/section.h"
-#include "lullwise/strut.h"
 
 #define STOP_EDGE (0.5 * LW_DEG)  // a stop's rounding stands this far out (linkage.h)
 
@@ -51,13 +50,30 @@ static double pressure_left(const lw_craft *craft, const lw_foil_craft *foil, do
     return sigma + lw_section_least_pressure(foil->thickness, foil->ideal_lift, C_L);
 }
 
-lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *p, const lw_loads *l, int i)
+static lw_strut_air air_of(const lw_strut_craft *strut, double depth, double speed, double angle)
+{
+    const double h = fmin(fmax(depth, 0.02), strut->length);
+    const double sigma = lw_ventilation_number(h, speed);
+    return (lw_strut_air){fabs(angle), lw_ventilation_of(h / strut->chord, sigma)};
+}
+
+lw_strut_air lw_strut_air_of(const lw_craft *craft, const lw_pose *p, const lw_loads *l, int i)
+{
+    const double V = p->speed[i];
+    const lw_strut_air main =
+        air_of(&craft->main_strut, l->main_depth[i], V, l->main_strut.angle[i]);
+    const lw_strut_air rudder =
+        air_of(&craft->rudder_strut, l->rudder_depth[i], V, l->rudder_strut.angle[i]);
+    return main.limit.forms - main.angle < rudder.limit.forms - rudder.angle ? main : rudder;
+}
+
+lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *p, const lw_loads *l,
+                         const lw_strut_air *air, int i)
 {
     const lw_linkage_craft *k = &craft->linkage;
     const double flap = l->linkage.flap[i], V = p->speed[i], pitch = p->pitch[i];
     const double trough = lw_curve_at(&craft->trough, lw_all(p->wind[i]))[0];
     const double main_depth = l->main_depth[i], rudder_depth = l->rudder_depth[i];
-    const double strut = fmax(fabs(l->main_strut.angle[i]), fabs(l->rudder_strut.angle[i]));
     const double turns = (p->rudder_incidence[i] - craft->rudder_mark) / craft->rudder_turn;
     const double ends = fmin(craft->transom_x * pitch, craft->bow_x * pitch);
     return (lw_margins){
@@ -72,7 +88,7 @@ lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *p, const lw_loads
             pressure_left(craft, &craft->rudder_foil, l->rudder.coefficient[i], rudder_depth, V)),
         .main_stall = stall_left(l->main, i),
         .rudder_stall = stall_left(l->rudder, i),
-        .ventilation = LW_VENTILATION_CERTAIN - strut,
+        .ventilation = air->limit.forms - air->angle,
         .thread = fmin(turns - craft->least_turns, craft->most_turns - turns),
         .heel = lw_asin(p->sin_heel[i]) - craft->least_heel,
         .helm = craft->helm_limit - fabs(p->helm[i]),

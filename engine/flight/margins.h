@@ -5,8 +5,18 @@
 #define LW_MARGINS_H
 
 #include "flight/balance.h"
+#include "lullwise/strut.h"
+
+// The strut that is nearer to ventilating.
+typedef struct lw_strut_air {
+    double angle;  // to the flow, either way [rad]
+    lw_ventilation limit;
+} lw_strut_air;
+
+lw_strut_air lw_strut_air_of(const lw_craft *craft, const lw_pose *pose, const lw_loads *loads,
+                             int lane);
 
 lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *pose, const lw_loads *loads,
-                         int lane);
+                         const lw_strut_air *air, int lane);
 
 #endif

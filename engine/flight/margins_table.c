@@ -17,7 +17,7 @@ static const lw_quantity rows[] = {
     ROW(pressure,     "", NONE,  2, "cavitation number above what the foils' lowest pressure needs"),
     ROW(main_stall,   "", DEG,   1, "main foil's angle left to stall"),
     ROW(rudder_stall, "", DEG,   1, "rudder foil's angle left to stall"),
-    ROW(ventilation,  "", DEG,   1, "strut angle left to 14.5 deg, where air was seen to run down [harwood-2016]"),
+    ROW(ventilation,  "", DEG,   1, "strut angle left to that at which air runs down, 14.5 deg when disturbed; slowly and undisturbed 20 to 25 deg [harwood-2016]"),
     ROW(helm,         "", DEG,   1, "rudder blade angle left"),
     ROW(thread,       "", TURN,  1, "turns left on the rudder's thread, either way"),
     ROW(heel,         "", DEG,   1, "windward heel above the least that the sailor wants in hand"),

@@ -5,6 +5,8 @@
 
 #include <math.h>
 
+#include "foil/strut_force.h"
+
 double lw_strut_spray_area(double thickness) { return 0.24 * thickness * thickness; }
 
 double lw_strut_junction_area(double thickness, double thickness_over_chord)
@@ -24,7 +26,44 @@ double lw_ventilation_number(double depth, double speed)
     return 2.0 * LW_GRAVITY * depth / (speed * speed);
 }
 
-double lw_ventilation_lift_left(double angle)
+double lw_ventilated_side(double aspect, double number, double angle)
 {
-    return fmin(fmax(1.33 - 4.75 * fabs(angle), 0.53), 1.0);
+    return lw_strut_ventilated(lw_all(aspect), lw_all(number), lw_all(angle))[0];
+}
+
+double lw_ventilation_washout(double aspect, double number)
+{
+    const double A = aspect, q = 0.25 * LW_PI;
+    const double top = A * (8.0 + A * (18.0 + A * (0.5 * LW_PI * A - 4.0)));
+    const double bottom = 2.31 * (4.0 + LW_PI * A * (3.0 + A * (A - 2.0)));
+    return 0.5 * number * q * q * top / bottom;
+}
+
+// Angle at which the ventilated coefficient is `side`, to 0.0001 deg.
+static double angle_of(double aspect, double number, double side)
+{
+    double low = 0.0, high = 0.5 * LW_PI;
+    if (lw_ventilated_side(aspect, number, high) <= side) return high;
+    for (int i = 0; i < 20; i++) {
+        const double middle = 0.5 * (low + high);
+        const bool above = lw_ventilated_side(aspect, number, middle) > side;
+        *(above ? &high : &low) = middle;
+    }
+    return 0.5 * (low + high);
+}
+
+lw_ventilation lw_ventilation_of(double aspect, double number)
+{
+    const double stays = angle_of(aspect, number, lw_ventilation_washout(aspect, number));
+    return (lw_ventilation){.forms = fmax(14.5 * LW_DEG, stays),
+                            .forms_least = stays,
+                            .forms_most = fmax(25.0 * LW_DEG, stays),
+                            .stays = stays,
+                            .stays_least = 0.8 * stays,
+                            .stays_most = 1.3 * stays};
+}
+
+bool lw_ventilated_next(const lw_ventilation *limit, bool ventilated, double angle)
+{
+    return fabs(angle) > (ventilated ? limit->stays : limit->forms);
 }

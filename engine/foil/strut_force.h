@@ -30,12 +30,26 @@ LW_INLINE lw_lanes lw_strut_slope(lw_lanes aspect)
     return 2.0 * LW_PI * aspect / (2.0 + lw_lanes_sqrt(aspect * aspect + 4.0));
 }
 
+// Side-force coefficient of a strut with its back in air: lullwise/strut.h.
+LW_INLINE lw_lanes lw_strut_ventilated(lw_lanes aspect, lw_lanes number, lw_lanes angle)
+{
+    const double share = 0.75, level = 20.0 * LW_DEG;  // fitted [harwood-2016]
+    const lw_lanes alpha = lw_lanes_abs(angle);
+    const lw_lanes per_slope =
+        (0.5 + lw_lanes_sqrt(aspect * aspect + 0.25)) / (0.5 * LW_PI * aspect);
+    const lw_lanes plate =
+        2.0 * alpha / (per_slope + lw_lanes_sqrt(per_slope * per_slope + (4.0 / LW_PI) * alpha));
+    const lw_lanes head = 0.5 * number * alpha / lw_lanes_sqrt(alpha * alpha + level * level);
+    const lw_lanes side = lw_lanes_min(share * plate + head, lw_strut_slope(aspect) * alpha);
+    return lw_select(angle < 0.0, -side, side);
+}
+
 // Side force and drag of a strut wetted over `wet` metres up from its foil, whose section meets
 // the flow at `angle`; `spray` from 0 (hull closes the surface) to 1 (pierced).
 //
 // Holds for    attached flow; the side force is greatest, 0.73, at 10 to 12 deg on a deep strut, and falls
 //              beyond, where a strut may ventilate.
-// Leaves out   ventilation (a margin reports it), wave drag, rake.
+// Leaves out   ventilation (a margin reports it), wave drag, the tilt that a pin gives the strut.
 LW_INLINE lw_strut_load lw_strut_force(const lw_strut_craft *strut, double density, lw_lanes speed,
                                        lw_knot at_speed, lw_lanes angle, lw_lanes wet,
                                        lw_lanes spray)

@@ -30,7 +30,7 @@ typedef struct lw_margins {
     double pressure;      // [-]      cavitation number above the foils' lowest pressure
     double main_stall;    // [rad]    angle left to stall
     double rudder_stall;  // [rad]
-    double ventilation;   // [rad]    strut angle left to that at which air was seen to run down
+    double ventilation;   // [rad]    strut angle left to that at which air runs down
     double helm;          // [rad]
     double thread;        // [turns]  left on the rudder's thread, either way
     double heel;          // [rad]    windward heel above the least that the sailor wants in hand
@@ -72,6 +72,8 @@ typedef struct lw_flight {
     double hull_drag;       //         [N]
     double main_lift_coefficient;    // C_L [-]
     double rudder_lift_coefficient;  // C_L [-]
+    double strut_angle;              //         [rad]   of the strut nearer to ventilating
+    double air_stays;                //         [rad]   strut angle above which air stays down it
     double acceleration;             // dV/dt   [m/s^2] zero in a steady state
     double residual;    //         [-]     greatest force / weight or moment / (weight 1 m) left
     double iterations;  //         [-]     of the solver
