@@ -130,7 +130,7 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
     const lw_vector u = loads->through;
 
     // where the foils are
-    const lw_lanes shift = craft->pin_arm * (pose->incidence - craft->pin_middle);
+    const lw_lanes turn = pose->incidence - craft->pin_middle, shift = craft->pin_arm * turn;
     const lw_lanes up = at->z.z, bow_up = at->sin_pitch;
     const lw_lanes origin = pose->ride_height - craft->main_strut.length * up;
     loads->main_depth = -(origin + shift * bow_up);
@@ -182,7 +182,8 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
         lw_lanes_clamp(loads->main_depth * per_up, zero, lw_all(craft->main_strut.length));
     loads->main_strut =
         lw_strut_force(&craft->main_strut, rho, flow, at_speed, sideslip, main_wet, clear);
-    lw_sum_add(sum, (lw_vector){shift, zero, loads->main_strut.centre},
+    const lw_lanes centre = loads->main_strut.centre;
+    lw_sum_add(sum, (lw_vector){shift - turn * centre, zero, centre},
                lw_strut_vector(u, per_flow, loads->main_strut));
 
     const lw_lanes rudder_wet =
