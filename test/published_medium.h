@@ -7,6 +7,7 @@
 #include "lullwise/air.h"
 #include "lullwise/cold.h"
 #include "lullwise/elementary.h"
+#include "lullwise/sea.h"
 #include "lullwise/water.h"
 #include "lullwise/wave.h"
 #include "lullwise/wind.h"
@@ -77,6 +78,40 @@ static double developed_omega(const double *a)
     return 2.0 * LW_PI / lw_wave_fully_developed(a[0]).period;
 }
 
+// A sea of one wave that runs towards an angle from the boat's course along x.
+static lw_sea_waves one_wave(double height, double period, double course)
+{
+    const double omega = 2.0 * LW_PI / period;
+    lw_sea_waves sea = {0};
+    sea.chains[0] = (lw_sea_chain){.wavenumber = omega * omega / LW_GRAVITY,
+                                   .x = lw_cos(course),
+                                   .y = lw_sin(course),
+                                   .amplitude = {0.5 * height},
+                                   .omega = {omega}};
+    return sea;
+}
+static double sea_orbital_speed(const double *a)
+{
+    const lw_sea_waves sea = one_wave(a[0], a[1], 1.0);
+    const lw_sea_point p = lw_sea_at(&sea, 2.0, 3.0, 4.0, -a[2]);
+    return sqrt(p.u * p.u + p.v * p.v + p.w * p.w);
+}
+// Rate at which the water's velocity turns round, as the boat meets it.
+static double sea_encounter(const double *a)
+{
+    const lw_sea_waves sea = one_wave(0.3, a[0], a[2] * LW_DEG);
+    const double dt = 1e-3, along = sea.chains[0].x, across = sea.chains[0].y;
+    const lw_sea_point p = lw_sea_at(&sea, 0.0, 0.0, 0.0, 0.0);
+    const lw_sea_point q = lw_sea_at(&sea, a[1] * dt, 0.0, dt, 0.0);
+    const double from = lw_atan2(p.w, p.u * along + p.v * across);
+    return (from - lw_atan2(q.w, q.u * along + q.v * across)) / dt;
+}
+static double sea_gamma(const double *a)
+{
+    const lw_medium medium = {.wind_height = 10.0, .wave_height = a[0], .wave_period = a[1]};
+    return lw_sea_kind_of(&medium, 10.0).gamma;
+}
+
 // Spectral moment int w^k S dw of a sea with H_s 1 m, T_p 1 s, up to 100 times the peak frequency.
 static double moment(double gamma, int k)
 {
@@ -139,6 +174,9 @@ static double cold_alive_to(const double *a) { return lw_cold_band_of(a[0]).aliv
     {"wave_speed",       "m/s",   1, wave_speed},         \
     {"orbital_speed",    "m/s",   3, orbital_speed},      \
     {"encounter",        "rad/s", 3, encounter},          \
+    {"sea_orbital_speed", "m/s",  3, sea_orbital_speed},  \
+    {"sea_encounter",    "rad/s", 3, sea_encounter},      \
+    {"sea_gamma",        "-",     2, sea_gamma},          \
     {"fetch_height",     "m",     2, fetch_height},       \
     {"fetch_period",     "s",     2, fetch_period},       \
     {"period_of_height", "s",     2, period_of_height},   \
