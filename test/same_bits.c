@@ -12,6 +12,8 @@
 #include "lullwise/elementary.h"
 #include "lullwise/hull_shape.h"
 #include "lullwise/wing_lattice.h"
+#include "medium/gust_lanes.h"
+#include "medium/sea_lanes.h"
 #include "solve/elementary.h"
 #include "test/preset.h"
 #include "test/wings.h"
@@ -232,6 +234,63 @@ static void print_section(void)
     print_hash("section", hash);
 }
 
+// --- sea and wind in time; lane by lane, as the width differs between builds
+
+#define RIDES 8  // a multiple of every width
+#define STEPS 2000
+
+static double sea_part(lw_sea_look look, int lane)
+{
+    return look.surface[lane] + look.u[lane] + look.v[lane] + look.w[lane];
+}
+
+static void print_sea(void)
+{
+    const lw_sea_kind kind = {.wave = {0.3, 2.0}, .gamma = 3.3, .from = 0.4, .spread = 0.5};
+    uint64_t hash = hash_start(), exact = hash_start();
+    for (int first = 0; first < RIDES; first += LW_WIDTH) {
+        lw_sea_lanes lanes;
+        for (int k = 0; k < LW_WIDTH; k++) {
+            const lw_sea_waves sea = lw_sea_of(kind, lw_seed_of(first + k, LW_SEED_SEA));
+            const lw_sea_point point = lw_sea_at(&sea, 12.0, -3.0, 40.0, 0.4);
+            exact = HASH_OF(HASH_OF(exact, &sea), &point);
+            lw_sea_lanes_put(&lanes, k, &sea, 0.01);
+        }
+        double sum[LW_WIDTH] = {0};
+        for (int i = 0; i < STEPS; i++) {
+            const lw_lanes x = lw_all(0.07 * i), y = lw_all(0.02 * i);
+            lw_sea_lanes_advance(&lanes);
+            const lw_sea_look look = lw_sea_lanes_look(&lanes, x, y, lw_all(0.5));
+            const lw_lanes wand = lw_sea_lanes_surface(&lanes, x + 1.7, y);
+            for (int k = 0; k < LW_WIDTH; k++) sum[k] += sea_part(look, k) * (1 + i) + wand[k];
+        }
+        hash = hash_of(hash, sum, LW_WIDTH);
+    }
+    print_hash("sea", exact);
+    print_hash("sea_lanes", hash);
+}
+
+static void print_gust(void)
+{
+    const lw_gust_kind kind = {4.0, 6.0, 9.0, 60.0, 0.1, 2.5, 0.1};
+    const lw_gust_filter filter = lw_gust_filter_of(kind, 0.02);
+    uint64_t hash = HASH_OF(hash_start(), &filter);
+    for (int first = 0; first < RIDES; first += LW_WIDTH) {
+        lw_gust_lanes lanes;
+        for (int k = 0; k < LW_WIDTH; k++)
+            lw_gust_lanes_put(&lanes, k, lw_seed_of(first + k, LW_SEED_GUST));
+        double sum[LW_WIDTH] = {0};
+        for (int i = 0; i < STEPS; i++) {
+            lw_gust_lanes_advance(&lanes, &filter, lw_all(5.0 + 0.005 * i));
+            const lw_lanes wind = lw_gust_lanes_wind(&lanes, &filter);
+            const lw_lanes shift = lw_gust_lanes_shift(&lanes, &filter);
+            for (int k = 0; k < LW_WIDTH; k++) sum[k] += wind[k] * (1 + i) + shift[k];
+        }
+        hash = hash_of(hash, sum, LW_WIDTH);
+    }
+    print_hash("gust", hash);
+}
+
 int main(void)
 {
     for (size_t i = 0; i < sizeof functions / sizeof functions[0]; i++) {
@@ -242,5 +301,7 @@ int main(void)
     print_wing();
     print_hull();
     print_section();
+    print_sea();
+    print_gust();
     return 0;
 }
