@@ -233,15 +233,10 @@ static json_t *range_json(const ranged *r, size_t pin, lw_course_kind course)
     json_t *points = json_array();
     for (int i = 0; i < LW_RANGE_WINDS; i++)
         json_array_append_new(points, point_json(&range->at[i]));
-    const double limits[] = {range->launches_at, range->stays_up_at, range->held_up_to};
-    json_t *numbers[3];
-    for (int i = 0; i < 3; i++)
-        numbers[i] = limits[i] > 0.0 ? json_real(limits[i] / LW_KN) : json_null();
-    return json_pack("{s:s, s:s, s:o, s:o, s:o, s:s?, s:b, s:o}", "pin", label_of(r, pin), "course",
-                     lw_course_text(course), "launches_at", numbers[0], "stays_up_at", numbers[1],
-                     "held_up_to", numbers[2], "ends_by",
-                     range->has_hold ? lw_margin_key(range->ends_by) : NULL, "ends_in_puff",
-                     range->ends_in_puff, "at", points);
+    return json_pack("{s:s, s:s, s:o, s:s?, s:b, s:o}", "pin", label_of(r, pin), "course",
+                     lw_course_text(course), "limits", lw_table_json(&lw_range_table, range),
+                     "ends_by", range->has_hold ? lw_margin_key(range->ends_by) : NULL,
+                     "ends_in_puff", range->ends_in_puff, "at", points);
 }
 
 static json_t *ranged_json(const ranged *r)
@@ -252,9 +247,11 @@ static json_t *ranged_json(const ranged *r)
             json_array_append_new(list, range_json(r, r->first + i, course));
         }
     }
-    return json_pack("{s:s, s:s, s:f, s:o, s:{s:s, s:s, s:s, s:s}}", "boat", r->inputs.boat.name,
-                     "sailor", r->inputs.sailor.name, "puff", r->puff / LW_KN, "ranges", list,
-                     "units", "winds", "kn", "speed", "kn", "heading", "deg", "turns", "turns");
+    return json_pack("{s:s, s:s, s:f, s:o, s:{s:s, s:o, s:s, s:s, s:s, s:s}}", "boat",
+                     r->inputs.boat.name, "sailor", r->inputs.sailor.name, "puff", r->puff / LW_KN,
+                     "ranges", list, "units", "puff", "kn", "limits",
+                     lw_table_units_json(&lw_range_table), "wind", "kn", "speed", "kn", "heading",
+                     "deg", "turns", "turns");
 }
 
 static bool flies_somewhere(const ranged *r)
