@@ -8,12 +8,12 @@
 #include "foil/foil_force.h"
 #include "foil/friction.h"
 #include "foil/strut_force.h"
-#include "foil/surface.h"
 #include "lullwise/elementary.h"
-#include "lullwise/planform.h"
 #include "lullwise/section.h"
 #include "lullwise/strut.h"
+#include "test/planform.h"
 #include "test/published_row.h"
+#include "test/surface.h"
 
 // The first lane of a lane function.
 #define FIRST(lanes) ((lanes)[0])

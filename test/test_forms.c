@@ -3,13 +3,13 @@
 
 #include "foil/friction.h"
 #include "foil/strut_force.h"
-#include "foil/surface.h"
 #include "lullwise/hull_form.h"
-#include "lullwise/planform.h"
 #include "lullwise/sail.h"
 #include "lullwise/section.h"
 #include "lullwise/strut.h"
 #include "test/check.h"
+#include "test/planform.h"
+#include "test/surface.h"
 
 TEST_FUNCTION(symmetric_mean_line_lifts_nothing_at_no_angle)
 {

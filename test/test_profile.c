@@ -1,75 +1,11 @@
-// test_profile.c - claims about outlines of sections and the perfect fluid around them.
+// test_profile.c - claims about the perfect fluid around sections, with and without flaps.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/profile.h"
-
 #include <complex.h>
-#include <string.h>
 
 #include "lullwise/base.h"
 #include "lullwise/section.h"
-#include "solve/linear.h"
-#include "solve/linear_many.h"
-#include "solve/spline.h"
-#include "test/check.h"
-
-static lw_profile_room room;
-static lw_outline outline;
-static lw_profile profile;
-static lw_profile_flow flow;
-static const lw_profile_flap no_flap = {0.0, 0.0};
-
-static bool solved(lw_profile_flap flap, int panels)
-{
-    return lw_profile_of(&outline, flap, panels, &profile) == LW_PROFILE_OK &&
-           lw_profile_flow_of(&profile, &room, &flow) == LW_PROFILE_OK;
-}
-
-static lw_profile_load load_at(double alpha) { return lw_profile_load_of(&profile, &flow, alpha); }
-
-// --- solvers
-
-static bool many_solve_like_one(const double *x)
-{
-    enum { N = 12, COLUMNS = 3 };
-    double a[N * N], b[N * COLUMNS], one[COLUMNS][N];
-    int pivot[N];
-    random_stream random = {(uint64_t)(x[0] * 1e9)};
-    for (int i = 0; i < N * N; i++) a[i] = random_between(&random, -1.0, 1.0);
-    for (int i = 0; i < N * COLUMNS; i++) {
-        b[i] = random_between(&random, -1.0, 1.0);
-        one[i % COLUMNS][i / COLUMNS] = b[i];
-    }
-    if (!lw_linear_factor(a, N, pivot)) return true;
-    lw_linear_solve_many(a, N, pivot, b, COLUMNS);
-    for (int c = 0; c < COLUMNS; c++) {
-        lw_linear_solve(a, N, pivot, one[c]);
-        for (int i = 0; i < N; i++) {
-            if (fabs(one[c][i] - b[i * COLUMNS + c]) > 1e-9 * (1.0 + fabs(one[c][i]))) return false;
-        }
-    }
-    return true;
-}
-
-TEST_FUNCTION(equations_solved_together_are_those_solved_alone)
-{
-    CHECK_HOLDS(many_solve_like_one, 50, {0.0, 1.0});
-}
-
-TEST_FUNCTION(spline_meets_its_points_and_a_parabola)
-{
-    double s[9], y[9], slope[9], spare[9];
-    for (int i = 0; i < 9; i++) {
-        s[i] = 0.1 * i * i + i;
-        y[i] = 3.0 - 2.0 * s[i] + 0.5 * s[i] * s[i];
-    }
-    lw_spline_slopes(9, s, y, slope, spare);
-    for (double at = 0.0; at < 14.0; at += 0.37) {
-        const lw_spline_point p = lw_spline_at(9, s, y, slope, at);
-        CHECK_NEAR(p.value, 3.0 - 2.0 * at + 0.5 * at * at, 1e-12);
-        CHECK_NEAR(p.slope, -2.0 + at, 1e-12);
-    }
-}
+#include "test/profile_cases.h"
 
 // --- exact flows
 
@@ -330,178 +266,9 @@ TEST_FUNCTION(flap_keeps_the_thickness_behind_it)
     }
 }
 
-// --- designations
-
-static lw_profile_status named(const char *text) { return lw_outline_naca(text, &outline); }
-
-TEST_FUNCTION(designations_that_exist_are_read)
-{
-    const char *const good[] = {"0012",      "NACA 2412",  "naca2412", "4415",
-                                "23012",     "NACA 25112", "63-412",   "NACA 64-209 a=0.8",
-                                "63(1)-412", "632-415",    "66,2-215", "65-010 A=1",
-                                "22112"};
-    for (size_t i = 0; i < sizeof good / sizeof good[0]; i++) {
-        CHECK(named(good[i]) == LW_PROFILE_OK);
-        CHECK(solved(no_flap, 100));
-    }
-}
-
-TEST_FUNCTION(designations_that_do_not_exist_are_refused)
-{
-    const char *const bad[] = {
-        "",          "NACA",       "12",
-        "001",       "2012",       "0412",
-        "99999",     "21112",      "23212",
-        "60-412",    "68-412",     "63-41",
-        "63-4120",   "63-412 a=2", "63-412 b",
-        "63-412 a=", "0000",       "0030",
-        "NACA 24x2", "2412.5",     "nonsense that is far too long for a name"};
-    for (size_t i = 0; i < sizeof bad / sizeof bad[0]; i++) {
-        if (named(bad[i]) != LW_PROFILE_UNKNOWN) printf("%s was read\n", bad[i]);
-        CHECK(named(bad[i]) == LW_PROFILE_UNKNOWN && outline.count == 0);
-    }
-    CHECK(lw_outline_naca(NULL, &outline) == LW_PROFILE_UNKNOWN);
-    CHECK(named("63A-012") == LW_PROFILE_MODIFIED && named("64A010") == LW_PROFILE_MODIFIED);
-    CHECK(named("67-012") == LW_PROFILE_MODIFIED && named("0012-34") == LW_PROFILE_MODIFIED);
-}
-
-TEST_FUNCTION(every_status_has_its_sentence)
-{
-    for (int i = 0; i < LW_PROFILE_STATUS_COUNT; i++) {
-        CHECK(strlen(lw_profile_status_text((lw_profile_status)i)) >= 2);
-    }
-    CHECK_TEXT(lw_profile_status_text((lw_profile_status)99), "?");
-}
-
-TEST_FUNCTION(five_digits_have_the_mean_line_of_theory)
-{
-    // 23001: nearly no thickness
-    CHECK(named("23001") == LW_PROFILE_OK);
-    const lw_mean_line line = lw_mean_line_five_digit(15.957, 0.2025);
-    CHECK(solved(no_flap, 160));
-    const double zero =
-        -load_at(0.0).lift / (load_at(0.5).lift - load_at(-0.5).lift) * sin(1.0) / 0.9;
-    CHECK(fabs(zero - line.zero_lift_angle) < 0.1 * fabs(line.zero_lift_angle));
-}
-
-// --- coordinates
-
-static double section_x[401], section_y[401];
-
-static int section_points(int count, bool is_open)
-{
-    for (int i = 0; i < count; i++) {
-        const double turn = 2.0 * LW_PI * i / (count - 1), x = 0.5 + 0.5 * cos(turn);
-        const double a_4 = is_open ? 0.1015 : 0.1036;
-        const double half =
-            0.6 * (0.2969 * sqrt(x) + x * (-0.126 + x * (-0.3516 + x * (0.2843 - a_4 * x))));
-        section_x[i] = x;
-        section_y[i] = turn < LW_PI ? half : -half;
-    }
-    return count;
-}
-
-static double lift_of_points(int count)
-{
-    if (lw_outline_of_points(section_x, section_y, count, &outline) != LW_PROFILE_OK) return NAN;
-    return solved(no_flap, LW_PANELS_USUAL) ? load_at(0.1).lift : NAN;
-}
-
-TEST_FUNCTION(order_and_size_of_the_points_do_not_matter)
-{
-    CHECK(named("0012") == LW_PROFILE_OK && solved(no_flap, LW_PANELS_USUAL));
-    const double want = load_at(0.1).lift;
-    const int n = section_points(121, false);
-    CHECK_RELATIVE(lift_of_points(n), want, 1e-4);
-    CHECK(!outline.was_open && !outline.was_scaled && !outline.was_reversed);
-
-    for (int i = 0; i < n; i++) section_y[i] = -section_y[i];  // the other way round
-    CHECK_RELATIVE(lift_of_points(n), want, 1e-4);
-
-    for (int i = 0; i < n; i++) section_x[i] = 3.0 + 250.0 * section_x[i], section_y[i] *= 250.0;
-    CHECK_RELATIVE(lift_of_points(n), want, 1e-4);
-    CHECK(outline.was_scaled);
-
-    // both sides from the nose
-    section_points(121, false);
-    double x[122], y[122];
-    for (int i = 0; i <= 60; i++) {
-        x[i] = section_x[60 - i], y[i] = section_y[60 - i];
-        x[61 + i] = section_x[60 + i], y[61 + i] = section_y[60 + i];
-    }
-    memcpy(section_x, x, sizeof x);
-    memcpy(section_y, y, sizeof y);
-    CHECK_RELATIVE(lift_of_points(122), want, 1e-4);
-    CHECK(outline.was_reversed);
-
-    // from the nose once around
-    section_points(121, false);
-    for (int i = 0; i < 121; i++) {
-        x[i] = section_x[(i + 60) % 120], y[i] = section_y[(i + 60) % 120];
-    }
-    memcpy(section_x, x, sizeof x);
-    memcpy(section_y, y, sizeof y);
-    CHECK_RELATIVE(lift_of_points(121), want, 1e-4);
-
-    // an open tail
-    section_points(121, true);
-    CHECK_RELATIVE(lift_of_points(121), want, 2e-3);
-    CHECK(outline.was_open);
-}
-
-TEST_FUNCTION(faulty_points_are_refused_with_their_reason)
-{
-    lw_outline *o = &outline;
-    section_points(121, false);
-    CHECK(lw_outline_of_points(section_x, section_y, 0, o) == LW_PROFILE_TOO_FEW);
-    CHECK(lw_outline_of_points(section_x, section_y, 19, o) == LW_PROFILE_TOO_FEW);
-    CHECK(lw_outline_of_points(section_x, section_y, 402, o) == LW_PROFILE_TOO_MANY);
-
-    section_y[17] = NAN;
-    CHECK(lw_outline_of_points(section_x, section_y, 121, o) == LW_PROFILE_NOT_A_NUMBER);
-    section_points(121, false);
-    section_x[3] = INFINITY;
-    CHECK(lw_outline_of_points(section_x, section_y, 121, o) == LW_PROFILE_NOT_A_NUMBER);
-
-    section_points(121, false);
-    for (int i = 70; i < 90; i++) section_y[i] = 0.2;  // the lower side comes out above
-    CHECK(lw_outline_of_points(section_x, section_y, 121, o) == LW_PROFILE_CROSSED);
-
-    section_points(121, false);
-    for (int i = 0; i < 121; i++) section_y[i] = 0.0;
-    CHECK(lw_outline_of_points(section_x, section_y, 121, o) == LW_PROFILE_FLAT);
-    for (int i = 0; i < 121; i++) section_x[i] = 0.3, section_y[i] = 0.1;
-    CHECK(lw_outline_of_points(section_x, section_y, 121, o) == LW_PROFILE_FLAT);
-
-    section_points(121, false);
-    for (int i = 10; i < 119; i++) section_x[i] = section_x[10], section_y[i] = section_y[10];
-    CHECK(lw_outline_of_points(section_x, section_y, 121, o) != LW_PROFILE_OK);
-}
-
-TEST_FUNCTION(faulty_flaps_and_panels_are_refused)
-{
-    CHECK(named("2412") == LW_PROFILE_OK);
-    const double bad_hinges[] = {-0.1, 0.1, 0.96, 1.5, NAN};
-    for (int i = 0; i < 5; i++) {
-        const lw_profile_flap flap = {bad_hinges[i], 0.1};
-        CHECK(lw_profile_of(&outline, flap, 100, &profile) == LW_PROFILE_BAD_HINGE);
-    }
-    CHECK(lw_profile_of(&outline, (lw_profile_flap){0.7, 0.6}, 100, &profile) ==
-          LW_PROFILE_BAD_FLAP);
-    CHECK(lw_profile_of(&outline, (lw_profile_flap){0.7, NAN}, 100, &profile) ==
-          LW_PROFILE_BAD_FLAP);
-    CHECK(lw_profile_of(&outline, no_flap, 18, &profile) == LW_PROFILE_BAD_PANELS);
-    CHECK(lw_profile_of(&outline, no_flap, 101, &profile) == LW_PROFILE_BAD_PANELS);
-    CHECK(lw_profile_of(&outline, no_flap, 162, &profile) == LW_PROFILE_BAD_PANELS);
-    CHECK(profile.count == 0);
-    CHECK(lw_profile_flow_of(&profile, &room, &flow) == LW_PROFILE_NO_SOLUTION);
-}
-
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        TEST(equations_solved_together_are_those_solved_alone),
-        TEST(spline_meets_its_points_and_a_parabola),
         TEST(mapped_sections_have_their_exact_lift_and_lowest_pressure),
         TEST(mapped_sections_are_those_of_the_catalogue),
         TEST(circle_has_four_times_the_head_of_suction_at_its_sides),
@@ -512,13 +279,6 @@ int main(void)
         TEST(flap_of_a_thin_section_is_that_of_theory),
         TEST(flap_at_no_angle_is_no_flap),
         TEST(flap_keeps_the_thickness_behind_it),
-        TEST(designations_that_exist_are_read),
-        TEST(designations_that_do_not_exist_are_refused),
-        TEST(every_status_has_its_sentence),
-        TEST(five_digits_have_the_mean_line_of_theory),
-        TEST(order_and_size_of_the_points_do_not_matter),
-        TEST(faulty_points_are_refused_with_their_reason),
-        TEST(faulty_flaps_and_panels_are_refused),
     };
     return RUN_TESTS(tests);
 }

@@ -2,8 +2,8 @@
 // a lattice instead (boat/foil_curves.c), and the tests hold one against the other.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_SURFACE_H
-#define LW_SURFACE_H
+#ifndef LW_TEST_SURFACE_H
+#define LW_TEST_SURFACE_H
 
 #include "lullwise/base.h"
 #include "solve/lanes.h"
