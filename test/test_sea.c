@@ -225,11 +225,11 @@ TEST_FUNCTION(fast_looks_agree_with_the_exact_sea)
         for (int k = 0; k < LW_WIDTH; k++) {
             const lw_sea_waves sea = sea_of(chop_from(0.3, 0.4), (uint64_t)k);
             const lw_sea_point point = lw_sea_at(&sea, x, y, t, depth);
-            CHECK_NEAR(look.surface[k], point.surface, 1e-7);
-            CHECK_NEAR(surface[k], point.surface, 1e-7);
-            CHECK_NEAR(look.u[k], point.u, 3e-7);
-            CHECK_NEAR(look.v[k], point.v, 3e-7);
-            CHECK_NEAR(look.w[k], point.w, 3e-7);
+            CHECK_NEAR(look.surface[k], point.surface, 3e-6);
+            CHECK_NEAR(surface[k], point.surface, 3e-6);
+            CHECK_NEAR(look.u[k], point.u, 5e-6);
+            CHECK_NEAR(look.v[k], point.v, 5e-6);
+            CHECK_NEAR(look.w[k], point.w, 5e-6);
         }
     }
 }
