@@ -15,7 +15,7 @@ TIDY = clang-analyzer-*,bugprone-*,misc-*,performance-*,-bugprone-easily-swappab
 .PHONY: help page run test sanitize bench fuzz soak format check coverage clean packages-%
 
 help:
-	@echo 'make run       build, then answer the demo day'
+	@echo 'make run       build the page and the program, then answer the demo day'
 	@echo 'make page      the page, one file with the engine in it: build/page/lullwise.html'
 	@echo 'make test      build and run every test, under the sanitizers too'
 	@echo 'make bench     speeds, each as a ratio to a general-purpose library'
@@ -30,9 +30,14 @@ packages-%:
 	@cmake/packages.sh $*
 
 run: packages-run
+	@$(MAKE) --no-print-directory page || echo 'The page could not be built; the program is, without it.'
 	@$(CONFIGURE) -B build/release
 	@cmake --build build/release --target lullwise
 	$(DEMO_COMMAND)
+	@echo
+	@echo 'The same as a page, in a browser on this computer:  build/release/lullwise desk'
+	@[ ! -f build/page/lullwise.html ] || \
+	    echo 'On a phone or another laptop: open this one file there:  build/page/lullwise.html'
 
 # The page: the engine by clang for WebAssembly; libyaml's sources and the bundler from npm.
 YAML_SOURCE = $(CURDIR)/web/node_modules/libyaml/deps/yaml/src
@@ -47,7 +52,7 @@ page: packages-page
 	@cmake --build build/page --target page_engine
 	@node web/build.mjs build/page/page_engine.wasm build/page/lullwise.html
 
-test: sanitize page
+test: page sanitize
 	@$(CONFIGURE) -B build/release -DLW_TESTS=ON
 	@cmake --build build/release
 	@ctest --test-dir build/release -j $$(nproc) --output-on-failure

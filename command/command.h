@@ -16,6 +16,7 @@
     X(pick)                \
     X(foil)                \
     X(hull)                \
+    X(desk)                \
     X(quantities)
 // clang-format on
 

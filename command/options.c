@@ -42,6 +42,8 @@ static const lw_quantity trip_row = {
     .key = "trip", .unit = LW_UNIT_NONE, .min = 0.001, .max = 1.0, .decimals = 3};
 static const lw_quantity load_row = {
     .key = "load", .unit = LW_UNIT_N, .min = 1.0, .max = 20000.0};
+static const lw_quantity port_row = {
+    .key = "port", .unit = LW_UNIT_NONE, .min = 1024.0, .max = 65535.0};
 
 static const lw_option list[] = {
     {"help",    'h', NULL,        NULL, "Show this help."},
@@ -89,6 +91,9 @@ static const lw_option list[] = {
                                         "one, or from:to:step, as in --froude 0.25:1.0:0.05."},
     {"wigley",  0,   NULL,        NULL, "A mathematical hull instead of a boat's."},
     {"length",  0,   "LENGTH",    &length_row, "Of the mathematical hull, as in --length '3 m'."},
+    {"port",    0,   "NUMBER",    &port_row, "Where the page is, instead of at port 8247. What the "
+                                        "page keeps belongs to its port."},
+    {"no-browser", 0, NULL,       NULL, "Only print the address."},
     {"output",  'o', "FILE",      NULL, "Write to this file instead of standard output."},
     {"force",   0,   NULL,        NULL, "Replace the file if it is there already."},
     {"json",    0,   NULL,        NULL, "Answer in JSON."},

@@ -9,7 +9,7 @@ cd "$1"
 words='rad|deg|turns|chords|ulp|judged|pin|key|label|value|unit|index|column|bytes|source|width'
 faults=0
 keys=$({
-    grep -rhoE --include='*.[ch]' '(//|").*' engine records command test
+    grep -rhoE --include='*.[ch]' '(//|").*' engine records advice desk web command test
     cat doc/theory.md
 } | grep -oE '[^]A-Za-z0-9_)]\[[a-z0-9][a-z0-9.-]{2,}\]([^[(]|$)' | grep -oE '\[[a-z0-9.-]+\]' | tr -d '[]' |
     grep -vxE "$words|[0-9]+" | sort -u)

@@ -9,6 +9,7 @@ import workerSource from "worker:source";
 import { openEngine } from "./engine.js";
 import { openStore } from "./store.js";
 import { buildFrame } from "./frame.js";
+import { offerInstall } from "./install.js";
 import { make } from "./dom.js";
 import { today } from "./view/today.js";
 import { boat } from "./view/boat.js";
@@ -50,6 +51,7 @@ async function open() {
   store.setSpeedUnit(store.state.speedUnit); // everything once
 }
 
+offerInstall();
 open().catch((error) => {
   document.body.append(make("p", { class: "broken", role: "alert" },
     "This browser cannot run the engine of this page: it wants WebAssembly with SIMD and ",
