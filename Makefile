@@ -48,7 +48,7 @@ web/node_modules/.package-lock.json: web/package-lock.json
 
 page: packages-page
 	@$(MAKE) --no-print-directory web/node_modules/.package-lock.json
-	@$(CONFIGURE) -B build/page -DCMAKE_TOOLCHAIN_FILE=$(CURDIR)/cmake/wasm.cmake -DLW_YAML_SOURCE=$(YAML_SOURCE)
+	@$(CONFIGURE) -B build/page -DCMAKE_TOOLCHAIN_FILE=$(CURDIR)/cmake/wasm.cmake -DLW_YAML_SOURCE=$(YAML_SOURCE) -DLW_WIDTH=2
 	@cmake --build build/page --target page_engine
 	@node web/build.mjs build/page/page_engine.wasm build/page/lullwise.html
 

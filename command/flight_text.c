@@ -100,32 +100,3 @@ void lw_margins_print(FILE *out, const lw_margins *margins)
         fputc('\n', out);
     }
 }
-
-static void note(char notes[LW_TRUST_MOST][LW_TRUST_LENGTH], size_t *count, const char *text)
-{
-    if (*count < LW_TRUST_MOST) lw_text_fit(notes[(*count)++], LW_TRUST_LENGTH, "%s", text);
-}
-
-size_t lw_flight_trust(const lw_craft *craft, const lw_answer *answer,
-                       char notes[LW_TRUST_MOST][LW_TRUST_LENGTH])
-{
-    const lw_flight *f = &answer->flight;
-    const lw_margins *m = &answer->margins;
-    size_t count = 0;
-    if (answer->outcome == LW_NO_BALANCE) return 0;
-    if (f->strut_angle > f->air_stays)
-        note(notes, &count,
-             "If a wave or weed lets air down a strut, it stays there at this angle.");
-    if (m->main_stall < 0.0 || m->rudder_stall < 0.0)
-        note(notes, &count, "A foil is beyond its stall: its lift is a guess.");
-    if (m->tip_depth < 0.0 || m->rudder_tip < 0.0)
-        note(notes, &count, "A foil tip comes out in the troughs: lift jumps, and is not steady.");
-    if (f->turns < craft->least_turns || f->turns > craft->most_turns)
-        note(notes, &count, "The rudder's thread ends before the turns asked for here.");
-    if (answer->outcome == LW_FLIES &&
-        (f->apparent_angle < 12.0 * LW_DEG || f->apparent_angle > 45.0 * LW_DEG))
-        note(notes, &count, "The apparent wind stands outside the angles a foiling boat sails at.");
-    if (answer->outcome == LW_FLOATS)
-        note(notes, &count, "On the hull the wave drag is that of a thin hull, level and steady.");
-    return count;
-}

@@ -1,4 +1,4 @@
-// flight_text.h - one flight as a sailor reads it: attitude, forces, margins, and how far to trust it.
+// flight_text.h - one flight as a sailor reads it: attitude, forces, margins.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_FLIGHT_TEXT_H
@@ -16,11 +16,5 @@ void lw_margins_print(FILE *out, const lw_margins *margins);
 
 // Boat, foils, wand and water from the side, to scale.
 void lw_flight_picture(FILE *out, const lw_boat *boat, const lw_flight *flight);
-
-// Sentences on where the model leaves its grounds; returns how many, at most LW_TRUST_MOST.
-#define LW_TRUST_MOST   8
-#define LW_TRUST_LENGTH 160
-size_t lw_flight_trust(const lw_craft *craft, const lw_answer *answer,
-                       char notes[LW_TRUST_MOST][LW_TRUST_LENGTH]);
 
 #endif

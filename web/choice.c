@@ -19,10 +19,33 @@ LW_EXPORT(lw_web_begin) int lw_web_begin(int slot)
     return (int)lw_outlook_steps(picked->outlook);
 }
 
+// What one step works out.
+typedef struct part {
+    lw_range range;
+    double reach_launch;
+} part;
+
+LW_EXPORT(lw_web_part_size) size_t lw_web_part_size(void) { return sizeof(part); }
+
 LW_EXPORT(lw_web_step) void lw_web_step(int slot, int step)
 {
     lw_picked *picked = &lw_web_slots[slot].picked;
-    lw_outlook_step(picked->outlook, &picked->inputs.boat, (size_t)step);
+    lw_outlook *outlook = picked->outlook;
+    const size_t pin = (size_t)step / outlook->course_count;
+    part *to = (part *)lw_web_room(sizeof *to);
+    lw_outlook_step(outlook, &picked->inputs.boat, (size_t)step);
+    to->range = outlook->ranges[pin][(size_t)step % outlook->course_count];
+    to->reach_launch = outlook->reach_launch[pin];
+}
+
+LW_EXPORT(lw_web_take) void lw_web_take(int slot, int step)
+{
+    lw_outlook *outlook = lw_web_slots[slot].picked.outlook;
+    const size_t pin = (size_t)step / outlook->course_count;
+    const size_t course = (size_t)step % outlook->course_count;
+    const part *from = (const part *)lw_web_room(sizeof *from);
+    outlook->ranges[pin][course] = from->range;
+    if (course == 0) outlook->reach_launch[pin] = from->reach_launch;
 }
 
 static bool flies(const lw_range_point *point)

@@ -25,7 +25,8 @@ typedef struct lw_web_slot {
 
 extern lw_web_slot lw_web_slots[LW_WEB_SLOTS];
 
-// Where the script writes the texts of a call: this many bytes. Never NULL.
+// Where the script writes what a call reads, and some calls leave bytes: so many of them. Never NULL;
+// what is there stays when it grows.
 char *lw_web_room(size_t bytes);
 
 // Rows, units, words: all that forms and tables are made of. Once, when the page opens.
@@ -38,10 +39,19 @@ void lw_web_read(int slot, int record, size_t length);
 // Parcel: text, the file that explains every value.
 void lw_web_write(int slot, int record);
 
-// The outlook of a slot in steps; returns how many. Then the ranking, as one parcel.
+// The outlook of a slot in steps; returns how many. A step leaves what it worked out in the room;
+// another worker's engine that has begun the same takes it from its own. Then the ranking, as one
+// parcel.
 int lw_web_begin(int slot);
 void lw_web_step(int slot, int step);
+size_t lw_web_part_size(void);
+void lw_web_take(int slot, int step);
 void lw_web_choice(int slot);
+
+// One flight: what is asked stands in the room as doubles (pin, wind, heading, heel, place, turns),
+// NAN for what is to be chosen. Parcel: outcome, flight, margins the first to run out first, words.
+void lw_web_fly(int slot);
+void lw_web_fly_advice(void);  // of the flight asked last: what to try when she does not fly
 
 // What the script reads when a call has ended.
 const char *lw_web_parcel(void);

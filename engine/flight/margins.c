@@ -96,6 +96,8 @@ lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *p, const lw_loads
     };
 }
 
+double lw_margins_scale(size_t row) { return at(&scale, row); }
+
 size_t lw_margins_first(const lw_margins *margins)
 {
     size_t first = 0;

@@ -1,5 +1,7 @@
-// engine.js - the page's way to the engine: two workers, one for short questions, one for long.
+// engine.js - the page's way to the engine: a worker for short questions, others for long work.
 // SPDX-License-Identifier: MIT
+
+const LONG_MOST = 4; // workers for long work
 
 // The module lies in the page as text: gzip, then base64.
 async function moduleFrom(text) {
@@ -8,7 +10,7 @@ async function moduleFrom(text) {
   return WebAssembly.compile(await new Response(stream).arrayBuffer());
 }
 
-// One worker and the questions it has not answered yet. It is started anew when it breaks down.
+// One worker: ask(question, ...words). It is started anew when the engine in it breaks down.
 function thread(module, source) {
   const open = new Map();
   let worker, last = 0;
@@ -16,15 +18,10 @@ function thread(module, source) {
   function start() {
     const address = URL.createObjectURL(new Blob([source], { type: "text/javascript" }));
     worker = new Worker(address);
-    worker.onmessage = ({ data }) => {
-      const one = open.get(data.id);
-      if (!one) return;
-      if ("done" in data) return one.onProgress?.(data.done, data.of);
-      open.delete(data.id);
-      if ("error" in data) {
-        restart(data.error);
-        one.reject(new Error(data.error));
-      } else one.resolve(data.answer);
+    worker.onmessage = ({ data: { id, answer, error } }) => {
+      if (error !== undefined) return restart(error);
+      open.get(id)?.resolve(answer);
+      open.delete(id);
     };
     worker.postMessage({ module });
   }
@@ -37,25 +34,43 @@ function thread(module, source) {
   }
 
   start();
-  return {
-    ask(question, words, onProgress) {
-      const id = ++last;
-      const answer = new Promise((resolve, reject) => open.set(id, { resolve, reject, onProgress }));
-      worker.postMessage({ id, question, words });
-      return { answer, stop: () => worker.postMessage({ stop: id }) };
-    },
-  };
+  return (question, ...words) => new Promise((resolve, reject) => {
+    const id = ++last;
+    open.set(id, { resolve, reject });
+    worker.postMessage({ id, question, words });
+  });
 }
 
 /**
- * ask(question, ...words): a short one, answered in its turn.
- * work(question, words, onProgress): a long one: { answer, stop }; answer is null when stopped.
+ * ask(question, ...words): a short question, answered in its turn.
+ * work(name, slot, set, onProgress): long work, its steps shared among workers: { answer, stop };
+ * the answer is null once it is stopped. onProgress(done, of).
  */
 export async function openEngine(packed, source) {
   const module = await moduleFrom(packed);
-  const short = thread(module, source), long = thread(module, source);
+  const short = thread(module, source);
+  const long = Array.from({ length: Math.min(navigator.hardwareConcurrency || 2, LONG_MOST) }, () => thread(module, source));
+
+  async function allSteps(name, slot, set, isStopped, onProgress) {
+    const steps = await long[0](`${name} steps`, slot, set);
+    const parts = [];
+    let next = 0, done = 0;
+    await Promise.all(long.map(async (ask) => {
+      while (next < steps && !isStopped()) {
+        const step = next++;
+        parts[step] = await ask(`${name} step`, slot, set, step);
+        if (!isStopped()) onProgress?.(++done, steps);
+      }
+    }));
+    return isStopped() ? null : long[0](`${name} whole`, slot, set, parts);
+  }
+
   return {
-    ask: (question, ...words) => short.ask(question, words).answer,
-    work: (question, words, onProgress) => long.ask(question, words, onProgress),
+    ask: short,
+    work(name, slot, set, onProgress) {
+      let stopped = false;
+      const answer = allSteps(name, slot, set, () => stopped, onProgress);
+      return { answer: answer.then((got) => (stopped ? null : got)), stop: () => { stopped = true; } };
+    },
   };
 }

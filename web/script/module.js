@@ -39,12 +39,12 @@ export async function engineIn(module) {
   calls = instance.exports;
   calls._initialize();
   const held = [{}, {}]; // the texts that each slot has read
+  const begun = [0, 0]; // steps of the outlook that each slot has begun; 0: none
 
-  function write(text) {
-    const bytes = new TextEncoder().encode(text);
-    const room = calls.lw_web_room(bytes.length);
-    new Uint8Array(calls.memory.buffer, room, bytes.length).set(bytes);
-    return bytes.length;
+  /** Numbers for a call that reads its question from the room. */
+  function put(numbers) {
+    const room = calls.lw_web_room(8 * numbers.length);
+    new Float64Array(calls.memory.buffer, room, numbers.length).set(numbers);
   }
 
   function parcel() {
@@ -58,11 +58,22 @@ export async function engineIn(module) {
     return parcel();
   }
 
+  /** A copy of the bytes that a call left in the room; and bytes for a call that reads them. */
+  const bytesLeft = (count) => new Uint8Array(calls.memory.buffer, calls.lw_web_room(count), count).slice();
+  function putBytes(bytes) {
+    const room = calls.lw_web_room(bytes.length);
+    new Uint8Array(calls.memory.buffer, room, bytes.length).set(bytes);
+  }
+
   /** Reads a file; kind null: the engine finds out. What is faulty leaves the slot as it was. */
   function read(slot, kind, name, text) {
-    const length = write(`${name}\0${text}`);
-    const answer = ask("read", slot, kind ? kinds.indexOf(kind) : -1, length);
-    if (answer.is_sound) held[slot][answer.record] = text;
+    const bytes = new TextEncoder().encode(`${name}\0${text}`);
+    putBytes(bytes);
+    const answer = ask("read", slot, kind ? kinds.indexOf(kind) : -1, bytes.length);
+    if (answer.is_sound) {
+      held[slot][answer.record] = text;
+      begun[slot] = 0;
+    }
     return answer;
   }
 
@@ -73,5 +84,19 @@ export async function engineIn(module) {
     }
   }
 
-  return { calls, ask, read, load };
+  /** Begins a slot's outlook, unless it is begun: how many steps. */
+  const begin = (slot) => (begun[slot] ||= calls.lw_web_begin(slot));
+
+  return {
+    calls, ask, put, read, load, begin,
+    /** What one step of the outlook works out, as bytes for `take` in another worker. */
+    step(slot, step) {
+      calls.lw_web_step(slot, step);
+      return bytesLeft(calls.lw_web_part_size());
+    },
+    take(slot, step, bytes) {
+      putBytes(bytes);
+      calls.lw_web_take(slot, step);
+    },
+  };
 }

@@ -1,14 +1,9 @@
-// worker.js - the engine's own thread: takes questions one after the other, long ones in steps.
+// worker.js - the engine's own thread: takes questions one after the other.
 // SPDX-License-Identifier: MIT
 
 import { engineIn, kinds } from "./module.js";
 
 let engine;
-const stopped = new Set();
-
-// Lets messages in: the next one may say stop.
-const breath = () => new Promise((on) => setTimeout(on, 0));
-
 /** What can be asked: each takes (slot, set, ...) and answers with plain objects. */
 const questions = {
   tables: () => engine.ask("tables"),
@@ -17,31 +12,44 @@ const questions = {
     engine.load(slot, set);
     return engine.ask("write", slot, kinds.indexOf(kind)).text;
   },
-  async choice(slot, set, { id }) {
+  /** asked: { pin, wind, heading, heel, place, turns } in SI; what is left out is chosen. */
+  fly(slot, set, asked) {
     engine.load(slot, set);
-    const steps = engine.calls.lw_web_begin(slot);
-    for (let step = 0; step < steps; step++) {
-      postMessage({ id, done: step, of: steps });
-      await breath();
-      if (stopped.has(id)) return null;
-      engine.calls.lw_web_step(slot, step);
-    }
+    engine.put(["pin", "wind", "heading", "heel", "place", "turns"].map((key) => asked[key] ?? NaN));
+    return engine.ask("fly", slot);
+  },
+  advice(slot, set, asked) {
+    questions.fly(slot, set, asked);
+    return engine.ask("fly_advice").advice;
+  },
+  // Long work in steps, for engine.js to hand out: how many; one; and all of them put together.
+  "choice steps"(slot, set) {
+    engine.load(slot, set);
+    return engine.begin(slot);
+  },
+  "choice step"(slot, set, step) {
+    engine.load(slot, set);
+    engine.begin(slot);
+    return engine.step(slot, step);
+  },
+  "choice whole"(slot, set, parts) {
+    engine.load(slot, set);
+    engine.begin(slot);
+    parts.forEach((part, step) => engine.take(slot, step, part));
     return engine.ask("choice", slot);
   },
 };
 
-async function answer({ id, question, words }) {
+function answer({ id, question, words }) {
   try {
-    postMessage({ id, answer: await questions[question](...words, { id }) });
+    postMessage({ id, answer: questions[question](...words) });
   } catch (error) {
     postMessage({ id, error: `${error.message ?? error}` });
   }
-  stopped.delete(id);
 }
 
 let line = Promise.resolve();
 onmessage = ({ data }) => {
   if (data.module) line = line.then(async () => { engine = await engineIn(data.module); });
-  else if (data.stop) stopped.add(data.stop);
   else line = line.then(() => answer(data));
 };

@@ -110,6 +110,9 @@ void lw_balance(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, s
 // The next ask starts from this answer.
 void lw_ask_follow(const lw_craft *craft, lw_ask *ask, const lw_answer *from);
 
+// How much of a margin counts as one, in its unit in SI: "a little" to a sailor.  [judged]
+double lw_margins_scale(size_t row);
+
 // Which margin runs out first: the index of its row, by least margin / its scale.
 size_t lw_margins_first(const lw_margins *margins);
 

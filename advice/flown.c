@@ -1,0 +1,181 @@
+// flown.c - one steady flight worked out, and what is said about it.
+// SPDX-License-Identifier: MIT
+
+#include "advice/flown.h"
+
+#include <math.h>
+
+#include "advice/margin_text.h"
+#include "records/fault.h"
+
+void lw_flown_prepare(lw_flown *flown, const lw_inputs *inputs)
+{
+    const lw_medium medium = lw_medium_of(&inputs->day);
+    flown->inputs = inputs;
+    lw_craft_prepare(&flown->craft, &inputs->boat, &inputs->sailor.person, &medium);
+}
+
+static lw_setup setup_of(const lw_flown *flown)
+{
+    lw_setup setup = flown->craft.setup;
+    setup.incidence = flown->inputs->boat.pins[flown->pin].incidence;
+    return setup;
+}
+
+// Without a heading: the upwind course, on which the best VMG is sought.
+static lw_course course_of(const lw_flown *a)
+{
+    const double heading = fabs(a->heading);
+    return a->has_heading ? (lw_course){heading, heading, heading} : lw_course_of(LW_UPWIND);
+}
+
+#define WINDINGS 8
+
+// The rudder wound to the turns asked for, a part at a time so that each balance leads to the next.
+static lw_answer wound(const lw_flown *a, lw_ask *ask, const lw_freedom *free)
+{
+    const double from = ask->rudder, to = a->craft.rudder_mark + a->turns * a->craft.rudder_turn;
+    ask->level = false;
+    for (int i = 1; i < WINDINGS; i++) {
+        lw_answer part;
+        ask->rudder = from + (to - from) * i / WINDINGS;
+        lw_balance(&a->craft, ask, &part, 1);
+        lw_ask_follow(&a->craft, ask, &part);
+    }
+    ask->rudder = to;
+    return lw_fastest(&a->craft, ask, free);
+}
+
+static lw_answer answer_of(const lw_flown *a)
+{
+    const lw_setup setup = setup_of(a);
+    const lw_course course = course_of(a);
+    const lw_freedom free = {.heel = !a->has_heel,
+                             .place = !a->has_place,
+                             .heading = !a->has_heading,
+                             .heading_low = course.low,
+                             .heading_high = course.high,
+                             .course = course.direction};
+    lw_ask ask = lw_ask_of(&a->craft, &setup, a->wind, 0.5 * (course.low + course.high));
+    if (a->has_heel) ask.heel = a->heel;
+    if (a->has_place) ask.place = a->place + a->craft.transom_x;
+    const lw_answer level = lw_fastest(&a->craft, &ask, &free);
+    if (level.outcome == LW_FLIES && !a->has_turns) return level;
+
+    // Turns as given; on the hull as at the mark: there the hull, not the rudder foil, sets the bow.
+    const lw_answer turned = wound(a, &ask, &free);
+    return a->has_turns || turned.outcome == LW_FLOATS ? turned : level;
+}
+
+bool lw_flown_is_level(const lw_flown *a)
+{
+    return !a->has_turns && fabs(a->answer.flight.pitch) < 1e-9;
+}
+
+void lw_flown_answer(lw_flown *flown) { flown->answer = answer_of(flown); }
+
+void lw_flown_range(lw_flown *flown)
+{
+    const lw_setup setup = setup_of(flown);
+    lw_range_of(&flown->craft, &setup, course_of(flown), 0.0, &flown->range);
+}
+
+void lw_flown_freedom(const lw_flown *a, char text[LW_FLOWN_LENGTH])
+{
+    const char *rudder = a->has_turns           ? "Rudder as given"
+                         : lw_flown_is_level(a) ? "Rudder turned to keep the bow level"
+                                                : "Rudder at the reference mark";
+    lw_text_fit(text, LW_FLOWN_LENGTH, "%s%s%s.", rudder,
+                a->has_heel ? "; heel as given" : "; heel for best speed",
+                a->has_place ? "; place as given" : "; place for best speed");
+}
+
+void lw_flown_outcome(const lw_flown *a, char text[LW_FLOWN_LENGTH])
+{
+    const lw_flight *f = &a->answer.flight;
+    const lw_margins *m = &a->answer.margins;
+    const size_t first = lw_margins_first(m);
+    if (a->answer.outcome == LW_NO_BALANCE) {
+        lw_text_fit(text, LW_FLOWN_LENGTH, "No steady balance was found.");
+    } else if (a->answer.outcome == LW_FLOATS) {
+        lw_text_fit(text, LW_FLOWN_LENGTH, "Sails on the hull at %.1f kn.", f->speed / LW_KN);
+    } else if (!lw_margins_hold(m)) {
+        lw_text_fit(text, LW_FLOWN_LENGTH,
+                    "A balance in flight at %.1f kn on %.0f deg, but she cannot be held: %s.",
+                    f->speed / LW_KN, f->heading / LW_DEG, lw_margin_end(first));
+    } else {
+        lw_text_fit(text, LW_FLOWN_LENGTH, "Flies at %.1f kn on %.0f deg. First to run out: %s.",
+                    f->speed / LW_KN, f->heading / LW_DEG, lw_margin_name(first));
+    }
+}
+
+// What gets her flying: another heading, or more lift.
+static const char *more_lift(const lw_flown *a)
+{
+    const double heading = a->has_heading ? fabs(a->heading) / LW_DEG : 0.0;
+    const bool has_more = a->pin > 0;
+    if (heading < 80.0)
+        return has_more ? "Bear away, or take a pin with more lift" : "Bear away, or wait for wind";
+    if (heading > 120.0)
+        return has_more ? "Come up, or take a pin with more lift" : "Come up, or wait for wind";
+    return has_more ? "Take a pin with more lift" : "Wait for wind";
+}
+
+// What to try when she does not fly.
+void lw_flown_advice(const lw_flown *a, char text[LW_FLOWN_LENGTH])
+{
+    const lw_range *r = &a->range;
+    const bool is_fixed = a->has_heel || a->has_place || a->has_turns;
+    if (a->has_heading && fabs(a->heading) < 30.0 * LW_DEG) {
+        lw_text_fit(text, LW_FLOWN_LENGTH,
+                    "That is too close to the wind: bear away to 45 deg or more.");
+    } else if (!r->has_flight) {
+        lw_text_fit(text, LW_FLOWN_LENGTH,
+                    "With this pin she does not fly on this heading in any wind up to %d kn. %s.",
+                    LW_RANGE_FIRST_KN + LW_RANGE_WINDS - 1, more_lift(a));
+    } else if (a->wind < r->stays_up_at) {
+        lw_text_fit(text, LW_FLOWN_LENGTH,
+                    "Steady flight on this heading begins at %.1f kn: %.1f kn more than this. %s.",
+                    r->stays_up_at / LW_KN, (r->stays_up_at - a->wind) / LW_KN, more_lift(a));
+    } else if (is_fixed) {
+        lw_text_fit(
+            text, LW_FLOWN_LENGTH,
+            "Left free she should fly in this wind: leave heel, place or turns open and see what "
+            "she wants.");
+    } else {
+        lw_text_fit(text, LW_FLOWN_LENGTH,
+                    "Steady flight on this heading begins at %.1f kn; this may be beyond what "
+                    "can be held: try less wind or a pin with less lift.",
+                    r->stays_up_at / LW_KN);
+    }
+}
+
+static void note(char notes[LW_TRUST_MOST][LW_TRUST_LENGTH], size_t *count, const char *text)
+{
+    if (*count < LW_TRUST_MOST) lw_text_fit(notes[(*count)++], LW_TRUST_LENGTH, "%s", text);
+}
+
+size_t lw_flown_trust(const lw_flown *flown, char notes[LW_TRUST_MOST][LW_TRUST_LENGTH])
+{
+    const lw_craft *craft = &flown->craft;
+    const lw_answer *answer = &flown->answer;
+    const lw_flight *f = &answer->flight;
+    const lw_margins *m = &answer->margins;
+    size_t count = 0;
+    if (answer->outcome == LW_NO_BALANCE) return 0;
+    if (f->strut_angle > f->air_stays)
+        note(notes, &count,
+             "If a wave or weed lets air down a strut, it stays there at this angle.");
+    if (m->main_stall < 0.0 || m->rudder_stall < 0.0)
+        note(notes, &count, "A foil is beyond its stall: its lift is a guess.");
+    if (m->tip_depth < 0.0 || m->rudder_tip < 0.0)
+        note(notes, &count, "A foil tip comes out in the troughs: lift jumps, and is not steady.");
+    if (f->turns < craft->least_turns || f->turns > craft->most_turns)
+        note(notes, &count, "The rudder's thread ends before the turns asked for here.");
+    if (answer->outcome == LW_FLIES &&
+        (f->apparent_angle < 12.0 * LW_DEG || f->apparent_angle > 45.0 * LW_DEG))
+        note(notes, &count, "The apparent wind stands outside the angles a foiling boat sails at.");
+    if (answer->outcome == LW_FLOATS)
+        note(notes, &count, "On the hull the wave drag is that of a thin hull, level and steady.");
+    return count;
+}

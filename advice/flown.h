@@ -1,0 +1,44 @@
+// flown.h - one steady flight asked for, its answer, and what is said about it.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_ADVICE_FLOWN_H
+#define LW_ADVICE_FLOWN_H
+
+#include "advice/inputs.h"
+#include "lullwise/range.h"
+
+// What is asked, and what came of it. What is not given is chosen for speed; the turns so that the
+// bow is level, or as at the mark where she floats.
+typedef struct lw_flown {
+    const lw_inputs *inputs;
+    lw_craft craft;  // prepared from the inputs (lw_flown_prepare)
+    size_t pin;
+    double wind, heading, heel, place, turns;  // place from the transom
+    bool has_heading, has_heel, has_place, has_turns;
+    lw_answer answer;
+    lw_range range;  // on this heading alone, in even wind: only where she does not fly
+} lw_flown;
+
+// The craft in the water and air of the day.
+void lw_flown_prepare(lw_flown *flown, const lw_inputs *inputs);
+
+// Works out the answer; and, for advice where she does not fly, the range.
+void lw_flown_answer(lw_flown *flown);
+void lw_flown_range(lw_flown *flown);
+
+// The rudder was turned until the bow was level.
+bool lw_flown_is_level(const lw_flown *flown);
+
+// "Flies at 17.2 kn on 45 deg. First to run out: ..."; what to try when she does not fly; and what
+// was given and what was chosen.
+#define LW_FLOWN_LENGTH 400
+void lw_flown_outcome(const lw_flown *flown, char text[LW_FLOWN_LENGTH]);
+void lw_flown_advice(const lw_flown *flown, char text[LW_FLOWN_LENGTH]);
+void lw_flown_freedom(const lw_flown *flown, char text[LW_FLOWN_LENGTH]);
+
+// Sentences on where the model leaves its grounds; returns how many, at most LW_TRUST_MOST.
+#define LW_TRUST_MOST   8
+#define LW_TRUST_LENGTH 240
+size_t lw_flown_trust(const lw_flown *flown, char notes[LW_TRUST_MOST][LW_TRUST_LENGTH]);
+
+#endif

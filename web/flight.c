@@ -1,0 +1,96 @@
+// flight.c - one steady flight for the page: state, margins in their order, and what is said.
+// SPDX-License-Identifier: MIT
+
+#include <math.h>
+#include <string.h>
+
+#include "advice/flown.h"
+#include "advice/margin_text.h"
+#include "web/page.h"
+#include "web/parcel.h"
+
+static void put_margins(const lw_margins *margins)
+{
+    size_t order[LW_MARGIN_COUNT];
+    lw_margins_order(margins, order);
+    lw_parcel_list("margins");
+    for (size_t i = 0; i < LW_MARGIN_COUNT; i++) {
+        const lw_quantity *row = &lw_margins_table.rows[order[i]];
+        const double left = lw_quantity_value(row, margins);
+        lw_parcel_object("");
+        lw_parcel_text("key", row->key);
+        lw_parcel_text("name", lw_margin_name(order[i]));
+        lw_parcel_text("end", lw_margin_end(order[i]));
+        lw_parcel_number("left", left);
+        lw_parcel_number("scales", left / lw_margins_scale(order[i]));
+        lw_parcel_end();
+    }
+    lw_parcel_end();
+}
+
+static void put_answer(const lw_flown *flown)
+{
+    static const char *const outcomes[] = {"flies", "floats", "no_balance"};
+    const bool has_balance = flown->answer.outcome != LW_NO_BALANCE;
+    lw_parcel_text("outcome", outcomes[flown->answer.outcome]);
+    lw_parcel_truth("is_held", has_balance && lw_margins_hold(&flown->answer.margins));
+    lw_parcel_truth("is_level", lw_flown_is_level(flown));
+    lw_parcel_rows("flight", &lw_flight_table, &flown->answer.flight);
+    if (has_balance) put_margins(&flown->answer.margins);
+}
+
+static void put_words(lw_flown *flown)
+{
+    char text[LW_FLOWN_LENGTH], notes[LW_TRUST_MOST][LW_TRUST_LENGTH];
+    lw_flown_outcome(flown, text);
+    lw_parcel_text("sentence", text);
+    lw_flown_freedom(flown, text);
+    lw_parcel_text("freedom", text);
+    const size_t count = lw_flown_trust(flown, notes);
+    lw_parcel_list("trust");
+    for (size_t i = 0; i < count; i++) lw_parcel_text("", notes[i]);
+    lw_parcel_end();
+}
+
+static lw_flown flown;  // of the last question
+
+// What the script asks, as doubles in the room; NAN: not given, to be chosen.
+typedef struct question {
+    double pin, wind, heading, heel, place, turns;
+} question;
+
+static void ask(const question *q)
+{
+    flown.pin = (size_t)q->pin;
+    flown.wind = q->wind;
+    flown.heading = q->heading, flown.has_heading = !isnan(q->heading);
+    flown.heel = q->heel, flown.has_heel = !isnan(q->heel);
+    flown.place = q->place, flown.has_place = !isnan(q->place);
+    flown.turns = q->turns, flown.has_turns = !isnan(q->turns);
+}
+
+LW_EXPORT(lw_web_fly) void lw_web_fly(int slot)
+{
+    question q;
+    const lw_inputs *inputs = &lw_web_slots[slot].picked.inputs;
+    memcpy(&q, lw_web_room(sizeof q), sizeof q);
+    lw_parcel_begin();
+    if (!(q.pin >= 0.0 && q.pin < (double)inputs->boat.pin_count)) return;
+    lw_flown_prepare(&flown, inputs);
+    ask(&q);
+    lw_flown_answer(&flown);
+    put_answer(&flown);
+    put_words(&flown);
+}
+
+// Why she does not fly, and what to try: asked once the slider rests, for it takes a range.
+LW_EXPORT(lw_web_fly_advice) void lw_web_fly_advice(void)
+{
+    char text[LW_FLOWN_LENGTH] = "";
+    lw_parcel_begin();
+    if (flown.inputs && flown.answer.outcome != LW_FLIES) {
+        lw_flown_range(&flown);
+        lw_flown_advice(&flown, text);
+    }
+    lw_parcel_text("advice", text);
+}
