@@ -225,6 +225,28 @@ TEST_FUNCTION(wind_stays_above_half_the_lull)
     CHECK_NEAR(share_below(x, wild.lull), 0.1, 0.005);
 }
 
+TEST_FUNCTION(gusts_of_a_day_are_the_days)
+{
+    const lw_day day = {
+        .wind = {
+            .lull = 4.0, .mean = 6.0, .puff = 9.0, .height = 2.0, .period = 45.0, .shift = 0.1}};
+    const lw_gust_kind kind = lw_gust_kind_of(&day, 2.5);
+    CHECK(kind.lull == 4.0 && kind.mean == 6.0 && kind.puff == 9.0);
+    CHECK(kind.period == 45.0 && kind.shift == 0.1 && kind.height == 2.5);
+    CHECK_NEAR(kind.turbulence, 0.106, 0.001);
+}
+
+TEST_FUNCTION(eddies_are_half_of_the_variance_at_most)
+{
+    lw_gust_kind nearly_steady = gusty;
+    nearly_steady.lull = 5.8, nearly_steady.puff = 6.2;
+    const lw_gust_filter filter = lw_gust_filter_of(nearly_steady, STEP);
+    CHECK_NEAR(filter.eddy_share * filter.eddy_share, 0.5, 1e-12);
+    const lw_gust_filter wild = lw_gust_filter_of(gusty, STEP);
+    const double eddies_alone = 0.1 * gusty.mean, all = 5.0 / (2.0 * LW_NORMAL_90);
+    CHECK_RELATIVE(wild.eddy_share, eddies_alone / all, 1e-12);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -236,6 +258,8 @@ int main(void)
         TEST(a_boat_meets_eddies_as_fast_as_the_air_passes),
         TEST(step_of_time_changes_no_variance),
         TEST(direction_swings_as_said),
+        TEST(gusts_of_a_day_are_the_days),
+        TEST(eddies_are_half_of_the_variance_at_most),
         TEST(wind_without_lull_and_puff_is_steady),
         TEST(wind_stays_above_half_the_lull),
     };

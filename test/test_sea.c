@@ -254,6 +254,18 @@ TEST_FUNCTION(spectrum_is_peaked_for_a_young_sea_and_not_for_an_old_one)
     CHECK_RELATIVE(lw_sea_kind_of(&old, 10.0).gamma, 1.0, 0.01);
 }
 
+TEST_FUNCTION(sea_of_a_day_runs_as_the_day_says)
+{
+    const lw_day day = {.wind.height = 2.0,
+                        .water = {15.0, 35.0},
+                        .air = {15.0, 101325.0},
+                        .sea = {.fetch = 2000.0, .from = 0.5, .spread = 0.25}};
+    const lw_medium medium = lw_medium_of(&day);
+    const lw_sea_kind kind = lw_sea_kind_of(&medium, 6.0);
+    CHECK(kind.from == 0.5 && kind.spread == 0.25);
+    CHECK(kind.wave.height == lw_medium_wave(&medium, 6.0).height);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -265,6 +277,7 @@ int main(void)
         TEST(waves_run_where_they_should_and_spread_as_said),
         TEST(fast_looks_agree_with_the_exact_sea),
         TEST(flat_water_is_flat),
+        TEST(sea_of_a_day_runs_as_the_day_says),
         TEST(spectrum_is_peaked_for_a_young_sea_and_not_for_an_old_one),
     };
     return RUN_TESTS(tests);

@@ -24,7 +24,8 @@ lw_gust_kind lw_gust_kind_of(const lw_day *day, double height)
                           .puff = wind->puff,
                           .period = wind->period,
                           .turbulence = lw_wind_turbulence(height, LW_ROUGHNESS),
-                          .height = height};
+                          .height = height,
+                          .shift = wind->shift};
 }
 
 // One step of the oscillator, solved exactly, and the noise that keeps both variances at 1:

@@ -19,6 +19,8 @@ lw_medium lw_medium_of(const lw_day *day)
         .fetch = day->sea.fetch,
         .wave_height = day->sea.height,
         .wave_period = day->sea.period,
+        .wave_from = day->sea.from,
+        .wave_spread = day->sea.spread,
     };
 }
 

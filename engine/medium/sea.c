@@ -19,7 +19,10 @@ lw_sea_kind lw_sea_kind_of(const lw_medium *medium, double wind)
     const lw_wave wave = lw_medium_wave(medium, wind);
     const double steepness = wave.period / sqrt(fmax(wave.height, 1e-9));
     const double gamma = lw_exp(5.75 - 1.15 * fmin(fmax(steepness, 3.6), 5.0));
-    return (lw_sea_kind){.wave = wave, .gamma = fmin(fmax(gamma, 1.0), GAMMA_MOST)};
+    return (lw_sea_kind){.wave = wave,
+                         .gamma = fmin(fmax(gamma, 1.0), GAMMA_MOST),
+                         .from = medium->wave_from,
+                         .spread = medium->wave_spread};
 }
 
 // omega / omega_p where a band begins: wavenumbers, and so squares of frequencies, double with

@@ -32,6 +32,13 @@ static const lw_quantity wind_rows[] = {
      .unit = LW_UNIT_S,  .min = 5.0,  .max = 1800.0, .preset = 60.0, .error = 20.0,
      .usual_min = 20.0,  .usual_max = 600.0, .decimals = 0,
      .doc = "Time from puff to puff. Watch over five puffs. [judged]"},
+
+    {LW_MEMBER(lw_wind, shift),  .symbol = "s_w",
+     .unit = LW_UNIT_DEG, .min = 0.0, .max = 30.0,  .preset = 0.0, .error = 3.0,
+     .usual_min = 0.0,   .usual_max = 15.0,  .decimals = 0,
+     .doc = "How far the wind's direction swings, as a standard deviation: half of the angle that "
+            "it stays within for two thirds of the time. Compass, head to wind, over five minutes. "
+            "0: steady. Used by rides only."},
 };
 
 static const lw_quantity forecast_rows[] = {
@@ -70,6 +77,19 @@ static const lw_quantity sea_rows[] = {
      .usual_min = 0.0,   .usual_max = 6.0,  .decimals = 1,
      .doc = "Time from crest to crest at a fixed place: time ten waves past a buoy and divide by "
             "ten. 0: from fetch and wind."},
+
+    {LW_MEMBER(lw_sea, from),   .symbol = "beta",
+     .unit = LW_UNIT_DEG, .min = -180.0, .max = 180.0, .preset = 0.0, .error = 10.0,
+     .usual_min = -90.0, .usual_max = 90.0, .decimals = 0,
+     .doc = "Where the waves come from, looking into the wind: 0 with it, 30 from 30 degrees to "
+            "the left, -30 to the right. By eye or compass. Used by rides only."},
+
+    {LW_MEMBER(lw_sea, spread), .symbol = "s_beta",
+     .unit = LW_UNIT_DEG, .min = 0.0, .max = 35.0, .preset = 30.0, .error = 10.0,
+     .usual_min = 0.0,   .usual_max = 33.0, .decimals = 0,
+     .doc = "Standard deviation of the waves' directions. 0: long unbroken crests, as of a swell. "
+            "A sea raised by wind has 26 to 33: cos^2 to cos^4 about its mean. [rp-c205] Used by "
+            "rides only."},
 };
 
 static const lw_quantity water_rows[] = {
@@ -156,7 +176,7 @@ LW_TABLE_COVERS(lw_leg, leg_rows);
 static const lw_table wind_table = {
     "wind", "Wind", wind_rows, LW_ROW_COUNT(wind_rows),
     "Lulls and puffs as read where you sail. Give lull, mean and puff here, or readings, or a "
-    "forecast: one of the three. With readings or a forecast, height alone may stand here."};
+    "forecast: one of the three. With readings or a forecast, height, period and shift may stand here."};
 static const lw_table forecast_table = {
     "forecast", "Forecast", forecast_rows, LW_ROW_COUNT(forecast_rows),
     "Instead of wind readings. Lulls and puffs then follow from the exposure."};

@@ -12,6 +12,7 @@ typedef struct lw_wind {
     double puff;    // [m/s]  high over some minutes: the 90 % point of the readings
     double height;  // z_0  [m]   where it was read
     double period;  // T_g  [s]   from puff to puff
+    double shift;   // [rad]  standard deviation of its direction
 } lw_wind;
 
 typedef struct lw_forecast {
@@ -24,6 +25,8 @@ typedef struct lw_sea {
     double fetch;   // F    [m]   open water to windward; 0: sheltered, flat
     double height;  // H_s  [m]   significant wave height; 0: from fetch and wind
     double period;  // T_p  [s]   peak period; 0: from fetch and wind
+    double from;  // [rad]      where the waves come from, seen from the wind: positive to its left
+    double spread;  // [rad]      standard deviation of the waves' directions
 } lw_sea;
 
 typedef struct lw_water {

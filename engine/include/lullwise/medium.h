@@ -17,6 +17,8 @@ typedef struct lw_medium {
     double fetch;            // F     [m]       0: sheltered
     double wave_height;      // H_s   [m]       as given; 0: from fetch and wind
     double wave_period;      // T_p   [s]       as given; 0: from fetch and wind
+    double wave_from;        // [rad]           where the waves come from, left of the wind's eye
+    double wave_spread;      // [rad]           standard deviation of their directions
 } lw_medium;
 
 lw_medium lw_medium_of(const lw_day *day);
