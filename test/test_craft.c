@@ -1,11 +1,13 @@
-// test_craft.c - claims about a prepared craft: its curves against the lattice they came from.
+// test_craft.c - claims about a prepared craft: its curves against the lattice, its windage.
 // SPDX-License-Identifier: MIT
 
 #include <stdio.h>
 
 #include "boat/foil_curves.h"
+#include "flight/balance.h"
 #include "solve/curve.h"
 #include "test/check.h"
+#include "test/preset.h"
 
 static lw_wing foil(double width, double root, double tip)
 {
@@ -72,12 +74,45 @@ TEST_FUNCTION(flap_is_worth_the_same_angle_at_every_depth)
     CHECK(craft.downwash.value[10] == 0.0);
 }
 
+static lw_loads loads_at(const lw_craft *craft, double heading)
+{
+    const lw_setup setup = preset_setup(craft, 2);
+    const lw_ask ask = lw_ask_of(craft, &setup, 7.0, heading);
+    lw_pose pose;
+    lw_loads loads;
+    for (int i = 0; i < LW_WIDTH; i++) lw_pose_put(&pose, i, &ask);
+    pose.leeway = lw_all(0.0);
+    lw_pose_all_loads(craft, &pose, &loads);
+    return loads;
+}
+
+// A square metre more abeam: 1/2 rho |U| U_y across, and nothing along or head to wind.
+TEST_FUNCTION(windage_of_the_side_is_felt_across_only)
+{
+    const lw_craft craft = preset_craft();
+    lw_craft wide = craft;
+    wide.windage_side += 1.0;
+    const lw_loads on = loads_at(&craft, 60.0 * LW_DEG), more = loads_at(&wide, 60.0 * LW_DEG);
+    const double part = craft.wind_at_body / craft.wind_at_sail;  // both winds differ by height
+    const double across = more.air.y[0] - on.air.y[0];
+    CHECK_NEAR(more.air.x[0], on.air.x[0], 1e-9);
+    CHECK(across > 0.0);
+    CHECK_RELATIVE(
+        across,
+        0.5 * craft.medium.air_density * part * on.apparent_y[0] *
+            sqrt(on.apparent_x[0] * on.apparent_x[0] + on.apparent_y[0] * on.apparent_y[0]),
+        0.06);
+    const lw_loads ahead = loads_at(&craft, 0.0), still = loads_at(&wide, 0.0);
+    CHECK_NEAR(still.air.y[0], ahead.air.y[0], 1e-9);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(curves_keep_within_a_thousandth_of_the_lattice_they_came_from),
         TEST(curves_keep_within_one_part_in_a_hundred_of_a_fine_lattice),
         TEST(flap_is_worth_the_same_angle_at_every_depth),
+        TEST(windage_of_the_side_is_felt_across_only),
     };
     return RUN_TESTS(tests);
 }

@@ -257,6 +257,7 @@ void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_person *per
         .wand_x = boat->linkage.wand_x - x,
         .wand_z = up + boat->linkage.wand_height,
         .windage = hull->windage_area,
+        .windage_side = hull->windage_side,
         .windage_z = up + hull->windage_height,
         .transom_x = -x,
         .bow_x = hull->length - x,

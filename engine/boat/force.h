@@ -247,9 +247,9 @@ LW_INLINE void lw_add_air(const lw_craft *craft, const lw_pose *pose, const lw_a
     lw_lanes a_x, a_y;
     lw_pose_apparent(pose, at, track, craft->wind_at_body, &a_x, &a_y);
     const lw_lanes k = 0.5 * rho * lw_lanes_sqrt(a_x * a_x + a_y * a_y);
-    const lw_lanes boat = k * craft->windage, sailor = k * craft->body_windage;
+    const lw_lanes sailor = k * craft->body_windage;
     lw_sum_add(sum, (lw_vector){lw_all(craft->hull_x), zero, lw_all(craft->windage_z)},
-               (lw_vector){boat * a_x, boat * a_y, zero});
+               (lw_vector){k * craft->windage * a_x, k * craft->windage_side * a_y, zero});
     lw_sum_add(sum, body, (lw_vector){sailor * a_x, sailor * a_y, zero});
     loads->air =
         (lw_vector){sum->force.x - before.x, sum->force.y - before.y, sum->force.z - before.z};

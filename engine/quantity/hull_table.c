@@ -85,10 +85,16 @@ static const lw_quantity rows[] = {
             "Tubes and wires: length x thickness; hull: beam x height x 0.3. One of the numbers "
             "that matter most and are known least. [judged]"},
 
+    {LW_MEMBER(lw_hull, windage_side),   .symbol = "C_D A_s",
+     .unit = LW_UNIT_M2,   .min = 0.2,  .max = 4.0,  .preset = 1.2, .error = 0.3,
+     .usual_min = 0.8,     .usual_max = 1.8,  .decimals = 2,
+     .doc = "The same with the wind abeam. Tubes and wires: length x thickness; hull: length x "
+            "height of its side x 0.9, keel to deck, as it is out of the water. [judged]"},
+
     {LW_MEMBER(lw_hull, windage_height), .symbol = "z_w",
      .unit = LW_UNIT_M,    .min = 0.1,  .max = 2.0,  .preset = 0.6, .error = 0.1,
      .usual_min = 0.3,     .usual_max = 1.0,  .decimals = 2,
-     .doc = "Middle of that area above the hull's bottom. By eye from ahead. [judged]"},
+     .doc = "Middle of those areas above the hull's bottom. By eye from ahead. [judged]"},
 };
 // clang-format on
 LW_TABLE_COVERS(lw_hull, rows);

@@ -100,7 +100,8 @@ typedef struct lw_craft {
     double pin_arm;                     // foil below the bearing that the pin turns it about [m]
     double rudder_x, rudder_z;          // rudder foil's quarter chord [m]
     double wand_x, wand_z;              // pivot [m]
-    double windage, windage_z;          // drag area of boat [m^2], its middle [m]
+    double windage, windage_side;       // drag area of boat, wind ahead and abeam [m^2]
+    double windage_z;                   // its middle [m]
     double body_windage;                // drag area of the sailor [m^2]
     double wind_at_sail, wind_at_body;  // wind there / wind as read
 
