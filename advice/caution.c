@@ -5,9 +5,12 @@
 
 #include <math.h>
 
+#include "advice/number_text.h"
 #include "lullwise/air.h"
 #include "lullwise/cold.h"
 #include "records/fault.h"
+
+#define SPEED(x) LW_SPEED_TEXT((x), 1, picked->speed_unit)
 
 typedef struct lines {
     char (*at)[LW_CAUTION_LENGTH];
@@ -40,13 +43,12 @@ static void add_hold(lines *to, const lw_picked *picked)
     if (!lw_picked_flies(choice) || held >= puff) return;
     if (most->prospect.held_up_to < puff) {
         ADD(to,
-            "No pin holds puffs of %.1f kn; the widest, %s, holds %.1f kn. Wait, find more "
+            "No pin holds puffs of %s; the widest, %s, holds %s. Wait, find more "
             "shelter, or be ready to come off the foils.",
-            puff / LW_KN, lw_picked_label(picked, most->pin), most->prospect.held_up_to / LW_KN);
+            SPEED(puff), lw_picked_label(picked, most->pin), SPEED(most->prospect.held_up_to));
     } else {
-        ADD(to, "Puffs of %.1f kn go over what pin %s holds (%.1f kn); pin %s holds them.",
-            puff / LW_KN, lw_picked_label(picked, first->pin), held / LW_KN,
-            lw_picked_label(picked, most->pin));
+        ADD(to, "Puffs of %s go over what pin %s holds (%s); pin %s holds them.", SPEED(puff),
+            lw_picked_label(picked, first->pin), SPEED(held), lw_picked_label(picked, most->pin));
     }
 }
 
@@ -96,9 +98,9 @@ static void add_chill(lines *to, const lw_picked *picked)
     const double air = picked->inputs.day.air.temperature, chill = lw_wind_chill(air, wind);
     if (chill < air - 0.5) {
         ADD(to,
-            "With %.0f kn of wind over the rack, air of %.0f degC chills dry skin like %.0f "
+            "With %s of wind over the rack, air of %.0f degC chills dry skin like %.0f "
             "degC; wet skin cools faster.",
-            wind / LW_KN, air, chill);
+            LW_SPEED_TEXT(wind, 0, picked->speed_unit), air, chill);
     }
 }
 

@@ -6,7 +6,10 @@
 #include <math.h>
 
 #include "advice/margin_text.h"
+#include "advice/number_text.h"
 #include "records/fault.h"
+
+#define SPEED(x) LW_SPEED_TEXT((x), 1, a->speed_unit)
 
 void lw_flown_prepare(lw_flown *flown, const lw_inputs *inputs)
 {
@@ -98,14 +101,14 @@ void lw_flown_outcome(const lw_flown *a, char text[LW_FLOWN_LENGTH])
     if (a->answer.outcome == LW_NO_BALANCE) {
         lw_text_fit(text, LW_FLOWN_LENGTH, "No steady balance was found.");
     } else if (a->answer.outcome == LW_FLOATS) {
-        lw_text_fit(text, LW_FLOWN_LENGTH, "Sails on the hull at %.1f kn.", f->speed / LW_KN);
+        lw_text_fit(text, LW_FLOWN_LENGTH, "Sails on the hull at %s.", SPEED(f->speed));
     } else if (!lw_margins_hold(m)) {
         lw_text_fit(text, LW_FLOWN_LENGTH,
-                    "A balance in flight at %.1f kn on %.0f deg, but she cannot be held: %s.",
-                    f->speed / LW_KN, f->heading / LW_DEG, lw_margin_end(first));
+                    "A balance in flight at %s on %.0f deg, but she cannot be held: %s.",
+                    SPEED(f->speed), f->heading / LW_DEG, lw_margin_end(first));
     } else {
-        lw_text_fit(text, LW_FLOWN_LENGTH, "Flies at %.1f kn on %.0f deg. First to run out: %s.",
-                    f->speed / LW_KN, f->heading / LW_DEG, lw_margin_name(first));
+        lw_text_fit(text, LW_FLOWN_LENGTH, "Flies at %s on %.0f deg. First to run out: %s.",
+                    SPEED(f->speed), f->heading / LW_DEG, lw_margin_name(first));
     }
 }
 
@@ -130,13 +133,15 @@ void lw_flown_advice(const lw_flown *a, char text[LW_FLOWN_LENGTH])
         lw_text_fit(text, LW_FLOWN_LENGTH,
                     "That is too close to the wind: bear away to 45 deg or more.");
     } else if (!r->has_flight) {
-        lw_text_fit(text, LW_FLOWN_LENGTH,
-                    "With this pin she does not fly on this heading in any wind up to %d kn. %s.",
-                    LW_RANGE_FIRST_KN + LW_RANGE_WINDS - 1, more_lift(a));
+        lw_text_fit(
+            text, LW_FLOWN_LENGTH,
+            "With this pin she does not fly on this heading in any wind up to %s. %s.",
+            LW_SPEED_TEXT((LW_RANGE_FIRST_KN + LW_RANGE_WINDS - 1) * LW_KN, 0, a->speed_unit),
+            more_lift(a));
     } else if (a->wind < r->stays_up_at) {
         lw_text_fit(text, LW_FLOWN_LENGTH,
-                    "Steady flight on this heading begins at %.1f kn: %.1f kn more than this. %s.",
-                    r->stays_up_at / LW_KN, (r->stays_up_at - a->wind) / LW_KN, more_lift(a));
+                    "Steady flight on this heading begins at %s: %s more than this. %s.",
+                    SPEED(r->stays_up_at), SPEED(r->stays_up_at - a->wind), more_lift(a));
     } else if (is_fixed) {
         lw_text_fit(
             text, LW_FLOWN_LENGTH,
@@ -144,9 +149,9 @@ void lw_flown_advice(const lw_flown *a, char text[LW_FLOWN_LENGTH])
             "she wants.");
     } else {
         lw_text_fit(text, LW_FLOWN_LENGTH,
-                    "Steady flight on this heading begins at %.1f kn; this may be beyond what "
+                    "Steady flight on this heading begins at %s; this may be beyond what "
                     "can be held: try less wind or a pin with less lift.",
-                    r->stays_up_at / LW_KN);
+                    SPEED(r->stays_up_at));
     }
 }
 

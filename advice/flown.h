@@ -15,6 +15,7 @@ typedef struct lw_flown {
     size_t pin;
     double wind, heading, heel, place, turns;  // place from the transom
     bool has_heading, has_heel, has_place, has_turns;
+    lw_unit speed_unit;  // of speeds in sentences; LW_UNIT_NONE: knots
     lw_answer answer;
     lw_range range;  // on this heading alone, in even wind: only where she does not fly
 } lw_flown;

@@ -33,6 +33,20 @@ void lw_cell_time(char text[LW_CELL_LENGTH], double seconds)
         lw_text_fit(text, LW_CELL_LENGTH, "%s%ld min %02ld s", sign, whole / 60, whole % 60);
 }
 
+lw_unit lw_speed_unit(lw_unit wanted)
+{
+    return lw_unit_same_dimension(wanted, LW_UNIT_KN) ? wanted : LW_UNIT_KN;
+}
+
+const char *lw_speed_text(char text[LW_CELL_LENGTH], double speed, int decimals, lw_unit unit)
+{
+    char number[LW_CELL_LENGTH];
+    const lw_unit told = lw_speed_unit(unit);
+    lw_cell_number(number, speed / lw_unit_in_si(told), decimals, false);
+    lw_text_fit(text, LW_CELL_LENGTH, "%s %s", number, lw_unit_text(told));
+    return text;
+}
+
 void lw_cell_wind(char text[LW_CELL_LENGTH], double wind)
 {
     char number[LW_CELL_LENGTH];

@@ -17,6 +17,13 @@ void lw_cell_number(char text[LW_CELL_LENGTH], double value, int decimals, bool 
 // "6 min 05 s", "48 s"; "-12 s" when negative.
 void lw_cell_time(char text[LW_CELL_LENGTH], double seconds);
 
+// "10.1 kn", "5.2 m/s" in a unit of speed; knots for LW_UNIT_NONE. Returns text; the macro has room
+// of its own to the end of the block.
+lw_unit lw_speed_unit(lw_unit wanted);
+const char *lw_speed_text(char text[LW_CELL_LENGTH], double speed, int decimals, lw_unit unit);
+#define LW_SPEED_TEXT(speed, decimals, unit) \
+    lw_speed_text((char[LW_CELL_LENGTH]){0}, (speed), (decimals), (unit))
+
 // "10.1 kn", or "none" for a wind of 0.
 void lw_cell_wind(char text[LW_CELL_LENGTH], double wind);
 

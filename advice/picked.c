@@ -10,6 +10,8 @@
 #include "advice/number_text.h"
 #include "records/fault.h"
 
+#define SPEED(x) LW_SPEED_TEXT((x), 1, picked->speed_unit)
+
 void lw_picked_rank(lw_picked *picked)
 {
     const lw_aim aim = lw_aim_of(picked->inputs.day.aim);
@@ -90,10 +92,10 @@ static void reason_first(const lw_picked *picked, const lw_placing *place,
     char time[LW_CELL_LENGTH];
     lw_cell_time(time, p->seconds);
     lw_text_fit(text, LW_REASON_LENGTH,
-                "%s: %s round the course, flying %.0f %%; held to %.1f kn, "
-                "%.1f kn %s the puffs",
-                lw_reason_text(place->reason), time, 100.0 * p->flying, p->held_up_to / LW_KN,
-                fabs(spare) / LW_KN, spare < 0.0 ? "under" : "over");
+                "%s: %s round the course, flying %.0f %%; held to %s, "
+                "%s %s the puffs",
+                lw_reason_text(place->reason), time, 100.0 * p->flying, SPEED(p->held_up_to),
+                SPEED(fabs(spare)), spare < 0.0 ? "under" : "over");
     add_end(picked, place->pin, text);
 }
 
@@ -101,7 +103,7 @@ static void reason_never(const lw_picked *picked, const lw_placing *place,
                          char text[LW_REASON_LENGTH])
 {
     const lw_prospect *p = &place->prospect;
-    const double puff = picked->now.gusts.puff / LW_KN;
+    const char *puff = SPEED(picked->now.gusts.puff);
     const char *reason = lw_reason_text(place->reason);
     if (p->launches_at <= 0.0)
         lw_text_fit(text, LW_REASON_LENGTH, "%s: no wind was found that launches her", reason);
@@ -109,9 +111,9 @@ static void reason_never(const lw_picked *picked, const lw_placing *place,
         lw_text_fit(text, LW_REASON_LENGTH, "%s: on some leg she stays up in no wind", reason);
     else
         lw_text_fit(text, LW_REASON_LENGTH,
-                    "%s: launches at %.1f kn and stays up from %.1f kn; "
-                    "puffs %.1f kn",
-                    reason, p->launches_at / LW_KN, p->stays_up_at / LW_KN, puff);
+                    "%s: launches at %s and stays up from %s; "
+                    "puffs %s",
+                    reason, SPEED(p->launches_at), SPEED(p->stays_up_at), puff);
 }
 
 static void reason_slower(const lw_picked *picked, const lw_placing *place,
@@ -122,9 +124,9 @@ static void reason_slower(const lw_picked *picked, const lw_placing *place,
     lw_cell_time(time, p->seconds - first->seconds);
     if (p->speed > 0.0 && p->speed < first->speed)
         lw_text_fit(text, LW_REASON_LENGTH,
-                    "%s: %.1f kn made good in the mean wind, the first "
-                    "%.1f kn; %s more",
-                    lw_reason_text(place->reason), p->speed / LW_KN, first->speed / LW_KN, time);
+                    "%s: %s made good in the mean wind, the first "
+                    "%s; %s more",
+                    lw_reason_text(place->reason), SPEED(p->speed), SPEED(first->speed), time);
     else
         lw_text_fit(text, LW_REASON_LENGTH, "%s: %s more round the course",
                     lw_reason_text(place->reason), time);
@@ -144,20 +146,20 @@ void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON
             reason_never(picked, it, text);
             break;
         case LW_REASON_UNHELD:
-            lw_text_fit(text, LW_REASON_LENGTH, "%s: held to %.1f kn, puffs %.1f kn", reason,
-                        p->held_up_to / LW_KN, gusts->puff / LW_KN);
+            lw_text_fit(text, LW_REASON_LENGTH, "%s: held to %s, puffs %s", reason,
+                        SPEED(p->held_up_to), SPEED(gusts->puff));
             add_end(picked, it->pin, text);
             break;
         case LW_REASON_DROPS:
             lw_text_fit(text, LW_REASON_LENGTH,
-                        "%s: %.0f s there; stays up from %.1f kn, launches at "
-                        "%.1f kn, lulls %.1f kn",
-                        reason, p->hull_seconds, p->stays_up_at / LW_KN, p->launches_at / LW_KN,
-                        gusts->lull / LW_KN);
+                        "%s: %.0f s there; stays up from %s, launches at "
+                        "%s, lulls %s",
+                        reason, p->hull_seconds, SPEED(p->stays_up_at), SPEED(p->launches_at),
+                        SPEED(gusts->lull));
             break;
         case LW_REASON_TIGHTER:
-            lw_text_fit(text, LW_REASON_LENGTH, "%s: to %.1f kn, the first to %.1f kn", reason,
-                        p->held_up_to / LW_KN, picked->now.places[0].prospect.held_up_to / LW_KN);
+            lw_text_fit(text, LW_REASON_LENGTH, "%s: to %s, the first to %s", reason,
+                        SPEED(p->held_up_to), SPEED(picked->now.places[0].prospect.held_up_to));
             add_end(picked, it->pin, text);
             break;
         default:
@@ -181,15 +183,17 @@ void lw_picked_step(const lw_picked *picked, size_t pin, char text[LW_REASON_LEN
 {
     const lw_prospect *from = &lw_picked_place_of(&picked->now, pin)->prospect;
     const lw_prospect *to = &lw_picked_place_of(&picked->now, pin + 1)->prospect;
-    const double held = (to->held_up_to - from->held_up_to) / LW_KN;
+    const double held = to->held_up_to - from->held_up_to;
     char time[LW_CELL_LENGTH], cost[LW_CELL_LENGTH], speed[2 * LW_CELL_LENGTH] = "";
     fit_cost(time, to->seconds - from->seconds, 0, "s", "takes as long");
     if (from->speed > 0.0 && to->speed > 0.0) {
-        fit_cost(cost, (from->speed - to->speed) / LW_KN, 1, "kn", "as fast");
+        const lw_unit unit = lw_speed_unit(picked->speed_unit);
+        const double lost = (from->speed - to->speed) / lw_unit_in_si(unit);
+        fit_cost(cost, lost, 1, lw_unit_text(unit), "as fast");
         LW_FIT(speed, "%s in the mean wind, ", cost);
     }
-    lw_text_fit(text, LW_REASON_LENGTH, "%s%s round the course; holds %.1f kn %s", speed, time,
-                fabs(held), held < 0.0 ? "less" : "more");
+    lw_text_fit(text, LW_REASON_LENGTH, "%s%s round the course; holds %s %s", speed, time,
+                SPEED(fabs(held)), held < 0.0 ? "less" : "more");
 }
 
 void lw_picked_order(const lw_picked *picked, const lw_choice *choice, char text[LW_REASON_LENGTH])
@@ -228,8 +232,8 @@ void lw_picked_no_flight(const lw_picked *picked, char text[LW_REASON_LENGTH])
     }
     const double launch = fmax(least->prospect.launches_at, least->prospect.stays_up_at);
     lw_text_fit(text, LW_REASON_LENGTH,
-                "Nothing flies in puffs of %.1f kn. They would have to "
-                "reach %.1f kn, %.1f kn more: then pin %s launches, bearing away if need be.",
-                choice->gusts.puff / LW_KN, launch / LW_KN, (launch - choice->gusts.puff) / LW_KN,
+                "Nothing flies in puffs of %s. They would have to "
+                "reach %s, %s more: then pin %s launches, bearing away if need be.",
+                SPEED(choice->gusts.puff), SPEED(launch), SPEED(launch - choice->gusts.puff),
                 lw_picked_label(picked, least->pin));
 }

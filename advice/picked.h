@@ -12,6 +12,7 @@
 typedef struct lw_picked {
     lw_inputs inputs;
     lw_outlook *outlook;  // prepared from the inputs; the owner frees it
+    lw_unit speed_unit;   // of winds and speeds in sentences; LW_UNIT_NONE: knots
     lw_choice now, less, more;
 } lw_picked;
 

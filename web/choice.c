@@ -156,6 +156,7 @@ LW_EXPORT(lw_web_choice) void lw_web_choice(int slot)
     lw_parcel_list("places");
     for (size_t i = 0; i < picked->now.count; i++) put_place(picked, i);
     lw_parcel_end();
+    lw_parcel_number("wind_step", LW_WIND_STEP);
     put_order("less", picked, &picked->less);
     put_order("more", picked, &picked->more);
     put_steps(picked);

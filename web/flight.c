@@ -77,6 +77,7 @@ LW_EXPORT(lw_web_fly) void lw_web_fly(int slot)
     lw_parcel_begin();
     if (!(q.pin >= 0.0 && q.pin < (double)inputs->boat.pin_count)) return;
     lw_flown_prepare(&flown, inputs);
+    flown.speed_unit = lw_web_slots[slot].picked.speed_unit;
     ask(&q);
     lw_flown_answer(&flown);
     put_answer(&flown);

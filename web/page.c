@@ -170,6 +170,11 @@ LW_EXPORT(lw_web_read) void lw_web_read(int slot, int record, size_t length)
     if (record >= 0) put_record(slot, record, name, text, length);
 }
 
+LW_EXPORT(lw_web_speak) void lw_web_speak(int slot, int unit)
+{
+    lw_web_slots[slot].picked.speed_unit = (lw_unit)unit;
+}
+
 LW_EXPORT(lw_web_write) void lw_web_write(int slot, int record)
 {
     char *text = NULL;

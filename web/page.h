@@ -36,6 +36,9 @@ void lw_web_tables(void);
 // Parcel: record, is_sound, faults (doubts too), `written` as the file has it, `values` in SI.
 void lw_web_read(int slot, int record, size_t length);
 
+// The unit of speeds in sentences: one of lw_unit.
+void lw_web_speak(int slot, int unit);
+
 // Parcel: text, the file that explains every value.
 void lw_web_write(int slot, int record);
 

@@ -81,6 +81,13 @@ static void put_record(const lw_record *record)
     lw_parcel_end();
 }
 
+static void put_units(void)
+{
+    lw_parcel_list("units");
+    for (int i = 0; i < LW_UNIT_COUNT; i++) lw_parcel_text("", lw_unit_text((lw_unit)i));
+    lw_parcel_end();
+}
+
 static void put_words(void)
 {
     lw_parcel_list("aims");
@@ -117,5 +124,6 @@ LW_EXPORT(lw_web_tables) void lw_web_tables(void)
     put_table("range", &lw_range_table);
     put_table("setup", &lw_setup_table);
     lw_parcel_end();
+    put_units();
     put_words();
 }

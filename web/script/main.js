@@ -7,7 +7,7 @@ import heavy from "../../demo/heavy.yaml";
 import breeze from "../../demo/breeze.yaml";
 import workerSource from "worker:source";
 import { openEngine } from "./engine.js";
-import { openStore } from "./store.js";
+import { kinds, openStore } from "./store.js";
 import { buildFrame } from "./frame.js";
 import { offerInstall } from "./install.js";
 import { make } from "./dom.js";
@@ -31,8 +31,11 @@ async function open() {
   const store = await openStore(engine, start, invented, views.map((view) => view.name));
 
   const page = { engine, tables, store };
-  /** A set as the texts that the engine reads. */
-  page.texts = (set) => Object.fromEntries(Object.entries(set).map(([kind, one]) => [kind, JSON.stringify(one)]));
+  /** A set as the texts that the engine reads, and the unit in which it tells speeds. */
+  page.texts = (set) => ({
+    ...Object.fromEntries(kinds.map((kind) => [kind, JSON.stringify(set[kind])])),
+    speed: store.state.speedUnit,
+  });
   const { main, say } = buildFrame(page, views);
   page.say = say;
 

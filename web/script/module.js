@@ -77,8 +77,12 @@ export async function engineIn(module) {
     return answer;
   }
 
-  /** Makes a slot hold a set: { boat, sailor, day } as texts. */
+  let units;
+
+  /** Makes a slot hold a set: { boat, sailor, day } as texts, and speeds told in set.speed. */
   function load(slot, set) {
+    units ??= ask("tables").units;
+    calls.lw_web_speak(slot, units.indexOf(set.speed ?? "kn"));
     for (const kind of kinds) {
       if (held[slot][kind] !== set[kind]) read(slot, kind, kind, set[kind]);
     }

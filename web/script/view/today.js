@@ -107,8 +107,8 @@ function show(answer, state) {
     card("From what wind, up to what wind", rangeChart(rows, answer.gusts, unit)),
     card("Why each stands where it stands", ranking(answer, unit)),
     card("If the wind is otherwise", make("dl", { class: "orders" },
-      make("dt", {}, "2 kn less"), make("dd", {}, answer.less),
-      make("dt", {}, "2 kn more"), make("dd", {}, answer.more))),
+      make("dt", {}, `${wind(answer.wind_step, unit)} less`), make("dd", {}, answer.less),
+      make("dt", {}, `${wind(answer.wind_step, unit)} more`), make("dd", {}, answer.more))),
     card("Rudder", turns(answer)),
     answer.calmer.length > 0 && card("One pin calmer", make("ul", {}, answer.calmer.map((step) =>
       make("li", {}, make("b", {}, `${step.from} to ${step.to}`), ": ", step.sentence, ".")))),
@@ -168,7 +168,7 @@ export const today = {
     return {
       update(state) {
         ask.update(state);
-        const now = JSON.stringify(state.set);
+        const now = JSON.stringify([state.set, state.speedUnit]);
         if (now === asked) {
           if (answer && answered === asked) answers.replaceChildren(...show(answer, state).filter(Boolean));
           return;
