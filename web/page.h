@@ -51,6 +51,11 @@ size_t lw_web_part_size(void);
 void lw_web_take(int slot, int step);
 void lw_web_choice(int slot);
 
+// Which measurement matters most, once the outlook is done: how many there are, then one at a time,
+// to first order or anew. Parcels.
+void lw_web_sense(int slot);
+void lw_web_sense_row(int slot, int row, int is_anew);
+
 // One flight: what is asked stands in the room as doubles (pin, wind, heading, heel, place, turns),
 // NAN for what is to be chosen. Parcel: outcome, flight, margins the first to run out first, words.
 void lw_web_fly(int slot);

@@ -43,34 +43,63 @@ function thread(module, source) {
 
 /**
  * ask(question, ...words): a short question, answered in its turn.
- * work(name, slot, set, onProgress): long work, its steps shared among workers: { answer, stop };
- * the answer is null once it is stopped. onProgress(done, of).
+ * choice(slot, set, onProgress), sensitivities(slot, set, onProgress): long work, its steps shared
+ * among workers: { answer, stop }; the answer is null once it is stopped. onProgress(done, of).
  */
 export async function openEngine(packed, source) {
   const module = await moduleFrom(packed);
   const short = thread(module, source);
   const long = Array.from({ length: Math.min(navigator.hardwareConcurrency || 2, LONG_MOST) }, () => thread(module, source));
 
-  async function allSteps(name, slot, set, isStopped, onProgress) {
-    const steps = await long[0](`${name} steps`, slot, set);
+  // Each worker takes the next of so many steps: one(ask, step).
+  async function share(steps, work, one) {
     const parts = [];
     let next = 0, done = 0;
     await Promise.all(long.map(async (ask) => {
-      while (next < steps && !isStopped()) {
+      while (next < steps && !work.isStopped) {
         const step = next++;
-        parts[step] = await ask(`${name} step`, slot, set, step);
-        if (!isStopped()) onProgress?.(++done, steps);
+        parts[step] = await one(ask, step);
+        if (!work.isStopped) work.onProgress?.(++done, steps);
       }
     }));
-    return isStopped() ? null : long[0](`${name} whole`, slot, set, parts);
+    return parts;
   }
 
-  return {
-    ask: short,
-    work(name, slot, set, onProgress) {
-      let stopped = false;
-      const answer = allSteps(name, slot, set, () => stopped, onProgress);
-      return { answer: answer.then((got) => (stopped ? null : got)), stop: () => { stopped = true; } };
-    },
+  async function outlook(slot, set, work) {
+    const steps = await long[0]("choice steps", slot, set);
+    return share(steps, work, (ask, step) => ask("choice step", slot, set, step));
+  }
+
+  async function choice(slot, set, work) {
+    const parts = await outlook(slot, set, work);
+    return work.isStopped ? null : long[0]("choice whole", slot, set, parts);
+  }
+
+  // Every measurement to first order, then those that matter most anew; heaviest first.
+  async function sensitivities(slot, set, work) {
+    const heavier = (a, b) => b.weight - a.weight;
+    const tell = work.onProgress;
+    work.onProgress = null;
+    const parts = await outlook(slot, set, work);
+    if (work.isStopped) return null;
+    const whole = await long[0]("sense", slot, set, parts);
+    const all = whole.count + whole.anew;
+    work.onProgress = (done) => tell?.(done, all);
+    const first = await share(whole.count, work, (ask, row) => ask("sense row", slot, set, parts, row, false));
+    const rows = first.filter((row) => row?.weight >= 0).sort(heavier);
+    work.onProgress = (done) => tell?.(whole.count + done, all);
+    const most = rows.slice(0, whole.anew);
+    const anew = await share(most.length, work, (ask, i) => ask("sense row", slot, set, parts, most[i].row, true));
+    return { ...whole, rows: [...anew.sort(heavier), ...rows.slice(whole.anew)] };
+  }
+
+  const stoppable = (begin) => (slot, set, onProgress) => {
+    const work = { isStopped: false, onProgress };
+    return {
+      answer: begin(slot, set, work).then((got) => (work.isStopped ? null : got)),
+      stop: () => { work.isStopped = true; },
+    };
   };
+
+  return { ask: short, choice: stoppable(choice), sensitivities: stoppable(sensitivities) };
 }

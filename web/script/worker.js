@@ -4,6 +4,14 @@
 import { engineIn, kinds } from "./module.js";
 
 let engine;
+let sensed = ""; // what the last "sense" was of
+
+function takeAll(slot, set, parts) {
+  engine.load(slot, set);
+  engine.begin(slot);
+  parts.forEach((part, step) => engine.take(slot, step, part));
+}
+
 /** What can be asked: each takes (slot, set, ...) and answers with plain objects. */
 const questions = {
   tables: () => engine.ask("tables"),
@@ -33,10 +41,18 @@ const questions = {
     return engine.step(slot, step);
   },
   "choice whole"(slot, set, parts) {
-    engine.load(slot, set);
-    engine.begin(slot);
-    parts.forEach((part, step) => engine.take(slot, step, part));
+    takeAll(slot, set, parts);
     return engine.ask("choice", slot);
+  },
+  // What each measurement does, once the choice's parts are there.
+  sense(slot, set, parts) {
+    takeAll(slot, set, parts);
+    sensed = JSON.stringify([slot, set]);
+    return engine.ask("sense", slot);
+  },
+  "sense row"(slot, set, parts, row, isAnew) {
+    if (sensed !== JSON.stringify([slot, set])) questions.sense(slot, set, parts);
+    return engine.ask("sense_row", slot, row, isAnew ? 1 : 0);
   },
 };
 

@@ -148,7 +148,7 @@ export const today = {
       const { state } = page.store, mine = asked;
       work?.stop();
       bar.value = 0;
-      const own = (work = page.engine.work("choice", 0, page.texts(state.set), (done, of) => {
+      const own = (work = page.engine.choice(0, page.texts(state.set), (done, of) => {
         if (own === work) bar.value = done / of;
       }));
       mark(true);

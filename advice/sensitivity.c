@@ -1,0 +1,158 @@
+// sensitivity.c - each measured quantity moved by one tape error, and what becomes of the choice.
+// SPDX-License-Identifier: MIT
+
+#include "advice/sensitivity.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+#include "records/fault.h"
+#include "records/record_value.h"
+
+static const lw_prospect *prospect_of(const lw_choice *choice, size_t pin)
+{
+    size_t i = 0;
+    while (i + 1 < choice->count && choice->places[i].pin != pin) i++;
+    return &choice->places[i].prospect;
+}
+
+static void search_anew(lw_sensing *b)
+{
+    lw_outlook *o = b->shifted;
+    lw_setup setup = o->craft.setup;
+    const size_t pin = b->found.pin;
+    setup.incidence = b->boat.pins[pin].incidence;
+    for (size_t c = 0; c < o->course_count; c++) {
+        lw_range_of(&o->craft, &setup, o->courses[c], b->base.puff, &o->ranges[pin][c]);
+    }
+}
+
+static lw_choice choice_now(lw_sensing *b, bool is_anew)
+{
+    lw_shifted(&b->base, &b->boat, &b->person, b->shifted);
+    if (is_anew) search_anew(b);
+    return lw_choice_of(b->shifted, b->aim, 0.0);
+}
+
+static bool is_sound(const lw_sensing *b)
+{
+    const char *why;
+    return lw_boat_contradiction(&b->boat, &why) == NULL;
+}
+
+// The quantity at one side of what was measured; false when it cannot be there.
+static bool move(lw_sensing *b, const lw_sensitivity_row *to, double si, bool is_anew,
+                 lw_choice *choice)
+{
+    if (!lw_quantity_is_in_range(to->row, si)) return false;
+    const double was = lw_quantity_value(to->row, to->data);
+    lw_quantity_put(to->row, to->data, si);
+    const bool can = is_sound(b);
+    if (can) *choice = choice_now(b, is_anew);
+    lw_quantity_put(to->row, to->data, was);
+    return can;
+}
+
+// How much a change matters: a knot of hold weighs as much as a hundredth of the time.  [judged]
+static double weight_of(const lw_sensitivity *s, double hold, double seconds)
+{
+    return hypot(hold / LW_KN, 100.0 * seconds / s->seconds);
+}
+
+// Half of what changes from one error less to one error more.
+void lw_sensing_row(lw_sensing *b, size_t index, bool is_anew)
+{
+    const lw_sensitivity *s = &b->found;
+    lw_sensitivity_row *to = &b->found.rows[index];
+    const double error = to->row->error * lw_unit_in_si(to->row->unit);
+    const double at = lw_quantity_value(to->row, to->data);
+    double sides = 0.0;
+    to->hold = to->seconds = 0.0, to->weight = -1.0, to->first_instead = -1;
+    for (int side = -1; side <= 1; side += 2) {
+        lw_choice choice;
+        if (!move(b, to, at + side * error, is_anew, &choice)) continue;
+        const lw_prospect *p = prospect_of(&choice, s->pin);
+        to->hold += side * (p->held_up_to - s->held_up_to);
+        to->seconds += side * (p->seconds - s->seconds);
+        if (choice.places[0].pin != s->pin) to->first_instead = (int)choice.places[0].pin;
+        sides += 1.0;
+    }
+    if (sides == 0.0) return;
+    to->hold /= sides, to->seconds /= sides;
+    to->weight = weight_of(s, to->hold, to->seconds);
+}
+
+static void list_row(lw_sensitivity *s, const char *section, const char *key,
+                     const lw_quantity *row, void *data)
+{
+    if (row->error <= 0.0 || s->count == LW_SENSITIVITIES_MOST) return;
+    lw_sensitivity_row *to = &s->rows[s->count++];
+    *to = (lw_sensitivity_row){.row = row, .data = data, .weight = -1.0, .first_instead = -1};
+    LW_FIT(to->key, "%s.%s", section, key);
+}
+
+static void list_section(lw_sensitivity *s, const lw_section *section, void *data)
+{
+    const lw_table *table = section->table;
+    if (section->kind == LW_SECTION_PLAIN) {
+        for (size_t i = 0; i < table->count; i++) {
+            list_row(s, table->key, table->rows[i].key, &table->rows[i],
+                     (char *)data + section->offset);
+        }
+    } else if (section->kind == LW_SECTION_LABELLED) {
+        const size_t count = *lw_section_length(section, data);
+        for (size_t i = 0; i < count; i++) {
+            char *element = lw_section_element(section, data, i);
+            list_row(s, table->key, element + section->label_offset, &table->rows[0], element);
+        }
+    }
+}
+
+static void list_all(lw_sensing *b)
+{
+    const lw_record *boat = &lw_boat_record;
+    const lw_table *person = lw_sailor_record.sections[0].table;
+    for (size_t i = 0; i < boat->section_count; i++) {
+        list_section(&b->found, &boat->sections[i], &b->boat);
+    }
+    for (size_t i = 0; i < person->count; i++) {
+        list_row(&b->found, person->key, person->rows[i].key, &person->rows[i], &b->person);
+    }
+}
+
+void lw_sensing_begin(lw_sensing *b, const lw_inputs *inputs, const lw_outlook *outlook,
+                      lw_outlook *scratch)
+{
+    *b = (lw_sensing){.inputs = inputs,
+                      .boat = inputs->boat,
+                      .person = inputs->sailor.person,
+                      .aim = lw_aim_of(inputs->day.aim),
+                      .shifted = scratch};
+    lw_shift_base_prepare(&b->base, outlook, inputs);
+    const lw_choice choice = choice_now(b, false);
+    const lw_placing *first = &choice.places[0];
+    b->found.flies = choice.count > 0 && first->prospect.flying > 0.0;
+    if (!b->found.flies) return;
+    b->found.pin = first->pin;
+    b->found.held_up_to = first->prospect.held_up_to;
+    b->found.seconds = first->prospect.seconds;
+    list_all(b);
+}
+
+static int heavier(const void *a, const void *b)
+{
+    const double x = ((const lw_sensitivity_row *)a)->weight;
+    const double y = ((const lw_sensitivity_row *)b)->weight;
+    return (x < y) - (x > y);
+}
+
+void lw_sensitivity_sort_first(lw_sensitivity *found, size_t count)
+{
+    qsort(found->rows, count, sizeof found->rows[0], heavier);
+}
+
+void lw_sensitivity_sort(lw_sensitivity *found)
+{
+    lw_sensitivity_sort_first(found, found->count);
+    while (found->count && found->rows[found->count - 1].weight < 0.0) found->count--;
+}
