@@ -47,6 +47,24 @@ TEST_FUNCTION(significant_height_comes_back_from_10000_s_of_every_sea_within_3_p
     }
 }
 
+TEST_FUNCTION(surface_is_nearly_normal)
+{
+    double squares = 0.0, fourths = 0.0;
+    int beyond = 0;
+    const int count = 10000;
+    for (uint64_t seed = 0; seed < SEEDS; seed++) {
+        const lw_sea_waves sea = sea_of(chop, seed);
+        for (int i = 0; i < count; i++) {
+            const double z = lw_sea_at(&sea, 0.0, 0.0, 0.37 * i, 0.0).surface;
+            squares += z * z, fourths += z * z * z * z;
+            beyond += fabs(z) > 0.75 * chop.wave.height;
+        }
+    }
+    const double all = count * SEEDS;
+    CHECK_NEAR(fourths / all / (squares / all) / (squares / all), 2.8, 0.1);
+    CHECK_NEAR(beyond / all, 0.5 * 0.0027, 0.0005);
+}
+
 // int weight(omega) S d omega between two multiples of the peak's frequency.
 typedef double (*weight)(double omega);
 static double moment(lw_sea_kind kind, weight of, double from, double to)
@@ -270,6 +288,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(significant_height_comes_back_from_10000_s_of_every_sea_within_3_percent),
+        TEST(surface_is_nearly_normal),
         TEST(spectrum_comes_back_from_records),
         TEST(orbital_speed_is_that_of_the_spectrum_at_the_surface_and_below),
         TEST(energy_left_out_is_what_the_header_says),

@@ -54,7 +54,7 @@ static void fill_amplitudes(lw_sea_kind kind, double omega_p, lw_sea_waves *sea)
     }
 }
 
-// A direction from cos^2: 1/2 + (a + sin a cos a) / pi of them lie below a. Bisected. [judged]
+// A direction from cos^2: 1/2 + (a + sin a cos a) / pi of them lie below a. Bisected.
 static double cos2_direction(double part)
 {
     double low = -0.5 * LW_PI, high = 0.5 * LW_PI;

@@ -35,7 +35,8 @@ double lw_wave_encounter(double omega, double speed, double mu);
 //     g H_s / U^2 = 0.0016  (g F / U^2)^(1/2),  0.243 at most
 //     g T_p / U   = 0.286   (g F / U^2)^(1/3),  8.13 at most    [kamphuis] after [jonswap]
 //
-// Holds for    wind that has blown for 68.8 (g F / U^2)^(2/3) U / g or longer; deep water.
+// Holds for    wind that has blown for 68.8 (g F / U^2)^(2/3) U / g or longer; deep water;
+//              g F / U^2 from about 100, as measured: 370 m at 6 m/s. Below, it leans on tanks.
 // Leaves out   swell, current, shoals. Another form of the same data [spm-1984] is 20 % higher
 //              at 10 m/s over 10 km: take no digit beyond the first for sure.
 lw_wave lw_wave_of_fetch(double wind_at_10_m, double fetch);
