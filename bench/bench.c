@@ -16,6 +16,7 @@
 
 #include "bench/linear.h"
 #include "bench/scalar.h"
+#include "bench/sea.h"
 #include "bench/stopwatch.h"
 #include "flight/balance.h"
 #include "lullwise/choice.h"
@@ -232,6 +233,7 @@ int main(void)
     } else {
         printf("the demo day cannot be read\n");
     }
+    bench_sea();
     bench_linear();
     bench_memory(LW_PROGRAM);
     return 0;
