@@ -30,14 +30,6 @@ static void *place_of(lw_inputs *inputs, const lw_record *record)
     return &inputs->day_as_given;
 }
 
-static void not_recognised(checked *file, lw_faults *faults)
-{
-    const lw_written written = {.file = file->path, .key = "", .text = ""};
-    lw_fault *fault = lw_faults_add(faults, &written);
-    LW_FIT(fault->sentence, "none of its sections is known");
-    LW_FIT(fault->expected, "a boat, a sailor or a day, as `lullwise new` writes them");
-}
-
 static void read_record(checked *file, const char *text, size_t length, lw_inputs *inputs,
                         lw_faults *faults)
 {
@@ -56,13 +48,8 @@ static void check_file(checked *file, lw_inputs *inputs, lw_faults *faults)
     const size_t all_before = faults->count + faults->left_out;
     size_t length;
     char *text = lw_source_fetch(file->path, LW_FILE_MOST, &length, faults);
-    if (text && lw_source_is_clean(file->path, text, length, faults)) {
-        file->record = lw_record_recognise(text, length);
-        if (file->record)
-            read_record(file, text, length, inputs, faults);
-        else
-            not_recognised(file, faults);
-    }
+    if (text) file->record = lw_record_recognise(file->path, text, length, faults);
+    if (file->record) read_record(file, text, length, inputs, faults);
     free(text);
     file->faults = faults->fault_count - faults_before;
     file->doubts = faults->count + faults->left_out - all_before - file->faults;

@@ -118,9 +118,8 @@ static void score_key(const char *key, size_t *scores)
         scores[i] += lw_record_section(lw_records[i], key) != NULL;
 }
 
-const lw_record *lw_record_recognise(const char *text, size_t length)
+static void score(const char *text, size_t length, size_t *scores)
 {
-    size_t scores[8] = {0}, best = 0;
     lw_faults ignored = {0};
     lw_yaml yaml;
     lw_yaml_open(&yaml, "", text, length, &ignored);
@@ -135,8 +134,21 @@ const lw_record *lw_record_recognise(const char *text, size_t length)
     }
     lw_yaml_close(&yaml);
     lw_faults_free(&ignored);
+}
+
+const lw_record *lw_record_recognise(const char *file, const char *text, size_t length,
+                                     lw_faults *faults)
+{
+    size_t scores[8] = {0}, best = 0;
+    if (!lw_source_is_clean(file, text, length, faults)) return NULL;
+    score(text, length, scores);
     for (size_t i = 1; lw_records[i]; i++) {
         if (scores[i] > scores[best]) best = i;
     }
-    return scores[best] ? lw_records[best] : NULL;
+    if (scores[best]) return lw_records[best];
+    const lw_written written = {.file = file, .key = "", .text = ""};
+    lw_fault *fault = lw_faults_add(faults, &written);
+    LW_FIT(fault->sentence, "none of its sections is known");
+    LW_FIT(fault->expected, "a boat, a sailor or a day, as `lullwise new` writes them");
+    return NULL;
 }

@@ -56,8 +56,10 @@ bool lw_record_read_text(const lw_record *record, const char *name, const char *
                          lw_faults *faults);
 bool lw_record_set(const lw_record *record, void *data, const char *assignment, lw_faults *faults);
 
-// Which record a text is: the one that knows most of its keys; NULL when none knows any.
-const lw_record *lw_record_recognise(const char *text, size_t length);
+// Which record a text is: the one that knows most of its keys; NULL, and a fault, when none knows
+// any or the text cannot be read.
+const lw_record *lw_record_recognise(const char *file, const char *text, size_t length,
+                                     lw_faults *faults);
 
 // The boat, the sailor and the day, NULL-ended.
 extern const lw_record *const lw_records[];

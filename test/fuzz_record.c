@@ -63,7 +63,8 @@ static void check_text(const lw_record *record, const char *text, size_t length)
     }
     check_faults(&faults);
     lw_faults_free(&faults);
-    lw_record_recognise(text, length);
+    CLAIM(lw_record_recognise("file", text, length, &faults) || faults.fault_count > 0);
+    lw_faults_free(&faults);
 }
 
 static void check_assignment(const lw_record *record, const char *text)

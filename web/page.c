@@ -146,11 +146,16 @@ static bool take(const lw_record *record, const char *name, const char *text, si
     return is_sound;
 }
 
-static void put_record(int slot, int record, const char *name, const char *text, size_t length)
+LW_EXPORT(lw_web_read) void lw_web_read(int slot, int record, size_t length)
 {
+    const char *name = room, *text = room + strlen(room) + 1;
     lw_faults faults = {0};
-    void *data = data_of(slot, record);
-    const bool is_sound = take(lw_records[record], name, text, length, data, &faults);
+    length -= (size_t)(text - name);
+    if (record < 0) record = index_of(lw_record_recognise(name, text, length, &faults));
+    void *data = record < 0 ? NULL : data_of(slot, record);
+    const bool is_sound = data && take(lw_records[record], name, text, length, data, &faults);
+    lw_parcel_begin();
+    lw_parcel_text("record", data ? lw_records[record]->name : "");
     lw_parcel_truth("is_sound", is_sound);
     put_faults(&faults);
     lw_faults_free(&faults);
@@ -158,16 +163,6 @@ static void put_record(int slot, int record, const char *name, const char *text,
     settle(&lw_web_slots[slot]);
     put_written(text, length);
     put_values(lw_records[record], data);
-}
-
-LW_EXPORT(lw_web_read) void lw_web_read(int slot, int record, size_t length)
-{
-    const char *name = room, *text = room + strlen(room) + 1;
-    length -= (size_t)(text - name);
-    if (record < 0) record = index_of(lw_record_recognise(text, length));
-    lw_parcel_begin();
-    lw_parcel_text("record", record < 0 ? "" : lw_records[record]->name);
-    if (record >= 0) put_record(slot, record, name, text, length);
 }
 
 LW_EXPORT(lw_web_speak) void lw_web_speak(int slot, int unit)

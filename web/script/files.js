@@ -22,9 +22,8 @@ function told(name, answer) {
 async function takeFile(page, file) {
   const refuse = (why) => make("h2", {}, `${file.name}: ${why}`);
   if (file.size > MOST) return refuse("the file is too long: 1 MB is the most");
-  const text = await file.text();
-  const answer = await page.engine.ask("read", 1, null, file.name, text);
-  if (!answer.record) return refuse("this is neither a boat, a sailor nor a day");
+  const bytes = new Uint8Array(await file.arrayBuffer()); // the engine tells what is no UTF-8
+  const answer = await page.engine.ask("read", 1, null, file.name, bytes);
   if (answer.is_sound) await page.store.choose(answer.record, answer.written);
   if (answer.is_sound && !answer.faults.length) return null;
   return told(file.name, answer);

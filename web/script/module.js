@@ -6,6 +6,7 @@
 
 import { unpack } from "./parcel.js";
 
+const utf8 = new TextEncoder();
 const REFUSED = 52; // WASI's "not implemented"
 export const kinds = ["boat", "sailor", "day"]; // in the order of lw_records
 
@@ -65,9 +66,15 @@ export async function engineIn(module) {
     new Uint8Array(calls.memory.buffer, room, bytes.length).set(bytes);
   }
 
-  /** Reads a file; kind null: the engine finds out. What is faulty leaves the slot as it was. */
+  /**
+   * Reads a file, a text or its bytes; kind null: the engine finds out. What is faulty leaves the
+   * slot as it was.
+   */
   function read(slot, kind, name, text) {
-    const bytes = new TextEncoder().encode(`${name}\0${text}`);
+    const head = utf8.encode(`${name}\0`), body = typeof text === "string" ? utf8.encode(text) : text;
+    const bytes = new Uint8Array(head.length + body.length);
+    bytes.set(head);
+    bytes.set(body, head.length);
     putBytes(bytes);
     const answer = ask("read", slot, kind ? kinds.indexOf(kind) : -1, bytes.length);
     if (answer.is_sound) {

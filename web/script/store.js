@@ -19,7 +19,7 @@ function remember(key, value) {
 }
 
 function readAddress() {
-  const [view, query = ""] = decodeURI(location.hash.slice(1)).split("?");
+  const [view, query = ""] = location.hash.slice(1).split("?");
   const changed = {}, more = {};
   let speedUnit = null;
   for (const [key, text] of new URLSearchParams(query)) {

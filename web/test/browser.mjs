@@ -8,6 +8,12 @@ const flags = ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", 
 
 export const sizes = { phone: { width: 360, height: 740 }, laptop: { width: 1366, height: 768 } };
 
+/** The page as a file. */
+export const file = new URL("../../build/page/lullwise.html", import.meta.url).href;
+
+/** The views, by the names that stand in the address. */
+export const views = ["today", "boat", "flight", "compare"];
+
 export const openBrowser = () => chromium.launch({ executablePath: "/usr/bin/chromium", args: flags });
 
 /** A fresh context with one page at an address: { page, requests, complaints, close }. */
@@ -29,4 +35,17 @@ export async function until(holds, what, patience = 60_000) {
     await new Promise((on) => setTimeout(on, 50));
   }
   throw new Error(`in vain: ${what}`);
+}
+
+/** Waits until the view has something to show and works nothing out any more. */
+export const settled = (page) => until(() => page.evaluate(() => {
+  const main = document.querySelector("main");
+  return main?.children.length > 1 && !main.querySelector("[aria-busy=true]");
+}), "the view at rest");
+
+/** Goes to a view as a reader does, and waits until it is at rest. */
+export async function goTo(page, view) {
+  await page.locator(`nav a[href="#${view}"]`).click();
+  await until(async () => new URL(page.url()).hash.startsWith(`#${view}`), `the view ${view}`);
+  await settled(page);
 }
