@@ -56,7 +56,7 @@ test: page sanitize
 	@$(CONFIGURE) -B build/release -DLW_TESTS=ON
 	@cmake --build build/release
 	@ctest --test-dir build/release -j $$(nproc) --output-on-failure
-	@node --test web/test/
+	@node --test web/test/*.test.mjs
 
 sanitize: packages-test
 	@$(CONFIGURE) -B build/sanitize -DLW_TESTS=ON -DLW_SANITIZE=ON
