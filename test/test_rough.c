@@ -8,7 +8,7 @@
 static bool sine_and_cosine_are_near(const double *x)
 {
     lw_lanes s, c;
-    lw_rough_sincos(lw_all(x[0]), &s, &c);
+    lw_rough_of_turns(lw_all(x[0]), &s, &c);
     const double angle = 2.0 * LW_PI * (x[0] - floor(x[0]));
     return fabs(s[0] - lw_sin(angle)) < 2e-6 && fabs(c[0] - lw_cos(angle)) < 2e-6;
 }

@@ -12,7 +12,7 @@
 
 // Sine and cosine of an angle in turns: its quarter by the series, and the rest by doubling.
 // Holds for    |turns| <= 1e9.    Within 2e-6, and 7 |turns| 2^-53 more.
-LW_INLINE void lw_rough_sincos(lw_lanes turns, lw_lanes *sine, lw_lanes *cosine)
+LW_INLINE void lw_rough_of_turns(lw_lanes turns, lw_lanes *sine, lw_lanes *cosine)
 {
     const double a = 0.5 * LW_PI, b = a * a;
     const lw_lanes t = turns - lw_nearest(turns).value, z = t * t;
