@@ -7,13 +7,6 @@
 #include "boat/force.h"
 #include "lullwise/flight.h"
 
-#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) && \
-    !defined(__SANITIZE_ADDRESS__)
-#define LW_CLONES __attribute__((target_clones("avx2", "default")))
-#else
-#define LW_CLONES
-#endif
-
 #define LW_UNKNOWNS 6
 
 // Where one search ended.

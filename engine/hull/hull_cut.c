@@ -3,14 +3,14 @@
 
 #include <math.h>
 
-#include "hull/section_curve.h"
+#include "hull/hull_cut.h"
 #include "lullwise/elementary.h"
 
 #define LENGTHS LW_HULL_LENGTHS
 #define LEVELS  LW_HULL_LEVELS
 
-#define SEARCH 400  // places along the hull where its ends in the water are looked for
-#define UP     36   // steps of the wetted area from keel to water
+#define SEARCH LW_HULL_PLACES
+#define UP     36  // steps of the wetted area from keel to water
 
 typedef struct water_line {
     double height, slope;  // z at x = 0 [m], fall forward
@@ -41,16 +41,13 @@ static double keel_out(const lw_hull_lines *lines, water_line water, double wet,
 static lw_hull_status find_ends(lw_hull_cut *cut, const lw_hull_lines *lines, water_line water)
 {
     const lw_hull_shape *shape = lines->shape;
-    const double first = shape->section[0].x, last = shape->section[shape->count - 1].x;
-    const double step = (last - first) / SEARCH;
+    const double first = lw_hull_place(shape, 0), step = lw_hull_place(shape, 1) - first;
     int deepest = 0;
     double draft[SEARCH + 1];
     for (int i = 0; i <= SEARCH; i++) {
-        const double x = first + step * i;
-        const lw_hull_blend blend = lw_hull_blend_at(lines, x);
-        draft[i] = water_at(water, x) - blend.keel;
-        if (draft[i] > 0.0 && water_at(water, x) > blend.deck * (1.0 + 1e-12))
-            return LW_HULL_DECK_UNDER;
+        const double level = water_at(water, lw_hull_place(shape, i));
+        draft[i] = level - lines->keel[i];
+        if (draft[i] > 0.0 && level > lines->deck[i] * (1.0 + 1e-12)) return LW_HULL_DECK_UNDER;
         if (draft[i] > draft[deepest]) deepest = i;
     }
     if (!(draft[deepest] > 0.0)) return LW_HULL_DRY;
@@ -128,27 +125,26 @@ static double strip_area(const point *aft, const point *fore, int stride)
     return area;
 }
 
-// Without the transom. Coarse and fine patches together leave an error of fourth order
-// [richardson].
-static double wetted_area(const lw_hull_cut *cut, const lw_hull_lines *lines, water_line water)
+// Without the transom, by patches `stride` steps long and high.
+static double wetted_area(const lw_hull_cut *cut, const lw_hull_lines *lines, water_line water,
+                          int stride)
 {
     const double step = (cut->fore - cut->aft) / LENGTHS;
-    point side[3][UP + 1];  // of this station and the two aft of it
-    double fine = 0.0, coarse = 0.0;
-    for (int i = 0; i <= LENGTHS; i++) {
+    point side[2][UP + 1];  // of this station and the one aft of it
+    double area = 0.0;
+    for (int i = 0; i <= LENGTHS; i += stride) {
         const double x = cut->aft + step * i;
         const lw_hull_blend blend = lw_hull_blend_at(lines, x);
-        point *here = side[i % 3], *aft = side[(i + 2) % 3], *far = side[(i + 1) % 3];
-        for (int k = 0; k <= UP; k++) {
+        point *here = side[i / stride % 2], *aft = side[(i / stride + 1) % 2];
+        for (int k = 0; k <= UP; k += stride) {
             // finer towards the keel, where sections turn fastest
             const double part = (double)k * k / (UP * UP);
             const double z = blend.keel + part * (water_at(water, x) - blend.keel);
             here[k] = (point){x, lw_hull_half(lines, &blend, z), z};
         }
-        if (i > 0) fine += strip_area(aft, here, 1);
-        if (i > 0 && i % 2 == 0) coarse += strip_area(far, here, 2);
+        if (i > 0) area += strip_area(aft, here, stride);
     }
-    return (4.0 * fine - coarse) / 3.0;
+    return area;
 }
 
 static void fill_cut(lw_hull_cut *cut, const lw_hull_lines *lines, water_line water)
@@ -165,9 +161,8 @@ static void fill_cut(lw_hull_cut *cut, const lw_hull_lines *lines, water_line wa
     }
 }
 
-// The cut itself; the wetted area costs half of it, and balancing does without.
-static lw_hull_status cut_at(lw_hull_cut *cut, const lw_hull_lines *lines,
-                             lw_hull_attitude attitude, bool has_area)
+lw_hull_status lw_hull_cut_lines(lw_hull_cut *cut, const lw_hull_lines *lines,
+                                 lw_hull_attitude attitude, lw_hull_area area)
 {
     if (!(fabs(attitude.draft) < 1e6 && fabs(attitude.trim) < 0.5)) return LW_HULL_NOT_A_NUMBER;
     const water_line water = {attitude.draft, lw_tan(attitude.trim)};
@@ -176,7 +171,11 @@ static lw_hull_status cut_at(lw_hull_cut *cut, const lw_hull_lines *lines,
     if (status != LW_HULL_OK) return status;
     fill_cut(&made, lines, water);
     sum_up(&made, water);
-    if (has_area) made.floating.wetted = wetted_area(&made, lines, water);
+    if (area == LW_HULL_AREA_COARSE) made.floating.wetted = wetted_area(&made, lines, water, 2);
+    if (area == LW_HULL_AREA_FINE) {  // both leave an error of fourth order [richardson]
+        const double coarse = wetted_area(&made, lines, water, 2);
+        made.floating.wetted = (4.0 * wetted_area(&made, lines, water, 1) - coarse) / 3.0;
+    }
     *cut = made;
     return LW_HULL_OK;
 }
@@ -188,7 +187,7 @@ lw_hull_status lw_hull_cut_at(lw_hull_cut *cut, const lw_hull_shape *shape,
     if (fault.status != LW_HULL_OK) return fault.status;
     lw_hull_lines lines;
     lw_hull_lines_of(&lines, shape);
-    return cut_at(cut, &lines, attitude, true);
+    return lw_hull_cut_lines(cut, &lines, attitude, LW_HULL_AREA_FINE);
 }
 
 // --- balance
@@ -212,7 +211,8 @@ static lw_hull_status float_at_trim(lw_hull_cut *cut, const lw_hull_lines *lines
     bounds_of(lines->shape, lw_tan(trim), &low, &high);
     double draft = 0.5 * (low + high);
     for (int i = 0; i < 60; i++) {
-        const lw_hull_status status = cut_at(cut, lines, (lw_hull_attitude){draft, trim}, false);
+        const lw_hull_status status =
+            lw_hull_cut_lines(cut, lines, (lw_hull_attitude){draft, trim}, LW_HULL_AREA_NONE);
         double next = low;  // no Newton
         if (status == LW_HULL_OK) {
             const double miss = cut->floating.volume - volume;
@@ -243,7 +243,8 @@ lw_hull_status lw_hull_float(lw_hull_cut *cut, const lw_hull_shape *shape, doubl
         // bow up brings the buoyancy aft
         const double ahead = made.floating.centre_x - x;
         if (fabs(ahead) < 1e-7 * made.floating.length) {
-            const lw_hull_status last = cut_at(&made, &lines, made.attitude, true);
+            const lw_hull_status last =
+                lw_hull_cut_lines(&made, &lines, made.attitude, LW_HULL_AREA_FINE);
             if (last == LW_HULL_OK) *cut = made;
             return last;
         }

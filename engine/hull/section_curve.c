@@ -46,12 +46,6 @@ static void section_slopes(const lw_hull_section *section, double *slope)
     }
 }
 
-void lw_hull_lines_of(lw_hull_lines *lines, const lw_hull_shape *shape)
-{
-    lines->shape = shape;
-    for (int i = 0; i < shape->count; i++) section_slopes(&shape->section[i], lines->slope[i]);
-}
-
 // Hermite's cubic: weights of the ends and of the slopes times the step.
 static void hermite(double t, double value[2], double slope[2])
 {
@@ -131,4 +125,20 @@ double lw_hull_half(const lw_hull_lines *lines, const lw_hull_blend *blend, doub
                section_half(lines, station, keel + part * (deck_of(section) - keel));
     }
     return fmax(sum, 0.0);
+}
+
+double lw_hull_place(const lw_hull_shape *shape, int i)
+{
+    const double first = shape->section[0].x, last = shape->section[shape->count - 1].x;
+    return first + (last - first) / LW_HULL_PLACES * i;
+}
+
+void lw_hull_lines_of(lw_hull_lines *lines, const lw_hull_shape *shape)
+{
+    lines->shape = shape;
+    for (int i = 0; i < shape->count; i++) section_slopes(&shape->section[i], lines->slope[i]);
+    for (int i = 0; i <= LW_HULL_PLACES; i++) {
+        const lw_hull_blend blend = lw_hull_blend_at(lines, lw_hull_place(shape, i));
+        lines->keel[i] = blend.keel, lines->deck[i] = blend.deck;
+    }
 }

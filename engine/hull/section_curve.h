@@ -6,11 +6,17 @@
 
 #include "lullwise/hull_shape.h"
 
+#define LW_HULL_PLACES 400  // along the hull, where its ends in the water are looked for
+
 // A shape with the slopes of its sections' curves, worked out once.
 typedef struct lw_hull_lines {
     const lw_hull_shape *shape;
-    double slope[LW_HULL_STATIONS][LW_HULL_POINTS];  // dy/dz
+    double slope[LW_HULL_STATIONS][LW_HULL_POINTS];             // dy/dz
+    double keel[LW_HULL_PLACES + 1], deck[LW_HULL_PLACES + 1];  // z [m] at even places along it
 } lw_hull_lines;
+
+// x [m] of the places 0 to LW_HULL_PLACES, from the transom to the bow.
+double lw_hull_place(const lw_hull_shape *shape, int i);
 
 void lw_hull_lines_of(lw_hull_lines *lines, const lw_hull_shape *shape);
 

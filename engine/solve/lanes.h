@@ -18,6 +18,14 @@ typedef int64_t lw_mask __attribute__((vector_size(8 * LW_WIDTH)));  // -1 true,
 
 #define LW_INLINE static inline __attribute__((always_inline))
 
+// Compiled for several machines, the best chosen at the start. No lanes by value into such a call.
+#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) && \
+    !defined(__SANITIZE_ADDRESS__)
+#define LW_CLONES __attribute__((target_clones("avx2", "default")))
+#else
+#define LW_CLONES
+#endif
+
 LW_INLINE lw_lanes lw_all(double x) { return x - (lw_lanes){0}; }  // keeps the sign of -0
 
 LW_INLINE lw_lanes lw_select(lw_mask where, lw_lanes yes, lw_lanes no)
