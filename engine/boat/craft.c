@@ -7,8 +7,8 @@
 
 #include "boat/foil_curves.h"
 #include "foil/friction.h"
+#include "hull/hull_craft.h"
 #include "lullwise/elementary.h"
-#include "lullwise/hull_form.h"
 #include "lullwise/sail.h"
 #include "lullwise/section.h"
 #include "lullwise/strut.h"
@@ -113,58 +113,6 @@ static lw_linkage_craft linkage_craft(const lw_linkage *linkage)
                               .flap_down_stop = linkage->flap_down_stop};
 }
 
-// Waterline beam along the hull, x from -1 (transom) to 1 (bow): B (1 - |x|^n) forward, and down to
-// the transom's beam aft; n from the waterplane coefficient.
-static double beam_at(const lw_hull *hull, double x)
-{
-    const double n = hull->waterplane / (1.0 - hull->waterplane);
-    const double end = x < 0.0 ? hull->transom_beam : 0.0;
-    return hull->beam - (hull->beam - end) * lw_pow(fabs(x), n);
-}
-
-// Friction of the hull, and its wave drag as a thin hull of these dimensions, over ln V. Slower
-// than Fn 0.15 the waves count for nothing.
-static void hull_curves(lw_hull_craft *craft, const lw_hull *hull, double nu)
-{
-    const lw_hull_form form = {hull->length, hull->beam, hull->draft};
-    const double volume = 4.0 / 9.0 * hull->length * hull->beam * hull->draft;
-    const double slow = 0.15 * sqrt(LW_GRAVITY * hull->length);
-    craft->wave = (lw_curve){.first = LW_SPEED_FIRST, .step = LW_SPEED_STEP};
-    craft->friction = craft->wave;
-    for (int i = 0; i < LW_CURVE_KNOTS; i++) {
-        const double V = knot_speed(i), log_re = lw_log(V * hull->length / nu);
-        const double area = V < slow ? 0.0 : lw_hull_form_wave_area(form, V);
-        craft->wave.value[i] = area / (volume * volume);
-        craft->friction.value[i] =
-            (1.0 + hull->form_factor) * lw_friction_ittc57(lw_all(log_re))[0];
-    }
-    lw_curve_smooth(&craft->wave);
-    lw_curve_smooth(&craft->friction);
-}
-
-static lw_hull_craft hull_craft(const lw_hull *hull, double origin_x, double nu)
-{
-    lw_hull_craft craft = {
-        .transom_x = -origin_x,
-        .transom_beam = hull->transom_beam,
-        .flare = hull->draft * fmax(hull->waterplane / hull->block - 1.0, 0.02),
-    };
-    double plane = 0.0;
-    for (int i = 0; i < LW_HULL_STRIPS; i++) {
-        const double x = (2.0 * i + 1.0) / LW_HULL_STRIPS - 1.0;  // -1 transom, 1 bow
-        craft.x[i] = 0.5 * hull->length * (1.0 + x) - origin_x;
-        craft.run[i] = hull->length / LW_HULL_STRIPS;
-        craft.width[i] = beam_at(hull, x);
-        plane += craft.width[i] * craft.run[i];
-    }
-    const double right = hull->waterplane * hull->length * hull->beam / plane;
-    for (int i = 0; i < LW_HULL_STRIPS; i++) craft.width[i] *= right;
-    craft.reach = fmax(fabs(craft.x[0]), fabs(craft.x[LW_HULL_STRIPS - 1]));
-    craft.reach = fmax(craft.reach, fabs(craft.transom_x));  // beyond the middle of its strip
-    hull_curves(&craft, hull, nu);
-    return craft;
-}
-
 static lw_sail_craft sail_craft(const lw_rig *rig, double origin_x, double up)
 {
     const double height = EFFECTIVE_LUFF * rig->luff, aspect = height * height / rig->sail_area;
@@ -245,7 +193,6 @@ void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_person *per
         .main_strut = strut_craft(&boat->main_strut, &boat->main_foil, nu),
         .rudder_strut = strut_craft(&boat->rudder_strut, &boat->rudder_foil, nu),
         .linkage = linkage_craft(&boat->linkage),
-        .hull = hull_craft(hull, x, nu),
         .sail = sail_craft(&boat->rig, x, up),
         .hull_mass = hull->mass,
         .hull_x = hull->centre_x - x,
@@ -272,6 +219,7 @@ void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_person *per
                   .rod = boat->linkage.rod},
         .medium = *medium,
     };
+    lw_hull_prepare(&craft->hull, hull, x, nu);
     const lw_wing main = wing_of(&boat->main_foil, nu), rudder = wing_of(&boat->rudder_foil, nu);
     lw_foil_curves(&craft->main_foil, &main, &rudder,
                    (lw_wing_point){.x = craft->rudder_x, .z = craft->rudder_z});

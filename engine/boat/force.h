@@ -194,13 +194,19 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
                lw_strut_vector(u, per_flow, loads->rudder_strut));
 }
 
-// Water on the hull: drag against the way, buoyancy upright.
+// Water on the hull: drag against the way at the hull's bottom, buoyancy upright through the middle
+// of what is immersed.
 LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_attitude *at,
-                           lw_knot at_speed, lw_loads *loads, lw_sum *sum)
+                           lw_knot at_speed, lw_lanes log_speed, lw_loads *loads, lw_sum *sum)
 {
     const lw_lanes zero = lw_all(0.0), keel = lw_all(craft->main_strut.length);
-    loads->hull = lw_hull_force(&craft->hull, craft->medium.water_density, pose->speed, at_speed,
-                                pose->ride_height, at->sin_pitch);
+    const lw_lanes per_up = 1.0 / at->z.z;
+    const lw_hull_in_water in = {.water = -pose->ride_height * per_up,
+                                 .slope = at->x.z * per_up,
+                                 .speed = pose->speed,
+                                 .log_speed = log_speed,
+                                 .at_speed = at_speed};
+    loads->hull = lw_hull_force(&craft->hull, craft->medium.water_density, in);
     const lw_lanes k = -loads->hull.drag / pose->speed;
     const lw_vector u = loads->through;
     lw_sum_add(sum, (lw_vector){zero, zero, keel}, (lw_vector){k * u.x, k * u.y, k * u.z});
@@ -209,8 +215,10 @@ LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_
     const lw_lanes B = loads->hull.buoyancy;
     lw_sum_add(sum, (lw_vector){zero, zero, keel},
                (lw_vector){B * at->x.z, B * at->y.z, B * at->z.z});
-    sum->moment.y -= loads->hull.pitch_moment;
-    sum->moment.x -= loads->hull.roll_moment * pose->sin_heel;
+    const lw_lanes ahead = loads->hull.moment_ahead, above = loads->hull.moment_above;
+    sum->moment.y += above * at->x.z - ahead * at->z.z;
+    sum->moment.z += ahead * at->y.z;
+    sum->moment.x -= above * at->y.z + loads->hull.roll_moment * pose->sin_heel;
 }
 
 // Power taken off for an effort: none below 1, all beyond, with a rounded corner, because a sailor
@@ -275,7 +283,8 @@ LW_INLINE lw_loads lw_pose_loads(const lw_craft *craft, const lw_pose *pose)
     lw_loads loads;
     const lw_attitude at = lw_pose_attitude(pose);
     const lw_lanes V = pose->speed;
-    const lw_knot at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, lw_lanes_log(V));
+    const lw_lanes log_speed = lw_lanes_log(V);
+    const lw_knot at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, log_speed);
     lw_vector track = {.z = lw_all(0.0)};
     lw_lanes_sincos(pose->leeway, &track.y, &track.x);
     loads.through = (lw_vector){V * (track.x * at.x.x), V * (track.x * at.y.x + track.y * at.y.y),
@@ -285,7 +294,7 @@ LW_INLINE lw_loads lw_pose_loads(const lw_craft *craft, const lw_pose *pose)
     const lw_vector body = {pose->place, -lw_pose_hike(craft, pose->effort), lw_all(craft->body_z)};
     lw_sum sum = {{zero, zero, zero}, {zero, zero, zero}};
     lw_add_foils(craft, pose, &at, at_speed, &loads, &sum);
-    lw_add_hull(craft, pose, &at, at_speed, &loads, &sum);
+    lw_add_hull(craft, pose, &at, at_speed, log_speed, &loads, &sum);
     lw_add_air(craft, pose, &at, track, body, &loads, &sum);
     lw_add_weight(craft, pose, &at, body, loads.through, &sum);
 

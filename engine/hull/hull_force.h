@@ -5,61 +5,127 @@
 #define LW_HULL_FORCE_H
 
 #include "lullwise/craft.h"
+#include "solve/bspline.h"
 #include "solve/curve.h"
 #include "solve/lanes.h"
 
 typedef struct lw_hull_load {
-    lw_lanes buoyancy;      // [N] up
-    lw_lanes pitch_moment;  // [N m] bow up, about the main foil's station
-    lw_lanes roll_moment;   // [N m] against windward heel, for each sin(heel)
-    lw_lanes drag;          // [N]
-    lw_lanes immersed;      // [m^3]
+    lw_lanes buoyancy;         // [N] up
+    lw_lanes moment_ahead;     // [N m] buoyancy x its middle's way ahead of the main strut
+    lw_lanes moment_above;     // [N m] buoyancy x its middle's height above the hull's bottom there
+    lw_lanes roll_moment;      // [N m] of the waterplane against windward heel, for each sin(heel)
+    lw_lanes friction, waves;  // [N]
+    lw_lanes drag;             // [N] both
+    lw_lanes immersed;         // [m^3]
 } lw_hull_load;
 
-// Forces on a hull whose bottom at the main foil's station stands `height` above the water.
-//
-//     section area = B T^2 / (T + t_0)         V bottom, then wall-sided; fits C_B and C_WP
-//     R_f = 1/2 rho V^2 S (1 + k) C_f          [ittc-57]
-//     R_w = thin-ship integral of a hull of the same L, B, T, scaled by volume^2  [michell-1898]
-//     R_t = 1/2 rho V^2 A_t 0.2 (1 - 0.2 F_t),  F_t = V / sqrt(2 g A_t / (2 B_t))  [holtrop-1982]
-//
-// Holds for    pitch within 8 deg; speed from rest to lift-off; the last term while F_t < 5.
-// Leaves out   planing lift, rocker, spray, side force.
-LW_INLINE lw_hull_load lw_hull_force(const lw_hull_craft *hull, double density, lw_lanes speed,
-                                     lw_knot at_speed, lw_lanes height, lw_lanes sin_pitch)
+// How the hull meets the water, along its own axes.
+typedef struct lw_hull_in_water {
+    lw_lanes water;      // [m] above the hull's bottom at the main strut
+    lw_lanes slope;      // fall of the water forward: tan(pitch) when upright
+    lw_lanes speed;      // V [m/s]
+    lw_lanes log_speed;  // ln V
+    lw_knot at_speed;
+} lw_hull_in_water;
+
+typedef struct lw_hull_knots {
+    lw_bspline_knot full, steep, fast;
+} lw_hull_knots;
+
+LW_INLINE lw_four lw_hull_read_form(const lw_hull_craft *hull, const lw_hull_knots *at, int lane)
 {
-    const double t_0 = hull->flare;
-    lw_lanes volume = lw_all(0.0), moment = volume, stiffness = volume, wetted = volume;
-    if (!lw_any(height < hull->reach * lw_lanes_abs(sin_pitch))) {  // all clear of the water
-        return (lw_hull_load){volume, volume, volume, volume, volume};
+    lw_four sum = {0};
+    for (int i = 0; i < 4; i++) {
+        const double(*row)[4] = &hull->form[at->full.first[lane] + i][at->steep.first[lane]];
+        lw_four part = {0};
+        for (int j = 0; j < 4; j++) part += at->steep.value[j][lane] * *(const lw_four *)row[j];
+        sum += at->full.value[i][lane] * part;
     }
+    return sum;
+}
 
+LW_INLINE double lw_hull_read_wave(const lw_hull_craft *hull, const lw_hull_knots *at, int lane)
+{
+    const int k = at->fast.first[lane];
+    lw_four sum = {0};
+    for (int i = 0; i < 4; i++) {
+        const double(*row)[LW_HULL_SPEEDS + 2] =
+            &hull->wave[at->full.first[lane] + i][at->steep.first[lane]];
+        lw_four part = {0};
+        for (int j = 0; j < 4; j++) part += at->steep.value[j][lane] * *(const lw_four *)&row[j][k];
+        sum += at->full.value[i][lane] * part;
+    }
+    double wave = 0.0;
+    for (int i = 0; i < 4; i++) wave += at->fast.value[i][lane] * sum[i];
+    return wave;
+}
+
+// Volume under water and its first moment ahead of the strut. They come from one potential,
+// whatever the strips: d volume / d slope = -d moment / d water.
+LW_INLINE void lw_hull_displaced(const lw_hull_craft *hull, lw_lanes water, lw_lanes slope,
+                                 lw_lanes *volume, lw_lanes *moment)
+{
+    lw_lanes all = lw_all(0.0), ahead = all;
     for (int i = 0; i < LW_HULL_STRIPS; i++) {
-        const double B = hull->width[i], dx = hull->run[i];
-        const lw_lanes T = lw_lanes_max(-height - hull->x[i] * sin_pitch, lw_all(0.0));
-        const lw_lanes fullness = T / (T + t_0);
-        const lw_lanes part = dx * B * T * fullness;
-        volume += part;
-        moment += hull->x[i] * part;
-        stiffness += dx * (B * B * B / 12.0) * fullness;
-        wetted += dx * (B * fullness + 2.0 * T);
+        const lw_hull_strip *strip = &hull->strip[i];
+        const lw_lanes T = lw_lanes_max(water - strip->keel - strip->x * slope, lw_all(0.0));
+        const double b = strip->b, c = strip->c;
+        const lw_lanes y = T * strip->per_t, bend = y * (b + c * y);
+        const lw_lanes wet = y * ((1.0 - b) + y * ((b - c) + c * y)) / (1.0 + y * (1.0 + bend));
+        const lw_lanes part = strip->width * T * wet;
+        all += part;
+        ahead += strip->x * part;
     }
+    *volume = all, *moment = ahead;
+}
 
-    const lw_lanes q = 0.5 * density * speed * speed;
-    const lw_lanes friction = q * wetted * lw_curve_read(&hull->friction, at_speed);
-    const lw_lanes wave = q * volume * volume * lw_curve_read(&hull->wave, at_speed);
+// Forces on a hull, from strips and splines of its own lines (doc/theory.md, Hull).
+//
+//     R_f = 1/2 rho V^2 S (1 + k) C_F                                  [ittc-57]
+//     R_w = 1/2 rho V^2 volume wave(volume, slope, ln V)               [michell-1898]
+//
+// Holds for    pitch within 8.5 deg, up to twice the measured volume; beyond that wetted area and
+//              waves grow with the volume. Slower than Fn 0.25 the waves count as there.
+// Leaves out   planing lift, spray, side force.
+LW_INLINE lw_hull_load lw_hull_force(const lw_hull_craft *hull, double density, lw_hull_in_water in)
+{
+    const lw_lanes none = lw_all(0.0);
+    if (!lw_any(in.water > hull->lowest - hull->reach * lw_lanes_abs(in.slope))) {
+        return (lw_hull_load){none, none, none, none,
+                              none, none, none, none};  // all clear of the water
+    }
+    lw_lanes volume, ahead;
+    lw_hull_displaced(hull, in.water, in.slope, &volume, &ahead);
+    const lw_lanes part = volume * (1.0 / hull->most);
+    const lw_lanes root = lw_lanes_sqrt(part) * (LW_HULL_VOLUMES - 1.0);
+    const lw_lanes slope = (in.slope + hull->steepest) * (0.5 / hull->steepest);
+    const lw_lanes speed = (in.log_speed - hull->wave_first) * (1.0 / hull->wave_step);
+    const lw_hull_knots at = {
+        .full = lw_bspline_knot_of(LW_HULL_VOLUMES, root),
+        .steep = lw_bspline_knot_of(LW_HULL_SLOPES, slope * (LW_HULL_SLOPES - 1.0)),
+        .fast = lw_bspline_knot_of(LW_HULL_SPEEDS, speed)};
 
-    // what is left of the transom in the water drags
-    const lw_lanes T_t = lw_lanes_max(-height - hull->transom_x * sin_pitch, lw_all(1e-9));
-    const lw_lanes A_t = hull->transom_beam * T_t * T_t / (T_t + t_0);
-    const lw_lanes F_t = speed / lw_lanes_sqrt(LW_GRAVITY / hull->transom_beam * A_t);
-    const lw_lanes transom = q * A_t * 0.2 * lw_lanes_max(1.0 - 0.2 * F_t, lw_all(0.0));
-
+    lw_lanes wetted, across, centre, wave;
+    for (int i = 0; i < LW_WIDTH; i++) {
+        const lw_four form = lw_hull_read_form(hull, &at, i);
+        wetted[i] = form[LW_HULL_WETTED], across[i] = form[LW_HULL_ACROSS];
+        centre[i] = form[LW_HULL_CENTRE];
+        wave[i] = lw_hull_read_wave(hull, &at, i);
+    }
+    const lw_lanes q = 0.5 * density * in.speed * in.speed;
+    const lw_lanes beyond = lw_lanes_max(part, lw_all(1.0));
+    const lw_mask is_wet = volume > 0.0;
+    const lw_lanes rough = beyond * wetted * lw_curve_read(&hull->friction, in.at_speed);
+    const lw_lanes friction = lw_select(is_wet, q * rough, none);
+    const lw_lanes waves = q * volume * lw_lanes_max(wave, none);
     const double weight = density * LW_GRAVITY;
     return (lw_hull_load){.buoyancy = weight * volume,
-                          .pitch_moment = weight * moment,
-                          .roll_moment = weight * stiffness,
-                          .drag = friction + wave + transom,
+                          .moment_ahead = weight * ahead,
+                          .moment_above = weight * (volume * centre),
+                          .roll_moment = lw_select(is_wet, weight * beyond * across, none),
+                          .friction = friction,
+                          .waves = waves,
+                          .drag = friction + waves,
                           .immersed = volume};
 }
 

@@ -14,7 +14,16 @@
 // Knots of the curves over ln V, V in m/s: 0.3 to 27 m/s.
 #define LW_SPEED_FIRST (-1.2)
 #define LW_SPEED_STEP  (4.5 / (LW_CURVE_KNOTS - 1))
-#define LW_HULL_STRIPS 6
+
+// Knots of the hull's splines: volumes under water from none to twice the measured, even in their
+// root; slopes along the hull up to 8.5 deg either way; Froude numbers, even in their logarithm.
+#define LW_HULL_STRIPS   8
+#define LW_HULL_VOLUMES  6
+#define LW_HULL_SLOPES   7
+#define LW_HULL_SPEEDS   14
+#define LW_HULL_STEEPEST (8.5 * LW_DEG)
+#define LW_HULL_SLOWEST  0.25
+#define LW_HULL_FASTEST  1.75
 
 // Knots of the curves over a foil's depth: 0 to 1.5 m.
 #define LW_DEPTH_STEP (1.5 / (LW_CURVE_KNOTS - 1))
@@ -51,15 +60,34 @@ typedef struct lw_linkage_craft {
     double flap_up_stop, flap_down_stop;  // d_min, d_max [rad]
 } lw_linkage_craft;
 
+// A piece of the hull across. T deep, it is wet over
+//     width T y (1 - b + y (b - c + c y)) / (1 + y (1 + y (b + c y))),   y = T / t_0
+// V-shaped at the keel, wall-sided far above it, where it has t_0 less than its full width.
+typedef struct lw_hull_strip {
+    double x, keel;  // [m] of its middle forward of the main foil; above the hull's bottom there
+    double width;    // beam x length of the strip [m^2]
+    double per_t;    // 1 / t_0 [1/m]
+    double b, c;
+} lw_hull_strip;
+
+// What the hull's splines over volume and slope hold.
+typedef enum lw_hull_form_of {
+    LW_HULL_WETTED,  // wetted area [m^2] x C_F on the wetted length / C_F on the whole
+    LW_HULL_ACROSS,  // second moment of the waterplane across [m^4]
+    LW_HULL_CENTRE,  // height of the volume's middle above the hull's bottom at the strut [m]
+} lw_hull_form_of;
+
+// Coefficients of B-splines over volume, slope and ln V; each row starts a knot before the first.
 typedef struct lw_hull_craft {
-    double x[LW_HULL_STRIPS];        // of a strip, forward of the main foil [m]
-    double width[LW_HULL_STRIPS];    // beam of the strip [m]
-    double run[LW_HULL_STRIPS];      // its length along the hull [m]
-    double reach;                    // farthest strip or transom from the main foil [m]
-    double transom_x, transom_beam;  // [m]
-    double flare;                    // t_0 [m]: section area = beam T^2 / (T + t_0)
-    lw_curve friction;               // over ln V: (1 + k) C_f
-    lw_curve wave;                   // over ln V: R_w / (1/2 rho V^2 volume^2)  [1/m^4]
+    double reach;   // farthest end from the main foil [m]
+    double lowest;  // strip above the hull's bottom at the strut [m]
+    lw_hull_strip strip[LW_HULL_STRIPS];
+    double most, steepest;  // last knots: volume [m^3], slope
+    double form[LW_HULL_VOLUMES + 2][LW_HULL_SLOPES + 2][4];
+    double wave_first, wave_step;  // of ln V
+    double wave[LW_HULL_VOLUMES + 2][LW_HULL_SLOPES + 2]
+               [LW_HULL_SPEEDS + 2];  // R_w / (1/2 rho V^2 volume) [1/m]
+    lw_curve friction;                // over ln V: (1 + k) C_F on the whole length
 } lw_hull_craft;
 
 typedef struct lw_sail_craft {
@@ -115,7 +143,7 @@ typedef struct lw_craft {
     lw_medium medium;
 } lw_craft;
 
-// Works the craft out from what was measured. Under a millisecond; allocates nothing.
+// Works the craft out from what was measured. Some 25 ms; allocates nothing.
 void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_person *person,
                       const lw_medium *medium);
 
