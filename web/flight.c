@@ -54,6 +54,16 @@ static void put_words(lw_flown *flown)
 
 static lw_flown flown;  // of the last question
 
+// A craft takes longer to prepare than a flight to find: once for each change of the slot.
+static void prepare(int slot)
+{
+    static int last = -1;
+    static unsigned changes;
+    if (slot == last && changes == lw_web_slots[slot].changes) return;
+    lw_flown_prepare(&flown, &lw_web_slots[slot].picked.inputs);
+    last = slot, changes = lw_web_slots[slot].changes;
+}
+
 // What the script asks, as doubles in the room; NAN: not given, to be chosen.
 typedef struct question {
     double pin, wind, heading, heel, place, turns;
@@ -76,7 +86,7 @@ LW_EXPORT(lw_web_fly) void lw_web_fly(int slot)
     memcpy(&q, lw_web_room(sizeof q), sizeof q);
     lw_parcel_begin();
     if (!(q.pin >= 0.0 && q.pin < (double)inputs->boat.pin_count)) return;
-    lw_flown_prepare(&flown, inputs);
+    prepare(slot);
     flown.speed_unit = lw_web_slots[slot].picked.speed_unit;
     ask(&q);
     lw_flown_answer(&flown);

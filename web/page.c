@@ -121,6 +121,7 @@ static void put_values(const lw_record *record, void *data)
 static void settle(lw_web_slot *slot)
 {
     const char *why;
+    slot->changes++;
     slot->picked.inputs.day = slot->picked.inputs.day_as_given;
     slot->is_settled = lw_day_settle(&slot->picked.inputs.day, &why);
 }
