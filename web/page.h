@@ -20,7 +20,7 @@ enum { LW_WEB_BOAT, LW_WEB_SAILOR, LW_WEB_DAY, LW_WEB_RECORDS };  // in the orde
 #define LW_WEB_SLOTS 2
 typedef struct lw_web_slot {
     lw_picked picked;
-    bool is_settled;  // the day's lull, mean and puff are there
+    bool is_settled;   // the day's lull, mean and puff are there
     unsigned changes;  // counts the records read into it
 } lw_web_slot;
 

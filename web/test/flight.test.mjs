@@ -1,0 +1,83 @@
+// flight.test.mjs - the view Flight in Chromium: sliders move the picture, margins are named, links reproduce.
+// SPDX-License-Identifier: MIT
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { openBrowser, openPage, sizes, until } from "./browser.mjs";
+
+const address = new URL("../../build/page/lullwise.html", import.meta.url).href;
+let browser;
+before(async () => { browser = await openBrowser(); });
+after(() => browser?.close());
+
+const said = (page) => page.locator(".stage [role=img]").getAttribute("aria-label");
+const outcome = (page) => page.locator(".stage .outcome").textContent();
+
+async function openFlight(words, size, more) {
+  const opened = await openPage(browser, `${address}#flight${words}`, size, more);
+  await opened.page.locator(".stage .outcome:not(:empty)").waitFor({ timeout: 60_000 });
+  return opened;
+}
+
+for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, height: 640 } })) {
+  test(`on a ${name} screen the flight is a picture with words, and nothing is wider than the screen`, async () => {
+    const { page, complaints, close } = await openFlight("?wind=12+kn&heading=100+deg&pin=B", size);
+    assert.match(await said(page), /^Flies at [\d.]+ kn on 100 deg\..*Ride height \d+ cm.*flap .* deg/);
+    assert.equal(await page.locator(".margins .first").count(), 1);
+    assert.deepEqual(complaints, []);
+    assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
+    await close();
+  });
+}
+
+test("more wind by the keyboard lifts the hull, and the address leads to the same flight", async () => {
+  const { page, close } = await openFlight("?wind=10+kn&heading=100+deg&heel=15+deg&place=0.8+m&pin=C");
+  const heights = [], height = async () => Number(/height (\d+) cm/.exec(await said(page))[1]);
+  heights.push(await height());
+  const was = await said(page);
+  for (let i = 0; i < 6; i++) await page.getByLabel("Wind", { exact: true }).press("ArrowRight");
+  await until(async () => (await said(page)) !== was, "another flight");
+  await until(async () => /wind=13\+kn/.test(page.url()), "the wind in the address");
+  heights.push(await height());
+  assert.ok(heights[1] > heights[0], `${heights}`);
+  const now = await said(page), { page: other, close: closeOther } = await openFlight(page.url().split("#flight")[1]);
+  assert.equal(await said(other), now);
+  await closeOther();
+  await close();
+});
+
+test("rudder lift wound on puts the bow down, and left open the bow is level again", async () => {
+  const { page, close } = await openFlight("?wind=12+kn&heading=100+deg&pin=B");
+  assert.match(await said(page), /bow up 0\.0 deg/);
+  for (let i = 0; i < 20; i++) await page.getByRole("button", { name: "More: Rudder lift on" }).click();
+  await until(async () => /bow up -\d/.test(await said(page)), "the bow down");
+  await page.getByLabel("bow level").check();
+  await until(async () => /bow up 0\.0 deg/.test(await said(page)), "the bow level");
+  await close();
+});
+
+test("what runs out first on the picture's words is the bar that is marked", async () => {
+  const { page, close } = await openFlight("?wind=12+kn&heading=100+deg&pin=B");
+  const [, words] = /First to run out: (.*)\.$/.exec(await outcome(page));
+  assert.equal((await page.locator(".margins .first .name").textContent()).toLowerCase(), words);
+  await close();
+});
+
+test("where she does not fly the page says so and what to try, and shows no margins without a balance", async () => {
+  const { page, close } = await openFlight("?wind=6+kn&pin=C");
+  await page.locator(".advice:not(:empty)").waitFor({ timeout: 60_000 });
+  assert.match(await page.locator(".advice").textContent(), /Steady flight .* begins at [\d.]+ kn/);
+  await page.goto(`${address}#flight?wind=4+kn&heading=40+deg&turns=-6+turns&pin=D`);
+  await until(async () => /No steady balance/.test(await outcome(page)), "no balance");
+  assert.ok(!(await page.locator(".margins").isVisible()));
+  await page.locator(".advice:not(:empty)").waitFor({ timeout: 60_000 });
+  await close();
+});
+
+test("in m/s the wind moves in m/s, and the address keeps the flight", async () => {
+  const { page, close } = await openFlight("?speed=m/s&wind=6+m/s&heading=100+deg");
+  assert.equal(await page.locator(".slide output").first().textContent(), "6.0 m/s");
+  await page.getByRole("button", { name: "More: Wind", exact: true }).click();
+  await until(async () => (await page.locator(".slide output").first().textContent()) === "6.3 m/s", "a step of 0.25 m/s");
+  await close();
+});
