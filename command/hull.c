@@ -11,6 +11,7 @@
 #include "command/notes.h"
 #include "command/print.h"
 #include "records/json.h"
+#include "records/offsets_file.h"
 
 #define FREEBOARD 0.3  // of the hull's length at most: so that no sinkage meets the deck
 
@@ -20,6 +21,7 @@ typedef struct asked {
     lw_hull_shape shape;
     lw_hull_cut cut;
     lw_afloat afloat;
+    const char *offsets;  // NULL: the boat's dimensions
     bool is_wigley, has_place;
     double length, place;
     double form_factor;
@@ -54,7 +56,8 @@ static lw_hull_status measured(asked *a)
                                            .waterplane = hull->waterplane,
                                            .freeboard = FREEBOARD * hull->length};
     a->form_factor = hull->form_factor;
-    const lw_hull_status status = lw_hull_shape_of_dimensions(&a->shape, dimensions);
+    const lw_hull_status status =
+        a->offsets ? LW_HULL_OK : lw_hull_shape_of_dimensions(&a->shape, dimensions);
     if (status != LW_HULL_OK) return status;
     if (!a->has_place) return lw_hull_float_level(&a->cut, &a->shape, volume);
     const double x = (hull->mass * hull->centre_x + sailor * a->place) / mass;
@@ -86,7 +89,7 @@ static lw_notes notes_of(const asked *a)
     const double slender = a->afloat.beam / a->afloat.length;
     const double slowest = fmin(a->at[0].froude, a->at[a->speeds.count - 1].froude);
     const double fastest = fmax(a->at[0].froude, a->at[a->speeds.count - 1].froude);
-    if (!a->is_wigley)
+    if (!a->is_wigley && !a->offsets)
         lw_note(&notes,
                 "The lines between the measured dimensions are our own: the dimensions are "
                 "known, the shape is judged.");
@@ -126,6 +129,10 @@ static void print_text(const asked *a)
     char text[300];
     if (a->is_wigley)
         LW_FIT(text, "Wigley's hull, B = L/10, T = L/16, %.2f m long.", a->length);
+    else if (a->offsets)
+        LW_FIT(text, "Lines of %s with the weights of %s and %s aboard, %s.",
+               lw_print_file_name(a->offsets), name_of(a), a->inputs.sailor.name,
+               a->has_place ? "trimmed by where the sailor sits" : "level");
     else
         LW_FIT(text, "%s with %s aboard, %s.", name_of(a), a->inputs.sailor.name,
                a->has_place ? "trimmed by where the sailor sits" : "level");
@@ -151,11 +158,16 @@ static bool read_options(asked *a, const lw_options *options)
     const lw_boat *boat = &a->inputs.boat;
     const lw_bounds along = {boat->place.aft_x, boat->place.forward_x, "the boat"};
     a->is_wigley = lw_options_has(options, "wigley");
+    a->offsets = lw_options_text(options, "offsets");
     a->has_place = lw_options_has(options, "place");
     a->length = 3.0;
     if (a->is_wigley && (lw_options_has(options, "boat") || a->has_place)) {
         lw_print_complaint("hull", "--wigley is a hull of its own: leave out --%s",
                            a->has_place ? "place" : "boat");
+        return false;
+    }
+    if (a->is_wigley && a->offsets) {
+        lw_print_complaint("hull", "--wigley and --offsets both give the hull; leave one out");
         return false;
     }
     if (!a->is_wigley && lw_options_has(options, "length")) {
@@ -168,6 +180,16 @@ static bool read_options(asked *a, const lw_options *options)
            lw_given_number(options, "place", along, &a->place);
 }
 
+// The table of offsets, when one was named; false after its faults were printed.
+static bool read_offsets(asked *a)
+{
+    lw_faults faults = {0};
+    const bool is_read = !a->offsets || lw_offsets_file_read(&a->shape, a->offsets, &faults);
+    if (!is_read) lw_print_faults(stderr, &faults);
+    lw_faults_free(&faults);
+    return is_read;
+}
+
 static lw_exit run(const lw_options *options)
 {
     int pin;
@@ -177,7 +199,7 @@ static lw_exit run(const lw_options *options)
         lw_print_complaint("hull", "there is not enough memory");
         return LW_EXIT_NO_ANSWER;
     }
-    if (lw_given(&a->inputs, &pin, options) && read_options(a, options)) {
+    if (lw_given(&a->inputs, &pin, options) && read_options(a, options) && read_offsets(a)) {
         a->medium = lw_medium_of(&a->inputs.day);
         const lw_hull_status status = a->is_wigley ? wigley(a) : measured(a);
         if (status != LW_HULL_OK) {
@@ -204,11 +226,12 @@ const lw_command lw_command_hull = {
     .name = "hull",
     .summary = "A hull afloat, and its resistance at each speed: friction and waves.",
     .operands = "",
-    .takes = "boat sailor day set place wigley length speed froude json",
+    .takes = "boat sailor day set place offsets wigley length speed froude json",
     .doc =
         "Floats the boat's hull with the sailor aboard, level or with --place as that trims it, "
         "and works out friction and wave resistance over the speeds of --speed, as in --speed "
-        "'1:8:0.5 kn', or of --froude, as in --froude 0.25:1.0:0.05. --wigley takes a "
-        "mathematical hull, for checks. Ends with 1 when the hull does not float so.",
+        "'1:8:0.5 kn', or of --froude, as in --froude 0.25:1.0:0.05. --offsets takes the lines "
+        "from a file, and the weights from boat and sailor; --wigley takes a mathematical hull, "
+        "for checks. Ends with 1 when the hull does not float so.",
     .run = run,
 };

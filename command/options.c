@@ -90,6 +90,9 @@ static const lw_option list[] = {
     {"froude",  0,   "NUMBERS",   &froude_row, "Froude numbers on the length, instead of speeds: "
                                         "one, or from:to:step, as in --froude 0.25:1.0:0.05."},
     {"wigley",  0,   NULL,        NULL, "A mathematical hull instead of a boat's."},
+    {"offsets", 0,   "FILE",      NULL, "A hull's table of offsets, instead of lines between the "
+                                        "boat's dimensions: a line such as 'unit mm', one of heights, "
+                                        "then x, keel and half-breadths of each station."},
     {"length",  0,   "LENGTH",    &length_row, "Of the mathematical hull, as in --length '3 m'."},
     {"port",    0,   "NUMBER",    &port_row, "Where the page is, instead of at port 8247. What the "
                                         "page keeps belongs to its port."},

@@ -72,6 +72,39 @@ TEST_FUNCTION(the_boat_displaces_what_she_weighs_level_or_trimmed)
     json_decref(aft);
 }
 
+// A wedge 4 m long whose half-breadth is twice the height: volume 4 x 2 T^2. Then a file with three
+// faults.
+TEST_FUNCTION(offsets_are_read_in_their_unit_and_faults_are_named_with_their_place)
+{
+    FILE *file = fopen("offsets.txt", "w");
+    CHECK(file != NULL);
+    fputs(
+        "# a wedge\nunit cm\nheights 10, 20 30\n"
+        "0 0 20 40 60\n200 0 20 40 60\n400 0 20 40 60  # the bow\n",
+        file);
+    fclose(file);
+    json_t *json =
+        json_answer("hull --offsets offsets.txt --boat " LW_DEMO_DIR "/heron.yaml --speed '3 kn'");
+    const json_t *afloat = json_object_get(json, "afloat");
+    CHECK_RELATIVE(json_number_value(json_object_get(afloat, "length")), 4.0, 1e-9);
+    const double displaced = json_number_value(json_object_get(afloat, "displaced"));
+    const double density = json_number_value(json_object_get(json, "water_density"));
+    CHECK_RELATIVE(json_number_value(json_object_get(afloat, "draft")),
+                   sqrt(displaced / density / 8.0), 1e-4);
+    json_decref(json);
+
+    file = fopen("offsets.txt", "w");
+    CHECK(file != NULL);
+    fputs("unit cm\nheights 10 20\n0 0 20 2o\n200 0 20\n400 0 20 20 20\n", file);
+    fclose(file);
+    CHECK(lullwise(HULL "--offsets offsets.txt") == 2);
+    CHECK(answer_has("offsets.txt:3:8") && answer_has("offsets.txt:4:1"));
+    CHECK(answer_has("offsets.txt:5:13"));
+    CHECK(lullwise(HULL "--offsets nowhere.txt") == 2 && answer_has("no such file"));
+    CHECK(lullwise("hull --wigley --offsets offsets.txt") == 2);
+    remove("offsets.txt");
+}
+
 TEST_FUNCTION(a_hull_that_cannot_float_her_crew_is_wrong_input)
 {
     CHECK(lullwise(HULL "--set hull.block=0.1") == 2);
@@ -114,6 +147,7 @@ int main(void)
         TEST(resistance_is_friction_and_waves),
         TEST(a_hull_twice_as_long_makes_the_same_waves_at_the_same_froude_number),
         TEST(the_boat_displaces_what_she_weighs_level_or_trimmed),
+        TEST(offsets_are_read_in_their_unit_and_faults_are_named_with_their_place),
         TEST(a_hull_that_cannot_float_her_crew_is_wrong_input),
         TEST(wrong_speeds_end_with_two_and_say_what_is_expected),
         TEST(the_text_fits_eighty_columns),
