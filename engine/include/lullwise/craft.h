@@ -143,7 +143,7 @@ typedef struct lw_craft {
     lw_medium medium;
 } lw_craft;
 
-// Works the craft out from what was measured. Some 25 ms; allocates nothing.
+// Works the craft out from what was measured. Some 30 ms; allocates nothing.
 void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_person *person,
                       const lw_medium *medium);
 
