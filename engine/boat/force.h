@@ -1,89 +1,12 @@
 // force.h - all forces and moments on the boat in one pose: the heart of the engine.
 // SPDX-License-Identifier: MIT
-//
-// Starboard tack: the wind comes from the negative y side, leeward is positive y. Each lane is a
-// pose of its own. Axes and signs are drawn in doc/theory.md.
 
 #ifndef LW_FORCE_H
 #define LW_FORCE_H
 
-#include "foil/foil_force.h"
-#include "foil/strut_force.h"
-#include "hull/hull_force.h"
-#include "linkage/linkage.h"
-#include "lullwise/craft.h"
-#include "rig/sail_force.h"
+#include <stddef.h>
 
-typedef struct lw_vector {
-    lw_lanes x, y, z;
-} lw_vector;
-
-typedef struct lw_pose {
-    // how the boat goes
-    lw_lanes speed;         // V       [m/s]   through the water
-    lw_lanes leeway;        // lambda  [rad]   track to leeward of the bow
-    lw_lanes ride_height;   // h       [m]     hull's bottom at the main strut above the water
-    lw_lanes pitch;         // theta   [rad]   bow up
-    lw_lanes acceleration;  // dV/dt   [m/s^2] along the track
-    // what the sailor does
-    lw_lanes helm;                // delta_r [rad]   rudder blade, as leeway
-    lw_lanes effort;              // p       [-]     0 sitting in, 1 hiked, beyond: power taken off
-    lw_lanes rudder_incidence;    // i_r     [rad]
-    lw_lanes sin_heel, cos_heel;  //       windward positive
-    lw_lanes place;               // x_s     [m]     of the sailor, forward of the main foil
-    // what is given
-    lw_lanes wind;                                  // U       [m/s]   as read
-    lw_lanes sin_heading, cos_heading;              // of the track from the wind
-    lw_lanes incidence, wand_length, gearing, rod;  // set-up
-} lw_pose;
-
-typedef struct lw_loads {
-    lw_lanes
-        residual[6];  // surge, sway, heave, roll, pitch, yaw; [1] of weight, [m] of weight x 1 m
-    lw_foil_load main, rudder;
-    lw_strut_load main_strut, rudder_strut;
-    lw_hull_load hull;
-    lw_linkage_pose linkage;
-    lw_sail_load sail;
-    lw_sail_set set;
-    lw_vector air;                            // [N] sail and windage, in the boat
-    lw_vector water;                          // [N] foils, struts and hull, buoyancy left out
-    lw_vector through;                        // velocity through the water, in the boat [m/s]
-    lw_lanes apparent_x, apparent_y;          // wind at the sail, in the boat [m/s]
-    lw_lanes main_depth, rudder_depth;        // of the foils' middles [m]
-    lw_lanes main_tip_rise, rudder_tip_rise;  // of the higher tip above the middle [m]
-} lw_loads;
-
-// What adds up: forces, and moments about the origin.
-typedef struct lw_sum {
-    lw_vector force, moment;
-} lw_sum;
-
-LW_INLINE void lw_sum_add(lw_sum *sum, lw_vector at, lw_vector force)
-{
-    sum->force.x += force.x, sum->force.y += force.y, sum->force.z += force.z;
-    sum->moment.x += at.y * force.z - at.z * force.y;
-    sum->moment.y += at.z * force.x - at.x * force.z;
-    sum->moment.z += at.x * force.y - at.y * force.x;
-}
-
-// The boat's axes seen from level axes that point along the bow: rows are x, y, z of the boat.
-typedef struct lw_attitude {
-    lw_lanes sin_pitch, cos_pitch;
-    lw_vector x, y, z;
-} lw_attitude;
-
-LW_INLINE lw_attitude lw_pose_attitude(const lw_pose *pose)
-{
-    lw_lanes s, c;
-    lw_lanes_sincos(pose->pitch, &s, &c);
-    const lw_lanes sh = pose->sin_heel, ch = pose->cos_heel, zero = lw_all(0.0);
-    return (lw_attitude){.sin_pitch = s,
-                         .cos_pitch = c,
-                         .x = {c, zero, s},
-                         .y = {-s * sh, ch, c * sh},
-                         .z = {-s * ch, -sh, c * ch}};
-}
+#include "boat/pose.h"
 
 // Apparent wind in the boat's x and y, where the true wind is `factor` times the wind as read.
 LW_INLINE void lw_pose_apparent(const lw_pose *pose, const lw_attitude *at, lw_vector track,
@@ -121,16 +44,22 @@ LW_INLINE lw_vector lw_strut_vector(lw_vector through, lw_lanes per_speed, lw_st
     return force;
 }
 
-// Water on foils and struts.
-LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw_attitude *at,
-                            lw_knot at_speed, lw_loads *loads, lw_sum *sum)
-{
-    const double rho = craft->medium.water_density;
-    const lw_lanes zero = lw_all(0.0), one = lw_all(1.0);
-    const lw_vector u = loads->through;
+// Slower than this, a flow along the boat counts as so fast: no force has a value without way.
+#define LW_LEAST_WAY 0.3  // [m/s]
 
-    // where the foils are
-    const lw_lanes turn = pose->incidence - craft->pin_middle, shift = craft->pin_arm * turn;
+// Flow at a place of a boat in motion, against the water there.
+LW_INLINE lw_vector lw_flow_at(const lw_moving *moving, lw_vector at, lw_vector water)
+{
+    const lw_vector turn = lw_cross(moving->spin, at), v = moving->velocity;
+    return (lw_vector){lw_lanes_max(v.x + turn.x - water.x, lw_all(LW_LEAST_WAY)),
+                       v.y + turn.y - water.y, v.z + turn.z - water.z};
+}
+
+// Where the foils are, and what the wand makes of it.
+LW_INLINE void lw_place_foils(const lw_craft *craft, const lw_pose *pose, const lw_moving *moving,
+                              const lw_attitude *at, lw_loads *loads)
+{
+    const lw_lanes shift = craft->pin_arm * (pose->incidence - craft->pin_middle);
     const lw_lanes up = at->z.z, bow_up = at->sin_pitch;
     const lw_lanes origin = pose->ride_height - craft->main_strut.length * up;
     loads->main_depth = -(origin + shift * bow_up);
@@ -139,70 +68,124 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
     loads->main_tip_rise = craft->main_foil.span * slope;
     loads->rudder_tip_rise = craft->rudder_foil.span * slope;
 
-    // wand and flap
-    const lw_lanes pivot = origin + craft->wand_x * bow_up + craft->wand_z * up;
+    lw_lanes pivot = origin + craft->wand_x * bow_up + craft->wand_z * up;
+    if (moving) {
+        loads->main_depth += moving->main_surface;
+        loads->rudder_depth += moving->rudder_surface;
+        pivot -= moving->wand_surface;
+    }
     loads->linkage = lw_linkage_flap(&craft->linkage, pivot, bow_up, up, pose->wand_length,
                                      pose->gearing, pose->rod);
+}
+
+// Turning rolls a foil's tips up and down through the water.
+//
+//     M = -1/2 rho u p S b^2 / 16 a (1 + x) / (1 + 2 x),  x = 2 / A      [glauert-1926]
+//
+// of an elliptic foil, whose slope is a = 2 pi / (1 + x).
+LW_INLINE lw_lanes lw_foil_roll(const lw_foil_craft *foil, double density, lw_lanes forward,
+                                lw_lanes spin)
+{
+    const double x = 2.0 * foil->area / (foil->span * foil->span);
+    const double a = foil->slope.value[LW_CURVE_KNOTS / 2] * (1.0 + x) / (1.0 + 2.0 * x);
+    return -(density / 32.0 * foil->area * foil->span * foil->span * a) * forward * spin;
+}
+
+// Water on foils and struts.
+LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw_moving *moving,
+                            const lw_attitude *at, lw_knot at_speed, lw_loads *loads, lw_sum *sum)
+{
+    const double rho = craft->medium.water_density;
+    const lw_lanes zero = lw_all(0.0), one = lw_all(1.0);
+    lw_place_foils(craft, pose, moving, at, loads);
+    const lw_lanes turn = pose->incidence - craft->pin_middle, shift = craft->pin_arm * turn;
+    const lw_vector main_at = {shift, zero, zero};
+    const lw_vector rudder_at = {lw_all(craft->rudder_x), zero, lw_all(craft->rudder_z)};
+    lw_vector u = loads->through, u_r = u;
+    if (moving) {
+        u = lw_flow_at(moving, main_at, moving->main_water);
+        u_r = lw_flow_at(moving, rudder_at, moving->rudder_water);
+    }
 
     loads->main = lw_foil_force(&craft->main_foil, rho,
                                 (lw_foil_flow){.forward = u.x,
                                                .upward = u.z,
                                                .at_speed = at_speed,
                                                .incidence = pose->incidence,
-                                               .flap = loads->linkage.flap,
+                                               .flap = moving ? moving->flap : loads->linkage.flap,
                                                .depth = loads->main_depth,
                                                .tip_rise = loads->main_tip_rise});
-    const lw_vector main_at = {shift, zero, zero};
-    const lw_lanes per_foil_flow = 1.0 / lw_lanes_sqrt(u.x * u.x + u.z * u.z);
-    const lw_vector main = lw_foil_vector(u, per_foil_flow, loads->main);
-    lw_sum_add(sum, main_at, main);
-    sum->moment.y -= loads->main.moment;
-
-    const lw_lanes downwash =
+    loads->wash =
         loads->main.coefficient * lw_curve_read(&craft->main_foil.downwash,
                                                 lw_knot_of(0.0, LW_DEPTH_STEP, loads->main_depth));
+    if (moving) loads->main.lift *= moving->main_lift;
+    const lw_lanes per_main = 1.0 / lw_lanes_sqrt(u.x * u.x + u.z * u.z);
+    lw_sum_add(sum, main_at, lw_foil_vector(u, per_main, loads->main));
+    sum->moment.y -= loads->main.moment;
+
+    const lw_lanes wash = moving ? moving->wash : loads->wash;
     loads->rudder = lw_foil_force(&craft->rudder_foil, rho,
-                                  (lw_foil_flow){.forward = u.x,
-                                                 .upward = u.z,
+                                  (lw_foil_flow){.forward = u_r.x,
+                                                 .upward = u_r.z,
                                                  .at_speed = at_speed,
-                                                 .incidence = pose->rudder_incidence - downwash,
+                                                 .incidence = pose->rudder_incidence - wash,
                                                  .flap = zero,
                                                  .depth = loads->rudder_depth,
                                                  .tip_rise = loads->rudder_tip_rise});
-    const lw_vector rudder_at = {lw_all(craft->rudder_x), zero, lw_all(craft->rudder_z)};
-    lw_sum_add(sum, rudder_at, lw_foil_vector(u, per_foil_flow, loads->rudder));
+    if (moving) loads->rudder.lift *= moving->rudder_lift;
+    const lw_lanes per_rudder =
+        moving ? 1.0 / lw_lanes_sqrt(u_r.x * u_r.x + u_r.z * u_r.z) : per_main;
+    lw_sum_add(sum, rudder_at, lw_foil_vector(u_r, per_rudder, loads->rudder));
     sum->moment.y -= loads->rudder.moment;
+    if (moving) {
+        sum->moment.x += lw_foil_roll(&craft->main_foil, rho, u.x, moving->spin.x) +
+                         lw_foil_roll(&craft->rudder_foil, rho, u_r.x, moving->spin.x);
+    }
 
     // struts
+    const lw_lanes up = at->z.z, per_up = 1.0 / up;
+    const lw_lanes main_wet =
+        lw_lanes_clamp(loads->main_depth * per_up, zero, lw_all(craft->main_strut.length));
+    const lw_lanes rudder_wet =
+        lw_lanes_clamp(loads->rudder_depth * per_up, zero, lw_all(craft->rudder_strut.length));
+    if (moving) {  // met at half their depth, in water as at the foil
+        u = lw_flow_at(moving, (lw_vector){shift, zero, 0.5 * main_wet}, moving->main_water);
+        u_r = lw_flow_at(moving, (lw_vector){rudder_at.x, zero, rudder_at.z + 0.5 * rudder_wet},
+                         moving->rudder_water);
+    }
     const lw_lanes clear = lw_lanes_clamp(20.0 * pose->ride_height, zero, one);
     const lw_lanes sideslip = lw_lanes_atan(u.y / u.x);
     const lw_lanes flow = lw_lanes_sqrt(u.x * u.x + u.y * u.y);
-    const lw_lanes per_flow = 1.0 / flow, per_up = 1.0 / up;
-    const lw_lanes main_wet =
-        lw_lanes_clamp(loads->main_depth * per_up, zero, lw_all(craft->main_strut.length));
+    const lw_lanes per_flow = 1.0 / flow;
     loads->main_strut =
         lw_strut_force(&craft->main_strut, rho, flow, at_speed, sideslip, main_wet, clear);
+    if (moving) loads->main_strut.side *= moving->main_side;
     const lw_lanes centre = loads->main_strut.centre;
     lw_sum_add(sum, (lw_vector){shift - turn * centre, zero, centre},
                lw_strut_vector(u, per_flow, loads->main_strut));
 
-    const lw_lanes rudder_wet =
-        lw_lanes_clamp(loads->rudder_depth * per_up, zero, lw_all(craft->rudder_strut.length));
-    loads->rudder_strut = lw_strut_force(&craft->rudder_strut, rho, flow, at_speed,
-                                         sideslip + pose->helm, rudder_wet, one);
+    const lw_lanes sideslip_r = moving ? lw_lanes_atan(u_r.y / u_r.x) : sideslip;
+    const lw_lanes flow_r = moving ? lw_lanes_sqrt(u_r.x * u_r.x + u_r.y * u_r.y) : flow;
+    const lw_lanes per_flow_r = moving ? 1.0 / flow_r : per_flow;
+    loads->rudder_strut = lw_strut_force(&craft->rudder_strut, rho, flow_r, at_speed,
+                                         sideslip_r + pose->helm, rudder_wet, one);
+    if (moving) loads->rudder_strut.side *= moving->rudder_side;
     lw_sum_add(sum, (lw_vector){rudder_at.x, zero, rudder_at.z + loads->rudder_strut.centre},
-               lw_strut_vector(u, per_flow, loads->rudder_strut));
+               lw_strut_vector(u_r, per_flow_r, loads->rudder_strut));
 }
 
 // Water on the hull: drag against the way at the hull's bottom, buoyancy upright through the middle
-// of what is immersed.
-LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_attitude *at,
-                           lw_knot at_speed, lw_lanes log_speed, lw_loads *loads, lw_sum *sum)
+// of what is immersed. In waves a plane stands for the surface.
+LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_moving *moving,
+                           const lw_attitude *at, lw_knot at_speed, lw_lanes log_speed,
+                           lw_loads *loads, lw_sum *sum)
 {
     const lw_lanes zero = lw_all(0.0), keel = lw_all(craft->main_strut.length);
+    const lw_lanes height = moving ? pose->ride_height - moving->hull_surface : pose->ride_height;
+    const lw_lanes bow_up = moving ? at->x.z - moving->hull_slope : at->x.z;
     const lw_lanes per_up = 1.0 / at->z.z;
-    const lw_hull_in_water in = {.water = -pose->ride_height * per_up,
-                                 .slope = at->x.z * per_up,
+    const lw_hull_in_water in = {.water = -height * per_up,
+                                 .slope = bow_up * per_up,
                                  .speed = pose->speed,
                                  .log_speed = log_speed,
                                  .at_speed = at_speed};
@@ -237,26 +220,48 @@ LW_INLINE lw_lanes lw_pose_hike(const lw_craft *craft, lw_lanes effort)
     return craft->body_inboard + out * (craft->body_reach - craft->body_inboard);
 }
 
+// The same at a place of a boat in motion.
+LW_INLINE void lw_moving_apparent(const lw_moving *moving, const lw_attitude *at, lw_vector place,
+                                  double factor, lw_lanes *a_x, lw_lanes *a_y)
+{
+    const lw_lanes x = factor * moving->wind_x, y = factor * moving->wind_y;
+    const lw_vector turn = lw_cross(moving->spin, place), v = moving->velocity;
+    *a_x = x * at->x.x - v.x - turn.x;
+    *a_y = y * at->y.y + x * at->y.x - v.y - turn.y;
+}
+
 // Sail and windage.
-LW_INLINE void lw_add_air(const lw_craft *craft, const lw_pose *pose, const lw_attitude *at,
-                          lw_vector track, lw_vector body, lw_loads *loads, lw_sum *sum)
+LW_INLINE void lw_add_air(const lw_craft *craft, const lw_pose *pose, const lw_moving *moving,
+                          const lw_attitude *at, lw_vector track, lw_vector body, lw_loads *loads,
+                          lw_sum *sum)
 {
     const double rho = craft->medium.air_density;
     const lw_lanes zero = lw_all(0.0);
     const lw_vector before = sum->force;
 
-    lw_pose_apparent(pose, at, track, craft->wind_at_sail, &loads->apparent_x, &loads->apparent_y);
-    loads->set = lw_sail_taken(&craft->sail, lw_pose_taken(pose->effort));
+    const lw_lanes taken = moving ? moving->taken : lw_pose_taken(pose->effort);
+    loads->set = lw_sail_taken(&craft->sail, taken);
+    const lw_vector sail_at = {lw_all(craft->sail.centre_x), zero,
+                               lw_all(craft->sail.centre_height)};
+    if (moving) {
+        lw_moving_apparent(moving, at, sail_at, craft->wind_at_sail, &loads->apparent_x,
+                           &loads->apparent_y);
+    } else {
+        lw_pose_apparent(pose, at, track, craft->wind_at_sail, &loads->apparent_x,
+                         &loads->apparent_y);
+    }
     loads->sail =
         lw_sail_force(&craft->sail, rho, loads->apparent_x, loads->apparent_y, loads->set);
-    lw_sum_add(sum, (lw_vector){lw_all(craft->sail.centre_x), zero, loads->sail.height},
+    lw_sum_add(sum, (lw_vector){sail_at.x, zero, loads->sail.height},
                (lw_vector){loads->sail.along, loads->sail.across, zero});
 
     lw_lanes a_x, a_y;
-    lw_pose_apparent(pose, at, track, craft->wind_at_body, &a_x, &a_y);
+    const lw_vector windage_at = {lw_all(craft->hull_x), zero, lw_all(craft->windage_z)};
+    if (moving) lw_moving_apparent(moving, at, windage_at, craft->wind_at_body, &a_x, &a_y);
+    if (!moving) lw_pose_apparent(pose, at, track, craft->wind_at_body, &a_x, &a_y);
     const lw_lanes k = 0.5 * rho * lw_lanes_sqrt(a_x * a_x + a_y * a_y);
     const lw_lanes sailor = k * craft->body_windage;
-    lw_sum_add(sum, (lw_vector){lw_all(craft->hull_x), zero, lw_all(craft->windage_z)},
+    lw_sum_add(sum, windage_at,
                (lw_vector){k * craft->windage * a_x, k * craft->windage_side * a_y, zero});
     lw_sum_add(sum, body, (lw_vector){sailor * a_x, sailor * a_y, zero});
     loads->air =
@@ -277,6 +282,12 @@ LW_INLINE void lw_add_weight(const lw_craft *craft, const lw_pose *pose, const l
     lw_sum_add(sum, body, (lw_vector){m_s * pull.x, m_s * pull.y, m_s * pull.z});
 }
 
+// Speed among the knots of the curves over it.
+LW_INLINE lw_knot lw_speed_knot(lw_lanes log_speed)
+{
+    return lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, log_speed);
+}
+
 // All loads of a pose and what is left over: zero residual is a steady balance.
 LW_INLINE lw_loads lw_pose_loads(const lw_craft *craft, const lw_pose *pose)
 {
@@ -284,7 +295,7 @@ LW_INLINE lw_loads lw_pose_loads(const lw_craft *craft, const lw_pose *pose)
     const lw_attitude at = lw_pose_attitude(pose);
     const lw_lanes V = pose->speed;
     const lw_lanes log_speed = lw_lanes_log(V);
-    const lw_knot at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, log_speed);
+    const lw_knot at_speed = lw_speed_knot(log_speed);
     lw_vector track = {.z = lw_all(0.0)};
     lw_lanes_sincos(pose->leeway, &track.y, &track.x);
     loads.through = (lw_vector){V * (track.x * at.x.x), V * (track.x * at.y.x + track.y * at.y.y),
@@ -293,10 +304,11 @@ LW_INLINE lw_loads lw_pose_loads(const lw_craft *craft, const lw_pose *pose)
     const lw_lanes zero = lw_all(0.0);
     const lw_vector body = {pose->place, -lw_pose_hike(craft, pose->effort), lw_all(craft->body_z)};
     lw_sum sum = {{zero, zero, zero}, {zero, zero, zero}};
-    lw_add_foils(craft, pose, &at, at_speed, &loads, &sum);
-    lw_add_hull(craft, pose, &at, at_speed, log_speed, &loads, &sum);
-    lw_add_air(craft, pose, &at, track, body, &loads, &sum);
+    lw_add_foils(craft, pose, NULL, &at, at_speed, &loads, &sum);
+    lw_add_hull(craft, pose, NULL, &at, at_speed, log_speed, &loads, &sum);
+    lw_add_air(craft, pose, NULL, &at, track, body, &loads, &sum);
     lw_add_weight(craft, pose, &at, body, loads.through, &sum);
+    loads.force = sum.force, loads.moment = sum.moment;
 
     // forces along and across the track, and up; moments about the boat's axes
     const double per = 1.0 / craft->weight;
@@ -309,6 +321,42 @@ LW_INLINE lw_loads lw_pose_loads(const lw_craft *craft, const lw_pose *pose)
     loads.residual[3] = per * sum.moment.x;
     loads.residual[4] = per * sum.moment.y;
     loads.residual[5] = per * sum.moment.z;
+    return loads;
+}
+
+// Weight of boat and sailor, the sailor's with what it takes to move the body about the boat.
+LW_INLINE void lw_add_moving_weight(const lw_craft *craft, const lw_attitude *at, lw_vector body,
+                                    lw_vector pull, lw_sum *sum)
+{
+    const lw_vector g = {-LW_GRAVITY * at->x.z, -LW_GRAVITY * at->y.z, -LW_GRAVITY * at->z.z};
+    const double m_b = craft->hull_mass, m_s = craft->body_mass;
+    lw_sum_add(sum, (lw_vector){lw_all(craft->hull_x), lw_all(0.0), lw_all(craft->hull_z)},
+               (lw_vector){m_b * g.x, m_b * g.y, m_b * g.z});
+    lw_sum_add(sum, body,
+               (lw_vector){m_s * (g.x + pull.x), m_s * (g.y + pull.y), m_s * (g.z + pull.z)});
+}
+
+// All loads on a boat in motion. Of the pose, ride height and what the sailor and the set-up fix
+// are read; how she goes and the wind stand in `moving`. Inertia of the whole is left to the caller.
+LW_INLINE lw_loads lw_moving_loads(const lw_craft *craft, lw_pose pose, const lw_moving *moving,
+                                   const lw_attitude *at)
+{
+    lw_loads loads;
+    const lw_lanes zero = lw_all(0.0);
+    loads.through = moving->velocity;
+    const lw_vector u = loads.through, none = {zero, zero, zero};
+    pose.speed =
+        lw_lanes_max(lw_lanes_sqrt(u.x * u.x + u.y * u.y + u.z * u.z), lw_all(LW_LEAST_WAY));
+    const lw_lanes log_speed = lw_lanes_log(pose.speed);
+    const lw_knot at_speed = lw_speed_knot(log_speed);
+    const lw_vector body = {pose.place, moving->body_y, lw_all(craft->body_z)};
+    lw_sum sum = {none, none};
+    lw_add_foils(craft, &pose, moving, at, at_speed, &loads, &sum);
+    lw_add_hull(craft, &pose, moving, at, at_speed, log_speed, &loads, &sum);
+    lw_add_air(craft, &pose, moving, at, none, body, &loads, &sum);
+    lw_add_moving_weight(craft, at, body, moving->body_pull, &sum);
+    loads.force = sum.force, loads.moment = sum.moment;
+    for (int i = 0; i < 6; i++) loads.residual[i] = zero;
     return loads;
 }
 
