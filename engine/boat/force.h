@@ -74,8 +74,13 @@ LW_INLINE void lw_place_foils(const lw_craft *craft, const lw_pose *pose, const 
         loads->rudder_depth += moving->rudder_surface;
         pivot -= moving->wand_surface;
     }
-    loads->linkage = lw_linkage_flap(&craft->linkage, pivot, bow_up, up, pose->wand_length,
-                                     pose->gearing, pose->rod);
+    const lw_lanes wand = lw_linkage_wand(&craft->linkage, pivot, bow_up, up, pose->wand_length);
+    lw_lanes flap =
+        lw_linkage_flap(&craft->linkage, moving ? moving->wand : wand, pose->gearing, pose->rod);
+    if (moving) {
+        flap = lw_lanes_clamp(moving->flap, flap - moving->slack, flap + moving->slack);
+    }
+    loads->linkage = (lw_linkage_pose){.wand = wand, .flap = flap};
 }
 
 // Turning rolls a foil's tips up and down through the water.
@@ -112,7 +117,7 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
                                                .upward = u.z,
                                                .at_speed = at_speed,
                                                .incidence = pose->incidence,
-                                               .flap = moving ? moving->flap : loads->linkage.flap,
+                                               .flap = loads->linkage.flap,
                                                .depth = loads->main_depth,
                                                .tip_rise = loads->main_tip_rise});
     loads->wash =

@@ -50,7 +50,8 @@ typedef struct lw_moving {
     lw_lanes hull_slope;    // main strut [m], and its rise towards the bow
     lw_vector main_water;   // velocity of the water at the foils, in the boat [m/s]
     lw_vector rudder_water;
-    lw_lanes flap;           // [rad]
+    lw_lanes wand;           // where it is; linkage.wand: where the water would have it [rad]
+    lw_lanes flap, slack;    // where the flap was, and how far it is loose either way [rad]
     lw_lanes wash;           // downwash at the rudder foil [rad]
     lw_lanes taken, body_y;  // power taken off the sail; sailor's middle to port [m]
     lw_vector body_pull;     // acceleration that the sailor's own moves ask of the boat [m/s^2]

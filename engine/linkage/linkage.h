@@ -8,6 +8,8 @@
 #include "solve/elementary.h"
 #include "solve/lanes.h"
 
+#define LW_STOP_EDGE (1.0 * LW_DEG)  // over which a stop is rounded
+
 typedef struct lw_linkage_pose {
     lw_lanes wand;  // [rad] aft of straight down in the boat
     lw_lanes flap;  // [rad]
@@ -26,28 +28,32 @@ LW_INLINE lw_lanes lw_linkage_between(lw_lanes x, double low, double high, doubl
     return -lw_linkage_above(-lw_linkage_above(x, lw_all(low), edge), lw_all(-high), edge);
 }
 
-// Wand and flap with the pivot `height` above the water. `bow_up` and `upright` are how far the
-// boat's x and z axes point up: sin(pitch), and cos(pitch) cos(heel). The wand swings in the boat's plane:
+// Wand with the pivot `height` above the water. `bow_up` and `upright` are how far the boat's x and z
+// axes point up: sin(pitch), and cos(pitch) cos(heel). The wand swings in the boat's plane:
 //
 //     l_w (cos(psi) upright + sin(psi) bow_up) = height,  psi between its stops
-//     delta = G (psi - psi_0) + r,      delta between its stops
 //
-// Holds for    steady flight on a plain surface; the wand off the water hangs at its forward stop.
-// Leaves out   slack, lag, drag of the wand.
-LW_INLINE lw_linkage_pose lw_linkage_flap(const lw_linkage_craft *linkage, lw_lanes height,
-                                          lw_lanes bow_up, lw_lanes upright, lw_lanes length,
-                                          lw_lanes gearing, lw_lanes rod)
+// Holds for    a plain surface; the wand off the water hangs at its forward stop.
+// Leaves out   drag of the wand; its lag, which motion has (motion/wand.h).
+LW_INLINE lw_lanes lw_linkage_wand(const lw_linkage_craft *linkage, lw_lanes height,
+                                   lw_lanes bow_up, lw_lanes upright, lw_lanes length)
 {
-    const double edge = 1.0 * LW_DEG;
     const lw_lanes reach = length * lw_lanes_sqrt(upright * upright + bow_up * bow_up);
     const lw_lanes x = lw_lanes_clamp(height / reach, lw_all(-0.999), lw_all(0.999));
     const lw_lanes hanging = lw_lanes_acos(x) + lw_lanes_atan(bow_up / upright);
-    const lw_lanes psi =
-        lw_linkage_between(hanging, linkage->forward_stop, linkage->aft_stop, edge);
-    const lw_lanes wanted = gearing * (psi - linkage->neutral_angle) + rod;
-    return (lw_linkage_pose){
-        .wand = psi,
-        .flap = lw_linkage_between(wanted, linkage->flap_up_stop, linkage->flap_down_stop, edge)};
+    return lw_linkage_between(hanging, linkage->forward_stop, linkage->aft_stop, LW_STOP_EDGE);
+}
+
+// Flap of a wand:
+//
+//     delta = G (psi - psi_0) + r,      delta between its stops
+//
+// Leaves out   slack, which motion has.
+LW_INLINE lw_lanes lw_linkage_flap(const lw_linkage_craft *linkage, lw_lanes wand, lw_lanes gearing,
+                                   lw_lanes rod)
+{
+    const lw_lanes wanted = gearing * (wand - linkage->neutral_angle) + rod;
+    return lw_linkage_between(wanted, linkage->flap_up_stop, linkage->flap_down_stop, LW_STOP_EDGE);
 }
 
 #endif
