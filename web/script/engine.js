@@ -4,7 +4,7 @@
 const LONG_MOST = 4; // workers for long work
 
 // The module lies in the page as text: gzip, then base64.
-async function moduleFrom(text) {
+export async function moduleFrom(text) {
   const packed = Uint8Array.from(atob(text.trim()), (letter) => letter.charCodeAt(0));
   const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
   return WebAssembly.compile(await new Response(stream).arrayBuffer());

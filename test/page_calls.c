@@ -1,0 +1,75 @@
+// page_calls.c - the page's calls of the engine (web/page.h), played natively from standard input.
+// SPDX-License-Identifier: MIT
+//
+// A line for each call: "read RECORD LENGTH" and that many bytes behind it, the file's name, a zero
+// and its text; "fly" and six numbers; "choice". Prints the hash of each parcel: the page's own
+// calls, played in a browser, must hand over the very same bytes (web/test/bits.test.mjs).
+
+#include <inttypes.h>
+#include <stdbool.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "web/page.h"
+
+static void print_hash(void)  // FNV-1a, 64 bits
+{
+    const unsigned char *bytes = (const unsigned char *)lw_web_parcel();
+    uint64_t hash = UINT64_C(0xcbf29ce484222325);
+    for (size_t i = 0; i < lw_web_parcel_length(); i++) {
+        hash = (hash ^ bytes[i]) * UINT64_C(0x100000001b3);
+    }
+    printf("%016" PRIx64 "\n", hash);
+}
+
+static bool play_read(void)
+{
+    int record;
+    size_t length;
+    if (scanf("%d %zu", &record, &length) != 2 || getchar() != '\n') return false;
+    if (fread(lw_web_room(length), 1, length, stdin) != length) return false;
+    lw_web_read(0, record, length);
+    return true;
+}
+
+static bool play_fly(void)
+{
+    double asked[6];
+    for (size_t i = 0; i < 6; i++) {
+        if (scanf("%lf", &asked[i]) != 1) return false;
+    }
+    memcpy(lw_web_room(sizeof asked), asked, sizeof asked);
+    lw_web_fly(0);
+    return true;
+}
+
+static bool play_choice(void)
+{
+    const int steps = lw_web_begin(0);
+    for (int step = 0; step < steps; step++) lw_web_step(0, step);
+    if (steps) lw_web_choice(0);
+    return true;
+}
+
+static bool play(const char *call)
+{
+    if (strcmp(call, "read") == 0) return play_read();
+    if (strcmp(call, "fly") == 0) return play_fly();
+    return strcmp(call, "choice") == 0 && play_choice();
+}
+
+int main(void)
+{
+    char call[8];
+    lw_web_tables();
+    print_hash();
+    while (scanf("%7s", call) == 1) {
+        if (!play(call)) {
+            fprintf(stderr, "page_calls: \"%s\" cannot be played\n", call);
+            return 1;
+        }
+        print_hash();
+    }
+    return 0;
+}

@@ -1,0 +1,133 @@
+// bits.test.mjs - the page answers with the same bits as the native engine, and as the command line.
+// SPDX-License-Identifier: MIT
+
+import assert from "node:assert/strict";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { after, before, test } from "node:test";
+import { engineIn } from "../script/module.js";
+import { file, openBrowser, openPage, settled } from "./browser.mjs";
+import { playInPage, playNatively } from "./calls.mjs";
+import { lullwise } from "./desk.mjs";
+
+const CASES = 1000;     // boats, sailors and days, and a flight of each
+const CHOICE_EVERY = 100;
+const ASKED_EVERY = 50; // of which the command line is asked, too
+
+const module = await WebAssembly.compile(await readFile(new URL("../../build/page/page_engine.wasm", import.meta.url)));
+const engine = await engineIn(module);
+const tables = engine.ask("tables");
+const demo = async (name) => readFile(new URL(`../../demo/${name}.yaml`, import.meta.url), "utf8");
+const texts = { boat: await demo("heron"), sailor: await demo("light"), day: await demo("breeze") };
+const trees = Object.fromEntries(Object.entries(texts).map(([kind, text]) => [kind, engine.read(0, kind, kind, text).written]));
+
+let seed = 4;
+function random() { // the same stream each time: a failure repeats
+  seed = (seed + 0x9e3779b9) | 0;
+  let z = Math.imul(seed ^ (seed >>> 16), 0x85ebca6b);
+  z = Math.imul(z ^ (z >>> 13), 0xc2b2ae35);
+  return ((z ^ (z >>> 16)) >>> 0) / 2 ** 32;
+}
+const between = (low, high) => low + (high - low) * random();
+
+/** A tree in which every number with a unit is another, by up to that part of it. */
+function varied(tree, part) {
+  if (typeof tree === "object") {
+    const copy = Array.isArray(tree) ? [] : {};
+    for (const [key, member] of Object.entries(tree)) copy[key] = varied(member, part);
+    return copy;
+  }
+  const number = /^(-?[\d.]+)( \S.*)$/.exec(tree);
+  return number ? `${(number[1] * (1 + part * between(-1, 1))).toPrecision(6)}${number[2]}` : tree;
+}
+
+/** Near the demo's, or far from it; drawn again while the reader refuses it. */
+function drawn(kind, i) {
+  for (let part = i % 2 ? 0.02 : 0.3; ; part *= 0.9) {
+    const text = JSON.stringify(varied(trees[kind], part));
+    const answer = engine.read(0, kind, kind, text);
+    if (answer.is_sound) return { text, values: answer.values };
+  }
+}
+
+const rowOf = (table, key) => tables.results[table].rows.find((row) => row.key === key);
+const degrees = rowOf("flight", "heading").in_si, turn = rowOf("flight", "turns").in_si;
+
+function drawnCase(i) {
+  const set = Object.fromEntries(["boat", "sailor", "day"].map((kind) => [kind, drawn(kind, i)]));
+  const maybe = (x) => (random() < 0.3 ? x : NaN);
+  const pins = Object.keys(trees.boat.pins), { aft_x, forward_x } = set.boat.values.place;
+  return {
+    set,
+    pins,
+    pin: Math.floor(random() * pins.length),
+    wind: +between(3, 14).toFixed(2),
+    heading: Math.round(between(30, 170)),
+    heel: maybe(Math.round(between(0, 30))),
+    place: maybe(+between(aft_x + 0.01, forward_x - 0.01).toFixed(2)),
+    turns: maybe(+between(-3, 3).toFixed(1)),
+  };
+}
+
+const cases = Array.from({ length: CASES }, (_, i) => drawnCase(i));
+const askedOf = ({ pin, wind, heading, heel, place, turns }) =>
+  [pin, wind, heading * degrees, heel * degrees, place, turns * turn];
+const calls = cases.flatMap((one, i) => [
+  ...["boat", "sailor", "day"].map((kind, record) => ({ call: "read", record, name: kind, text: one.set[kind].text })),
+  { call: "fly", asked: askedOf(one) },
+  ...(i % CHOICE_EVERY === 0 ? [{ call: "choice" }] : []),
+]);
+
+let browser, folder;
+before(async () => {
+  browser = await openBrowser();
+  folder = await mkdtemp(join(tmpdir(), "lullwise-test-"));
+});
+after(async () => {
+  await browser?.close();
+  await rm(folder, { recursive: true });
+});
+
+test(`${CASES} boats, days and set-ups are answered in Chromium with the bits of the native engine`, async () => {
+  const { page, close } = await openPage(browser, file);
+  await settled(page);
+  const [inPage, natively] = await Promise.all([playInPage(page, calls), playNatively(calls)]);
+  assert.equal(natively.length, calls.length + 1);
+  const different = inPage.filter((hash, i) => hash !== natively[i]).length;
+  assert.equal(different, 0, `of ${inPage.length} answers`);
+  await close();
+});
+
+test("a good part of those boats fly, and a good part do not", () => {
+  let flying = 0;
+  for (const one of cases.slice(0, 100)) {
+    for (const kind of ["boat", "sailor", "day"]) engine.read(0, kind, kind, one.set[kind].text);
+    engine.put(askedOf(one));
+    if (engine.ask("fly", 0).outcome === "flies") flying++;
+  }
+  assert.ok(flying >= 20 && flying <= 95, `${flying} of 100`);
+});
+
+test("the command line prints the page's numbers", async () => {
+  for (let i = 0; i < CASES; i += ASKED_EVERY) {
+    const one = cases[i];
+    for (const kind of ["boat", "sailor", "day"]) {
+      await writeFile(join(folder, kind), one.set[kind].text);
+      engine.read(0, kind, kind, one.set[kind].text);
+    }
+    engine.put(askedOf(one));
+    const told = engine.ask("fly", 0);
+    const given = ["heel deg", "place m", "turns turns"].map((name) => name.split(" ")).filter(([key]) => !isNaN(one[key]));
+    const { stdout, stderr } = lullwise(["fly", "--json", "--boat", "boat", "--sailor", "sailor", "--day", "day",
+      "--pin", one.pins[one.pin], "--wind", `${one.wind} m/s`, "--heading", `${one.heading} deg`,
+      ...given.map(([key, unit]) => `--${key}=${one[key]} ${unit}`)], folder);
+    assert.ok(stdout, stderr);
+    const printed = JSON.parse(stdout);
+    assert.equal(printed.outcome, told.outcome);
+    for (const [key, value] of Object.entries(printed.flight)) {
+      const own = told.flight[key] / rowOf("flight", key).in_si;
+      assert.ok(Math.abs(value - own) <= 1e-11 * Math.abs(own), `case ${i}: ${key} ${value}, on the page ${own}`);
+    }
+  }
+});
