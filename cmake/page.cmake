@@ -1,7 +1,7 @@
 # The engine of the page: a WebAssembly module without a main program, for web/script/engine.js.
 # SPDX-License-Identifier: MIT
-file(GLOB page_sources CONFIGURE_DEPENDS advice/*.c web/*.c
-     records/fault.c records/record_*.c records/source_text.c records/utf8.c records/yaml_node.c)
+file(GLOB page_sources CONFIGURE_DEPENDS advice/*.c picture/*.c web/*.c
+     records/fault.c records/record_*.c records/source_text.c records/svg.c records/utf8.c records/yaml_node.c)
 file(GLOB yaml_sources ${LW_YAML_SOURCE}/src/*.c)
 
 add_library(page_yaml STATIC ${yaml_sources})

@@ -5,7 +5,7 @@
 
 #include <math.h>
 
-#include "command/plot.h"
+#include "picture/plot.h"
 
 #define WIDTH  820.0
 #define HEIGHT 860.0

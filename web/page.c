@@ -51,43 +51,84 @@ static void put_faults(const lw_faults *faults)
     lw_parcel_number("left_out", (double)faults->left_out);
 }
 
-static void put_node(lw_yaml *yaml, const char *key, lw_node node);
+static void put_node(lw_yaml *yaml, const char *key, lw_node node, const lw_record *record);
 
-static void put_map(lw_yaml *yaml, const char *key)
+// The next key of a map; false at its end.
+static bool next_key(lw_yaml *yaml, char name[LW_NAME_LENGTH])
 {
+    const lw_node node = lw_yaml_next(yaml);
+    if (node.kind != LW_NODE_TEXT) return false;
+    lw_text_fit(name, LW_NAME_LENGTH, "%s", node.text);
+    return true;
+}
+
+static void put_map(lw_yaml *yaml, const char *key, const lw_record *record)
+{
+    char name[LW_NAME_LENGTH];
     lw_parcel_object(key);
-    for (;;) {
-        char name[96];
-        const lw_node node = lw_yaml_next(yaml);
-        if (node.kind != LW_NODE_TEXT) break;
-        LW_FIT(name, "%s", node.text);
-        put_node(yaml, name, lw_yaml_next(yaml));
+    while (next_key(yaml, name)) put_node(yaml, name, lw_yaml_next(yaml), record);
+    lw_parcel_end();
+}
+
+// Labels have an order, which keys of an object would lose: a list of label and text.
+static void put_labelled(lw_yaml *yaml, const char *key)
+{
+    char name[LW_NAME_LENGTH];
+    lw_parcel_list(key);
+    while (next_key(yaml, name)) {
+        lw_parcel_object("");
+        lw_parcel_text("label", name);
+        lw_parcel_text("text", lw_yaml_next(yaml).text);
+        lw_parcel_end();
     }
     lw_parcel_end();
 }
 
-static void put_node(lw_yaml *yaml, const char *key, lw_node node)
+static bool is_labelled(const lw_record *record, const char *key)
+{
+    const lw_section *section = record ? lw_record_section(record, key) : NULL;
+    return section && section->kind == LW_SECTION_LABELLED;
+}
+
+static void put_node(lw_yaml *yaml, const char *key, lw_node node, const lw_record *record)
 {
     if (node.kind == LW_NODE_TEXT) {
         lw_parcel_text(key, node.text);
+    } else if (node.kind == LW_NODE_MAP && is_labelled(record, key)) {
+        put_labelled(yaml, key);
     } else if (node.kind == LW_NODE_MAP) {
-        put_map(yaml, key);
+        put_map(yaml, key, NULL);
     } else if (node.kind == LW_NODE_LIST) {
         lw_parcel_list(key);
-        while ((node = lw_yaml_next(yaml)).kind != LW_NODE_END) put_node(yaml, "", node);
+        while ((node = lw_yaml_next(yaml)).kind != LW_NODE_END) put_node(yaml, "", node, NULL);
         lw_parcel_end();
     }
 }
 
 // A sound file as it was written: keys and texts, the owner's own units.
-static void put_written(const char *text, size_t length)
+static void put_written(const lw_record *record, const char *text, size_t length)
 {
     lw_faults ignored = {0};
     lw_yaml yaml;
     lw_yaml_open(&yaml, "", text, length, &ignored);
-    put_node(&yaml, "written", lw_yaml_next(&yaml));
+    lw_yaml_next(&yaml);
+    put_map(&yaml, "written", record);
     lw_yaml_close(&yaml);
     lw_faults_free(&ignored);
+}
+
+static void put_element(const lw_section *section, const char *element)
+{
+    if (section->kind == LW_SECTION_VALUES) {
+        lw_parcel_number("", lw_quantity_value(section->table->rows, element));
+    } else if (section->kind == LW_SECTION_LABELLED) {
+        lw_parcel_object("");
+        lw_parcel_text("label", element + section->label_offset);
+        lw_parcel_number("value", lw_quantity_value(section->table->rows, element));
+        lw_parcel_end();
+    } else {
+        lw_parcel_rows("", section->table, element);
+    }
 }
 
 static void put_section(const lw_section *section, void *data)
@@ -99,11 +140,7 @@ static void put_section(const lw_section *section, void *data)
     }
     lw_parcel_list(table->key);
     for (size_t i = 0; i < *lw_section_length(section, data); i++) {
-        char *element = lw_section_element(section, data, i);
-        if (section->kind == LW_SECTION_VALUES)
-            lw_parcel_number("", lw_quantity_value(table->rows, element));
-        else
-            lw_parcel_rows("", table, element);
+        put_element(section, lw_section_element(section, data, i));
     }
     lw_parcel_end();
 }
@@ -162,7 +199,7 @@ LW_EXPORT(lw_web_read) void lw_web_read(int slot, int record, size_t length)
     lw_faults_free(&faults);
     if (!is_sound) return;
     settle(&lw_web_slots[slot]);
-    put_written(text, length);
+    put_written(lw_records[record], text, length);
     put_values(lw_records[record], data);
 }
 

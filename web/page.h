@@ -57,6 +57,9 @@ void lw_web_choice(int slot);
 void lw_web_sense(int slot);
 void lw_web_sense_row(int slot, int row, int is_anew);
 
+// Parcel: side, foils, drag, each an SVG.
+void lw_web_pictures(int slot);
+
 // One flight: what is asked stands in the room as doubles (pin, wind, heading, heel, place, turns),
 // NAN for what is to be chosen. Parcel: outcome, flight, margins the first to run out first, words.
 void lw_web_fly(int slot);

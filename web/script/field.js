@@ -46,7 +46,12 @@ export function numberField(page, kind, path, { stepped = false, label } = {}) {
 
   const shown = () => shownUnit(row, page.store.state.speedUnit);
   const typed = () => withUnit(input.value, shown().unit);
-  const valueNow = () => rest.reduce((at, key) => at?.[key], page.store.state.values[kind][section]);
+  const isLabelled = page.tables.records[kind].sections.some((one) => one.kind === "labelled" && one.table.key === section);
+  function valueNow() {
+    const values = page.store.state.values[kind][section];
+    if (isLabelled) return values.find((one) => one.label === rest.join("."))?.value;
+    return rest.reduce((at, key) => at?.[key], values);
+  }
 
   function tell(faults) {
     const mine = faults.filter((fault) => bears(fault, path.replace(/\.(\d+)/, "[$1]")));
@@ -94,6 +99,23 @@ export function numberField(page, kind, path, { stepped = false, label } = {}) {
       input.value = text;
       tell(state.doubts[kind]);
     },
+  };
+}
+
+/** The name of a record. */
+export function nameField(page, kind) {
+  const id = freshId(), noteId = freshId();
+  const note = make("p", { class: "note", id: noteId });
+  const input = make("input", {
+    id, type: "text", autocomplete: "off", "aria-describedby": noteId, onchange: async () => {
+      const faults = await page.store.put(kind, "name", input.value);
+      note.textContent = faults.filter((fault) => fault.key === "name").map(sentenceOf).join(". ");
+    },
+  });
+  return {
+    element: make("div", { class: "field" }, make("label", { for: id }, "Name"),
+      make("div", { class: "entry" }, make("span", { class: "box" }, input)), note),
+    update(state) { if (!page.store.hasDraft(kind, "name")) input.value = state.values[kind].name; },
   };
 }
 

@@ -11,6 +11,7 @@ import { kinds, openStore } from "./store.js";
 import { buildFrame } from "./frame.js";
 import { offerInstall } from "./install.js";
 import { make } from "./dom.js";
+import { fileOf, learnSections } from "./tree.js";
 import { today } from "./view/today.js";
 import { boat } from "./view/boat.js";
 import { flight } from "./view/flight.js";
@@ -21,6 +22,7 @@ const views = [today, boat, flight, compare];
 async function open() {
   const engine = await openEngine(document.getElementById("engine").textContent, workerSource);
   const tables = await engine.ask("tables");
+  learnSections(tables);
   const tree = async (kind, text) => (await engine.ask("read", 0, kind, kind, text)).written;
   const invented = {
     boat: [await tree("boat", heron)],
@@ -33,7 +35,7 @@ async function open() {
   const page = { engine, tables, store };
   /** A set as the texts that the engine reads, and the unit in which it tells speeds. */
   page.texts = (set) => ({
-    ...Object.fromEntries(kinds.map((kind) => [kind, JSON.stringify(set[kind])])),
+    ...Object.fromEntries(kinds.map((kind) => [kind, fileOf(set[kind])])),
     speed: store.state.speedUnit,
   });
   const { main, say } = buildFrame(page, views);

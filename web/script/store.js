@@ -5,7 +5,7 @@
 // day, `values` and `doubts` what the engine read in them, `more` a view's own words (a slider, a
 // pin), kept in the address too.
 
-import { apply, clone, differences, withText } from "./tree.js";
+import { apply, differences, fileOf, withText } from "./tree.js";
 
 export const kinds = ["boat", "sailor", "day"];
 const KEPT = "lullwise.kept", LAST = "lullwise.last";
@@ -50,7 +50,7 @@ export async function openStore(engine, start, invented, views) {
   const drafts = Object.fromEntries(kinds.map((kind) => [kind, {}]));
   let state;
 
-  const readTree = (kind, tree) => engine.ask("read", 0, kind, kind, JSON.stringify(tree));
+  const readTree = (kind, tree) => engine.ask("read", 0, kind, kind, fileOf(tree));
 
   /** The state with what the engine reads in its set; null when some of it is faulty. */
   async function read(next) {
@@ -102,7 +102,7 @@ export async function openStore(engine, start, invented, views) {
   async function fromAddress() {
     const { view, changed, more, speedUnit, hasQuery } = readAddress();
     const last = hasQuery || !state ? remembered(LAST) : null;
-    const base = state ?? { view: views[0], speedUnit: "kn", more: {}, set: clone(start), ...last };
+    const base = state ?? { view: views[0], speedUnit: "kn", more: {}, set: structuredClone(start), ...last };
     const set = hasQuery || state
       ? Object.fromEntries(kinds.map((kind) => [kind, apply(start[kind], changed[kind] ?? [])]))
       : base.set;
@@ -112,7 +112,7 @@ export async function openStore(engine, start, invented, views) {
       more: hasQuery || state ? more : base.more,
       set,
     };
-    return (await read(next)) ?? read({ ...next, set: clone(start) });
+    return (await read(next)) ?? read({ ...next, set: structuredClone(start) });
   }
 
   show(await fromAddress(), "replace");
@@ -135,6 +135,8 @@ export async function openStore(engine, start, invented, views) {
     say: (words) => show({ ...state, more: { ...state.more, ...words } }, "replace"),
 
     hasDraft: (kind, path) => path in drafts[kind],
+    /** Forgets a faulty text. */
+    drop: (kind, path) => { delete drafts[kind][path]; },
 
     /** What the engine says of a text at a path, without taking it. */
     async trial(kind, path, text) {

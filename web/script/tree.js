@@ -1,14 +1,41 @@
 // tree.js - a record as its file has it: sections, keys, texts; one leaf changed; a link's worth.
 // SPDX-License-Identifier: MIT
 //
-// { name: "Grey Heron", hull: { length: "3.35 m" }, pins: { A: "4.1 deg" }, legs: [{ heading: "0 deg" }] }
-// Written as JSON it is a file that the engine reads: JSON is YAML.
+// { name: "Grey Heron", hull: { length: "3.35 m" }, legs: [{ heading: "0 deg" }],
+//   pins: [{ label: "A", text: "4.1 deg" }] }
+// Labels have an order of their own, so a labelled section is a list. A path is "hull.length",
+// "legs.0.heading", "pins.A".
 
-export const clone = (tree) => structuredClone(tree);
+const labelled = new Set(), whole = new Set(); // sections by kind; whole: replaced as one in a link
 
-/** The tree with the text at "wind.lull" or "legs.0.length"; null takes it away. */
+/** Learns from the quantity tables which sections are lists. */
+export function learnSections(tables) {
+  for (const { sections } of Object.values(tables.records)) {
+    for (const { kind, table } of sections) {
+      if (kind === "labelled") labelled.add(table.key);
+      if (kind !== "plain") whole.add(table.key);
+    }
+  }
+}
+
+const headOf = (path) => path.split(".", 1)[0];
+const restOf = (path) => path.slice(headOf(path).length + 1);
+
+function withLabel(list, label, text) {
+  const at = list.findIndex((one) => one.label === label);
+  if (text === null) list.splice(at, at < 0 ? 0 : 1);
+  else if (at < 0) list.push({ label, text });
+  else list[at] = { label, text };
+}
+
+/** The tree with the text at a path; null takes it away. */
 export function withText(tree, path, text) {
-  const copy = clone(tree), keys = path.split(".");
+  const copy = structuredClone(tree), head = headOf(path), rest = restOf(path);
+  if (rest && labelled.has(head)) {
+    withLabel((copy[head] ??= []), rest, text);
+    return copy;
+  }
+  const keys = path.split(".");
   let at = copy;
   for (const [i, key] of keys.slice(0, -1).entries()) {
     at[key] ??= /^\d+$/.test(keys[i + 1]) ? [] : {};
@@ -21,31 +48,32 @@ export function withText(tree, path, text) {
   return copy;
 }
 
-export const textAt = (tree, path) => path.split(".").reduce((at, key) => at?.[key], tree);
-
-/** [path, text] of every leaf. */
-export function leaves(tree, under = "") {
-  return Object.entries(tree).flatMap(([key, value]) =>
-    typeof value === "object" ? leaves(value, `${under}${key}.`) : [[under + key, value]]);
+/** The file: JSON is YAML, and every text stands in quotes. */
+export function fileOf(tree) {
+  const pair = (key, text) => `${JSON.stringify(key)}: ${text}`;
+  const parts = Object.entries(tree).map(([key, value]) => pair(key, labelled.has(key)
+    ? `{${value.map(({ label, text }) => pair(label, JSON.stringify(text))).join(", ")}}`
+    : JSON.stringify(value)));
+  return `{${parts.join(", ")}}`;
 }
 
-// Sections whose members have an order or names of their own are replaced as a whole.
-const isWhole = (section) => Array.isArray(section);
-const wholeSections = new Set(["pins", "legs", "readings"]);
+// [path, text] of every leaf.
+function leaves(value, path) {
+  if (typeof value !== "object") return [[path, value]];
+  if (labelled.has(path)) return value.map(({ label, text }) => [`${path}.${label}`, text]);
+  return Object.entries(value).flatMap(([key, inside]) => leaves(inside, path ? `${path}.${key}` : key));
+}
 
-/** What a link says of a tree: the leaves that are not those of the start. */
+/** What a link says of a tree: the leaves that are not those of the start; "" for one that is gone. */
 export function differences(tree, start) {
   const changed = [];
   for (const key of new Set([...Object.keys(start), ...Object.keys(tree)])) {
     const now = tree[key], was = start[key];
     if (JSON.stringify(now) === JSON.stringify(was)) continue;
     if (now === undefined) changed.push([key, ""]);
-    else if (typeof now !== "object") changed.push([key, now]);
-    else if (isWhole(now) || wholeSections.has(key)) {
-      changed.push(...leaves(now, `${key}.`));
-    } else {
-      const own = { ...was, ...now };
-      for (const member of Object.keys(own)) {
+    else if (typeof now !== "object" || whole.has(key)) changed.push(...leaves(now, key));
+    else {
+      for (const member of Object.keys({ ...was, ...now })) {
         if (now[member] !== was?.[member]) changed.push([`${key}.${member}`, now[member] ?? ""]);
       }
     }
@@ -55,15 +83,13 @@ export function differences(tree, start) {
 
 /** The start with a link's differences. */
 export function apply(start, changed) {
-  let tree = clone(start);
+  let tree = structuredClone(start);
   const begun = new Set();
   for (const [path, text] of changed) {
-    const [section] = path.split(".");
-    if (wholeSections.has(section) && !begun.has(section)) {
-      begun.add(section);
-      tree = withText(tree, section, null);
-    }
-    tree = withText(tree, path, text === "" ? null : text);
+    const head = headOf(path);
+    if (whole.has(head) && !begun.has(head)) tree = withText(tree, head, null);
+    begun.add(head);
+    if (!(whole.has(path) && text === "")) tree = withText(tree, path, text === "" ? null : text);
   }
   return tree;
 }

@@ -30,6 +30,10 @@ const questions = {
     questions.fly(slot, set, asked);
     return engine.ask("fly_advice").advice;
   },
+  pictures(slot, set) {
+    engine.load(slot, set);
+    return engine.ask("pictures", slot);
+  },
   // Long work in steps, for engine.js to hand out: how many; one; and all of them put together.
   "choice steps"(slot, set) {
     engine.load(slot, set);

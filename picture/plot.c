@@ -1,7 +1,7 @@
 // plot.c - curves on axes, as part of a picture.
 // SPDX-License-Identifier: MIT
 
-#include "command/plot.h"
+#include "picture/plot.h"
 
 #include <math.h>
 #include <stddef.h>

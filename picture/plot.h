@@ -1,8 +1,8 @@
 // plot.h - curves on axes, as part of a picture.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_PLOT_H
-#define LW_PLOT_H
+#ifndef LW_PICTURE_PLOT_H
+#define LW_PICTURE_PLOT_H
 
 #include <stdbool.h>
 
