@@ -18,7 +18,7 @@ help:
 	@echo 'make run       build the page and the program, then answer the demo day'
 	@echo 'make page      the page, one file with the engine in it: build/page/lullwise.html'
 	@echo 'make test      build and run every test, under the sanitizers too'
-	@echo 'make bench     speeds, each as a ratio to a general-purpose library'
+	@echo 'make bench     speeds, each as a ratio to a general-purpose library; the page in Chromium'
 	@echo 'make fuzz      feed broken files to the readers for $(FUZZ_SECONDS) s each (FUZZ_SECONDS=)'
 	@echo 'make soak      the random tests, $(SOAK_TIMES) times as many cases (SOAK_TIMES=)'
 	@echo 'make check     clang-tidy, cppcheck, gcc -fanalyzer, layout'
@@ -63,10 +63,11 @@ sanitize: packages-test
 	@cmake --build build/sanitize
 	@ctest --test-dir build/sanitize -j $$(nproc) --output-on-failure
 
-bench: packages-bench
+bench: packages-bench page
 	@$(CONFIGURE) -B build/release
 	@cmake --build build/release --target lullwise_bench
 	build/release/lullwise_bench
+	node bench/page.mjs
 
 fuzz: packages-fuzz
 	@CC=clang-14 $(CONFIGURE) -B build/fuzz -DLW_FUZZ=ON -DLW_SANITIZE=ON

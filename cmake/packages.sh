@@ -16,7 +16,7 @@ case "$1" in
     run) wanted=$run ;;
     page) wanted=$page ;;
     test) wanted="$test $page chromium" ;;
-    bench) wanted="$run libcminpack-dev liblapack-dev" ;;
+    bench) wanted="$run $page libcminpack-dev liblapack-dev chromium" ;;
     fuzz) wanted="$run clang-14 libclang-rt-14-dev" ;;
     check) wanted="$test $page clang-tidy-14 cppcheck clang-format-14" ;;
     format) wanted="clang-format-14" ;;

@@ -75,6 +75,22 @@ test("what was entered is there when the page is opened again without its addres
   await close();
 });
 
+test("stopped, the work is not taken up again until it is asked for", async () => {
+  const { page, close } = await openPage(browser, file);
+  await settled(page);
+  const lull = page.getByLabel("Lull in kn"), again = page.getByRole("button", { name: "Work it out" });
+  await lull.fill("8");
+  await lull.press("Enter");
+  await page.getByRole("button", { name: "Stop" }).click();
+  await new Promise((on) => setTimeout(on, 1000));
+  assert.ok(await again.isVisible());
+  await again.click();
+  await settled(page);
+  assert.ok(!await again.isVisible());
+  assert.equal(await page.locator(".answers.old").count(), 0);
+  await close();
+});
+
 test("a broken address shows the page all the same", async () => {
   const { page, complaints, close } = await openPage(browser, file);
   for (const address of ["#nowhere", "#today?day.wind.lull=much", "#today?%ff", "#today?boat.nothing.here=1", "#%"]) {

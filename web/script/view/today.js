@@ -138,6 +138,7 @@ export const today = {
     }
 
     function halt() {
+      clearTimeout(waiting);
       work?.stop();
       work = null;
       mark(false);

@@ -1,0 +1,106 @@
+// page.mjs - how fast the page is in Chromium, beside the native program in the same run.
+// SPDX-License-Identifier: MIT
+//
+// Medians and greatest of REPEATS; page and program take turns, so that a busy machine slows both.
+
+import { availableParallelism } from "node:os";
+import { file, openBrowser, openPage, settled } from "../web/test/browser.mjs";
+import { lullwise } from "../web/test/desk.mjs";
+
+const REPEATS = 9, MOVES = 40;
+const FIRST = ".best";
+
+const sorted = (values) => values.toSorted((a, b) => a - b);
+const median = (values) => sorted(values)[values.length >> 1];
+const told = (values) => `${median(values).toFixed(0)} ms (at most ${Math.max(...values).toFixed(0)})`;
+const line = (name, ...words) => console.log(name.padEnd(34), ...words);
+
+/** In the page: `shown(what)` resolves once that many ms after `since` the selector or change is painted. */
+const helpers = `
+  globalThis.whenPainted = (holds, since) => new Promise((on) => {
+    const look = () => {
+      if (!holds()) return;
+      observer.disconnect();
+      requestAnimationFrame(() => setTimeout(() => on(performance.now() - since)));
+    };
+    const observer = new MutationObserver(look);
+    observer.observe(document, { subtree: true, childList: true, attributes: true, characterData: true });
+    look();
+  });
+`;
+
+async function coldOpen(browser) {
+  const context = await browser.newContext({ viewport: { width: 1366, height: 768 } });
+  const page = await context.newPage();
+  await page.addInitScript(`${helpers} globalThis.first = whenPainted(() => document.querySelector("${FIRST}"), 0);`);
+  await page.goto(file, { waitUntil: "commit" });
+  const spent = await page.evaluate(() => globalThis.first);
+  await context.close();
+  return spent;
+}
+
+/** A slider moved by a step each time; until the picture is another and painted. */
+async function slide(browser) {
+  const { page, close } = await openPage(browser, `${file}#flight?wind=9+kn&heading=100+deg&pin=B`);
+  await settled(page);
+  await page.evaluate(helpers);
+  const spent = await page.evaluate(async (moves) => {
+    const wind = document.querySelector(".helm input[type=range]"), spent = [];
+    const picture = () => document.querySelector(".stage [role=img]").getAttribute("aria-label");
+    for (let i = 0; i < moves; i++) {
+      const was = picture(), since = performance.now();
+      wind.value = Number(wind.value) + (i < moves / 2 ? 1 : -1) * Number(wind.step);
+      wind.dispatchEvent(new Event("input", { bubbles: true }));
+      spent.push(await globalThis.whenPainted(() => picture() !== was, since));
+      await new Promise((on) => setTimeout(on, 50));
+    }
+    return spent;
+  }, MOVES);
+  await close();
+  return spent;
+}
+
+/** The choice for the demo day with a lull of its own each time, so that nothing is known before. */
+async function choose(page, lull) {
+  const field = page.getByLabel("Lull in kn");
+  await field.fill(lull);
+  await field.press("Enter");
+  await page.getByRole("button", { name: "Stop" }).click();
+  return page.evaluate(() => {
+    const answers = document.querySelector(".answers"), since = performance.now();
+    [...document.querySelectorAll("button")].find((one) => one.textContent === "Work it out").click();
+    return globalThis.whenPainted(() => answers.getAttribute("aria-busy") === "false", since);
+  });
+}
+
+function chooseNatively(lull) {
+  const since = performance.now();
+  const { status, stderr } = lullwise(["pick", "--boat", "demo/heron.yaml", "--sailor", "demo/light.yaml",
+    "--day", "demo/breeze.yaml", "--set", `wind.lull=${lull} kn`]);
+  if (status !== 0) throw new Error(stderr);
+  return performance.now() - since;
+}
+
+const browser = await openBrowser();
+console.log(`page in Chromium ${browser.version()}, on ${availableParallelism()} processors\n`);
+
+const cold = [];
+for (let i = 0; i < REPEATS; i++) cold.push(await coldOpen(browser));
+line("first answer on a cold open", told(cold), "target 1,000 ms");
+
+const { page, close } = await openPage(browser, file);
+await settled(page);
+await page.evaluate(helpers);
+const chosen = [], natively = [];
+for (let i = 0; i < REPEATS; i++) {
+  const lull = (9.5 + 0.1 * i).toFixed(1);
+  chosen.push(await choose(page, lull));
+  natively.push(chooseNatively(lull));
+}
+await close();
+line("choice for the demo day", told(chosen));
+line("  lullwise pick", told(natively));
+line("  ratio", (median(chosen) / median(natively)).toFixed(2), "target 3");
+
+line("slider moved, new flight shown", told(await slide(browser)), "target 50 ms");
+await browser.close();
