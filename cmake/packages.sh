@@ -7,7 +7,7 @@ set -eu
 
 run="build-essential cmake ninja-build pkg-config libyaml-dev libjansson-dev libevent-dev
      nettle-dev"
-test="$run libcmocka-dev libcminpack-dev libmpfr-dev clang-14 lld-14 wasi-libc
+test="$run libcmocka-dev libcminpack-dev libmpfr-dev liblapack-dev clang-14 lld-14 wasi-libc
       libclang-rt-14-dev libclang-rt-14-dev-wasm32 mandoc"
 page="cmake ninja-build clang-14 lld-14 wasi-libc libclang-rt-14-dev-wasm32"
 command -v node >/dev/null || page="$page nodejs"

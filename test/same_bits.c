@@ -14,6 +14,7 @@
 #include "lullwise/wing_lattice.h"
 #include "medium/gust_lanes.h"
 #include "medium/sea_lanes.h"
+#include "solve/eigen.h"
 #include "solve/elementary.h"
 #include "test/preset.h"
 #include "test/wings.h"
@@ -234,6 +235,25 @@ static void print_section(void)
     print_hash("section", hash);
 }
 
+static void print_eigen(void)
+{
+    enum { N = 12 };
+    uint64_t hash = hash_start();
+    random_stream stream = {1};
+    for (int run = 0; run < 100; run++) {
+        double matrix[N * N];
+        lw_complex values[N], vector[N];
+        for (int i = 0; i < N * N; i++) matrix[i] = random_between(&stream, -1.0, 1.0);
+        if (!lw_eigen_values(matrix, N, values)) return;
+        hash = hash_of(hash, (const double *)values, 2 * N);
+        for (int i = 0; i < N; i++) {
+            if (!lw_eigen_vector(matrix, N, values[i], vector)) return;
+            hash = hash_of(hash, (const double *)vector, 2 * N);
+        }
+    }
+    print_hash("eigen", hash);
+}
+
 // --- sea and wind in time; lane by lane, as the width differs between builds
 
 #define RIDES 8  // a multiple of every width
@@ -301,6 +321,7 @@ int main(void)
     print_wing();
     print_hull();
     print_section();
+    print_eigen();
     print_sea();
     print_gust();
     return 0;
