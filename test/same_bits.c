@@ -296,7 +296,7 @@ static void print_gust(void)
     const lw_gust_filter filter = lw_gust_filter_of(kind, 0.02);
     uint64_t hash = HASH_OF(hash_start(), &filter);
     for (int first = 0; first < RIDES; first += LW_WIDTH) {
-        lw_gust_lanes lanes;
+        lw_gust_lanes lanes = {0};
         for (int k = 0; k < LW_WIDTH; k++)
             lw_gust_lanes_put(&lanes, k, lw_seed_of(first + k, LW_SEED_GUST));
         double sum[LW_WIDTH] = {0};
