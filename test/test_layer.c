@@ -37,7 +37,8 @@ static lw_layer_place along_plate(lw_layer_kind kind, lw_layer_place from, doubl
     for (int i = 0; i < steps; i++) {
         const lw_outer outer = {place.x * ratio, 1.0, 1e-6};
         lw_layer_place next = place;
-        CHECK(lw_march(kind, &place, &outer, reynolds, &next));
+        lw_march_memory memory = {.is_known = false};
+        CHECK(lw_march(kind, &place, &outer, reynolds, &next, &memory));
         place = next;
     }
     return place;

@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "foil/section/flow.h"
+#include "foil/section/mixing.h"
 #include "foil/section/sweep.h"
 #include "lullwise/base.h"
 #include "lullwise/elementary.h"
@@ -27,9 +28,18 @@ static double drag_of(const lw_layer *l)
     return 2.0 * l->theta[last] * lw_pow(l->speed[last], 0.5 * (H + 5.0));
 }
 
+// The sweeps before are of use while they run down; not after a jump, nor with a station unsolved.
+static void mix(lw_mixing *mixing, lw_sweep *s, const lw_swept *from, double change_before)
+{
+    const bool jumped = s->change > 3.0 * change_before || s->change > CHANGE_SWING;
+    if (jumped || s->unsolved > 0) mixing->count = 0;
+    if (s->unsolved == 0) lw_mixing_take(mixing, s, from);
+}
+
 // Sweeps at one set of conditions, from the last answer or from flat plates.
 static void settle(lw_sweep *s, lw_layer_load *load)
 {
+    lw_mixing mixing = {.count = 0};
     lw_layer *l = s->layer;
     const int last = l->nodes - 1;
     lw_sweep_start(s);
@@ -44,11 +54,14 @@ static void settle(lw_sweep *s, lw_layer_load *load)
         if (!is_cold || swept > 5) lw_sweep_draw_out(s);
         // what has not settled may swing to and fro
         s->taken = is_cold && swept < 5 ? 0.5 : swept < 30 ? 1.0 : swept < 60 ? 0.6 : 0.3;
+        const lw_swept from = lw_swept_of(s);
+        const double change_before = swept > 0 ? s->change : 1.0;
         if (!lw_sweep_once(s) || !(s->change < 50.0)) {
             load->change = 50.0;
             break;
         }
         load->change = s->change;
+        if (swept >= (is_cold ? 7 : 1)) mix(&mixing, s, &from, change_before);
         const bool is_late = swept > (is_cold ? 9 : 2);
         if (is_late && s->change < CHANGE_LEAST && s->unsolved == 0)
             load->outcome = LW_LAYER_SETTLED;

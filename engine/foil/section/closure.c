@@ -11,6 +11,10 @@
 
 static double square(double x) { return x * x; }
 
+// Good to the last few bits, which is plenty here, at half the time of lw_pow and lw_tanh.
+static double power(double x, double exponent) { return lw_exp(exponent * lw_log(x)); }
+static double tangent(double x) { return 1.0 - 2.0 / (lw_exp(fmin(2.0 * x, 80.0)) + 1.0); }
+
 // --- laminar: fits to the Falkner-Skan profiles
 
 static double laminar_energy(double H)
@@ -30,7 +34,7 @@ static double laminar_friction(double H, double R)
 static double laminar_dissipation(double H, double R)
 {
     const double d = H - 4.0;
-    if (H < 4.0) return (0.00205 * lw_pow(-d, 5.5) + 0.207) / R;
+    if (H < 4.0) return (0.00205 * square(d * d) * -d * sqrt(-d) + 0.207) / R;
     return (0.207 - 0.0016 * d * d / (1.0 + 0.02 * d * d)) / R;
 }
 
@@ -52,15 +56,15 @@ static double turbulent_energy(double H, double R)
 static double turbulent_friction(double H, double R)
 {
     const double lg = fmax(lw_log10(R), 1.3);
-    return 0.3 * lw_exp(fmax(-1.33 * H, -20.0)) * lw_pow(lg, -1.74 - 0.31 * H) +
-           0.00011 * (lw_tanh(4.0 - H / 0.875) - 1.0);
+    return 0.3 * lw_exp(fmax(-1.33 * H, -20.0)) * power(lg, -1.74 - 0.31 * H) +
+           0.00011 * (tangent(4.0 - H / 0.875) - 1.0);
 }
 
 // Part of the wall's dissipation that is left in a thin, full layer.
 static double wall_part(double H, double R)
 {
     const double least = 1.0 + 2.1 / fmax(lw_log(R), 1.0);
-    return 0.5 + 0.5 * lw_tanh((H - 1.0) / (least - 1.0));
+    return 0.5 + 0.5 * tangent((H - 1.0) / (least - 1.0));
 }
 
 lw_closure lw_closure_of(lw_layer_kind kind, const lw_layer_place *place, double reynolds)
@@ -100,7 +104,7 @@ double lw_wave_growth(double H_in, double theta, double R)
 {
     const double H = fmax(H_in, 1.1), q = 1.0 / (H - 1.0);
     // log10 of the R below which no wave grows, with a smooth start of 0.08 either side
-    const double onset = 2.492 * lw_pow(q, 0.43) + 0.7 * (lw_tanh(14.0 * q - 9.24) + 1.0);
+    const double onset = 2.492 * power(q, 0.43) + 0.7 * (tangent(14.0 * q - 9.24) + 1.0);
     const double past = (lw_log10(R) - (onset - 0.08)) / 0.16;
     if (past <= 0.0) return 0.0;
     const double ramp = past >= 1.0 ? 1.0 : past * past * (3.0 - 2.0 * past);

@@ -77,8 +77,8 @@ static unknown left_over(const step *s, const lw_layer_place *place)
     return left;
 }
 
-// Solves the equations for the change of the unknowns, the last row first when it is not in use.
-static bool newton_step(double J[UNKNOWNS][UNKNOWNS + 1], int n)
+// The inverse by Gauss and Jordan; false when there is none.
+static bool invert(double J[UNKNOWNS][2 * UNKNOWNS], int n)
 {
     for (int k = 0; k < n; k++) {
         int p = k;
@@ -86,7 +86,7 @@ static bool newton_step(double J[UNKNOWNS][UNKNOWNS + 1], int n)
             if (fabs(J[i][k]) > fabs(J[p][k])) p = i;
         }
         if (!(fabs(J[p][k]) > 1e-300)) return false;
-        for (int j = 0; j <= UNKNOWNS && p != k; j++) {
+        for (int j = 0; j < 2 * UNKNOWNS && p != k; j++) {
             const double old = J[k][j];
             J[k][j] = J[p][j];
             J[p][j] = old;
@@ -94,11 +94,35 @@ static bool newton_step(double J[UNKNOWNS][UNKNOWNS + 1], int n)
         for (int i = 0; i < n; i++) {
             if (i == k) continue;
             const double f = J[i][k] / J[k][k];
-            for (int j = k; j <= UNKNOWNS; j++) J[i][j] -= f * J[k][j];
+            for (int j = k; j < 2 * UNKNOWNS; j++) J[i][j] -= f * J[k][j];
         }
     }
-    for (int k = 0; k < n; k++) J[k][UNKNOWNS] /= J[k][k];
+    for (int k = 0; k < n; k++) {
+        for (int j = 0; j < n; j++) J[k][UNKNOWNS + j] /= J[k][k];
+    }
     return true;
+}
+
+// How the unknowns follow what is left over, differenced at a place.
+static bool learn(const step *s, const unknown *z, const unknown *left, lw_march_memory *memory)
+{
+    const int n = s->kind == LW_LAMINAR ? 2 : 3;
+    double J[UNKNOWNS][2 * UNKNOWNS] = {{0.0}};
+    for (int k = 0; k < n; k++) {
+        unknown near = *z;
+        const double nudge = k == 1 ? 1e-6 * z->at[1] : 1e-6;
+        near.at[k] += nudge;
+        const lw_layer_place there = place_of(s, &near);
+        const unknown other = left_over(s, &there);
+        for (int i = 0; i < n; i++) J[i][k] = (other.at[i] - left->at[i]) / nudge;
+        J[k][UNKNOWNS + k] = 1.0;
+    }
+    memory->is_known = invert(J, n);
+    memory->kind = s->kind;
+    for (int i = 0; i < n; i++) {
+        for (int k = 0; k < n; k++) memory->inverse[i][k] = J[i][UNKNOWNS + k];
+    }
+    return memory->is_known;
 }
 
 static bool is_sound(const step *s, const unknown *z, const lw_layer_place *old)
@@ -109,14 +133,19 @@ static bool is_sound(const step *s, const unknown *z, const lw_layer_place *old)
            fabs(H - H_old) < 0.5 * (H_old - 0.9) && fabs(lw_log(q.theta / old->theta)) < 0.4;
 }
 
-// Part of the change that may be taken.
-static bool take(const step *s, unknown *z, double J[UNKNOWNS][UNKNOWNS + 1], int n)
+// Takes the change, or as large a part of it as is sound.
+static bool take(const step *s, unknown *z, const unknown *left, const lw_march_memory *memory)
 {
+    const int n = s->kind == LW_LAMINAR ? 2 : 3;
     const lw_layer_place old = place_of(s, z);
+    unknown change = {{0.0}};
+    for (int i = 0; i < n; i++) {
+        for (int k = 0; k < n; k++) change.at[i] -= memory->inverse[i][k] * left->at[k];
+    }
     double part = 1.0;
     for (int halving = 0; halving < 14; halving++, part *= 0.5) {
         unknown next = *z;
-        for (int k = 0; k < n; k++) next.at[k] -= part * J[k][UNKNOWNS];
+        for (int k = 0; k < n; k++) next.at[k] += part * change.at[k];
         if (n == UNKNOWNS && fabs(next.at[2] - z->at[2]) > 1.0) continue;
         if (!is_sound(s, &next, &old)) continue;
         *z = next;
@@ -125,34 +154,46 @@ static bool take(const step *s, unknown *z, double J[UNKNOWNS][UNKNOWNS + 1], in
     return false;
 }
 
-static bool solve(const step *s, unknown *z)
+static double worst_of(const unknown *left)
 {
-    const int n = s->kind == LW_LAMINAR ? 2 : 3;
+    const double *a = left->at;
+    const bool is_sane = fabs(a[0]) < 1e6 && fabs(a[1]) < 1e6 && fabs(a[2]) < 1e6;
+    return is_sane ? fmax(fmax(fabs(a[0]), fabs(a[1])), fabs(a[2])) : INFINITY;
+}
+
+// Newton's method; the inverse of an earlier turn or sweep serves while it takes four fifths away.
+static bool solve(const step *s, unknown *z, lw_march_memory *memory)
+{
+    lw_layer_place here = place_of(s, z);
+    unknown left = left_over(s, &here);
+    double worst = worst_of(&left);
+    bool is_fresh = false;
+    if (memory->kind != s->kind) memory->is_known = false;
     for (int turn = 0; turn < 25; turn++) {
-        const lw_layer_place here = place_of(s, z);
-        const unknown left = left_over(s, &here);
-        double worst = 0.0, J[UNKNOWNS][UNKNOWNS + 1];
-        for (int i = 0; i < n; i++) {
-            J[i][UNKNOWNS] = left.at[i];
-            worst = fmax(worst, fabs(left.at[i]));
-            if (!(fabs(left.at[i]) < 1e6)) return false;
-        }
+        if (!(worst < 1e6)) return false;
         if (worst < 1e-6) return true;
-        for (int k = 0; k < n; k++) {
-            unknown near = *z;
-            const double nudge = k == 1 ? 1e-6 * z->at[1] : 1e-6;
-            near.at[k] += nudge;
-            const lw_layer_place there = place_of(s, &near);
-            const unknown other = left_over(s, &there);
-            for (int i = 0; i < n; i++) J[i][k] = (other.at[i] - left.at[i]) / nudge;
+        if (!memory->is_known) {
+            if (!learn(s, z, &left, memory)) return false;
+            is_fresh = true;
         }
-        if (!newton_step(J, n) || !take(s, z, J, n)) return false;
+        unknown next = *z;
+        if (take(s, &next, &left, memory)) {
+            here = place_of(s, &next);
+            const unknown rest = left_over(s, &here);
+            const double now = worst_of(&rest);
+            memory->is_known = now < 0.2 * worst;
+            if (is_fresh || memory->is_known) *z = next, left = rest, worst = now;
+        } else {
+            if (is_fresh) return false;
+            memory->is_known = false;
+        }
+        is_fresh = false;
     }
     return false;
 }
 
 bool lw_march(lw_layer_kind kind, const lw_layer_place *from, const lw_outer *outer,
-              double reynolds, lw_layer_place *place)
+              double reynolds, lw_layer_place *place, lw_march_memory *memory)
 {
     const step s = {kind, from, lw_closure_of(kind, from, reynolds), outer, reynolds};
     // the guess has its own speed, which fixes the mass; where the outer flow hardly answers,
@@ -165,7 +206,7 @@ bool lw_march(lw_layer_kind kind, const lw_layer_place *from, const lw_outer *ou
     for (int i = 0; i < 2; i++) {
         unknown z = guesses[i];
         if (!(z.at[1] > 0.0) || !(outer->speed + outer->pull * z.at[1] > 1e-3)) continue;
-        if (!solve(&s, &z)) continue;
+        if (!solve(&s, &z, memory)) continue;
         *place = place_of(&s, &z);
         return true;
     }

@@ -163,22 +163,23 @@ static lw_layer_place gone_on(const lw_layer_place *from, const lw_layer_place *
     return p;
 }
 
-static bool is_marched(lw_sweep *s, lw_layer_kind kind, const lw_layer_place *from,
+static bool is_marched(lw_sweep *s, lw_layer_kind kind, int node, const lw_layer_place *from,
                        const lw_outer *outer, lw_layer_place *p)
 {
-    if (lw_march(kind, from, outer, s->at->reynolds, p)) return true;
+    lw_march_memory *memory = &s->memory[node];
+    if (lw_march(kind, from, outer, s->at->reynolds, p, memory)) return true;
     lw_layer_place other = *from;  // from the place before instead
     other.speed = p->speed;
     if (kind == LW_LAMINAR) other.delta = 2.4 * other.theta;
-    if (!lw_march(kind, from, outer, s->at->reynolds, &other)) return false;
+    if (!lw_march(kind, from, outer, s->at->reynolds, &other, memory)) return false;
     *p = other;
     return true;
 }
 
-static void march_or_go_on(lw_sweep *s, lw_layer_kind kind, const lw_layer_place *from,
+static void march_or_go_on(lw_sweep *s, lw_layer_kind kind, int node, const lw_layer_place *from,
                            const lw_outer *outer, lw_layer_place *p)
 {
-    if (is_marched(s, kind, from, outer, p)) return;
+    if (is_marched(s, kind, node, from, outer, p)) return;
     lw_layer_place other = *p;
     other.x = outer->x;
     *p = gone_on(from, &other);
@@ -251,7 +252,7 @@ static void pass(lw_sweep *s, side *d, int node, const lw_layer_place *from, lw_
     const lw_outer outer = outer_at(s, node, d->sign, fabs(l->s[node] - d->origin));
     lw_layer_place laminar = *p, turned = *from;
     double part = 0.0;
-    if (is_marched(s, LW_LAMINAR, from, &outer, &laminar) &&
+    if (is_marched(s, LW_LAMINAR, node, from, &outer, &laminar) &&
         laminar.delta < LAMINAR_H_MOST * laminar.theta) {
         part = laminar_part(s, d, from, &laminar);
         if (part > 1.0) {
@@ -265,7 +266,7 @@ static void pass(lw_sweep *s, side *d, int node, const lw_layer_place *from, lw_
     const lw_closure c = lw_closure_of(LW_TURBULENT, &turned, reynolds);
     turned.stress = fmax(lw_stress_at_transition(c.H) * c.c_eq, 1e-3);
     if (p->stress <= 0.0) p->stress = turned.stress;
-    march_or_go_on(s, LW_TURBULENT, &turned, &outer, p);
+    march_or_go_on(s, LW_TURBULENT, node, &turned, &outer, p);
     const double x_1 = l->profile.x[node - (int)d->sign], x_2 = l->profile.x[node];
     s->transition[d->number] = x_1 + part * (x_2 - x_1);
 }
@@ -286,7 +287,7 @@ static void march_side(lw_sweep *s, side *d, int nose)
             pass(s, d, node, &before, &p);
         } else {
             const lw_outer outer = outer_at(s, node, d->sign, fabs(l->s[node] - d->origin));
-            march_or_go_on(s, LW_TURBULENT, &before, &outer, &p);
+            march_or_go_on(s, LW_TURBULENT, node, &before, &outer, &p);
         }
         keep(s, node, d->sign, &p);
         const bool is_apart = lw_closure_of(LW_TURBULENT, &p, s->at->reynolds).c_f < 0.0;
@@ -315,7 +316,7 @@ static void march_wake(lw_sweep *s, double origin)
     for (int node = n + 1; node < l->all; node++) {
         const lw_outer outer = outer_at(s, node, 1.0, l->s[n - 1] - origin + l->s[node]);
         lw_layer_place p = last_answer(s, node, 1.0);
-        march_or_go_on(s, LW_WAKE, &before, &outer, &p);
+        march_or_go_on(s, LW_WAKE, node, &before, &outer, &p);
         keep(s, node, 1.0, &p);
         before = p;
     }

@@ -4,6 +4,7 @@
 #ifndef LW_SWEEP_H
 #define LW_SWEEP_H
 
+#include "foil/section/march.h"
 #include "lullwise/boundary_layer.h"
 
 // One solution in the making.
@@ -12,6 +13,7 @@ typedef struct lw_sweep {
     const lw_layer_conditions *at;
     double undisturbed[LW_FLOW_NODES];  // speed without layers, with its sign on the surface
     double transition[2], separation[2];
+    lw_march_memory memory[LW_FLOW_NODES];
     double taken;    // part of the change of mass that is taken
     double more[2];  // mass at the tail less that at the last station
     double change;
