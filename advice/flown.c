@@ -7,6 +7,7 @@
 
 #include "advice/margin_text.h"
 #include "advice/number_text.h"
+#include "advice/sections.h"
 #include "records/fault.h"
 
 #define SPEED(x) LW_SPEED_TEXT((x), 1, a->speed_unit)
@@ -15,7 +16,8 @@ void lw_flown_prepare(lw_flown *flown, const lw_inputs *inputs)
 {
     const lw_medium medium = lw_medium_of(&inputs->day);
     flown->inputs = inputs;
-    lw_craft_prepare(&flown->craft, &inputs->boat, &inputs->sailor.person, &medium);
+    lw_craft_prepare(&flown->craft, &inputs->boat, lw_sections_of(&inputs->boat),
+                     &inputs->sailor.person, &medium);
 }
 
 static lw_setup setup_of(const lw_flown *flown)

@@ -9,6 +9,8 @@
 
 #include <math.h>
 
+#include "advice/sections.h"
+
 #define WIND_STEP  (0.5 * LW_KN)
 #define MOVED_MOST (3.0 * LW_KN)  // first order is worth nothing beyond
 
@@ -148,7 +150,7 @@ void lw_shifted(const lw_shift_base *base, const lw_boat *boat, const lw_person 
 {
     const lw_outlook *from = base->outlook;
     *to = *from;
-    lw_craft_prepare(&to->craft, boat, person, &from->craft.medium);
+    lw_craft_prepare(&to->craft, boat, lw_sections_of(boat), person, &from->craft.medium);
     for (size_t pin = 0; pin < from->pin_count; pin++) {
         const lw_setup setup = setup_of(&to->craft, boat, pin);
         for (size_t c = 0; c < from->course_count; c++) {

@@ -5,6 +5,7 @@
 
 #include <string.h>
 
+#include "advice/sections.h"
 #include "command/print.h"
 
 // "A, B, C, D".
@@ -77,7 +78,8 @@ lw_craft lw_given_craft(const lw_inputs *inputs)
 {
     lw_craft craft;
     const lw_medium medium = lw_medium_of(&inputs->day);
-    lw_craft_prepare(&craft, &inputs->boat, &inputs->sailor.person, &medium);
+    lw_craft_prepare(&craft, &inputs->boat, lw_sections_of(&inputs->boat), &inputs->sailor.person,
+                     &medium);
     return craft;
 }
 

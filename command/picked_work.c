@@ -3,6 +3,7 @@
 
 #include <stdlib.h>
 
+#include "advice/sections.h"
 #include "command/picked.h"
 #include "command/print.h"
 #include "command/progress.h"
@@ -16,7 +17,8 @@ bool lw_picked_work_out(lw_picked *picked, const char *what)
     }
     const lw_inputs *inputs = &picked->inputs;
     lw_progress(what, 0, 1);
-    lw_outlook_prepare(picked->outlook, &inputs->boat, &inputs->sailor.person, &inputs->day);
+    lw_outlook_prepare(picked->outlook, &inputs->boat, lw_sections_of(&inputs->boat),
+                       &inputs->sailor.person, &inputs->day);
     lw_picked_rank(picked);
     lw_progress_over();
     return true;

@@ -3,6 +3,7 @@
 
 #include <stdlib.h>
 
+#include "advice/sections.h"
 #include "command/progress.h"
 #include "command/sensitivity.h"
 
@@ -11,7 +12,8 @@ static void work_out(lw_sensing *sensing, const lw_inputs *inputs, lw_outlook *o
 {
     lw_sensitivity *found = &sensing->found;
     lw_progress("every pin on every leg", 0, 1);
-    lw_outlook_prepare(outlook, &inputs->boat, &inputs->sailor.person, &inputs->day);
+    lw_outlook_prepare(outlook, &inputs->boat, lw_sections_of(&inputs->boat),
+                       &inputs->sailor.person, &inputs->day);
     lw_sensing_begin(sensing, inputs, outlook, scratch);
     for (size_t i = 0; i < found->count; i++) {
         lw_progress("what each measurement does", i, found->count);

@@ -59,8 +59,8 @@ static double greatest(const curves *c)
     return most;
 }
 
-void lw_boat_draw_drag(FILE *out, const lw_boat *boat, const lw_person *person,
-                       const lw_medium *medium)
+void lw_boat_draw_drag(FILE *out, const lw_boat *boat, const lw_sections *sections,
+                       const lw_person *person, const lw_medium *medium)
 {
     static lw_craft craft;
     static curves c;
@@ -69,7 +69,7 @@ void lw_boat_draw_drag(FILE *out, const lw_boat *boat, const lw_person *person,
         c.hull[i] = c.foil[i] = NAN;
     }
     const double mass = boat->hull.mass + person->mass + person->gear;
-    lw_craft_prepare(&craft, boat, person, medium);
+    lw_craft_prepare(&craft, boat, sections, person, medium);
     add_hull(&c, boat, mass, medium);
     add_foil(&c, &craft.main_foil, mass * LW_GRAVITY, medium->water_density);
 

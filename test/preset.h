@@ -35,13 +35,25 @@ static inline lw_medium preset_medium(void)
     return lw_medium_of(&day);
 }
 
+// Of the boat of the presets, whatever its pins.
+static inline const lw_sections *preset_sections(void)
+{
+    static lw_polar_room room;
+    static lw_sections sections;
+    static bool is_ready;
+    const lw_boat boat = preset_boat();
+    if (!is_ready) lw_sections_prepare(&sections, &boat, &room);
+    is_ready = true;
+    return &sections;
+}
+
 static inline lw_craft preset_craft(void)
 {
     const lw_boat boat = preset_boat();
     const lw_person person = preset_person();
     const lw_medium medium = preset_medium();
     lw_craft craft;
-    lw_craft_prepare(&craft, &boat, &person, &medium);
+    lw_craft_prepare(&craft, &boat, preset_sections(), &person, &medium);
     return craft;
 }
 

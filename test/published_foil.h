@@ -76,7 +76,7 @@ static double flap_lift(const double *a) { return lw_flap_of(a[0]).lift; }
 static double flap_moment(const double *a) { return lw_flap_of(a[0]).moment; }
 static double flap_effect(const double *a)  // part of theory found, at a flap angle
 {
-    return FIRST(lw_foil_flap_effect(lw_all(a[0] * LW_DEG)));
+    return lw_flap_effect(a[0] * LW_DEG);
 }
 static double flap_share_real(const double *a)  // chord part, flap angle
 {
@@ -183,9 +183,11 @@ static lw_foil_load wing(double aspect, double tau, double delta, double alpha)
                                  .chord = 1.0,
                                  .slope = even(slope),
                                  .induced = even((1.0 + delta) / (LW_PI * aspect)),
-                                 .greatest_lift = 1e3,
-                                 .ideal_lift = alpha * slope,
-                                 .thickness = 0.12};
+                                 .span_share = 1.0,
+                                 .polar = {.half = 0.5,  // no flap, no stall, no drag
+                                           .stall_share = 1.0,
+                                           .lift_step = 1.0,
+                                           .bent = {{.value = {.greatest = 1e3, .least = 1e3}}}}};
     const lw_foil_flow flow = {.forward = lw_all(1.0),
                                .upward = lw_all(0.0),
                                .incidence = lw_all(alpha),

@@ -155,7 +155,7 @@ static void print_choice(void)
     day.wind.lull = 9.0 * LW_KN, day.wind.mean = 12.0 * LW_KN, day.wind.puff = 15.0 * LW_KN;
     day.leg_count = 1;
     day.legs[0] = (lw_leg){0.0, 800.0};
-    lw_outlook_prepare(&outlook, &boat, &person, &day);
+    lw_outlook_prepare(&outlook, &boat, preset_sections(), &person, &day);
 
     uint64_t hash = hash_start();
     for (size_t pin = 0; pin < boat.pin_count; pin++) {

@@ -290,11 +290,13 @@ TEST_FUNCTION(a_foil_carries_its_load_at_every_speed_from_take_off_on)
     json_decref(json);
 }
 
-// Speed goes as the root of the load where the greatest lift does not change.
-TEST_FUNCTION(four_times_the_load_takes_twice_the_speed)
+// Speed goes as the root of the load over the greatest lift, which grows by some per cent while the
+// Reynolds number doubles.
+TEST_FUNCTION(four_times_the_load_takes_a_little_less_than_twice_the_speed)
 {
     json_t *one = json_answer(BOAT "--load '400 N'"), *four = json_answer(BOAT "--load '1600 N'");
-    CHECK_RELATIVE(top_number(four, "takes_off_at"), 2.0 * top_number(one, "takes_off_at"), 1e-6);
+    const double ratio = top_number(four, "takes_off_at") / top_number(one, "takes_off_at");
+    CHECK(ratio < 2.0 && ratio > 1.9);
     json_decref(one);
     json_decref(four);
 }
@@ -350,9 +352,9 @@ TEST_FUNCTION(the_section_named_decides_the_pressures_only)
 
 TEST_FUNCTION(a_load_beyond_all_speeds_is_no_answer)
 {
-    CHECK(lullwise(
-              BOAT
-              "--load '20000 N' --depth '2 cm' --heel '45 deg' --set main_foil.span='40 cm'") == 1);
+    CHECK(lullwise(BOAT
+                   "--load '20000 N' --depth '2 cm' --heel '45 deg' --set main_foil.span='40 cm' "
+                   "--set main_foil.root_chord='62 mm'") == 1);
 }
 
 TEST_FUNCTION(wrong_questions_of_a_whole_foil_end_with_two)
@@ -401,7 +403,7 @@ int main(void)
         TEST(water_with_friction_gives_drag_and_less_lift),
         TEST(a_tripped_section_has_its_published_drag),
         TEST(a_foil_carries_its_load_at_every_speed_from_take_off_on),
-        TEST(four_times_the_load_takes_twice_the_speed),
+        TEST(four_times_the_load_takes_a_little_less_than_twice_the_speed),
         TEST(a_flap_down_takes_off_sooner_and_less_depth_carries_less),
         TEST(the_foils_drag_is_that_of_the_balance),
         TEST(the_section_named_decides_the_pressures_only),

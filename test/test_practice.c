@@ -39,7 +39,10 @@ static void prepare(lw_outlook *outlook, double mass, double lull, double mean, 
     then.wind.lull = lull * LW_KN;
     then.wind.mean = mean * LW_KN;
     then.wind.puff = puff * LW_KN;
-    lw_outlook_prepare(outlook, &boat, &person, &then);
+    static lw_polar_room room;
+    static lw_sections sections;
+    if (sections.main_foil.tried == 0.0) lw_sections_prepare(&sections, &boat, &room);
+    lw_outlook_prepare(outlook, &boat, &sections, &person, &then);
 }
 
 static void row(const char *fact, double trade, double model, double allowed, bool direction)

@@ -5,6 +5,7 @@
 
 #include "advice/caution.h"
 #include "advice/margin_text.h"
+#include "advice/sections.h"
 #include "web/page.h"
 #include "web/parcel.h"
 
@@ -15,7 +16,8 @@ LW_EXPORT(lw_web_begin) int lw_web_begin(int slot)
     if (!lw_web_slots[slot].is_settled || inputs->boat.pin_count == 0) return 0;
     if (!picked->outlook) picked->outlook = malloc(sizeof *picked->outlook);
     if (!picked->outlook) abort();
-    lw_outlook_begin(picked->outlook, &inputs->boat, &inputs->sailor.person, &inputs->day);
+    lw_outlook_begin(picked->outlook, &inputs->boat, lw_sections_of(&inputs->boat),
+                     &inputs->sailor.person, &inputs->day);
     return (int)lw_outlook_steps(picked->outlook);
 }
 

@@ -7,6 +7,7 @@
 
 #include <stdlib.h>
 
+#include "advice/sections.h"
 #include "web/page.h"
 #include "web/parcel.h"
 
@@ -23,7 +24,10 @@ LW_EXPORT(lw_web_pictures) void lw_web_pictures(int slot)
         if (!out) abort();
         if (i == 0) lw_boat_draw_side(out, &inputs->boat);
         if (i == 1) lw_boat_draw_foils(out, &inputs->boat);
-        if (i == 2) lw_boat_draw_drag(out, &inputs->boat, &inputs->sailor.person, &medium);
+        if (i == 2) {
+            lw_boat_draw_drag(out, &inputs->boat, lw_sections_of(&inputs->boat),
+                              &inputs->sailor.person, &medium);
+        }
         fclose(out);
         lw_parcel_text(keys[i], text);
         free(text);

@@ -5,6 +5,7 @@
 
 #include <math.h>
 
+#include "boat/foil_craft.h"
 #include "boat/foil_curves.h"
 #include "foil/friction.h"
 #include "hull/hull_craft.h"
@@ -15,81 +16,28 @@
 #include "lullwise/wind.h"
 #include "solve/curve.h"
 
-#define USUAL_SPEED 6.0  // [m/s] at which Reynolds numbers are taken where they matter little
-
-// Moment about the quarter chord over the zero-lift angle: a mean line with its top at 40 % of the
-// chord has -0.05312 at -2.0772 deg [glauert-1926].
-#define CAMBER_MOMENT (0.05312 / (2.0772 * LW_DEG))
-
 // Height that counts in the sail's aspect ratio / luff: the deck seals part of the gap [hazen-1980].
 #define EFFECTIVE_LUFF 1.1
 
-static double foil_area(const lw_foil *foil)
-{
-    return 0.5 * foil->span * (foil->root_chord + foil->tip_chord);
-}
-
 static double knot_speed(int i) { return lw_exp(LW_SPEED_FIRST + i * LW_SPEED_STEP); }
 
-// Drag coefficient of a section of this chord over ln V: turbulent from the nose, less the part of
-// a laminar run's saving that its finish keeps.
-static lw_curve profile_curve(double chord, double form, double laminar, double nu)
+// Drag coefficient of a strut over ln V: two plates with the form of its section, turbulent from
+// where they are no longer smooth, or from Re 5e5 on.
+//
+//     C_f = C_t(Re) - Re_t / Re (C_t(Re_t) - C_l(Re_t))            [schlichting]
+static lw_curve strut_curve(double chord, double form, double smooth, double nu)
 {
     lw_curve curve = {.first = LW_SPEED_FIRST, .step = LW_SPEED_STEP};
     for (int i = 0; i < LW_CURVE_KNOTS; i++) {
-        const double log_re = lw_log(knot_speed(i) * chord / nu);
-        const double rough = lw_friction_schlichting(lw_all(log_re))[0];
-        const double smooth = lw_friction_foil(lw_all(log_re))[0];
-        curve.value[i] = 2.0 * form * (rough + laminar * (smooth - rough));
+        const double reynolds = knot_speed(i) * chord / nu, turns = fmin(smooth * reynolds, 5e5);
+        const lw_lanes log_re = lw_all(lw_log(reynolds)), log_turns = lw_all(lw_log(turns));
+        const double saved =
+            (lw_friction_schlichting(log_turns) - lw_friction_blasius(log_turns))[0];
+        const double friction = lw_friction_schlichting(log_re)[0] - turns / reynolds * saved;
+        curve.value[i] = 2.0 * form * friction;
     }
     lw_curve_smooth(&curve);
     return curve;
-}
-
-// Drag of a deflected flap over sin^2 of its angle: 1.7 E^1.38 b_f/b [mccormick], from memory.
-static double flap_drag(const lw_foil *foil)
-{
-    return foil->flap_chord > 0.0 ? 1.7 * lw_pow(foil->flap_chord, 1.38) * foil->flap_span : 0.0;
-}
-
-// The strut that carries a foil meets it crosswise: the thicknesses' mean counts [hoerner-fdd].
-static lw_foil_craft foil_craft(const lw_foil *foil, const lw_strut *strut, double nu)
-{
-    const double S = foil_area(foil), c = S / foil->span, E = foil->flap_chord;
-    const double thickness =
-        0.5 * (foil->thickness * foil->root_chord + strut->thickness * strut->chord);
-    const lw_flap flap = lw_flap_of(E);
-    return (lw_foil_craft){
-        .span = foil->span,
-        .area = S,
-        .chord = c,
-        .zero_lift_angle = foil->zero_lift_angle,
-        .greatest_lift =
-            0.9 * foil->greatest_lift,  // the middle of the span stalls first  [judged]
-        .ideal_lift = foil->ideal_lift,
-        .profile = profile_curve(c, lw_section_form_foil(foil->thickness), foil->laminar, nu),
-        .flap_drag = flap_drag(foil),
-        .flap_moment = flap.moment * foil->flap_span,
-        .moment = CAMBER_MOMENT * foil->zero_lift_angle,
-        .junction_drag = lw_strut_junction_area(
-            thickness, thickness / (0.5 * (foil->root_chord + strut->chord))),
-        .thickness = foil->thickness,
-    };
-}
-
-// The foil's planform with the lift slope that sections were measured to have.
-static lw_wing wing_of(const lw_foil *foil, double nu)
-{
-    const double chord = foil_area(foil) / foil->span, half = 0.5 * foil->span;
-    const double a_0 = lw_section_slope_measured(USUAL_SPEED * chord / nu);
-    const lw_flap flap = lw_flap_of(foil->flap_chord);
-    lw_wing wing = {
-        .count = 2,
-        .station = {{.chord = foil->root_chord, .slope = a_0},
-                    {.y = half, .chord = foil->tip_chord, .slope = a_0}},
-        .flap = {.outer = half * foil->flap_span, .angle_share = flap.angle_share},
-    };
-    return wing;
 }
 
 static lw_strut_craft strut_craft(const lw_strut *strut, const lw_foil *foil, double nu)
@@ -99,7 +47,7 @@ static lw_strut_craft strut_craft(const lw_strut *strut, const lw_foil *foil, do
         .chord = strut->chord,
         .length = strut->length,
         .profile =
-            profile_curve(strut->chord, lw_section_form_strut(strut->thickness), foil->laminar, nu),
+            strut_curve(strut->chord, lw_section_form_strut(strut->thickness), foil->smooth, nu),
         .spray_drag = lw_strut_spray_area(t),
         .foil_span = foil->span};
 }
@@ -181,15 +129,17 @@ static void wind_heights(lw_craft *craft, const lw_boat *boat, const lw_medium *
     craft->wind_at_body = lw_wind_at(1.0, read, ride + boat->hull.windage_height);
 }
 
-void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_person *person,
-                      const lw_medium *medium)
+void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_sections *sections,
+                      const lw_person *person, const lw_medium *medium)
 {
     const double nu = medium->water_viscosity, up = boat->main_strut.length;
     const double x = boat->main_strut.x;
     const lw_hull *hull = &boat->hull;
     *craft = (lw_craft){
-        .main_foil = foil_craft(&boat->main_foil, &boat->main_strut, nu),
-        .rudder_foil = foil_craft(&boat->rudder_foil, &boat->rudder_strut, nu),
+        .main_foil =
+            lw_foil_craft_of(&boat->main_foil, &boat->main_strut, &sections->main_foil, nu),
+        .rudder_foil =
+            lw_foil_craft_of(&boat->rudder_foil, &boat->rudder_strut, &sections->rudder_foil, nu),
         .main_strut = strut_craft(&boat->main_strut, &boat->main_foil, nu),
         .rudder_strut = strut_craft(&boat->rudder_strut, &boat->rudder_foil, nu),
         .linkage = linkage_craft(&boat->linkage),
@@ -220,7 +170,8 @@ void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_person *per
         .medium = *medium,
     };
     lw_hull_prepare(&craft->hull, hull, x, nu);
-    const lw_wing main = wing_of(&boat->main_foil, nu), rudder = wing_of(&boat->rudder_foil, nu);
+    const lw_wing main = lw_foil_wing(&boat->main_foil, &sections->main_foil);
+    const lw_wing rudder = lw_foil_wing(&boat->rudder_foil, &sections->rudder_foil);
     lw_foil_curves(&craft->main_foil, &main, &rudder,
                    (lw_wing_point){.x = craft->rudder_x, .z = craft->rudder_z});
     lw_foil_curves(&craft->rudder_foil, &rudder, NULL, (lw_wing_point){0});

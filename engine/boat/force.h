@@ -115,6 +115,7 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
     loads->main = lw_foil_force(&craft->main_foil, rho,
                                 (lw_foil_flow){.forward = u.x,
                                                .upward = u.z,
+                                               .log_speed = loads->log_speed,
                                                .at_speed = at_speed,
                                                .incidence = pose->incidence,
                                                .flap = loads->linkage.flap,
@@ -132,6 +133,7 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
     loads->rudder = lw_foil_force(&craft->rudder_foil, rho,
                                   (lw_foil_flow){.forward = u_r.x,
                                                  .upward = u_r.z,
+                                                 .log_speed = loads->log_speed,
                                                  .at_speed = at_speed,
                                                  .incidence = pose->rudder_incidence - wash,
                                                  .flap = zero,
@@ -300,6 +302,7 @@ LW_INLINE lw_loads lw_pose_loads(const lw_craft *craft, const lw_pose *pose)
     const lw_attitude at = lw_pose_attitude(pose);
     const lw_lanes V = pose->speed;
     const lw_lanes log_speed = lw_lanes_log(V);
+    loads.log_speed = log_speed;
     const lw_knot at_speed = lw_speed_knot(log_speed);
     lw_vector track = {.z = lw_all(0.0)};
     lw_lanes_sincos(pose->leeway, &track.y, &track.x);

@@ -69,6 +69,7 @@ typedef struct lw_loads {
     lw_sail_set set;
     lw_vector air;                            // [N] sail and windage, in the boat
     lw_vector water;                          // [N] foils, struts and hull, buoyancy left out
+    lw_lanes log_speed;                       // ln V
     lw_vector through;                        // velocity through the water, in the boat [m/s]
     lw_lanes apparent_x, apparent_y;          // wind at the sail, in the boat [m/s]
     lw_lanes main_depth, rudder_depth;        // of the foils' middles [m]

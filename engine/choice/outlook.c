@@ -38,15 +38,15 @@ static lw_setup setup_of(const lw_craft *craft, const lw_pin *pin)
     return setup;
 }
 
-void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_person *person,
-                      const lw_day *day)
+void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
+                      const lw_person *person, const lw_day *day)
 {
     const lw_medium medium = lw_medium_of(day);
     const lw_wind *wind = &day->wind;
     *outlook = (lw_outlook){.gusts = {wind->lull, wind->mean, wind->puff, wind->period},
                             .cost = day->cost,
                             .pin_count = boat->pin_count};
-    lw_craft_prepare(&outlook->craft, boat, person, &medium);
+    lw_craft_prepare(&outlook->craft, boat, sections, person, &medium);
     take_legs(outlook, day);
 }
 
@@ -66,10 +66,10 @@ void lw_outlook_step(lw_outlook *outlook, const lw_boat *boat, size_t step)
     outlook->reach_launch[pin] = lw_range_launch(&outlook->craft, &setup, range, BEAR_AWAY);
 }
 
-void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_person *person,
-                        const lw_day *day)
+void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
+                        const lw_person *person, const lw_day *day)
 {
-    lw_outlook_begin(outlook, boat, person, day);
+    lw_outlook_begin(outlook, boat, sections, person, day);
     const size_t steps = lw_outlook_steps(outlook);
     for (size_t step = 0; step < steps; step++) lw_outlook_step(outlook, boat, step);
 }

@@ -42,12 +42,9 @@ static double stall_left(lw_foil_load load, int i)
     return share > 1e-6 ? angle / share - angle : LW_PI / 2.0;
 }
 
-static double pressure_left(const lw_craft *craft, const lw_foil_craft *foil, double C_L,
-                            double depth, double speed)
+static double pressure_left(const lw_foil_craft *foil, double sigma, double C_L, double flap)
 {
-    const lw_medium *m = &craft->medium;
-    const double sigma = lw_cavitation_number(m, depth, speed);
-    return sigma + lw_section_least_pressure(foil->thickness, foil->ideal_lift, C_L);
+    return sigma + lw_foil_least_pressure(foil, lw_all(C_L), lw_all(flap))[0];
 }
 
 static lw_strut_air air_of(const lw_strut_craft *strut, double depth, double speed, double angle)
@@ -84,8 +81,11 @@ lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *p, const lw_loads
         .rudder_tip = tip_depth(&craft->rudder_foil, rudder_depth, l->rudder_tip_rise[i], trough),
         .clearance = p->ride_height[i] + ends,
         .pressure = fmin(
-            pressure_left(craft, &craft->main_foil, l->main.coefficient[i], main_depth, V),
-            pressure_left(craft, &craft->rudder_foil, l->rudder.coefficient[i], rudder_depth, V)),
+            pressure_left(&craft->main_foil, lw_cavitation_number(&craft->medium, main_depth, V),
+                          l->main.coefficient[i], flap),
+            pressure_left(&craft->rudder_foil,
+                          lw_cavitation_number(&craft->medium, rudder_depth, V),
+                          l->rudder.coefficient[i], 0.0)),
         .main_stall = stall_left(l->main, i),
         .rudder_stall = stall_left(l->rudder, i),
         .ventilation = air->limit.forms - air->angle,

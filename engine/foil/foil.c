@@ -15,6 +15,7 @@ lw_foil_forces lw_foil_at(const lw_foil_craft *foil, double density, lw_foil_pla
     const lw_foil_flow flow = {
         .forward = lw_all(place.speed),
         .upward = lw_all(0.0),
+        .log_speed = lw_all(lw_log(place.speed)),
         .at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, lw_all(lw_log(place.speed))),
         .incidence = lw_all(place.incidence),
         .flap = lw_all(place.flap),
@@ -58,8 +59,13 @@ double lw_foil_incidence(const lw_foil_craft *foil, double density, lw_foil_plac
 double lw_foil_least_speed(const lw_foil_craft *foil, double density, lw_foil_place place,
                            double load)
 {
-    place.speed = 1.0;
-    place.incidence = incidence_of(foil, density, place, INFINITY);
-    const double lift = lw_foil_at(foil, density, place).lift;
-    return lift > 0.0 ? sqrt(load / lift) : 0.0;
+    // the stall's lift coefficient hardly changes with speed
+    place.speed = 5.0;
+    for (int turn = 0; turn < 12; turn++) {
+        place.incidence = incidence_of(foil, density, place, INFINITY);
+        const double lift = lw_foil_at(foil, density, place).lift;
+        if (!(lift > 0.0)) return 0.0;
+        place.speed *= sqrt(load / lift);
+    }
+    return place.speed;
 }

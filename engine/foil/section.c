@@ -17,6 +17,12 @@ lw_flap lw_flap_of(double chord_part)
                      .moment = -sin_phi * (1.0 - E)};  // 1 - cos phi = 2 (1 - E)
 }
 
+double lw_flap_effect(double angle)
+{
+    const double x = angle / (41.0 * LW_DEG);
+    return 0.86 / (1.0 + x * x);
+}
+
 double lw_section_slope_perfect(double thickness) { return 2.0 * LW_PI * (1.0 + 0.77 * thickness); }
 
 double lw_section_slope_measured(double reynolds)

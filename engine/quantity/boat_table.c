@@ -100,6 +100,10 @@ static const lw_table pin_table = {
     "The holes that fix the main foil's incidence: your own label, and the angle measured with "
     "that pin in. From the most lift to the least."};
 
+#define SECTION_DOC                                                                               \
+    "a designation such as NACA 2412, 23012 or 63-412. As measured: four digits with the foil's " \
+    "thickness and zero-lift angle."
+
 #define PLAIN(member, of)                                           \
     {                                                               \
         .table = &(of), .kind = LW_SECTION_PLAIN, .required = true, \
@@ -125,6 +129,10 @@ static const lw_section sections[] = {
 static const lw_text texts[] = {
     {.key = "name", .offset = offsetof(lw_boat, name), .preset = "Unnamed boat",
      .doc = "What you call this boat, in this state."},
+    {.key = "main_section", .offset = offsetof(lw_boat, main_section),
+     .preset = LW_SECTION_AS_MEASURED, .doc = "Section of the main foil: " SECTION_DOC},
+    {.key = "rudder_section", .offset = offsetof(lw_boat, rudder_section),
+     .preset = LW_SECTION_AS_MEASURED, .doc = "Section of the rudder foil: " SECTION_DOC},
 };
 // clang-format on
 

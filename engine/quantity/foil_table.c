@@ -16,15 +16,10 @@
     "Angle of the chord line to the flow at which the section lifts nothing, flap in line. Find " \
     "the camber: a straight edge from nose to trailing edge, the gap under it less half the "     \
     "thickness; each 1 % of the chord is worth -1.15 deg. [glauert-1926]"
-#define IDEAL_DOC                                                                            \
-    "Lift coefficient at which the section drags least. Each 1 % of camber is worth 0.126. " \
-    "[glauert-1926]"
-#define GREATEST_DOC                                                                          \
-    "Greatest lift coefficient of the section, flap in line, at the speed of take-off. From " \
-    "the section's published data; a thin section has less. [judged]"
-#define LAMINAR_DOC                                                                             \
-    "How much of the friction that a laminar nose saves is had, on foil and strut. Run a nail " \
-    "over the front third: glass-smooth 50, fair paint 20, nicks, weed or tape steps 0. [judged]"
+#define SMOOTH_DOC                                                                               \
+    "How far back from the nose foil and strut are smooth, / chord: to the first nick, scratch " \
+    "across, tape step or weed, where the layer turns turbulent. Run a nail from the nose. "     \
+    "[judged] preset"
 #define STRUT_X_DOC                                                                    \
     "Quarter of the foil's chord behind its nose, forward of the transom; behind it: " \
     "negative. Tape and plumb line, hull level, middle pin in."
@@ -53,17 +48,9 @@ static const lw_quantity main_rows[] = {
      .unit = LW_UNIT_DEG,  .min = -7.0, .max = 0.5,  .preset = -2.5, .error = 0.5,
      .usual_min = -4.5,    .usual_max = -0.5, .decimals = 1,  .doc = ZERO_LIFT_DOC},
 
-    {LW_MEMBER(lw_foil, ideal_lift),      .symbol = "c_li",
-     .unit = LW_UNIT_NONE, .min = 0.0,  .max = 0.8,  .preset = 0.3, .error = 0.05,
-     .usual_min = 0.05,    .usual_max = 0.55, .decimals = 2,  .doc = IDEAL_DOC},
-
-    {LW_MEMBER(lw_foil, greatest_lift),   .symbol = "c_lmax",
-     .unit = LW_UNIT_NONE, .min = 0.7,  .max = 2.2,  .preset = 1.4, .error = 0.1,
-     .usual_min = 1.0,     .usual_max = 1.7,  .decimals = 2,  .doc = GREATEST_DOC},
-
-    {LW_MEMBER(lw_foil, laminar),         .symbol = "-",
-     .unit = LW_UNIT_PERCENT, .min = 0.0, .max = 100.0, .preset = 20.0, .error = 10.0,
-     .usual_min = 0.0,     .usual_max = 60.0, .decimals = 0,  .doc = LAMINAR_DOC},
+    {LW_MEMBER(lw_foil, smooth),          .symbol = "x_t/c",
+     .unit = LW_UNIT_PERCENT, .min = 1.0, .max = 100.0, .preset = 20.0, .error = 10.0,
+     .usual_min = 1.0,     .usual_max = 60.0, .decimals = 0,  .doc = SMOOTH_DOC},
 
     {LW_MEMBER(lw_foil, flap_chord),      .symbol = "E",
      .unit = LW_UNIT_NONE, .min = 0.0,  .max = 0.5,  .preset = 0.3, .error = 0.01,
@@ -98,17 +85,9 @@ static const lw_quantity rudder_rows[] = {
      .unit = LW_UNIT_DEG,  .min = -7.0, .max = 0.5,  .preset = -1.5, .error = 0.5,
      .usual_min = -4.5,    .usual_max = 0.5,  .decimals = 1,  .doc = ZERO_LIFT_DOC},
 
-    {LW_MEMBER(lw_foil, ideal_lift),      .symbol = "c_li",
-     .unit = LW_UNIT_NONE, .min = 0.0,  .max = 0.8,  .preset = 0.2, .error = 0.05,
-     .usual_min = 0.0,     .usual_max = 0.55, .decimals = 2,  .doc = IDEAL_DOC},
-
-    {LW_MEMBER(lw_foil, greatest_lift),   .symbol = "c_lmax",
-     .unit = LW_UNIT_NONE, .min = 0.7,  .max = 2.2,  .preset = 1.3, .error = 0.1,
-     .usual_min = 0.9,     .usual_max = 1.7,  .decimals = 2,  .doc = GREATEST_DOC},
-
-    {LW_MEMBER(lw_foil, laminar),         .symbol = "-",
-     .unit = LW_UNIT_PERCENT, .min = 0.0, .max = 100.0, .preset = 20.0, .error = 10.0,
-     .usual_min = 0.0,     .usual_max = 60.0, .decimals = 0,  .doc = LAMINAR_DOC},
+    {LW_MEMBER(lw_foil, smooth),          .symbol = "x_t/c",
+     .unit = LW_UNIT_PERCENT, .min = 1.0, .max = 100.0, .preset = 20.0, .error = 10.0,
+     .usual_min = 1.0,     .usual_max = 60.0, .decimals = 0,  .doc = SMOOTH_DOC},
 
     {LW_MEMBER(lw_foil, flap_chord),      .symbol = "E",
      .unit = LW_UNIT_NONE, .min = 0.0,  .max = 0.0,  .preset = 0.0, .error = 0.0,

@@ -11,8 +11,8 @@
 #include "lullwise/base.h"
 #include "lullwise/elementary.h"
 
-#define SWEEPS_MOST  100
-#define CHANGE_LEAST 2e-4
+static const lw_layer_effort usual_effort = {100, 2e-4, true};
+
 #define CHANGE_SWING 0.1  // up to here a swing of the last stations, not a failure
 
 lw_layer_conditions lw_layer_free(double reynolds, double alpha)
@@ -37,7 +37,7 @@ static void mix(lw_mixing *mixing, lw_sweep *s, const lw_swept *from, double cha
 }
 
 // Sweeps at one set of conditions, from the last answer or from flat plates.
-static void settle(lw_sweep *s, lw_layer_load *load)
+static void settle(lw_sweep *s, const lw_layer_effort *effort, lw_layer_load *load)
 {
     lw_mixing mixing = {.count = 0};
     lw_layer *l = s->layer;
@@ -50,7 +50,7 @@ static void settle(lw_sweep *s, lw_layer_load *load)
     lw_sweep_join_tail(s);
     load->outcome = LW_LAYER_NO_ANSWER;
     int swept = 0;
-    for (; swept < SWEEPS_MOST && load->outcome != LW_LAYER_SETTLED; swept++) {
+    for (; swept < effort->sweeps && load->outcome != LW_LAYER_SETTLED; swept++) {
         if (!is_cold || swept > 5) lw_sweep_draw_out(s);
         // what has not settled may swing to and fro
         s->taken = is_cold && swept < 5 ? 0.5 : swept < 30 ? 1.0 : swept < 60 ? 0.6 : 0.3;
@@ -63,7 +63,7 @@ static void settle(lw_sweep *s, lw_layer_load *load)
         load->change = s->change;
         if (swept >= (is_cold ? 7 : 1)) mix(&mixing, s, &from, change_before);
         const bool is_late = swept > (is_cold ? 9 : 2);
-        if (is_late && s->change < CHANGE_LEAST && s->unsolved == 0)
+        if (is_late && s->change < effort->change && s->unsolved == 0)
             load->outcome = LW_LAYER_SETTLED;
     }
     load->sweeps += swept;
@@ -108,20 +108,26 @@ static bool is_within(const lw_layer_conditions *at)
 
 lw_layer_load lw_layer_load_of(lw_layer *layer, const lw_layer_conditions *conditions)
 {
+    return lw_layer_load_with(layer, conditions, &usual_effort);
+}
+
+lw_layer_load lw_layer_load_with(lw_layer *layer, const lw_layer_conditions *conditions,
+                                 const lw_layer_effort *effort)
+{
     lw_layer_load load = {.change = 50.0, .outcome = LW_LAYER_OUTSIDE};
     if (!is_within(conditions)) return load;
     lw_sweep s = {.layer = layer, .at = conditions};
     const bool was_warm = layer->has_answer;
-    settle(&s, &load);
-    if (load.outcome != LW_LAYER_SETTLED && was_warm) settle(&s, &load);
+    settle(&s, effort, &load);
+    if (load.outcome != LW_LAYER_SETTLED && was_warm && effort->again) settle(&s, effort, &load);
     // by way of smaller angles
     lw_layer_conditions eased = *conditions;
-    const bool is_lost = load.outcome == LW_LAYER_NO_ANSWER;
+    const bool is_lost = load.outcome == LW_LAYER_NO_ANSWER && effort->again;
     const int parts = 2 + (int)(fabs(conditions->alpha) / (2.0 * LW_DEG));
     for (int part = 1; part <= parts && is_lost; part++) {
         eased.alpha = conditions->alpha * part / parts;
         s.at = &eased;
-        settle(&s, &load);
+        settle(&s, effort, &load);
     }
     s.at = conditions;
     fill(&s, &load);

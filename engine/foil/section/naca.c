@@ -206,25 +206,20 @@ double lw_thickness_four_digit(double t, double x)
     return 5.0 * t * (0.2969 * sqrt(x) + x * (-0.1260 + x * (-0.3516 + x * (0.2843 - x * 0.1036))));
 }
 
-lw_profile_status lw_outline_naca(const char *designation, lw_outline *outline)
+static lw_profile_status outline_of(const named *n, lw_outline *outline)
 {
-    named n = {0};
-    outline->count = 0;
-    const lw_profile_status status = named_of(designation, &n);
-    if (status != LW_PROFILE_OK) return status;
-
     double x[STEPS + 1], half[STEPS + 1];
-    if (n.family == '6') {
-        if (!lw_thickness_six(n.six, n.t, STEPS, x, half)) return LW_PROFILE_UNKNOWN;
+    if (n->family == '6') {
+        if (!lw_thickness_six(n->six, n->t, STEPS, x, half)) return LW_PROFILE_UNKNOWN;
     } else {
         for (int i = 0; i <= STEPS; i++) {
             x[i] = 0.5 * (1.0 - lw_cos(LW_PI * i / STEPS));
-            half[i] = lw_thickness_four_digit(n.t, x[i]);
+            half[i] = lw_thickness_four_digit(n->t, x[i]);
         }
     }
     half[0] = half[STEPS] = 0.0;
     for (int i = 0; i <= STEPS; i++) {
-        const line_point line = mean_line_at(&n, x[i]);
+        const line_point line = mean_line_at(n, x[i]);
         const double per = 1.0 / sqrt(1.0 + line.slope * line.slope);
         const double dx = half[i] * line.slope * per, dy = half[i] * per;
         outline->x[STEPS + i] = x[i] - dx;
@@ -236,4 +231,22 @@ lw_profile_status lw_outline_naca(const char *designation, lw_outline *outline)
     outline->was_reversed = outline->was_open = outline->was_scaled = false;
     lw_outline_smooth(outline);
     return LW_PROFILE_OK;
+}
+
+lw_profile_status lw_outline_naca(const char *designation, lw_outline *outline)
+{
+    named n = {0};
+    outline->count = 0;
+    const lw_profile_status status = named_of(designation, &n);
+    return status == LW_PROFILE_OK ? outline_of(&n, outline) : status;
+}
+
+lw_profile_status lw_outline_four_digit(double camber, double place, double thickness,
+                                        lw_outline *outline)
+{
+    outline->count = 0;
+    const named n = {.family = '4', .m = camber, .p = place, .t = thickness};
+    const bool is_within = fabs(camber) <= 0.095 && place >= 0.1 && place <= 0.9 &&
+                           thickness >= 0.01 && thickness <= 0.4;
+    return is_within ? outline_of(&n, outline) : LW_PROFILE_UNKNOWN;
 }

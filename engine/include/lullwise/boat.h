@@ -33,11 +33,9 @@ typedef struct lw_foil {
     double tip_chord;        // c_t      [m]
     double thickness;        // t/c      [-]
     double zero_lift_angle;  // alpha_0  [rad]  of the section, flap in line
-    double ideal_lift;       // c_li     [-]    lift coefficient of least section drag
-    double greatest_lift;    // c_lmax   [-]    section, flap in line
-    double laminar;     // -        [-]    part of the laminar run's saving in friction that is had
-    double flap_chord;  // E        [-]    flap chord / foil chord; 0: no flap
-    double flap_span;   // b_f/b    [-]    part of the span that has the flap
+    double smooth;           // -        [-]    smooth from the nose on, / chord
+    double flap_chord;       // E        [-]    flap chord / foil chord; 0: no flap
+    double flap_span;        // b_f/b    [-]    part of the span that has the flap
 } lw_foil;
 
 typedef struct lw_strut {
@@ -93,8 +91,12 @@ typedef struct lw_pin {
     char label[LW_LABEL_LENGTH];  // the owner's own
 } lw_pin;
 
+#define LW_SECTION_AS_MEASURED "as measured"
+
 typedef struct lw_boat {
     char name[LW_NAME_LENGTH];
+    char main_section[LW_NAME_LENGTH];    // designation of the main foil's section, "NACA 63-412",
+    char rudder_section[LW_NAME_LENGTH];  // and of the rudder foil's; or as measured
     lw_hull hull;
     lw_foil main_foil;
     lw_foil rudder_foil;

@@ -69,6 +69,16 @@ lw_profile_status lw_layer_of(const lw_profile *profile, lw_profile_room *room, 
 //              free transition; lift 2 to 5 % high: doc/section.md.
 lw_layer_load lw_layer_load_of(lw_layer *layer, const lw_layer_conditions *conditions);
 
+// How long to look: for rows of many angles less than usual will do.
+typedef struct lw_layer_effort {
+    int sweeps;     // most of them from one start; usually 100
+    double change;  // of speeds at which they have settled; usually 2e-4
+    bool again;     // where that fails, from a fresh start and by way of smaller angles
+} lw_layer_effort;
+
+lw_layer_load lw_layer_load_with(lw_layer *layer, const lw_layer_conditions *conditions,
+                                 const lw_layer_effort *effort);
+
 // Suction -C_p that a nose bears before the flow leaves it all at once.
 //
 //     13 + 3.2 lg(Re / 6e6), 14 at most       a limit to the suction peak: [valarezo-chin-1994]

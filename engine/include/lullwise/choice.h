@@ -93,13 +93,13 @@ typedef struct lw_outlook {
 
 // The day must be settled (day.h). At most LW_COURSES_MOST different headings count as courses;
 // further legs take the nearest. About 2 MB: keep it off the stack.
-void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_person *person,
-                        const lw_day *day);
+void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
+                        const lw_person *person, const lw_day *day);
 
 // The same in steps, for a caller that shows progress or stops: begin, then each step from 0 once,
 // in any order (one pin on one course). The boat must be the one it began with.
-void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_person *person,
-                      const lw_day *day);
+void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
+                      const lw_person *person, const lw_day *day);
 size_t lw_outlook_steps(const lw_outlook *outlook);
 void lw_outlook_step(lw_outlook *outlook, const lw_boat *boat, size_t step);
 

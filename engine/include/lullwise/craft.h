@@ -10,6 +10,7 @@
 #include "lullwise/boat.h"
 #include "lullwise/curve.h"
 #include "lullwise/medium.h"
+#include "lullwise/polar.h"
 
 // Knots of the curves over ln V, V in m/s: 0.3 to 27 m/s.
 #define LW_SPEED_FIRST (-1.2)
@@ -34,16 +35,13 @@ typedef struct lw_foil_craft {
     lw_curve slope;            // a over depth [m]: d C_L / d alpha [1/rad]
     lw_curve induced;          // k over depth [m]: C_Di / C_L^2
     lw_curve downwash;         // over depth [m]: downwash at the foil behind / C_L
-    double zero_lift_angle;    // [rad]
-    double greatest_lift;      // C_Lmax of the whole foil, flap in line
-    double ideal_lift;         // C_Li
-    lw_curve profile;          // section drag over ln V: 2 C_f form
-    double flap_lift;          // angle of the whole foil worth a unit of flap angle, thin aerofoil
-    double flap_drag;          // factor of sin^2 of the flap angle
-    double flap_moment;        // d c_m / d flap, about the quarter chord
-    double moment;             // c_m0 about the quarter chord
-    double junction_drag;      // area [m^2]
-    double thickness;          // t/c
+    lw_polar polar;            // of the section
+    lw_curve profile;          // section drag over ln V: c_d at y = 0, flap in line
+    double log_re;             // ln Re at 1 m/s
+    double zero_lift_angle;    // [rad] as measured
+    double span_share;         // C_L of the whole foil / c_l of its most loaded part
+    double flap_lift;      // angle of the whole foil / angle of the section that a flap is worth
+    double junction_drag;  // area [m^2]
 } lw_foil_craft;
 
 typedef struct lw_strut_craft {
@@ -143,8 +141,24 @@ typedef struct lw_craft {
     lw_medium medium;
 } lw_craft;
 
+// The sections of a boat's foils as smooth functions: what takes longest to prepare, and stays the
+// same while only other things change.
+typedef struct lw_sections {
+    lw_polar main_foil, rudder_foil;
+} lw_sections;
+
+// 0.2 s. A designation that is none counts as measured (boat.h finds it a fault).
+void lw_sections_prepare(lw_sections *sections, const lw_boat *boat, lw_polar_room *room);
+
+// Those of `was` made those of another boat: what is alike stays.
+void lw_sections_renew(lw_sections *sections, const lw_boat *was, const lw_boat *boat,
+                       lw_polar_room *room);
+
+// Whether both boats have the same sections, so that those of one serve the other.
+bool lw_sections_are_alike(const lw_boat *a, const lw_boat *b);
+
 // Works the craft out from what was measured. Some 30 ms; allocates nothing.
-void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_person *person,
-                      const lw_medium *medium);
+void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_sections *sections,
+                      const lw_person *person, const lw_medium *medium);
 
 #endif

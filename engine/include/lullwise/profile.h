@@ -60,6 +60,10 @@ typedef struct lw_outline {
 // of the 12 % section, stretched for others: within 2e-4 chords of the tables from 6 to 15 %.
 lw_profile_status lw_outline_naca(const char *designation, lw_outline *outline);
 
+// Four digits that are none: camber m (down is negative), its place p and thickness t, in chords.
+lw_profile_status lw_outline_four_digit(double camber, double place, double thickness,
+                                        lw_outline *outline);
+
 // Coordinates as section files have them: once around from the tail either way, or both sides from
 // the nose. Repeated points are dropped. On a fault nothing of the outline means anything.
 lw_profile_status lw_outline_of_points(const double *x, const double *y, int count,

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "lullwise/boat.h"
+#include "lullwise/profile.h"
 
 #define FRESH_WATER   1000.0  // [kg/m^3]
 #define LIGHTEST_CREW 40.0    // [kg] with gear  [judged]
@@ -51,19 +52,26 @@ static const char *of_hull(const lw_boat *boat, const char **why)
     return first_false(claims, sizeof claims / sizeof claims[0], why);
 }
 
+static bool is_section(const char *designation)
+{
+    lw_outline outline;
+    return strcmp(designation, LW_SECTION_AS_MEASURED) == 0 ||
+           lw_outline_naca(designation, &outline) == LW_PROFILE_OK;
+}
+
 static const char *of_foils(const lw_boat *boat, const char **why)
 {
     const lw_foil *foil = &boat->main_foil, *rudder = &boat->rudder_foil;
     const claim claims[] = {
         {foil->tip_chord <= foil->root_chord, "main_foil", "the tip chord is above the root chord"},
-        {foil->ideal_lift < foil->greatest_lift, "main_foil",
-         "the ideal lift is above the greatest lift"},
+        {is_section(boat->main_section), "main_section",
+         "no section has this designation: give one such as NACA 2412 or 63-412, or as measured"},
         {foil->flap_chord > 0.0 && foil->flap_span > 0.0, "main_foil",
          "the main foil has no flap for the wand to work: flap_chord and flap_span"},
         {rudder->tip_chord <= rudder->root_chord, "rudder_foil",
          "the tip chord is above the root chord"},
-        {rudder->ideal_lift < rudder->greatest_lift, "rudder_foil",
-         "the ideal lift is above the greatest lift"},
+        {is_section(boat->rudder_section), "rudder_section",
+         "no section has this designation: give one such as NACA 2412 or 63-412, or as measured"},
         {boat->main_strut.x < boat->hull.length, "main_strut", "the strut stands ahead of the bow"},
         {boat->rudder_strut.x < boat->main_strut.x, "rudder_strut",
          "the rudder stands ahead of the main strut"},

@@ -1,0 +1,13 @@
+// sections.h - the sections of a boat's foils, worked out when they are first asked for.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_ADVICE_SECTIONS_H
+#define LW_ADVICE_SECTIONS_H
+
+#include "lullwise/craft.h"
+
+// Those of the first boat asked for and of the last are kept, and serve for any boat that has the
+// same; where one foil differs the other is kept. They stand until the next call.
+const lw_sections *lw_sections_of(const lw_boat *boat);
+
+#endif

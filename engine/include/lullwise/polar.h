@@ -1,0 +1,90 @@
+// polar.h - a foil section in water with friction, as smooth functions that forces can read fast.
+// SPDX-License-Identifier: MIT
+//
+// Worked out once by panels and boundary layer (profile.h, boundary_layer.h), over lift, flap angle
+// and Reynolds number; read in lanes by engine/foil/polar_read.h. How: doc/section.md.
+
+#ifndef LW_POLAR_H
+#define LW_POLAR_H
+
+#include "lullwise/boundary_layer.h"
+
+#define LW_POLAR_FLAPS    5      // knots over the flap angle
+#define LW_POLAR_LIFTS    17     // knots over lift
+#define LW_POLAR_SPEEDS   5      // knots over ln Re, each twice the one before
+#define LW_POLAR_REYNOLDS 4.5e5  // at which all is worked out
+#define LW_POLAR_FASTER   1e6    // at which it is again with the flap in line, to see what changes
+#define LW_POLAR_SLOWEST  1.5e5  // of the knots over ln Re
+
+// What a polar is worked out from.
+typedef struct lw_polar_shape {
+    const char *designation;  // NULL: four digits of this thickness and zero-lift angle
+    double thickness;         // t/c     [-]
+    double zero_lift_angle;   // alpha_0 [rad]
+    double flap_chord;        // E       [-]   0: no flap
+    double flap_up;           //         [rad] flap's ends, trailing edge up negative
+    double flap_down;         //         [rad]
+    double smooth;            // x/c     [-]   the layer is turbulent from here at the latest
+} lw_polar_shape;
+
+// A value over lift and flap with its slopes, each in knots.
+typedef struct lw_polar_knot {
+    double value, by_lift, by_flap, by_both;
+} lw_polar_knot;
+
+// A value over lift, with its slope in knots.
+typedef struct lw_polar_pair {
+    double value, slope;
+} lw_polar_pair;
+
+// What a flap angle does.
+typedef struct lw_polar_bent {
+    double worth;     // angle that the flap is worth [rad]
+    double greatest;  // most lift upwards,
+    double least;     // and downwards, as a positive number
+    double moment;    // c_m at y = 0
+} lw_polar_bent;
+
+typedef struct lw_polar_flap_knot {
+    lw_polar_bent value, slope;
+} lw_polar_flap_knot;
+
+// All doubles. Lift is counted as y = c_l - ideal_lift - ideal_per_flap delta, how far it lies from
+// that at which the flow meets the nose smoothly.
+typedef struct lw_polar {
+    double slope;                      // a_0 [1/rad]
+    double zero_lift_angle;            // [rad] as computed; a boat's own is measured
+    double corner_2, half;             // of the bend of lift, polar_read.h
+    double stall_share;                // bend's argument at the stall
+    double slope_growth, most_growth;  // d ln a_0, d ln most per r, polar_read.h
+    double ideal_lift, ideal_per_flap;
+    double flap_first, flap_step;  // [rad]; step 0: no flap, the first knot serves
+    double lift_first, lift_step;
+    double moment_slope;  // d c_m / d y
+    lw_polar_flap_knot bent[LW_POLAR_FLAPS];
+    lw_polar_knot drag[LW_POLAR_FLAPS][LW_POLAR_LIFTS];     // c_d / c_d at y = 0, flap in line
+    lw_polar_knot suction[LW_POLAR_FLAPS][LW_POLAR_LIFTS];  // -C_p at its lowest
+    lw_polar_pair drag_in_line[LW_POLAR_LIFTS], suction_in_line[LW_POLAR_LIFTS];
+    lw_polar_pair growth[LW_POLAR_LIFTS];  // d ln drag per r
+    double log_re_first, log_re_step;      // of the next
+    double drag_log[LW_POLAR_SPEEDS];      // ln c_d at y = 0, flap in line, over ln Re
+    double tried, filled;  // conditions asked of the boundary layer, and those without an answer
+} lw_polar;
+
+// Room to work in: 0.8 MB, the caller's.
+typedef struct lw_polar_room {
+    lw_outline outline;
+    lw_profile profile;
+    lw_profile_room solving;
+    lw_layer layer;
+} lw_polar_room;
+
+// Some 60 to 90 layers: 0.1 s. False when the designation or the shape is none: the polar is then
+// that of four digits as measured. Where layers have no answer neighbours stand in, and where none
+// of a row has, a polar by rule (section.h).
+bool lw_polar_prepare(lw_polar *polar, const lw_polar_shape *shape, lw_polar_room *room);
+
+// Drag coefficient at y = 0 with the flap in line; beyond the knots it follows the turbulent plate.
+double lw_polar_least_drag(const lw_polar *polar, double reynolds);
+
+#endif

@@ -1,0 +1,142 @@
+// test_polar.c - claims about polars: what is read between the knots against the layer itself.
+// SPDX-License-Identifier: MIT
+
+#include <stdio.h>
+
+#include "foil/polar_read.h"
+#include "foil/polar_row.h"
+#include "lullwise/base.h"
+#include "test/check.h"
+
+static lw_polar_room room;
+
+// The main foil of the demo boat, and one with a designation.
+static const lw_polar_shape shapes[] = {
+    {NULL, 0.12, -2.0 * LW_DEG, 0.3, -10.0 * LW_DEG, 9.0 * LW_DEG, 0.05},
+    {"NACA 63-412", 0.12, -3.0 * LW_DEG, 0.3, -10.0 * LW_DEG, 9.0 * LW_DEG, 0.2},
+    {NULL, 0.11, -1.0 * LW_DEG, 0.0, 0.0, 0.0, 0.2},
+};
+#define SHAPES (sizeof shapes / sizeof shapes[0])
+
+static lw_polar polars[SHAPES];
+
+typedef struct read {
+    double lift, drag, moment, suction;
+} read;
+
+static read read_at(const lw_polar *polar, double alpha, double flap, double reynolds, double lift)
+{
+    const lw_lanes r = lw_polar_speed(lw_all(log(reynolds)));
+    const lw_polar_flap at = lw_polar_flap_at(polar, lw_all(flap));
+    const lw_lanes angle = lw_all(alpha - polar->zero_lift_angle) + at.worth;
+    const lw_lanes most = lw_polar_most(polar, &at, angle, r);
+    const lw_lanes slope = polar->slope * (1.0 + polar->slope_growth * r);
+    const lw_lanes y = lw_polar_beyond(polar, &at, lw_all(lift));
+    return (read){(most * lw_polar_bend(polar, slope * angle / most))[0],
+                  lw_polar_least_drag(polar, reynolds) * lw_polar_drag(polar, &at, y, r)[0],
+                  lw_polar_moment(polar, &at, y)[0], lw_polar_suction(polar, &at, y)[0]};
+}
+
+static bool layer_at(const lw_polar_shape *shape, double alpha, double flap, double reynolds,
+                     lw_layer_load *load)
+{
+    if (!lw_row_lay(shape, flap, &room)) return false;
+    const lw_layer_conditions at = {reynolds, alpha, 4.0, {shape->smooth, shape->smooth}};
+    *load = lw_layer_load_of(&room.layer, &at);
+    return load->outcome == LW_LAYER_SETTLED;
+}
+
+typedef struct off {
+    double lift, drag, moment, suction;
+} off;
+
+// Largest differences over angles at which the nose meets the flow within -5 to 7 degrees.
+static off largest_off(const lw_polar_shape *shape, const lw_polar *polar)
+{
+    off most = {0};
+    random_stream stream = {21};
+    for (int run = 0; run < 30; run++) {
+        const double flap = shape->flap_chord > 0.0 ? random_between(&stream, -0.16, 0.16) : 0.0;
+        const double reynolds = exp(random_between(&stream, log(2.5e5), log(1.2e6)));
+        const double alpha = lw_row_middle_alpha(shape->flap_chord) * flap +
+                             random_between(&stream, -5.0, 7.0) * LW_DEG;
+        lw_layer_load load;
+        if (!layer_at(shape, alpha, flap, reynolds, &load)) continue;
+        const read r = read_at(polar, alpha, flap, reynolds, load.lift);
+        most.lift = fmax(most.lift, fabs(r.lift - load.lift));
+        most.drag = fmax(most.drag, fabs(r.drag / load.drag - 1.0));
+        most.moment = fmax(most.moment, fabs(r.moment - load.moment));
+        most.suction = fmax(most.suction, fabs(r.suction + load.least_pressure));
+    }
+    return most;
+}
+
+TEST_FUNCTION(what_is_read_between_the_knots_is_near_the_layer)
+{
+    for (size_t i = 0; i < SHAPES; i++) {
+        const off most = largest_off(&shapes[i], &polars[i]);
+        printf("  polar %zu, largest error: lift %.3f, drag %.1f %%, moment %.4f, C_p %.2f\n", i,
+               most.lift, 100.0 * most.drag, most.moment, most.suction);
+        CHECK(most.lift < 0.06 && most.drag < 0.08 && most.moment < 0.02 && most.suction < 0.4);
+    }
+}
+
+TEST_FUNCTION(few_conditions_have_no_answer)
+{
+    for (size_t i = 0; i < SHAPES; i++) {
+        printf("  polar %zu: %.0f of %.0f layers filled\n", i, polars[i].filled, polars[i].tried);
+        CHECK(polars[i].filled <= 0.15 * polars[i].tried);
+    }
+}
+
+TEST_FUNCTION(a_flap_down_lifts_more_and_bears_more)
+{
+    for (size_t i = 0; i < 2; i++) {
+        const lw_polar_flap_knot *bent = polars[i].bent;
+        for (int f = 0; f + 1 < LW_POLAR_FLAPS; f++) {
+            CHECK(bent[f].value.worth < bent[f + 1].value.worth);
+            CHECK(bent[f].value.moment > bent[f + 1].value.moment);
+            CHECK(bent[f].value.least > bent[f + 1].value.least);
+        }
+        CHECK(bent[LW_POLAR_FLAPS / 2].value.worth == 0.0);
+    }
+}
+
+// Slopes to either side of a place agree: nothing jumps as a pose moves along.
+TEST_FUNCTION(drag_has_one_slope_at_the_knots)
+{
+    const lw_polar *p = &polars[0];
+    const double h = 1e-6;
+    for (int k = 1; k + 1 < LW_POLAR_LIFTS; k++) {
+        for (double flap = -0.2; flap < 0.2; flap += 0.05) {
+            const lw_polar_flap at = lw_polar_flap_at(p, lw_all(flap));
+            const double y = p->lift_first + k * p->lift_step;
+            double d[3];
+            for (int i = 0; i < 3; i++) {
+                d[i] = lw_polar_drag(p, &at, lw_all(y + (i - 1) * h), lw_all(0.3))[0];
+            }
+            CHECK_NEAR((d[2] - d[1]) / h, (d[1] - d[0]) / h, 1e-3);
+        }
+    }
+}
+
+TEST_FUNCTION(a_shape_that_is_none_counts_as_measured)
+{
+    static lw_polar polar;
+    const lw_polar_shape none = {"NACA 9", 0.11, -1.0 * LW_DEG, 0.0, 0.0, 0.0, 0.2};
+    CHECK(!lw_polar_prepare(&polar, &none, &room));
+    CHECK(polar.slope == polars[2].slope && polar.tried == polars[2].tried);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(what_is_read_between_the_knots_is_near_the_layer),
+        TEST(few_conditions_have_no_answer),
+        TEST(a_flap_down_lifts_more_and_bears_more),
+        TEST(drag_has_one_slope_at_the_knots),
+        TEST(a_shape_that_is_none_counts_as_measured),
+    };
+    for (size_t i = 0; i < SHAPES; i++) CHECK(lw_polar_prepare(&polars[i], &shapes[i], &room));
+    return RUN_TESTS(tests);
+}
