@@ -4,7 +4,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "advice/margin_text.h"
+#include "advice/compared.h"
 #include "command/cell.h"
 #include "command/picked.h"
 #include "command/print.h"
@@ -90,17 +90,15 @@ static void print_pins(const lw_picked *a, const lw_picked *b)
     }
 }
 
-static void print_end(const char *name, const lw_picked *picked)
+static void print_differences(const lw_picked *as_is, const lw_picked *changed)
 {
-    char text[400], course[LW_COURSE_NAME];
-    const lw_placing *first = &picked->now.places[0];
-    const size_t hardest = lw_picked_hardest(picked, first->pin);
-    const lw_range *range = &picked->outlook->ranges[first->pin][hardest];
-    lw_picked_course_name(picked, hardest, course);
-    if (!range->has_hold) return;
-    LW_FIT(text, "%s, pin %s ends by: %s, %s%s.", name, lw_picked_label(picked, first->pin),
-           lw_margin_end(range->ends_by), course, range->ends_in_puff ? ", as the puff hits" : "");
-    lw_print_wrapped(stdout, text, 0, 2);
+    char lines[LW_COMPARED_MOST][LW_REASON_LENGTH];
+    const size_t count = lw_compared(lw_side_of(as_is, NULL), lw_side_of(changed, NULL), lines);
+    fputs("\nWhat the change does\n", stdout);
+    for (size_t i = 0; i < count; i++) {
+        fputs("  ", stdout);
+        lw_print_wrapped(stdout, lines[i], 2, 2);
+    }
 }
 
 static void print_change(const lw_options *options)
@@ -128,8 +126,5 @@ void lw_picked_print_against(const lw_picked *as_is, const lw_picked *changed,
     lw_picked_order(as_is, &as_is->now, one);
     lw_picked_order(changed, &changed->now, two);
     printf("Order as it is: %s\nOrder changed:  %s\n", one, two);
-    print_end("As it is", as_is);
-    print_end("Changed", changed);
-    if (!lw_picked_flies(&as_is->now)) fputs("As it is, nothing flies in these winds.\n", stdout);
-    if (!lw_picked_flies(&changed->now)) fputs("Changed, nothing flies in these winds.\n", stdout);
+    print_differences(as_is, changed);
 }

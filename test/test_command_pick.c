@@ -68,6 +68,20 @@ TEST_FUNCTION(against_puts_two_answers_side_by_side)
     CHECK(widest_line() <= 80);
 }
 
+TEST_FUNCTION(the_change_is_told_in_sentences_from_either_side)
+{
+    CHECK(lullwise("pick" DEMO "--against person.mass='64 kg'") == 0);
+    CHECK(answer_has("first either way") && answer_has("Round the course as long") &&
+          answer_has("What ends it is the same"));
+    CHECK(lullwise("pick" DEMO "--set person.mass='64 kg' --against person.mass='80 kg'") == 0);
+    CHECK(answer_has(" later.") && !answer_has(" sooner."));
+    CHECK(lullwise("pick" DEMO "--set person.mass='80 kg' --against person.mass='64 kg'") == 0);
+    CHECK(answer_has(" sooner.") && !answer_has(" later."));
+    CHECK(lullwise("pick" DEMO "--against wind.lull='4 kn' --against wind.mean='5 kn' --against "
+                   "wind.puff='6 kn'") == 0);
+    CHECK(answer_has("Changed, she does not fly in the day's winds."));
+}
+
 TEST_FUNCTION(a_wrong_aim_or_key_ends_with_two)
 {
     CHECK(lullwise("pick" DEMO "--aim rase") == 2 && answer_has("race"));
@@ -119,6 +133,7 @@ int main(void)
         TEST(when_nothing_flies_pick_ends_with_one_and_says_how_much_wind_it_takes),
         TEST(against_gives_what_set_would_have_given),
         TEST(against_puts_two_answers_side_by_side),
+        TEST(the_change_is_told_in_sentences_from_either_side),
         TEST(a_wrong_aim_or_key_ends_with_two),
         TEST(cold_water_is_cautioned_against_and_warm_water_is_not),
         TEST(check_tells_which_measurements_matter_most),
