@@ -52,6 +52,10 @@ size_t lw_web_part_size(void);
 void lw_web_take(int slot, int step);
 void lw_web_choice(int slot);
 
+// What differs between the rankings of both slots. The room has a pin's label for each slot with
+// a zero between them; empty: the first place. Parcel: as_is, changed (labels), differences.
+void lw_web_compare(size_t length);
+
 // Which measurement matters most, once the outlook is done: how many there are, then one at a time,
 // to first order or anew. Parcels.
 void lw_web_sense(int slot);

@@ -45,6 +45,7 @@ function thread(module, source) {
  * ask(question, ...words): a short question, answered in its turn.
  * choice(slot, set, onProgress), sensitivities(slot, set, onProgress): long work, its steps shared
  * among workers: { answer, stop }; the answer is null once it is stopped. onProgress(done, of).
+ * comparison(sets, labels, onProgress): two sets, and a pin's label for each ("": its first).
  */
 export async function openEngine(packed, source) {
   const module = await moduleFrom(packed);
@@ -93,6 +94,29 @@ export async function openEngine(packed, source) {
     return { ...whole, rows: [...anew.sort(heavier), ...rows.slice(whole.anew)] };
   }
 
+  // What was worked out for the last comparison serves the next: only one of two sets has changed.
+  let kept = new Map();
+  const bare = (set) => JSON.stringify({ ...set, speed: "" });
+
+  // Slot 0 as it is and slot 1 changed, side by side.
+  async function comparison(sets, labels, work) {
+    const tell = work.onProgress, missing = sets.filter((set) => !kept.has(bare(set))).length;
+    const found = new Map();
+    let before = 0;
+    for (const [slot, set] of sets.entries()) {
+      const key = bare(set);
+      if (found.has(key)) continue;
+      work.onProgress = (done, of) => tell?.(before + done / of, missing);
+      const isKept = kept.has(key), parts = kept.get(key) ?? await outlook(slot, set, work);
+      if (work.isStopped) return null;
+      found.set(key, parts);
+      kept.set(key, parts);
+      if (!isKept) before++;
+    }
+    kept = found;
+    return long[0]("compare", sets, sets.map((set) => found.get(bare(set))), labels);
+  }
+
   const stoppable = (begin) => (slot, set, onProgress) => {
     const work = { isStopped: false, onProgress };
     return {
@@ -101,5 +125,8 @@ export async function openEngine(packed, source) {
     };
   };
 
-  return { ask: short, choice: stoppable(choice), sensitivities: stoppable(sensitivities) };
+  return {
+    ask: short, choice: stoppable(choice), sensitivities: stoppable(sensitivities),
+    comparison: stoppable(comparison),
+  };
 }

@@ -58,7 +58,7 @@ export function foilView({ main_foil: foil, pins }) {
   return {
     element: make("figure", { class: "small" }, svg, make("figcaption", {}, "Main foil and flap, against the track")),
     update({ flight: f }, pin) {
-      const nose = f.pitch + pins[pin].incidence;
+      const nose = f.pitch + pins[pin].value;
       whole.setAttribute("transform", `rotate(${at(-nose / DEG, -0.25 * chord, 0)})`);
       flap.setAttribute("transform", `rotate(${at(-f.flap / DEG, hinge, 0)})`);
       flapText.textContent = `flap ${degrees(f.flap, 1)}`;

@@ -109,5 +109,11 @@ export async function engineIn(module) {
       putBytes(bytes);
       calls.lw_web_take(slot, step);
     },
+    /** Both slots side by side, each with the pin of a label; "": with its first. */
+    compare(labels) {
+      const bytes = utf8.encode(labels.join("\0"));
+      putBytes(bytes);
+      return ask("compare", bytes.length);
+    },
   };
 }

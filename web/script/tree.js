@@ -48,6 +48,12 @@ export function withText(tree, path, text) {
   return copy;
 }
 
+/** The text at a path; undefined where there is none. */
+export function textAt(tree, path) {
+  if (labelled.has(headOf(path))) return tree[headOf(path)]?.find(({ label }) => label === restOf(path))?.text;
+  return path.split(".").reduce((at, key) => at?.[key], tree);
+}
+
 /** The file: JSON is YAML, and every text stands in quotes. */
 export function fileOf(tree) {
   const pair = (key, text) => `${JSON.stringify(key)}: ${text}`;

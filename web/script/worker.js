@@ -48,6 +48,11 @@ const questions = {
     takeAll(slot, set, parts);
     return engine.ask("choice", slot);
   },
+  // Both slots' choices side by side; labels of the pins wanted, "" for the first.
+  compare(sets, parts, labels) {
+    const choices = [0, 1].map((slot) => questions["choice whole"](slot, sets[slot], parts[slot]));
+    return { choices, ...engine.compare(labels) };
+  },
   // What each measurement does, once the choice's parts are there.
   sense(slot, set, parts) {
     takeAll(slot, set, parts);

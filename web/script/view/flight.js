@@ -69,14 +69,13 @@ function marginBars(tables) {
 
 function pinField(onPick) {
   const name = freshId(), list = make("div", { class: "pins" });
-  let labels = "";
+  let shown = "";
   return {
     element: make("fieldset", {}, make("legend", {}, "Pin"), list),
-    update(tree, pin) {
-      const now = Object.keys(tree.pins ?? {});
-      if (labels !== now.join("\n")) {
-        labels = now.join("\n");
-        list.replaceChildren(...now.map((label, i) => make("label", { class: "choice" },
+    update(labels, pin) {
+      if (shown !== JSON.stringify(labels)) {
+        shown = JSON.stringify(labels);
+        list.replaceChildren(...labels.map((label, i) => make("label", { class: "choice" },
           make("input", { type: "radio", name, value: i, onchange: () => onPick(i) }), make("span", {}, label))));
       }
       list.querySelectorAll("input")[pin].checked = true;
@@ -106,8 +105,8 @@ function helm(page, onMove) {
       };
       for (const key of asked) sliders[key].update({ bounds: bounds[key], speedUnit: state.speedUnit });
     },
-    update(ask, tree) {
-      pins.update(tree, ask.pin);
+    update(ask, labels) {
+      pins.update(labels, ask.pin);
       for (const key of asked) if (ask[key] !== null) sliders[key].update({ si: ask[key], isFree: false });
     },
     /** What was chosen for the sailor. */
@@ -120,8 +119,10 @@ function helm(page, onMove) {
   };
 }
 
+const labelsOf = (state) => state.values.boat.pins.map((pin) => pin.label);
+
 function question(state) {
-  const labels = Object.keys(state.set.boat.pins ?? {}), pin = labels.indexOf(state.more.pin);
+  const labels = labelsOf(state), pin = labels.indexOf(state.more.pin);
   const ask = { pin: pin < 0 ? Math.floor(labels.length / 2) : pin };
   for (const key of asked) ask[key] = fromWords(state.more[key]);
   ask.wind ??= state.values.day.wind?.mean || 12 * KNOT;
@@ -137,7 +138,7 @@ export const flight = {
   title: "Flight",
   open(page, main) {
     const outcome = make("p", { class: "outcome" }), advice = make("p", { class: "advice" });
-    const pictures = make("div", { class: "pictures" }), freedom = make("p", { class: "note" });
+    const pictures = make("div", { class: "drawn" }), freedom = make("p", { class: "note" });
     const bars = marginBars(page.tables), rows = page.tables.results.flight.rows;
     const numbers = numberList(rows, toldKeys), forces = numberList(rows, forceKeys);
     const trust = make("ul", {}), steer = helm(page, move);
@@ -209,7 +210,7 @@ export const flight = {
       if (hasMoved) {
         hasMoved = false;
         page.store.say({
-          pin: Object.keys(page.store.state.set.boat.pins)[ask.pin],
+          pin: labelsOf(page.store.state)[ask.pin],
           ...Object.fromEntries(asked.map((key) => [key, toWords(key, ask[key])])),
         });
         page.say.status(last.sentence);
@@ -234,7 +235,7 @@ export const flight = {
         if (drawn !== JSON.stringify(state.values.boat)) build(state.values.boat);
         drawn = JSON.stringify(state.values.boat);
         steer.bounds(state);
-        steer.update(ask, state.set.boat);
+        steer.update(ask, labelsOf(state));
         fly();
       },
       close() { isOpen = false; clearTimeout(rest); },

@@ -1,0 +1,92 @@
+// compare.test.mjs - the view Compare in Chromium: what differs, both answers, links, files, stopping.
+// SPDX-License-Identifier: MIT
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { after, before, test } from "node:test";
+import { openBrowser, openPage, sizes, until } from "./browser.mjs";
+import { lullwise } from "./desk.mjs";
+
+const address = new URL("../../build/page/lullwise.html", import.meta.url).href;
+const demo = new URL("../../demo/", import.meta.url);
+let browser;
+before(async () => { browser = await openBrowser(); });
+after(() => browser?.close());
+
+const best = (page) => page.locator(".best").innerText();
+const isCurrent = (page) => page.locator(".answers[aria-busy=false] .sides").first().waitFor({ timeout: 120_000 });
+
+async function openCompare(words, size) {
+  const opened = await openPage(browser, `${address}#compare${words}`, size);
+  await isCurrent(opened.page);
+  return opened;
+}
+
+for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, height: 640 } })) {
+  test(`on a ${name} screen a heavier sailor stands beside the present one, and nothing is wider than the screen`, async () => {
+    const { page, complaints, close } = await openCompare("?with.sailor.person.mass=84+kg", size);
+    assert.match(await best(page), /Launches at [\d.]+ kn, [\d.]+ kn later/);
+    assert.equal(await page.locator(".changes .change").count(), 1);
+    assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
+    assert.deepEqual(complaints, []);
+    await close();
+  });
+}
+
+test("the sentences are those of the command line", async () => {
+  const { page, close } = await openCompare("?with.sailor.person.mass=84+kg");
+  const files = { boat: "heron", sailor: "light", day: "breeze" };
+  const words = Object.entries(files).flatMap(([kind, name]) => [`--${kind}`, new URL(`${name}.yaml`, demo).pathname]);
+  const { stdout } = lullwise(["pick", ...words, "--against", "person.mass=84 kg"]);
+  const printed = stdout.split("What the change does")[1].replace(/\s+/g, " ");
+  for (const line of await page.locator(".best li").allInnerTexts()) assert.ok(printed.includes(line), `${line}\n${printed}`);
+  await close();
+});
+
+test("a line changed in a field is in the address, and taken back nothing differs", async () => {
+  const { page, close } = await openCompare("");
+  assert.match(await best(page), /first either way.*as long/s);
+  await page.getByRole("button", { name: "Longer wand" }).click();
+  await until(() => /with\.boat\.linkage\.wand_length=1\.2\+m/.test(page.url()), "the wand in the address");
+  await isCurrent(page);
+  const told = await best(page);
+  const { page: other, close: closeOther } = await openCompare(page.url().split("#compare")[1]);
+  assert.equal(await best(other), told);
+  await closeOther();
+  await page.getByRole("button", { name: /^Take back/ }).click();
+  await until(() => !/with\./.test(page.url()), "an address without changes");
+  await until(async () => /as long/.test(await best(page)), "the answer without changes");
+  await close();
+});
+
+test("two pins of one boat stand side by side", async () => {
+  const { page, close } = await openCompare("?pin-now=A&pin-then=D");
+  assert.match(await best(page), /Pin A as it is beside pin D changed/);
+  await page.getByLabel("Pin, changed").selectOption("C");
+  await until(async () => /beside pin C changed/.test(await best(page)), "the other pin");
+  await close();
+});
+
+test("another boat's file is compared with, and a faulty one is told and changes nothing", async () => {
+  const { page, close } = await openCompare("");
+  const heron = await readFile(new URL("heron.yaml", demo), "utf8");
+  const file = (buffer) => ({ name: "other.yaml", mimeType: "text/yaml", buffer: Buffer.from(buffer) });
+  await page.getByLabel("A file to compare with").setInputFiles(file(heron.replace("span: 96 cm", "span: 96 kg")));
+  await page.getByText(/other\.yaml:\d+ main_foil\.span/).waitFor();
+  assert.ok(!/with\./.test(page.url()));
+  await page.getByLabel("A file to compare with").setInputFiles(file(heron.replace("span: 96 cm", "span: 110 cm").replace("name: Grey Heron", "name: White Heron")));
+  await until(() => /with\.boat\.main_foil\.span=110\+cm/.test(page.url()), "the foil in the address");
+  await isCurrent(page);
+  assert.equal(await page.getByLabel("Another boat").evaluate((select) => select.selectedOptions[0].textContent), "White Heron (invented)");
+  await close();
+});
+
+test("long work can be stopped, and begun again", async () => {
+  const { page, close } = await openCompare("");
+  await page.getByRole("button", { name: "Heavier sailor" }).click();
+  await page.getByRole("button", { name: "Stop" }).click();
+  await page.getByRole("button", { name: "Work it out" }).click();
+  await isCurrent(page);
+  assert.match(await best(page), /later/);
+  await close();
+});
