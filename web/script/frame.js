@@ -57,7 +57,7 @@ export function buildFrame(page, views) {
   const faults = make("section", { class: "told", role: "alert" });
   const main = make("main", { id: "view", tabindex: "-1" });
   const say = {
-    status: (text) => { status.textContent = text; },
+    status: (text) => status.replaceChildren(make("span", {}, text)),
     faults: (...lines) => faults.replaceChildren(...(lines.length ? [
       ...lines, make("button", { type: "button", onclick: () => faults.replaceChildren() }, "Put away")] : [])),
   };

@@ -18,7 +18,7 @@ function partsOf(limits, low, high) {
   const { launches_at: launch, stays_up_at: stay, held_up_to: held } = limits;
   const marks = [["hull", low]];
   if (stay > 0) {
-    if (launch > stay) marks.push(["stays", stay]);
+    if (launch === 0 || launch > stay) marks.push(["stays", stay]);
     if (launch > 0) marks.push(["flies", Math.max(launch, stay)]);
     const end = Math.max(held, stay);
     while (marks.length > 1 && marks.at(-1)[1] >= end) marks.pop();
@@ -53,7 +53,8 @@ export function rangeChart(rows, gusts, speedUnit) {
   const said = rows.map((row) => `${row.label}: ` + partsOf(row.limits, low * unit, high * unit)
     .map(([state, from, to]) => `${(from / unit).toFixed(1)} to ${(to / unit).toFixed(1)} ${states.find(([key]) => key === state)[1]}`)
     .join(", ")).join(". ");
-  return make("figure", { class: "range" },
+  const wide = Math.min(Math.max(...rows.map((row) => row.label.length), 2) + 2, 12);
+  return make("figure", { class: "range", vars: { "--label": `${wide}ch` } },
     make("div", { role: "img", "aria-label": `Winds in ${speedUnit}, pin by pin. ${said}` },
       make("div", { class: "row marks" }, make("span", { class: "label" }), make("span", { class: "bar" },
         mark("L", gusts.lull), mark("M", gusts.mean), mark("P", gusts.puff))),

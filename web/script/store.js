@@ -64,6 +64,7 @@ export async function openStore(engine, start, invented, views) {
     return { ...next, values, doubts };
   }
 
+  // What was changed here is kept under its name; what a link brings is only looked at.
   function keep() {
     for (const kind of kinds) {
       const list = kept[kind], tree = state.set[kind];
@@ -71,7 +72,6 @@ export async function openStore(engine, start, invented, views) {
       if (at < 0) list.push(tree); else list[at] = tree;
     }
     remember(KEPT, kept);
-    remember(LAST, { view: state.view, speedUnit: state.speedUnit, more: state.more, set: state.set });
   }
 
   function show(next, how) {
@@ -79,7 +79,7 @@ export async function openStore(engine, start, invented, views) {
     state = next;
     if (how === "push" && address !== location.hash) history.pushState(null, "", address);
     else if (how) history.replaceState(null, "", address);
-    keep();
+    remember(LAST, { view: state.view, speedUnit: state.speedUnit, more: state.more, set: state.set });
     for (const listener of listeners) listener(state);
   }
 
@@ -89,7 +89,40 @@ export async function openStore(engine, start, invented, views) {
     past.push(state);
     future.length = 0;
     show(sound, how);
+    keep();
     return true;
+  }
+
+  // Changes one after the other: each begins with what the last has left.
+  let turn = Promise.resolve();
+  const inTurn = (begin) => (turn = turn.then(begin, begin));
+
+  async function put(kind, path, text) {
+    const { tree, is_sound, faults } = await trial(kind, path, text);
+    if (is_sound) {
+      drafts[kind] = {};
+      if (JSON.stringify(tree) !== JSON.stringify(state.set[kind])) {
+        await change({ ...state, set: { ...state.set, [kind]: tree } });
+      }
+    } else drafts[kind][path] = text;
+    return faults;
+  }
+
+  async function choose(kind, tree) {
+    const { is_sound, faults } = await readTree(kind, tree);
+    if (is_sound) {
+      drafts[kind] = {};
+      await change({ ...state, set: { ...state.set, [kind]: tree } });
+    }
+    return faults;
+  }
+
+  async function trial(kind, path, text) {
+    let tree = state.set[kind];
+    for (const [draft, written] of Object.entries({ ...drafts[kind], [path]: text })) {
+      tree = withText(tree, draft, written);
+    }
+    return { tree, ...(await readTree(kind, tree)) };
   }
 
   function step(from, to) {
@@ -125,8 +158,8 @@ export async function openStore(engine, start, invented, views) {
     get kept() { return kept; },
     get canUndo() { return past.length > 0; },
     get canRedo() { return future.length > 0; },
-    undo: () => step(past, future),
-    redo: () => step(future, past),
+    undo: () => inTurn(() => step(past, future)),
+    redo: () => inTurn(() => step(future, past)),
     onChange(listener) { listeners.add(listener); return () => listeners.delete(listener); },
 
     go: (view) => show({ ...state, view }, "push"),
@@ -139,28 +172,16 @@ export async function openStore(engine, start, invented, views) {
     drop: (kind, path) => { delete drafts[kind][path]; },
 
     /** What the engine says of a text at a path, without taking it. */
-    async trial(kind, path, text) {
-      let tree = state.set[kind];
-      for (const [draft, written] of Object.entries({ ...drafts[kind], [path]: text })) {
-        tree = withText(tree, draft, written);
-      }
-      return { tree, ...(await readTree(kind, tree)) };
-    },
+    trial,
     /** Takes a text; a faulty one is kept aside until the record is sound. Returns the faults. */
-    async put(kind, path, text) {
-      const { tree, is_sound, faults } = await this.trial(kind, path, text);
-      if (is_sound) {
-        drafts[kind] = {};
-        if (JSON.stringify(tree) !== JSON.stringify(state.set[kind])) {
-          await change({ ...state, set: { ...state.set, [kind]: tree } });
-        }
-      } else drafts[kind][path] = text;
-      return faults;
-    },
-    /** Another boat, sailor or day. */
-    choose(kind, tree) {
-      drafts[kind] = {};
-      return change({ ...state, set: { ...state.set, [kind]: tree } });
+    put: (kind, path, text) => inTurn(() => put(kind, path, text)),
+    /** Another boat, sailor or day as a whole, if it is sound. Returns the faults. */
+    choose: (kind, tree) => inTurn(() => choose(kind, tree)),
+    /** Forgets a kept record by name; the one in use stays in use. */
+    forget(kind, name) {
+      kept[kind] = kept[kind].filter((one) => one.name !== name);
+      remember(KEPT, kept);
+      show(state, "replace");
     },
   };
 }

@@ -2,70 +2,12 @@
 // SPDX-License-Identifier: MIT
 
 import { make, table } from "../dom.js";
-import { keptField, nameField, numberField, sentenceOf } from "../field.js";
-import { fixed, heading, signed, KNOT, words } from "../number.js";
+import { keptField, nameField, sentenceOf } from "../field.js";
+import { fixed, signed, KNOT, words } from "../number.js";
 import { picture } from "../picture.js";
+import { sectionForm } from "../section.js";
 
 const card = (title, ...inside) => make("section", { class: "card" }, make("h2", {}, title), inside);
-
-// The rows of a section that is one struct.
-function plainSection(page, kind, section) {
-  const { key, title, doc, rows } = section.table;
-  const fields = rows.map((row) => numberField(page, kind, `${key}.${row.key}`));
-  const count = make("span", { class: "count" });
-  return {
-    element: make("details", { class: "card section", id: `section-${key}` },
-      make("summary", {}, make("h2", {}, title), count),
-      doc && make("p", {}, doc), make("div", { class: "forms" }, fields.map((field) => field.element))),
-    update(state) {
-      for (const field of fields) field.update(state);
-      const doubts = state.doubts[kind].filter((doubt) => doubt.key.split(".")[0] === key).length;
-      count.textContent = doubts ? `${doubts} unusual` : "";
-    },
-  };
-}
-
-// Pins: labels of the owner's own, most lift first; one can be added or taken away.
-function labelledSection(page, kind, section) {
-  const { key, title, doc } = section.table;
-  const list = make("div", { class: "forms wide" });
-  const label = make("input", { type: "text", id: `new-${key}`, maxlength: "15" });
-  const value = make("input", { type: "text", id: `value-${key}`, inputmode: "decimal" });
-  const note = make("p", { class: "note", role: "alert" });
-  let shown = "", fields = [];
-
-  async function add(event) {
-    event.preventDefault();
-    const unit = section.table.rows[0].unit;
-    const text = /[a-z°]/i.test(value.value) ? value.value : `${value.value} ${unit}`;
-    const faults = await page.store.put(kind, `${key}.${label.value}`, text);
-    const wrong = faults.filter((fault) => !fault.is_doubt);
-    note.textContent = wrong.map(sentenceOf).join(". ");
-    if (wrong.length) page.store.drop(kind, `${key}.${label.value}`);
-    else label.value = value.value = "";
-  }
-
-  function lay(labels) {
-    shown = labels.join("\n");
-    fields = labels.map((one) => numberField(page, kind, `${key}.${one}`, { label: `Pin ${one}`, stepped: true }));
-    list.replaceChildren(...fields.map((field, i) => make("div", {}, field.element,
-      make("button", { type: "button", "aria-label": `Take pin ${labels[i]} away`, onclick: () => page.store.put(kind, `${key}.${labels[i]}`, null) }, "Take away"))));
-  }
-
-  return {
-    element: make("details", { class: "card section", id: `section-${key}` }, make("summary", {}, make("h2", {}, title)),
-      make("p", {}, doc), list,
-      make("form", { class: "add", onsubmit: add },
-        make("label", { for: label.id }, "A new pin's label"), label,
-        make("label", { for: value.id }, `Its ${words(section.table.rows[0].key)} in ${section.table.rows[0].unit}`), value,
-        make("button", {}, "Add"), note)),
-    update(state) {
-      const labels = state.values[kind][key].map((one) => one.label);
-      if (labels.join("\n") !== shown) lay(labels);
-      for (const field of fields) field.update(state);
-    },
-  };
-}
 
 function doubtList(page, state) {
   const doubts = ["boat", "sailor"].flatMap((kind) => state.doubts[kind]);
@@ -130,11 +72,10 @@ export const boat = {
   title: "Boat",
   open(page, main) {
     const parts = ["boat", "sailor"].flatMap((kind) => [
-      { element: make("h2", { class: "part" }, page.tables.records[kind].title), update() {} },
+      { element: make("h2", { class: "record" }, page.tables.records[kind].title), update() {} },
       keptField(page, kind, kind === "boat" ? "Which boat" : "Who sails"),
       nameField(page, kind),
-      ...page.tables.records[kind].sections.map((section) =>
-        (section.kind === "labelled" ? labelledSection : plainSection)(page, kind, section)),
+      ...page.tables.records[kind].sections.map((section) => sectionForm(page, kind, section)),
     ]);
     const sides = { side: "From the side", foils: "The foils", drag: "Hull and foil" };
     const pictures = make("div", { class: "pictures" });

@@ -2,52 +2,75 @@
 // SPDX-License-Identifier: MIT
 
 import { make, table } from "../dom.js";
-import { keptField, numberField, wordField } from "../field.js";
-import { told, signed, time, wind } from "../number.js";
+import { keptField, nameField, numberField, wordField } from "../field.js";
+import { KNOT, fixed, signed, time, wind } from "../number.js";
 import { rangeChart } from "../range_chart.js";
+import { sectionForm } from "../section.js";
+import { windForm } from "../wind_form.js";
 
 const PAUSE = 250; // [ms] after the last change, before the long work begins
 
-function form(page) {
-  const sure = (path, options) => numberField(page, "day", path, options);
-  const winds = ["lull", "mean", "puff"].map((key) => sure(`wind.${key}`, { stepped: true }));
-  const around = ["sea.fetch", "sea.height", "water.temperature", "air.temperature"].map((path) =>
-    sure(path, { label: path.startsWith("water") ? "Water" : path.startsWith("air") ? "Air" : undefined }));
+function form(page, gusts) {
+  const winds = windForm(page, gusts);
   const aims = wordField(page, "day", "aim", "Aim", page.tables.aims);
   const who = keptField(page, "sailor", "Who sails");
   const mass = numberField(page, "sailor", "person.mass", { stepped: true });
   const boat = keptField(page, "boat", "Boat");
   const day = keptField(page, "day", "Day");
-  const legs = make("div", { class: "legs" });
-  let legFields = [], legCount = -1;
+  const name = nameField(page, "day");
+  const inWindForm = ["lull", "mean", "puff"], elsewhere = ["forecast", "readings"];
+  const sections = page.tables.records.day.sections.filter((one) => !elsewhere.includes(one.table.key))
+    .map((section) => sectionForm(page, "day", section, inWindForm));
 
-  function lay(count) {
-    legCount = count;
-    legFields = [];
-    const rows = [];
-    for (let i = 0; i < count; i++) {
-      const pair = ["heading", "length"].map((key) => sure(`legs.${i}.${key}`));
-      legFields.push(...pair);
-      rows.push(make("fieldset", { class: "pair" }, make("legend", {}, `Leg ${i + 1}`), pair.map((field) => field.element)));
-    }
-    legs.replaceChildren(...rows);
-  }
+  // Turns in every wind of the gusts, on the course that they are told for.
+function turnsThrough(answer, unit) {
+  const speed = unit === "m/s" ? 1 : KNOT;
+  const from = Math.floor(answer.gusts.lull / KNOT), to = Math.ceil(answer.gusts.puff / KNOT);
+  const knots = Array.from({ length: to - from + 1 }, (_, i) => from + i);
+  const cell = (range, knot) => {
+    const at = range.winds.find((one) => Math.round(one.wind / KNOT) === knot);
+    if (!at) return "–";
+    return range.has_hold && at.wind <= range.limits.held_up_to ? signed(at.turns, 1) : `(${signed(at.turns, 1)})`;
+  };
+  return [
+    table(`Turns through the band, wind in ${unit}, ${answer.turns_course}`,
+      ["pin", ...knots.map((knot) => fixed((knot * KNOT) / speed, unit === "kn" ? 0 : 1))],
+      answer.places.map((place) => {
+        const range = place.ranges.find((one) => one.course === answer.turns_course);
+        return [place.label, ...knots.map((knot) => cell(range, knot))];
+      })),
+    make("p", { class: "note" }, "( ) more than is held; – does not fly"),
+  ];
+}
 
-  const section = (title, ...inside) => make("section", { class: "card" }, make("h2", {}, title), inside);
-  const fields = [...winds, ...around, aims, who, mass, boat, day];
-  const element = make("form", { class: "ask", onsubmit: (event) => event.preventDefault() },
-    section("Wind", make("div", { class: "winds" }, winds.map((field) => field.element))),
-    section("Who and what for", who.element, mass.element, aims.element),
-    make("details", { class: "card" }, make("summary", {}, make("h2", {}, "Sea, course, boat")),
-      make("div", { class: "pair" }, around.map((field) => field.element)), legs,
-      boat.element, day.element));
+const EVERY = "every leg";
+
+// The chart of one course, or of what holds on every leg.
+function chartCard(page, answer, state) {
+  const unit = state.speedUnit, courses = [EVERY, ...answer.places[0].ranges.map((range) => range.course)];
+  const course = courses.includes(state.more.course) ? state.more.course : EVERY;
+  const rows = [...answer.places].sort((a, b) => a.pin - b.pin).map((place) => ({
+    label: place.label,
+    limits: course === EVERY ? place.prospect : place.ranges.find((range) => range.course === course).limits,
+  }));
+  const id = "chart-course";
+  const select = make("select", { id, onchange: () => page.store.say({ course: select.value === EVERY ? null : select.value }) },
+    courses.map((one) => make("option", { selected: one === course }, one)));
+  return card("From what wind, up to what wind",
+    make("div", { class: "field aside" }, make("label", { for: id }, "On"), select),
+    rangeChart(rows, answer.gusts, unit));
+}
+
+const card = (title, ...inside) => make("section", { class: "card" }, make("h2", {}, title), inside);
+  const fields = [winds, aims, who, mass, boat, day, name, ...sections];
   return {
-    element,
-    update(state) {
-      const count = state.values.day.legs.length;
-      if (count !== legCount) lay(count);
-      for (const field of [...fields, ...legFields]) field.update(state);
-    },
+    first: make("div", { class: "ask" },
+      card("Wind", winds.element),
+      card("Who and what for", who.element, mass.element, aims.element)),
+    more: make("div", { class: "ask more" },
+      card("Boat and day", boat.element, day.element, name.element),
+      sections.map((section) => section.element)),
+    update(state) { for (const field of fields) field.update(state); },
   };
 }
 
@@ -78,19 +101,57 @@ function turns(answer) {
   ];
 }
 
+// Turns in every wind of the gusts, on the course that they are told for.
+function turnsThrough(answer, unit) {
+  const speed = unit === "m/s" ? 1 : KNOT;
+  const from = Math.floor(answer.gusts.lull / KNOT), to = Math.ceil(answer.gusts.puff / KNOT);
+  const knots = Array.from({ length: to - from + 1 }, (_, i) => from + i);
+  const cell = (range, knot) => {
+    const at = range.winds.find((one) => Math.round(one.wind / KNOT) === knot);
+    if (!at) return "–";
+    return range.has_hold && at.wind <= range.limits.held_up_to ? signed(at.turns, 1) : `(${signed(at.turns, 1)})`;
+  };
+  return [
+    table(`Turns through the band, wind in ${unit}, ${answer.turns_course}`,
+      ["pin", ...knots.map((knot) => fixed((knot * KNOT) / speed, unit === "kn" ? 0 : 1))],
+      answer.places.map((place) => {
+        const range = place.ranges.find((one) => one.course === answer.turns_course);
+        return [place.label, ...knots.map((knot) => cell(range, knot))];
+      })),
+    make("p", { class: "note" }, "( ) more than is held; – does not fly"),
+  ];
+}
+
+const EVERY = "every leg";
+
+// The chart of one course, or of what holds on every leg.
+function chartCard(page, answer, state) {
+  const unit = state.speedUnit, courses = [EVERY, ...answer.places[0].ranges.map((range) => range.course)];
+  const course = courses.includes(state.more.course) ? state.more.course : EVERY;
+  const rows = [...answer.places].sort((a, b) => a.pin - b.pin).map((place) => ({
+    label: place.label,
+    limits: course === EVERY ? place.prospect : place.ranges.find((range) => range.course === course).limits,
+  }));
+  const id = "chart-course";
+  const select = make("select", { id, onchange: () => page.store.say({ course: select.value === EVERY ? null : select.value }) },
+    courses.map((one) => make("option", { selected: one === course }, one)));
+  return card("From what wind, up to what wind",
+    make("div", { class: "field aside" }, make("label", { for: id }, "On"), select),
+    rangeChart(rows, answer.gusts, unit));
+}
+
 const card = (title, ...inside) => make("section", { class: "card" }, make("h2", {}, title), inside);
 
-function show(answer, state) {
+function show(page, answer, state) {
   const unit = state.speedUnit;
+  const step = `${Number(fixed(answer.wind_step / (unit === "m/s" ? 1 : KNOT), 1))} ${unit}`;
   const first = answer.places[0];
-  const rows = [...answer.places].sort((a, b) => a.pin - b.pin)
-    .map((place) => ({ label: place.label, limits: place.prospect }));
   const cautions = make("section", { class: "card care" }, make("h2", {}, "Take care"),
     make("ul", {}, answer.cautions.map((line) => make("li", {}, line))));
   if (!answer.flies) {
     return [
       make("section", { class: "card best" }, make("h2", {}, "Nothing flies"), make("p", {}, answer.no_flight)),
-      cautions, card("From what wind, up to what wind", rangeChart(rows, answer.gusts, unit)),
+      cautions, chartCard(page, answer, state),
       card("In numbers", numbers(answer, unit)),
     ];
   }
@@ -104,12 +165,12 @@ function show(answer, state) {
         ["rudder, mean wind", `${signed(first.prospect.turns_mean, 1)} turns`],
       ].map(([name, value]) => make("div", {}, make("dt", {}, name), make("dd", {}, value))))),
     cautions,
-    card("From what wind, up to what wind", rangeChart(rows, answer.gusts, unit)),
+    chartCard(page, answer, state),
     card("Why each stands where it stands", ranking(answer, unit)),
     card("If the wind is otherwise", make("dl", { class: "orders" },
-      make("dt", {}, `${wind(answer.wind_step, unit)} less`), make("dd", {}, answer.less),
-      make("dt", {}, `${wind(answer.wind_step, unit)} more`), make("dd", {}, answer.more))),
-    card("Rudder", turns(answer)),
+      make("dt", {}, `${step} less`), make("dd", {}, answer.less),
+      make("dt", {}, `${step} more`), make("dd", {}, answer.more))),
+    card("Rudder", turns(answer), turnsThrough(answer, unit)),
     answer.calmer.length > 0 && card("One pin calmer", make("ul", {}, answer.calmer.map((step) =>
       make("li", {}, make("b", {}, `${step.from} to ${step.to}`), ": ", step.sentence, ".")))),
     card("In numbers", numbers(answer, unit)),
@@ -120,13 +181,13 @@ export const today = {
   name: "today",
   title: "Today",
   open(page, main) {
-    const ask = form(page);
+    const ask = form(page, () => answer?.gusts ?? page.store.state.values.day.wind);
     const bar = make("progress", { max: "1", value: "0", "aria-label": "Working out the day" });
     const stop = make("button", { type: "button", onclick: () => halt() }, "Stop");
     const again = make("button", { type: "button", hidden: true, onclick: () => begin() }, "Work it out");
     const working = make("div", { class: "working" }, bar, stop, again);
     const answers = make("div", { class: "answers" });
-    main.append(make("div", { class: "today" }, ask.element, make("div", {}, working, answers)));
+    main.append(make("div", { class: "today" }, ask.first, make("div", { class: "told-all" }, working, answers), ask.more));
     let asked = "", work = null, waiting = 0, answer = null, answered = "";
 
     function mark(isBusy) {
@@ -157,7 +218,7 @@ export const today = {
         const got = await own.answer;
         if (own !== work || !got) return;
         answer = got, answered = mine, work = null;
-        answers.replaceChildren(...show(answer, page.store.state).filter(Boolean));
+        answers.replaceChildren(...show(page, answer, page.store.state).filter(Boolean));
         page.say.status(answer.flies ? `Pin ${answer.places[0].label} for this day` : "Nothing flies on this day");
       } catch (error) {
         if (own === work) work = null;
@@ -171,7 +232,7 @@ export const today = {
         ask.update(state);
         const now = JSON.stringify([state.set, state.speedUnit]);
         if (now === asked) {
-          if (answer && answered === asked) answers.replaceChildren(...show(answer, state).filter(Boolean));
+          if (answer && answered === asked) answers.replaceChildren(...show(page, answer, state).filter(Boolean));
           return;
         }
         const isFirst = asked === "";

@@ -1,0 +1,105 @@
+// section.js - a section of a record as a form: one struct, a labelled list, a list of structs.
+// SPDX-License-Identifier: MIT
+
+import { make } from "./dom.js";
+import { numberField, sentenceOf } from "./field.js";
+import { words } from "./number.js";
+
+// The rows of a section that is one struct.
+function plainSection(page, kind, section, leftOut = []) {
+  const { key, doc, rows } = section.table;
+  const title = leftOut.some((one) => rows.some((row) => row.key === one)) ? `More on the ${section.table.title.toLowerCase()}` : section.table.title;
+  const fields = rows.filter((row) => !leftOut.includes(row.key)).map((row) => numberField(page, kind, `${key}.${row.key}`));
+  const count = make("span", { class: "count" });
+  return {
+    element: make("details", { class: "card section", id: `section-${key}` },
+      make("summary", {}, make("h2", {}, title), count),
+      doc && make("p", {}, doc), make("div", { class: "forms" }, fields.map((field) => field.element))),
+    update(state) {
+      for (const field of fields) field.update(state);
+      const doubts = state.doubts[kind].filter((doubt) => doubt.key.split(".")[0] === key).length;
+      count.textContent = doubts ? `${doubts} unusual` : "";
+    },
+  };
+}
+
+// Legs: each with its rows; one can be added or taken away.
+function listSection(page, kind, section) {
+  const { key, title, doc, rows } = section.table;
+  const list = make("div");
+  let fields = [], laid = -1;
+
+  const entries = () => page.store.state.set[kind][key] ?? [];
+  const add = () => page.store.choose(kind, { ...page.store.state.set[kind],
+    [key]: [...entries(), entries().at(-1) ?? Object.fromEntries(rows.map((row) => [row.key, `${row.preset} ${row.unit}`.trim()]))] });
+
+  function lay(count) {
+    laid = count;
+    fields = [];
+    list.replaceChildren(...Array.from({ length: count }, (_, i) => {
+      const own = rows.map((row) => numberField(page, kind, `${key}.${i}.${row.key}`));
+      fields.push(...own);
+      return make("fieldset", { class: "forms" }, make("legend", {}, `${i + 1}`), own.map((field) => field.element),
+        make("button", { type: "button", "aria-label": `Take ${i + 1} of ${title} away`, onclick: () => page.store.put(kind, `${key}.${i}`, null) }, "Take away"));
+    }));
+  }
+
+  return {
+    element: make("details", { class: "card section", id: `section-${key}` }, make("summary", {}, make("h2", {}, title)),
+      doc && make("p", {}, doc), list, make("button", { type: "button", onclick: add }, "Add one more")),
+    update(state) {
+      const { length } = state.values[kind][key];
+      if (length !== laid) lay(length);
+      for (const field of fields) field.update(state);
+    },
+  };
+}
+
+// Pins: labels of the owner's own, most lift first; one can be added or taken away.
+function labelledSection(page, kind, section) {
+  const { key, title, doc } = section.table;
+  const list = make("div", { class: "forms wide" });
+  const label = make("input", { type: "text", id: `new-${key}`, maxlength: "15" });
+  const value = make("input", { type: "text", id: `value-${key}`, inputmode: "decimal" });
+  const note = make("p", { class: "note", role: "alert" });
+  let shown = "", fields = [];
+
+  async function add(event) {
+    event.preventDefault();
+    const unit = section.table.rows[0].unit;
+    const text = /[a-z°]/i.test(value.value) ? value.value : `${value.value} ${unit}`;
+    const faults = await page.store.put(kind, `${key}.${label.value}`, text);
+    const wrong = faults.filter((fault) => !fault.is_doubt);
+    note.textContent = wrong.map(sentenceOf).join(". ");
+    if (wrong.length) page.store.drop(kind, `${key}.${label.value}`);
+    else label.value = value.value = "";
+  }
+
+  function lay(labels) {
+    shown = labels.join("\n");
+    fields = labels.map((one) => numberField(page, kind, `${key}.${one}`, { label: `Pin ${one}`, stepped: true }));
+    list.replaceChildren(...fields.map((field, i) => make("div", {}, field.element,
+      make("button", { type: "button", "aria-label": `Take pin ${labels[i]} away`, onclick: () => page.store.put(kind, `${key}.${labels[i]}`, null) }, "Take away"))));
+  }
+
+  return {
+    element: make("details", { class: "card section", id: `section-${key}` }, make("summary", {}, make("h2", {}, title)),
+      make("p", {}, doc), list,
+      make("form", { class: "add", onsubmit: add },
+        make("label", { for: label.id }, "A new pin's label"), label,
+        make("label", { for: value.id }, `Its ${words(section.table.rows[0].key)} in ${section.table.rows[0].unit}`), value,
+        make("button", {}, "Add"), note)),
+    update(state) {
+      const labels = state.values[kind][key].map((one) => one.label);
+      if (labels.join("\n") !== shown) lay(labels);
+      for (const field of fields) field.update(state);
+    },
+  };
+}
+
+/** leftOut: keys of rows that stand elsewhere. */
+export function sectionForm(page, kind, section, leftOut) {
+  if (section.kind === "labelled") return labelledSection(page, kind, section);
+  if (section.kind === "list") return listSection(page, kind, section);
+  return plainSection(page, kind, section, leftOut);
+}
