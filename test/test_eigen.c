@@ -114,6 +114,27 @@ TEST_FUNCTION(eigenvalues_of_badly_scaled_matrices_are_those_of_lapack)
     CHECK_HOLDS(scaled_values_are_those_of_lapack, 2000, {0.0, 1.0}, {0.0, 0.999});
 }
 
+// Nine states that know nothing of the rest, and eleven that follow them with the same lag: eleven
+// values of -5.
+static bool lags_are_found(const double *x)
+{
+    enum { N = 20, FREE = 9 };
+    double matrix[N * N] = {0.0};
+    lw_complex got[N], want[N];
+    random_stream stream = {(uint64_t)(x[0] * 1e9)};
+    for (int i = 0; i < N; i++) {
+        for (int j = 0; j < FREE; j++) matrix[i * N + j] = random_between(&stream, -3.0, 3.0);
+        if (i >= FREE) matrix[i * N + i] = -5.0;
+    }
+    if (!lw_eigen_values(matrix, N, got) || !values_of_lapack(matrix, N, want)) return false;
+    return farthest(got, want, N) < 1e-7 && vectors_are_kept(matrix, N, got, 1e-6);
+}
+
+TEST_FUNCTION(many_equal_lags_do_not_end_the_search)
+{
+    CHECK_HOLDS(lags_are_found, 1000, {0.0, 1.0});
+}
+
 // The roots of a polynomial are the values of its companion: here 1, 2, ... 8.
 TEST_FUNCTION(a_companion_matrix_has_the_roots_of_its_polynomial)
 {
@@ -192,6 +213,17 @@ TEST_FUNCTION(zeros_triangles_and_repeated_values_are_told_exactly)
     CHECK(vectors_are_kept(triangle, 3, got, 1e-4));
 }
 
+// Three values of -5 and one vector for all of them.
+TEST_FUNCTION(values_that_share_a_vector_have_it)
+{
+    const double chain[9] = {-5.0, 1.0, 0.0, 0.0, -5.0, 1.0, 0.0, 0.0, -5.0};
+    lw_complex vector[3];
+    CHECK(lw_eigen_vector(chain, 3, (lw_complex){-5.0, 0.0}, vector));
+    CHECK_NEAR(vector[0].re, 1.0, 1e-12);
+    CHECK_NEAR(vector[1].re, 0.0, 1e-3);
+    CHECK_NEAR(vector[2].re, 0.0, 1e-6);
+}
+
 TEST_FUNCTION(a_matrix_that_holds_no_number_is_told)
 {
     double matrix[4] = {1.0, 2.0, NAN, 4.0};
@@ -207,11 +239,13 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(eigenvalues_of_dense_matrices_are_those_of_lapack),
         TEST(eigenvalues_of_badly_scaled_matrices_are_those_of_lapack),
+        TEST(many_equal_lags_do_not_end_the_search),
         TEST(a_companion_matrix_has_the_roots_of_its_polynomial),
         TEST(a_ring_has_the_roots_of_one),
         TEST(a_damped_spring_has_a_pair_with_its_frequency_and_damping),
         TEST(an_aeroplane_has_the_published_phugoid_and_short_swing),
         TEST(zeros_triangles_and_repeated_values_are_told_exactly),
+        TEST(values_that_share_a_vector_have_it),
         TEST(a_matrix_that_holds_no_number_is_told),
     };
     return RUN_TESTS(tests);

@@ -131,14 +131,21 @@ static void to_hessenberg(square *m)
     }
 }
 
-// One sweep over rows first..last: the bulge that two shifts of this sum and product make is chased
-// down the diagonal.
-static void sweep(square *m, int first, int last, double sum, double product)
+// Two shifts: the eigenvalues of {one, ..; .., other} with this product of what stands beside.
+typedef struct shifts {
+    double one, other, across;
+} shifts;
+
+// One sweep over rows first..last: the bulge that the shifts make is chased down the diagonal. Its
+// first column is written in differences, and divided by the element below the first: where many
+// values are nearly the same, as many of a boat's lags are, nothing else would be left of it.
+static void sweep(square *m, int first, int last, shifts at)
 {
     double(*h)[MOST] = m->a;
-    const double a = h[first][first], b = h[first + 1][first + 1], below = h[first + 1][first];
-    double x[3] = {a * (a - sum) + product + h[first][first + 1] * below, below * (a + b - sum),
-                   below * h[first + 2][first + 1]};
+    const double a = h[first][first], below = h[first + 1][first];
+    const double p = at.one - a, q = at.other - a, product = p * q;
+    double x[3] = {(product - at.across) / below + h[first][first + 1],
+                   h[first + 1][first + 1] - a - p - q, h[first + 2][first + 1]};
     for (int k = first; k < last; k++) {
         const int count = k + 2 <= last ? 3 : 2;
         if (k > first) {
@@ -198,15 +205,13 @@ static bool find_values(square *m, lw_complex *values)
             continue;
         }
         if (++sweeps > SWEEPS_MOST) return false;
-        const double a = m->a[last - 1][last - 1], b = m->a[last - 1][last];
-        const double c = m->a[last][last - 1], d = m->a[last][last];
-        double sum = a + d, product = a * d;
-        product -= b * c;
-        if (sweeps % 10 == 0) {  // another shift, where the usual one runs in a circle
-            const double size = fabs(c) + fabs(m->a[last - 1][last - 2]);
-            sum = 1.5 * size, product = size * size;
+        const double beside = m->a[last][last - 1], d = m->a[last][last];
+        shifts at = {d, m->a[last - 1][last - 1], m->a[last - 1][last] * beside};
+        if (sweeps % 10 == 0) {  // others, where the usual ones run in a circle
+            const double size = fabs(beside) + fabs(m->a[last - 1][last - 2]);
+            at = (shifts){d + 0.75 * size, d + 0.75 * size, -0.4375 * size * size};
         }
-        sweep(m, first, last, sum, product);
+        sweep(m, first, last, at);
     }
     return true;
 }
@@ -242,10 +247,9 @@ static void normalise(lw_complex *vector, int n)
 
 // (A - value) x = b of real and imaginary parts one below the other, and a little off the value: an
 // exact one would leave nothing to divide by.
-static bool factor_beside(const square *m, lw_complex value, double *matrix, int *pivot)
+static bool factor_at(const square *m, lw_complex value, double off, double *matrix, int *pivot)
 {
     const int n = m->n, both = 2 * n;
-    const double off = 1e-10 * fmax(largest_of(m), 1e-290);
     for (int i = 0; i < both * both; i++) matrix[i] = 0.0;
     for (int i = 0; i < n; i++) {
         double *top = matrix + i * both, *low = matrix + (n + i) * both;
@@ -254,6 +258,16 @@ static bool factor_beside(const square *m, lw_complex value, double *matrix, int
         top[n + i] = value.im, low[i] = -value.im;
     }
     return lw_linear_factor(matrix, both, pivot);
+}
+
+// As near to the value as can be: farther where it is met several times.
+static bool factor_beside(const square *m, lw_complex value, double *matrix, int *pivot)
+{
+    const double size = fmax(largest_of(m), 1e-290);
+    for (double part = 1e-10; part < 1e-3; part *= 100.0) {
+        if (factor_at(m, value, part * size, matrix, pivot)) return true;
+    }
+    return false;
 }
 
 bool lw_eigen_vector(const double *matrix, int n, lw_complex value, lw_complex *vector)
