@@ -5,11 +5,11 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "advice/margin_text.h"
 #include "command/cell.h"
 #include "command/chart.h"
 #include "command/command.h"
 #include "command/given.h"
-#include "advice/margin_text.h"
 #include "command/print.h"
 #include "command/progress.h"
 #include "records/json.h"

@@ -34,7 +34,7 @@ static void line(const view *v, lw_svg_point from, lw_svg_point to, lw_svg_strok
 
 static void shape(const view *v, const lw_svg_point *corners, int count, lw_svg_stroke how)
 {
-    lw_svg_point points[16];
+    lw_svg_point points[16] = {{0}};
     for (int i = 0; i < count; i++) points[i] = at(v, corners[i].x, corners[i].y);
     points[count] = points[0];
     lw_svg_path(v->out, points, count + 1, how);

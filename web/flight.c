@@ -89,11 +89,12 @@ static lw_flown flown;  // of the last question
 // A craft takes longer to prepare than a flight to find: once for each change of the slot.
 static void prepare(int slot)
 {
-    static int last = -1;
+    static const lw_web_slot *last;
     static unsigned changes;
-    if (slot == last && changes == lw_web_slots[slot].changes) return;
-    lw_flown_prepare(&flown, &lw_web_slots[slot].picked.inputs);
-    last = slot, changes = lw_web_slots[slot].changes;
+    const lw_web_slot *now = &lw_web_slots[slot];
+    if (now == last && changes == now->changes) return;
+    lw_flown_prepare(&flown, &now->picked.inputs);
+    last = now, changes = now->changes;
 }
 
 // What the script asks, as doubles in the room; NAN: not given, to be chosen.

@@ -27,8 +27,9 @@ LW_EXPORT(lw_web_room) char *lw_web_room(size_t bytes)
 static void *data_of(int slot, int record)
 {
     lw_inputs *inputs = &lw_web_slots[slot].picked.inputs;
-    void *const data[LW_WEB_RECORDS] = {&inputs->boat, &inputs->sailor, &inputs->day_as_given};
-    return data[record];
+    if (record == LW_WEB_BOAT) return &inputs->boat;
+    if (record == LW_WEB_SAILOR) return &inputs->sailor;
+    return &inputs->day_as_given;
 }
 
 static void put_faults(const lw_faults *faults)
@@ -51,8 +52,6 @@ static void put_faults(const lw_faults *faults)
     lw_parcel_number("left_out", (double)faults->left_out);
 }
 
-static void put_node(lw_yaml *yaml, const char *key, lw_node node, const lw_record *record);
-
 // The next key of a map; false at its end.
 static bool next_key(lw_yaml *yaml, char name[LW_NAME_LENGTH])
 {
@@ -62,11 +61,12 @@ static bool next_key(lw_yaml *yaml, char name[LW_NAME_LENGTH])
     return true;
 }
 
-static void put_map(lw_yaml *yaml, const char *key, const lw_record *record)
+// The `key: value` lines of a section that is one struct, or of one of a list.
+static void put_struct(lw_yaml *yaml, const char *key)
 {
     char name[LW_NAME_LENGTH];
     lw_parcel_object(key);
-    while (next_key(yaml, name)) put_node(yaml, name, lw_yaml_next(yaml), record);
+    while (next_key(yaml, name)) lw_parcel_text(name, lw_yaml_next(yaml).text);
     lw_parcel_end();
 }
 
@@ -84,35 +84,47 @@ static void put_labelled(lw_yaml *yaml, const char *key)
     lw_parcel_end();
 }
 
-static bool is_labelled(const lw_record *record, const char *key)
+static void put_list(lw_yaml *yaml, const char *key)
 {
-    const lw_section *section = record ? lw_record_section(record, key) : NULL;
-    return section && section->kind == LW_SECTION_LABELLED;
+    lw_parcel_list(key);
+    for (;;) {
+        const lw_node node = lw_yaml_next(yaml);
+        if (node.kind == LW_NODE_END) break;
+        if (node.kind == LW_NODE_MAP)
+            put_struct(yaml, "");
+        else
+            lw_parcel_text("", node.text);
+    }
+    lw_parcel_end();
 }
 
-static void put_node(lw_yaml *yaml, const char *key, lw_node node, const lw_record *record)
+static bool is_labelled(const lw_record *record, const char *key)
 {
-    if (node.kind == LW_NODE_TEXT) {
-        lw_parcel_text(key, node.text);
-    } else if (node.kind == LW_NODE_MAP && is_labelled(record, key)) {
-        put_labelled(yaml, key);
-    } else if (node.kind == LW_NODE_MAP) {
-        put_map(yaml, key, NULL);
-    } else if (node.kind == LW_NODE_LIST) {
-        lw_parcel_list(key);
-        while ((node = lw_yaml_next(yaml)).kind != LW_NODE_END) put_node(yaml, "", node, NULL);
-        lw_parcel_end();
-    }
+    const lw_section *section = lw_record_section(record, key);
+    return section && section->kind == LW_SECTION_LABELLED;
 }
 
 // A sound file as it was written: keys and texts, the owner's own units.
 static void put_written(const lw_record *record, const char *text, size_t length)
 {
+    char key[LW_NAME_LENGTH];
     lw_faults ignored = {0};
     lw_yaml yaml;
     lw_yaml_open(&yaml, "", text, length, &ignored);
     lw_yaml_next(&yaml);
-    put_map(&yaml, "written", record);
+    lw_parcel_object("written");
+    while (next_key(&yaml, key)) {
+        const lw_node node = lw_yaml_next(&yaml);
+        if (node.kind == LW_NODE_TEXT)
+            lw_parcel_text(key, node.text);
+        else if (node.kind == LW_NODE_LIST)
+            put_list(&yaml, key);
+        else if (is_labelled(record, key))
+            put_labelled(&yaml, key);
+        else
+            put_struct(&yaml, key);
+    }
+    lw_parcel_end();
     lw_yaml_close(&yaml);
     lw_faults_free(&ignored);
 }

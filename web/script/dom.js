@@ -26,10 +26,12 @@ export const freshId = () => `e${++last}`;
 
 /** A table: heads are texts, rows lists of cells; the first cell of a row heads it. */
 export function table(caption, heads, rows) {
-  return make("div", { class: "scroll", tabindex: "0", role: "group", "aria-label": caption },
-    make("table", {},
-      make("caption", {}, caption),
-      make("thead", {}, make("tr", {}, heads.map((head) => make("th", { scope: "col" }, head)))),
-      make("tbody", {}, rows.map((row) =>
-        make("tr", {}, row.map((cell, i) => i ? make("td", {}, cell) : make("th", { scope: "row" }, cell)))))));
+  const id = freshId();
+  return make("div", { class: "tabled" },
+    make("p", { class: "caption", id }, caption),
+    make("div", { class: "scroll", tabindex: "0", role: "group", "aria-labelledby": id },
+      make("table", { "aria-labelledby": id },
+        make("thead", {}, make("tr", {}, heads.map((head) => make("th", { scope: "col" }, head)))),
+        make("tbody", {}, rows.map((row) =>
+          make("tr", {}, row.map((cell, i) => i ? make("td", {}, cell) : make("th", { scope: "row" }, cell))))))));
 }

@@ -54,7 +54,7 @@ export function rangeChart(rows, gusts, speedUnit) {
     .map(([state, from, to]) => `${(from / unit).toFixed(1)} to ${(to / unit).toFixed(1)} ${states.find(([key]) => key === state)[1]}`)
     .join(", ")).join(". ");
   const wide = Math.min(Math.max(...rows.map((row) => row.label.length), 2) + 2, 12);
-  return make("figure", { class: "range", vars: { "--label": `${wide}ch` } },
+  return make("figure", { class: "range", vars: { "--label": `min(${wide}ch, 30%)` } },
     make("div", { role: "img", "aria-label": `Winds in ${speedUnit}, pin by pin. ${said}` },
       make("div", { class: "row marks" }, make("span", { class: "label" }), make("span", { class: "bar" },
         mark("L", gusts.lull), mark("M", gusts.mean), mark("P", gusts.puff))),
