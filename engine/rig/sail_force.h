@@ -13,6 +13,7 @@
 typedef struct lw_sail_set {
     lw_lanes power;  // C_L / C_L full
     lw_lanes twist;  // a: second harmonic of the span load / first
+    lw_lanes luff;   // 0 drawing, 1 flagging
 } lw_sail_set;
 
 // Set of the sail with `taken` off: 0 full, 1 - F flattened, 1 twisted, beyond 1 luffing.
@@ -24,7 +25,8 @@ LW_INLINE lw_sail_set lw_sail_taken(const lw_sail_craft *sail, lw_lanes taken)
     const lw_lanes luffing = lw_lanes_clamp(off - 1.0, zero, one);
     const lw_lanes twist = lw_lanes_clamp((off - (1.0 - F)) * (1.0 / F), zero, one);
     const lw_lanes flat = lw_lanes_max(1.0 - off, lw_all(F));
-    return (lw_sail_set){.power = flat * (1.0 - 0.95 * luffing), .twist = sail->most_twist * twist};
+    return (lw_sail_set){
+        .power = flat * (1.0 - 0.95 * luffing), .twist = sail->most_twist * twist, .luff = luffing};
 }
 
 typedef struct lw_sail_load {
@@ -38,7 +40,7 @@ typedef struct lw_sail_load {
 //     z_CE = z_CE0 - (P / 4) a                                          [glauert-1926]
 //
 // Twist as the second harmonic of the span load: it lowers the centre without losing lift, and
-// costs induced drag.
+// costs induced drag. A sail that flags keeps a tenth of the table's drag  [judged].
 // Holds for    attached flow, apparent wind 10 to 180 deg; heel by its cosine (in a_y).
 // Leaves out   mast bend, the gap's change with heel, unsteady flow.
 LW_INLINE lw_sail_load lw_sail_force(const lw_sail_craft *sail, double density, lw_lanes a_x,
@@ -49,8 +51,9 @@ LW_INLINE lw_sail_load lw_sail_force(const lw_sail_craft *sail, double density, 
     const lw_lanes a = set.twist;
 
     const lw_lanes C_L = set.power * lw_curve_at(&sail->lift, angle);
-    const lw_lanes C_D = lw_curve_at(&sail->drag, angle) + sail->profile_drag +
-                         C_L * C_L * (1.0 + 2.0 * a * a) * sail->induced;
+    const lw_lanes table = (1.0 - 0.9 * set.luff) * lw_curve_at(&sail->drag, angle);
+    const lw_lanes C_D =
+        table + sail->profile_drag + C_L * C_L * (1.0 + 2.0 * a * a) * sail->induced;
 
     const lw_lanes qA = 0.5 * density * sail->area * speed;  // times a_x, a_y: the unit vector
     return (lw_sail_load){.along = qA * (C_L * a_y + C_D * a_x),
