@@ -96,6 +96,23 @@ LW_INLINE lw_lanes lw_foil_roll(const lw_foil_craft *foil, double density, lw_la
     return -(density / 32.0 * foil->area * foil->span * foil->span * a) * forward * spin;
 }
 
+// Part of a foil's lift that is left with air on its back: a plate at no cavitation number has
+// (pi/2) alpha instead of 2 pi alpha [rayleigh-1876].
+LW_INLINE lw_lanes lw_airy_lift(lw_lanes air) { return 1.0 - 0.75 * air; }
+
+// Side force of a strut that is ventilated in part.
+LW_INLINE void lw_let_in_air(const lw_strut_craft *strut, double density, lw_lanes speed,
+                             lw_lanes wet, lw_lanes air, lw_strut_load *load)
+{
+    if (!lw_any(air > 0.0)) return;
+    const lw_lanes s = lw_lanes_max(wet, lw_all(0.02)), V_2 = speed * speed;
+    const lw_lanes C =
+        lw_strut_ventilated(s / strut->chord, 2.0 * LW_GRAVITY * s / V_2, load->angle);
+    const lw_lanes airy = 0.5 * density * strut->chord * V_2 * wet * C;
+    const lw_lanes mixed = load->side + air * (airy - load->side);
+    load->side = lw_select(air > 0.0, mixed, load->side);
+}
+
 // Water on foils and struts.
 LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw_moving *moving,
                             const lw_attitude *at, lw_knot at_speed, lw_loads *loads, lw_sum *sum)
@@ -124,7 +141,7 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
     loads->wash =
         loads->main.coefficient * lw_curve_read(&craft->main_foil.downwash,
                                                 lw_knot_of(0.0, LW_DEPTH_STEP, loads->main_depth));
-    if (moving) loads->main.lift *= moving->main_lift;
+    if (moving) loads->main.lift *= lw_airy_lift(moving->main_air);
     const lw_lanes per_main = 1.0 / lw_lanes_sqrt(u.x * u.x + u.z * u.z);
     lw_sum_add(sum, main_at, lw_foil_vector(u, per_main, loads->main));
     sum->moment.y -= loads->main.moment;
@@ -139,7 +156,7 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
                                                  .flap = zero,
                                                  .depth = loads->rudder_depth,
                                                  .tip_rise = loads->rudder_tip_rise});
-    if (moving) loads->rudder.lift *= moving->rudder_lift;
+    if (moving) loads->rudder.lift *= lw_airy_lift(moving->rudder_air);
     const lw_lanes per_rudder =
         moving ? 1.0 / lw_lanes_sqrt(u_r.x * u_r.x + u_r.z * u_r.z) : per_main;
     lw_sum_add(sum, rudder_at, lw_foil_vector(u_r, per_rudder, loads->rudder));
@@ -166,7 +183,10 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
     const lw_lanes per_flow = 1.0 / flow;
     loads->main_strut =
         lw_strut_force(&craft->main_strut, rho, flow, at_speed, sideslip, main_wet, clear);
-    if (moving) loads->main_strut.side *= moving->main_side;
+    if (moving) {
+        lw_let_in_air(&craft->main_strut, rho, flow, main_wet, moving->main_strut_air,
+                      &loads->main_strut);
+    }
     const lw_lanes centre = loads->main_strut.centre;
     lw_sum_add(sum, (lw_vector){shift - turn * centre, zero, centre},
                lw_strut_vector(u, per_flow, loads->main_strut));
@@ -176,7 +196,10 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
     const lw_lanes per_flow_r = moving ? 1.0 / flow_r : per_flow;
     loads->rudder_strut = lw_strut_force(&craft->rudder_strut, rho, flow_r, at_speed,
                                          sideslip_r + pose->helm, rudder_wet, one);
-    if (moving) loads->rudder_strut.side *= moving->rudder_side;
+    if (moving) {
+        lw_let_in_air(&craft->rudder_strut, rho, flow_r, rudder_wet, moving->blade_air,
+                      &loads->rudder_strut);
+    }
     lw_sum_add(sum, (lw_vector){rudder_at.x, zero, rudder_at.z + loads->rudder_strut.centre},
                lw_strut_vector(u_r, per_flow_r, loads->rudder_strut));
 }
@@ -355,12 +378,12 @@ LW_INLINE lw_loads lw_moving_loads(const lw_craft *craft, lw_pose pose, const lw
     const lw_vector u = loads.through, none = {zero, zero, zero};
     pose.speed =
         lw_lanes_max(lw_lanes_sqrt(u.x * u.x + u.y * u.y + u.z * u.z), lw_all(LW_LEAST_WAY));
-    const lw_lanes log_speed = lw_lanes_log(pose.speed);
-    const lw_knot at_speed = lw_speed_knot(log_speed);
+    loads.log_speed = lw_lanes_log(pose.speed);
+    const lw_knot at_speed = lw_speed_knot(loads.log_speed);
     const lw_vector body = {pose.place, moving->body_y, lw_all(craft->body_z)};
     lw_sum sum = {none, none};
     lw_add_foils(craft, &pose, moving, at, at_speed, &loads, &sum);
-    lw_add_hull(craft, &pose, moving, at, at_speed, log_speed, &loads, &sum);
+    lw_add_hull(craft, &pose, moving, at, at_speed, loads.log_speed, &loads, &sum);
     lw_add_air(craft, &pose, moving, at, none, body, &loads, &sum);
     lw_add_moving_weight(craft, at, body, moving->body_pull, &sum);
     loads.force = sum.force, loads.moment = sum.moment;

@@ -55,7 +55,8 @@ typedef struct lw_moving {
     lw_lanes wash;           // downwash at the rudder foil [rad]
     lw_lanes taken, body_y;  // power taken off the sail; sailor's middle to port [m]
     lw_vector body_pull;     // acceleration that the sailor's own moves ask of the boat [m/s^2]
-    lw_lanes main_lift, rudder_lift, main_side, rudder_side;  // part left of each by the air on it
+    lw_lanes main_air, rudder_air;       // 0 wet, 1 ventilated: foils
+    lw_lanes main_strut_air, blade_air;  // and struts
 } lw_moving;
 
 typedef struct lw_loads {

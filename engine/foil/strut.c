@@ -33,10 +33,7 @@ double lw_ventilated_side(double aspect, double number, double angle)
 
 double lw_ventilation_washout(double aspect, double number)
 {
-    const double A = aspect, q = 0.25 * LW_PI;
-    const double top = A * (8.0 + A * (18.0 + A * (0.5 * LW_PI * A - 4.0)));
-    const double bottom = 2.31 * (4.0 + LW_PI * A * (3.0 + A * (A - 2.0)));
-    return 0.5 * number * q * q * top / bottom;
+    return lw_strut_washout(lw_all(aspect), lw_all(number))[0];
 }
 
 // Angle at which the ventilated coefficient is `side`, to 0.0001 deg.

@@ -44,6 +44,16 @@ LW_INLINE lw_lanes lw_strut_ventilated(lw_lanes aspect, lw_lanes number, lw_lane
     return lw_select(angle < 0.0, -side, side);
 }
 
+// Coefficient at which a ventilated strut is wetted again: lullwise/strut.h.
+LW_INLINE lw_lanes lw_strut_washout(lw_lanes aspect, lw_lanes number)
+{
+    const double q = 0.25 * LW_PI;
+    const lw_lanes A = aspect;
+    const lw_lanes top = A * (8.0 + A * (18.0 + A * (0.5 * LW_PI * A - 4.0)));
+    const lw_lanes bottom = 2.31 * (4.0 + LW_PI * A * (3.0 + A * (A - 2.0)));
+    return 0.5 * q * q * number * top / bottom;
+}
+
 // Side force and drag of a strut wetted over `wet` metres up from its foil, whose section meets
 // the flow at `angle`; `spray` from 0 (hull closes the surface) to 1 (pierced).
 //
