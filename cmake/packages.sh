@@ -7,8 +7,8 @@ set -eu
 
 run="build-essential cmake ninja-build pkg-config libyaml-dev libjansson-dev libevent-dev
      nettle-dev"
-test="$run libcmocka-dev libcminpack-dev libmpfr-dev liblapack-dev clang-14 lld-14 wasi-libc
-      libclang-rt-14-dev libclang-rt-14-dev-wasm32 mandoc"
+test="$run libcmocka-dev libcminpack-dev libmpfr-dev liblapack-dev libsundials-dev clang-14
+      lld-14 wasi-libc libclang-rt-14-dev libclang-rt-14-dev-wasm32 mandoc"
 page="cmake ninja-build clang-14 lld-14 wasi-libc libclang-rt-14-dev-wasm32"
 command -v node >/dev/null || page="$page nodejs"
 command -v npm >/dev/null || page="$page npm"
@@ -16,7 +16,7 @@ case "$1" in
     run) wanted=$run ;;
     page) wanted=$page ;;
     test) wanted="$test $page chromium" ;;
-    bench) wanted="$run $page libcminpack-dev liblapack-dev chromium" ;;
+    bench) wanted="$run $page libcminpack-dev liblapack-dev libsundials-dev chromium" ;;
     fuzz) wanted="$run clang-14 libclang-rt-14-dev" ;;
     check) wanted="$test $page clang-tidy-14 cppcheck clang-format-14" ;;
     format) wanted="clang-format-14" ;;

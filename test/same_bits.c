@@ -17,6 +17,7 @@
 #include "solve/eigen.h"
 #include "solve/elementary.h"
 #include "test/preset.h"
+#include "test/ride.h"
 #include "test/wings.h"
 
 #define CASES 4096  // a multiple of every width
@@ -311,6 +312,34 @@ static void print_gust(void)
     print_hash("gust", hash);
 }
 
+// --- rides: a minute in gusts and chop from the balance, and a launch
+
+#define RIDES 8  // a multiple of every width
+
+static void print_rides(void)
+{
+    static lw_ride rides[RIDES];
+    static flown f;
+    flown_fill(&f, 0, 16.0, 100.0);
+    flown_stir(&f, 0.25);
+    f.motion.sea.wave = (lw_wave){0.4, 2.2};
+    const lw_ride_state aloft = f.plan.start;
+    for (int i = 0; i < RIDES; i++) {
+        f.plan.seed = (uint64_t)i + 1;
+        f.plan.starts_aloft = i % 2 == 0;
+        f.plan.start = f.plan.starts_aloft ? aloft : f.plan.rest;
+        lw_ride_begin(&rides[i], &f.motion, &f.plan);
+    }
+    lw_rides_advance(&f.motion, rides, RIDES, 3000);
+    uint64_t hash = hash_start();
+    for (int i = 0; i < RIDES; i++) {
+        const lw_ride_state now = lw_ride_now(&rides[i]);
+        const lw_trace at = lw_ride_trace(&f.motion, &rides[i]);
+        hash = HASH_OF(HASH_OF(HASH_OF(hash, &now), &at), &rides[i].tally);
+    }
+    print_hash("rides", hash);
+}
+
 int main(void)
 {
     for (size_t i = 0; i < sizeof functions / sizeof functions[0]; i++) {
@@ -321,6 +350,7 @@ int main(void)
     print_wing();
     print_hull();
     print_section();
+    print_rides();
     print_eigen();
     print_sea();
     print_gust();

@@ -1,0 +1,134 @@
+// motion.h - the boat in time: motion in gusts and chop, with a sailor of human delays.
+// SPDX-License-Identifier: MIT
+//
+//     motion = lw_motion_of(&craft)              what rides share; then its gust and sea
+//     plan   = lw_ride_plan_of(&motion, &ask, &answer)
+//     lw_ride_begin(&ride, &motion, &plan)
+//     lw_rides_advance(&motion, &ride, 1, 50)    fifty steps; then ride.tally, ride.events, a trace
+//
+// On the ground one axis points towards the mean wind and one to port of that. The boat's axes are
+// those of craft.h.
+
+#ifndef LW_MOTION_H
+#define LW_MOTION_H
+
+#include "lullwise/flight.h"
+#include "lullwise/gust.h"
+#include "lullwise/inertia.h"
+#include "lullwise/ride_event.h"
+#include "lullwise/sea.h"
+
+// Where a boat is and how she goes: all that is stepped in time.
+typedef struct lw_ride_state {
+    double surge, sway, heave;               // of the origin along the boat's axes [m/s]
+    double roll_rate, nose_rate, turn_rate;  // about them; nose_rate: bow down positive [rad/s]
+    double heel, pitch, bow;                 // windward heel, bow up, bow from the mean wind [rad]
+    double height;                           // of the origin above the mean water [m]
+    double upwind, port;                     // where the origin is on the ground [m]
+    double wand;                             // [rad]
+    double wash;                             // downwash that has come to the rudder foil [rad]
+    double body, body_speed;                 // sailor's middle to port [m], [m/s]
+    double taken;   // power taken off: 0 full, 1 flat and twisted, 2 luffing
+    double helm;    // [rad]
+    double rudder;  // incidence of the rudder foil [rad]
+    double seen_heel, seen_roll, seen_course;  // what the sailor has noticed [rad], [rad/s], [rad]
+    double seen_wind;                          // [m/s]
+    double trim;                               // effort that the sailor has come to add
+} lw_ride_state;
+#define LW_RIDE_STATES (sizeof(lw_ride_state) / sizeof(double))
+
+// What no tape finds of wand and sailor; lw_ride_rules_preset has a value for each.
+typedef struct lw_ride_rules {
+    double step;       // dt    [s]
+    double wand_lag;   // tau   [s]      of the wand behind the water
+    double wand_fall;  //       [rad/s]  of a wand that the water has left
+    double slack;      //       [rad]    of the flap, either way
+    double delay;      //       [s]      of the sailor, from what is to what she has noticed
+    double hand_lag;   //       [s]      of the arms, on sheet and helm
+    double sheet_out, sheet_in;  // [1/s] how fast power is taken off and put back
+    double haul_in;              // [1/s] as sheet_in, but with little way on
+    double helm_pace;            //       [rad/s]
+    double turn_pace;            //       [turns/s] of the rudder's twist grip
+    double body_lag;             //       [s]      of the sailor's body, moved across the boat
+    double body_pace;            //       [m/s]
+    double body_push;            //       [m/s^2]
+    double swim;                 //       [s]      from a fall to being under way again
+} lw_ride_rules;
+
+lw_ride_rules lw_ride_rules_preset(void);
+
+// What rides side by side share; constant while they are under way.
+typedef struct lw_motion {
+    const lw_craft *craft;
+    lw_inertia inertia;
+    lw_ride_rules rules;
+    bool is_gusty, is_choppy;  // false: each ride has its plan's wind; plain water
+    lw_gust_filter gust;       // made with rules.step
+    lw_sea_kind sea;
+} lw_motion;
+
+lw_motion lw_motion_of(const lw_craft *craft);  // steady wind, plain water, preset rules
+
+// How strongly a sailor answers what she sees, at one speed of the boat.
+typedef struct lw_grip {
+    double speed;   // [m/s]
+    double heel;    // k_e [1/rad]     effort for heel
+    double lead;    // T_l [s]         heel counted ahead
+    double effort;  // p_0 that holds the heel in the wind of the trim
+    double puff;    // k_u [1/(m/s)]   effort for more of it
+    double steer;   // k_h [rad/rad]   helm for course
+} lw_grip;
+
+// What the sailor wants, and how strongly she answers.
+typedef struct lw_pilot {
+    double heel, bow;                // wanted in flight [rad]
+    double heel_afloat, bow_afloat;  // and until the boat flies
+    double helm, rudder;             // that hold a steady course [rad]
+    double wind;                     // of the trim [m/s]
+    double patience;                 // 1 / T_i [1/s]
+    lw_grip slow, fast;              // on the hull and in flight; between them by the speed
+} lw_pilot;
+
+typedef struct lw_ride_plan {
+    lw_setup setup;
+    double wind;   // [m/s] where it is not gusty
+    double place;  // sailor's, forward of the main foil [m]
+    bool starts_aloft;
+    lw_ride_state start, rest;  // to begin from, and to go on from after a swim
+    lw_pilot pilot;
+    uint64_t seed;  // of gusts and chop
+} lw_ride_plan;
+
+// A plan to sail as a balance does, from there, with a pilot for the boat as she is there.
+lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer);
+
+// Rates of all states in a steady wind over plain water, and their slopes: slopes[i][j] is the
+// change of rate i with state j. The flap is without slack, foils and struts without air.
+void lw_motion_rates(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *state,
+                     lw_ride_state *rates);
+void lw_motion_slopes(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *state,
+                      double slopes[LW_RIDE_STATES][LW_RIDE_STATES]);
+
+#define LW_RIDE_LANES 320  // room for all that a ride remembers between calls
+
+// One ride, owned by the caller.
+typedef struct lw_ride {
+    lw_ride_plan plan;
+    lw_ride_tally tally;
+    lw_ride_event *events;           // the caller's, or NULL
+    size_t event_room, event_count;  // events beyond the room are counted, not kept
+    int64_t lane[LW_RIDE_LANES];
+} lw_ride;
+
+// Sets all but `events` and `event_room`, which the caller has set.
+void lw_ride_begin(lw_ride *ride, const lw_motion *motion, const lw_ride_plan *plan);
+
+// Moves n rides on by some steps, side by side. The bits of a ride depend neither on its neighbours
+// nor on how its steps are shared out among calls.
+void lw_rides_advance(const lw_motion *motion, lw_ride *rides, size_t n, size_t steps);
+
+lw_ride_state lw_ride_now(const lw_ride *ride);
+lw_ride_stand lw_ride_stands(const lw_ride *ride);
+lw_trace lw_ride_trace(const lw_motion *motion, const lw_ride *ride);
+
+#endif

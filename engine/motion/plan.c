@@ -1,0 +1,238 @@
+// plan.c - a plan from a balance: where to begin, and a pilot who suits the boat there.
+// SPDX-License-Identifier: MIT
+
+#include <math.h>
+#include <string.h>
+
+#include "flight/balance.h"
+#include "lullwise/elementary.h"
+#include "motion/fleet.h"
+#include "solve/linear.h"
+
+#define PLANT 12  // states of the boat alone that decide how she answers
+
+// Crossover of the pilot's loops: where answer and lag leave a gain of one.  [judged] Below the 3
+// to 5 rad/s of a pilot at his best [mcruer-1967]: sheet and body are slower than a stick.
+#define HEEL_CROSSOVER   3.0              // [rad/s]
+#define COURSE_CROSSOVER 1.2              // [rad/s]
+#define PHASE_MARGIN     (30.0 * LW_DEG)  // a person's, near the limit       [mcruer-1967]
+#define LEAD_MOST        3.0              // [s] more than a person can look ahead         [judged]
+#define SLOW_GRIP_MOST   1.0  // [1/rad] effort for heel, afloat: no lunging about  [judged]
+#define GRIP_MOST        4.0  // [1/rad] the same aloft                          [judged]
+#define PUFF_MOST        0.2  // [1/(m/s)] effort for wind                      [judged]
+#define PATIENCE         2.0  // [s] in which a steady miss is worked off      [judged]
+
+lw_motion lw_motion_of(const lw_craft *craft)
+{
+    lw_motion motion;
+    memset(&motion, 0, sizeof motion);
+    motion.craft = craft;
+    motion.inertia = lw_inertia_of(craft);
+    motion.rules = lw_ride_rules_preset();
+    return motion;
+}
+
+// Way through the water along level axes, turned into the boat's.
+static void put_velocity(lw_ride_state *state, double speed, double leeway)
+{
+    const double s = lw_sin(state->pitch), c = lw_cos(state->pitch);
+    const double sh = lw_sin(state->heel), ch = lw_cos(state->heel);
+    const double along = speed * lw_cos(leeway), across = speed * lw_sin(leeway);
+    state->surge = along * c;
+    state->sway = -along * s * sh + across * ch;
+    state->heave = -along * s * ch - across * sh;
+}
+
+// The state of a balance, the sailor having noticed all of it.
+static lw_ride_state state_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer)
+{
+    const lw_craft *craft = motion->craft;
+    const lw_flight *f = &answer->flight;
+    lw_ride_state state = {
+        .heel = f->heel, .pitch = f->pitch, .bow = f->heading - f->leeway, .wand = f->wand};
+    put_velocity(&state, f->speed, f->leeway);
+    state.height = f->ride_height - craft->main_strut.length * lw_cos(f->pitch) * lw_cos(f->heel);
+    state.body = -lw_pose_hike(craft, lw_all(f->effort))[0];
+    state.taken = lw_pose_taken(lw_all(f->effort))[0];
+    state.helm = f->helm;
+    state.rudder = craft->rudder_mark + f->turns * craft->rudder_turn;
+    state.seen_heel = f->heel;
+    state.seen_course = state.bow;
+    state.seen_wind = ask->wind;
+    const double depth =
+        -(state.height +
+          craft->pin_arm * (ask->setup.incidence - craft->pin_middle) * lw_sin(f->pitch));
+    state.wash =
+        f->main_lift_coefficient * lw_curve_at(&craft->main_foil.downwash, lw_all(depth))[0];
+    return state;
+}
+
+// Response of the boat to a state that the sailor sets, at a frequency: (i w - A) x = b, of the
+// 12 states of the boat alone.
+typedef struct response {
+    double re[PLANT], im[PLANT];
+} response;
+
+static const size_t plant[PLANT] = {
+#define AT(member) offsetof(lw_ride_state, member) / sizeof(double)
+    AT(surge), AT(sway),  AT(heave), AT(roll_rate), AT(nose_rate), AT(turn_rate),
+    AT(heel),  AT(pitch), AT(bow),   AT(height),    AT(wand),      AT(wash)};
+
+static void respond(double slopes[LW_RIDE_STATES][LW_RIDE_STATES], const double into[PLANT],
+                    double omega, response *out)
+{
+    enum { N = 2 * PLANT };
+    double matrix[N * N], x[N];
+    int pivot[N];
+    memset(matrix, 0, sizeof matrix);
+    for (int i = 0; i < PLANT; i++) {
+        for (int j = 0; j < PLANT; j++) {
+            const double a = -slopes[plant[i]][plant[j]];
+            matrix[i * N + j] = matrix[(PLANT + i) * N + PLANT + j] = a;
+        }
+        matrix[i * N + PLANT + i] = -omega;
+        matrix[(PLANT + i) * N + i] = omega;
+        x[i] = into[i], x[PLANT + i] = 0.0;
+    }
+    const bool is_regular = lw_linear_factor(matrix, N, pivot);
+    if (is_regular) lw_linear_solve(matrix, N, pivot, x);
+    for (int i = 0; i < PLANT; i++) {
+        out->re[i] = is_regular ? x[i] : 0.0;
+        out->im[i] = is_regular ? x[PLANT + i] : 0.0;
+    }
+}
+
+// Gain and phase of a member of the response.
+typedef struct bode {
+    double gain, phase;
+} bode;
+
+static bode bode_of(const response *r, int member)
+{
+    const double re = r->re[member], im = r->im[member];
+    return (bode){sqrt(re * re + im * im), lw_atan2(im, re)};
+}
+
+enum { IS_HEEL = 6, IS_BOW = 8 };
+
+// What a change of wind does to the rates.
+static void wind_into(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *at,
+                      double into[PLANT])
+{
+    const double by = 1e-3;
+    lw_ride_plan other = *plan;
+    double up[LW_RIDE_STATES], down[LW_RIDE_STATES];
+    other.wind = plan->wind + by;
+    lw_motion_rates(motion, &other, at, (lw_ride_state *)up);
+    other.wind = plan->wind - by;
+    lw_motion_rates(motion, &other, at, (lw_ride_state *)down);
+    for (int i = 0; i < PLANT; i++) into[i] = (up[plant[i]] - down[plant[i]]) / (2.0 * by);
+}
+
+#define LEAST_ANSWER 1e-3  // a boat that answers less is not steered harder
+
+// Grip by the crossover model: there the loop's gain is one, and lead brings its phase as near to
+// the margin as a person can. Effort goes with the wind as far as it undoes what the wind does.
+static lw_grip grip_of(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *at,
+                       double effort)
+{
+    double slopes[LW_RIDE_STATES][LW_RIDE_STATES], into[PLANT];
+    lw_grip grip = {.speed = at->surge, .effort = effort};
+    response to_effort, to_wind, to_helm;
+    lw_motion_slopes(motion, plan, at, slopes);
+    for (int i = 0; i < PLANT; i++) into[i] = slopes[plant[i]][AT(taken)];  // the sheet is first
+    respond(slopes, into, HEEL_CROSSOVER, &to_effort);
+    const bode heel = bode_of(&to_effort, IS_HEEL);
+    const double late = HEEL_CROSSOVER * (motion->rules.delay + motion->rules.hand_lag);
+    const double behind = heel.phase > 0.0 ? heel.phase - 2.0 * LW_PI : heel.phase;
+    const double wanted = PHASE_MARGIN - LW_PI - behind + late;
+    const double angle = fmin(fmax(wanted, 0.0), 80.0 * LW_DEG);
+    grip.lead = fmin(lw_tan(angle) / HEEL_CROSSOVER, LEAD_MOST);
+    const double ahead = HEEL_CROSSOVER * grip.lead;
+    const double per = 1.0 / (fmax(heel.gain, LEAST_ANSWER) * sqrt(1.0 + ahead * ahead));
+    grip.heel = fmin(per, at->surge < 4.0 ? SLOW_GRIP_MOST : GRIP_MOST);
+
+    wind_into(motion, plan, at, into);
+    respond(slopes, into, HEEL_CROSSOVER, &to_wind);
+    const double along =
+        to_wind.re[IS_HEEL] * to_effort.re[IS_HEEL] + to_wind.im[IS_HEEL] * to_effort.im[IS_HEEL];
+    grip.puff = fmin(fmax(-along / fmax(heel.gain * heel.gain, LEAST_ANSWER), 0.0), PUFF_MOST);
+
+    for (int i = 0; i < PLANT; i++) into[i] = slopes[plant[i]][AT(helm)];
+    respond(slopes, into, COURSE_CROSSOVER, &to_helm);
+    grip.steer = 1.0 / fmax(bode_of(&to_helm, IS_BOW).gain, LEAST_ANSWER);
+    return grip;
+}
+
+#define REST_HEEL  (8.0 * LW_DEG)  // to windward: a launch begins with it in hand  [judged]
+#define REST_SPEED 1.5             // [m/s] under way on the hull, as a launch begins
+
+#define REST_TRIES 9
+
+// Under way on the hull on a course, or as near to it as can be told.
+static lw_answer afloat(const lw_motion *motion, const lw_ask *rest)
+{
+    const lw_craft *craft = motion->craft;
+    lw_ask asks[REST_TRIES];
+    lw_answer answers[REST_TRIES];
+    for (int i = 0; i < REST_TRIES; i++) {
+        const double start[6] = {REST_SPEED + 0.5 * (i / 3), 0.1, -0.12, 0.0, 0.0,
+                                 0.3 + 0.5 * (i % 3)};
+        asks[i] = *rest;
+        memcpy(asks[i].start, start, sizeof start);
+    }
+    lw_balance(craft, asks, answers, REST_TRIES);
+    for (int i = 0; i < REST_TRIES; i++) {
+        if (answers[i].outcome != LW_NO_BALANCE) return answers[i];
+    }
+    lw_answer answer = {.flight = {.speed = REST_SPEED,
+                                   .heading = rest->heading,
+                                   .ride_height = -0.12,
+                                   .heel = rest->heel,
+                                   .effort = 1.2,
+                                   .wand = craft->linkage.aft_stop}};
+    answer.flight.turns = (rest->rudder - craft->rudder_mark) / craft->rudder_turn;
+    return answer;
+}
+
+// On the hull with a little way on, heading for a reach as one does to launch; [judged] 100 deg, or
+// the plan's own course where that is freer, to 120 deg. Returns the effort there.
+static double put_rest(const lw_motion *motion, const lw_ask *ask, lw_ride_plan *plan)
+{
+    lw_ask rest = *ask;
+    rest.heading = fmin(fmax(ask->heading, 100.0 * LW_DEG), 120.0 * LW_DEG);
+    rest.towed = true, rest.level = false;
+    rest.rudder = plan->pilot.rudder;
+    rest.heel = REST_HEEL;
+    const lw_answer answer = afloat(motion, &rest);
+    plan->rest = state_of(motion, &rest, &answer);
+    plan->pilot.heel_afloat = plan->rest.heel;
+    plan->pilot.bow_afloat = plan->rest.bow;
+    return answer.flight.effort;
+}
+
+lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer)
+{
+    lw_ride_plan plan;
+    memset(&plan, 0, sizeof plan);
+    plan.setup = ask->setup;
+    plan.wind = ask->wind;
+    plan.place = ask->place;
+    plan.starts_aloft = answer->outcome == LW_FLIES;
+    plan.start = state_of(motion, ask, answer);
+    plan.pilot = (lw_pilot){.heel = plan.start.heel,
+                            .bow = plan.start.bow,
+                            .helm = plan.start.helm,
+                            .rudder = plan.start.rudder,
+                            .wind = ask->wind,
+                            .patience = 1.0 / PATIENCE};
+    const double rest_effort = put_rest(motion, ask, &plan);
+    lw_ride_plan still = plan;  // with a pilot who holds all as it is
+    still.pilot.slow = still.pilot.fast = (lw_grip){.speed = 1.0};
+    plan.pilot.slow = grip_of(motion, &still, &plan.rest, rest_effort);
+    plan.pilot.fast = plan.starts_aloft
+                          ? grip_of(motion, &still, &plan.start, answer->flight.effort)
+                          : plan.pilot.slow;
+    if (answer->outcome == LW_NO_BALANCE) plan.start = plan.rest;
+    return plan;
+}

@@ -1,0 +1,291 @@
+// ride.c - rides between calls, and side by side during one.
+// SPDX-License-Identifier: MIT
+
+#include <math.h>
+#include <string.h>
+
+#include "flight/balance.h"
+#include "motion/fleet.h"
+#include "motion/trace.h"
+
+#define LANES (sizeof(lw_fleet) / sizeof(lw_lanes))
+_Static_assert(LANES <= LW_RIDE_LANES, "a ride has room for a lane of everything");
+
+// --- lanes in and out
+
+static void copy_in(lw_fleet *fleet, int i, const lw_ride *ride)
+{
+    char *to = (char *)fleet + 8 * i;
+    for (size_t k = 0; k < LANES; k++) memcpy(to + k * sizeof(lw_lanes), &ride->lane[k], 8);
+}
+
+static void copy_out(const lw_fleet *fleet, int i, lw_ride *ride)
+{
+    const char *from = (const char *)fleet + 8 * i;
+    for (size_t k = 0; k < LANES; k++) memcpy(&ride->lane[k], from + k * sizeof(lw_lanes), 8);
+    ride->tally.seconds = fleet->watch.time[i];
+    ride->tally.flying = fleet->flying[i];
+    ride->tally.swimming = fleet->swimming[i];
+    ride->tally.distance = fleet->distance[i];
+    ride->tally.made_good = fleet->made_good[i];
+}
+
+static void put_state(lw_state *state, int i, const lw_ride_state *from)
+{
+    for (size_t k = 0; k < LW_STATES; k++) ((lw_lanes *)state)[k][i] = ((const double *)from)[k];
+}
+
+static lw_ride_state state_of(const lw_state *state, int i)
+{
+    lw_ride_state out;
+    for (size_t k = 0; k < LW_STATES; k++) ((double *)&out)[k] = ((const lw_lanes *)state)[k][i];
+    return out;
+}
+
+// --- begin
+
+static void pilot_put(lw_pilot_lanes *lanes, int i, const lw_pilot *pilot)
+{
+    lanes->heel_aloft[i] = pilot->heel, lanes->bow_aloft[i] = pilot->bow;
+    lanes->heel_afloat[i] = pilot->heel_afloat, lanes->bow_afloat[i] = pilot->bow_afloat;
+    lanes->helm[i] = pilot->helm, lanes->rudder[i] = pilot->rudder;
+    lanes->wind[i] = pilot->wind, lanes->patience[i] = pilot->patience;
+    lanes->speed[i] = pilot->slow.speed;
+    lanes->per_speed[i] = 1.0 / fmax(pilot->fast.speed - pilot->slow.speed, 0.1);
+    const lw_grip *grips[2] = {&pilot->slow, &pilot->fast};
+    for (int k = 0; k < 2; k++) {
+        lanes->grip[k][i] = grips[k]->heel, lanes->lead[k][i] = grips[k]->lead;
+        lanes->effort[k][i] = grips[k]->effort;
+        lanes->puff[k][i] = grips[k]->puff, lanes->steer[k][i] = grips[k]->steer;
+    }
+}
+
+void lw_ride_lanes_put(lw_ride_lanes *lanes, int i, const lw_ride_plan *plan)
+{
+    lanes->incidence[i] = plan->setup.incidence;
+    lanes->wand_length[i] = plan->setup.wand_length;
+    lanes->gearing[i] = plan->setup.gearing;
+    lanes->rod[i] = plan->setup.rod;
+    lanes->place[i] = plan->place;
+    pilot_put(&lanes->pilot, i, &plan->pilot);
+    lanes->pilot.heel[i] = plan->pilot.heel, lanes->pilot.bow[i] = plan->pilot.bow;
+}
+
+// Lane i stands still at a state, with no past and no air.
+static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
+{
+    put_state(&fleet->now, i, at);
+    put_state(&fleet->past.state, i, at);
+    fleet->fresh[i] = -1;
+    fleet->worn.flap[i] = 0.0;
+    lw_watch *watch = &fleet->watch;
+    for (int k = 0; k < LW_PLACES; k++) {
+        fleet->worn.air[k][i] = watch->air.had[k][i] = watch->air.left[k][i] = 0.0;
+        watch->air.on[k][i] = 0;
+    }
+    watch->flies[i] = flies ? -1 : 0;
+    watch->clear[i] = watch->wet[i] = watch->tip_in[i] = watch->rudder_tip_in[i] = 0.0;
+    lw_pilot_lanes *pilot = &fleet->ride.pilot;
+    pilot->heel[i] = flies ? pilot->heel_aloft[i] : pilot->heel_afloat[i];
+    pilot->bow[i] = flies ? pilot->bow_aloft[i] : pilot->bow_afloat[i];
+}
+
+static void start_world(const lw_motion *motion, lw_world *world, uint64_t seed)
+{
+    const double step = motion->rules.step;
+    if (motion->is_choppy) {
+        const lw_sea_waves sea = lw_sea_of(motion->sea, lw_seed_of(seed, LW_SEED_SEA));
+        lw_sea_lanes_put(&world->sea, 0, &sea, step);
+    }
+    if (motion->is_gusty) lw_gust_lanes_put(&world->gust, 0, lw_seed_of(seed, LW_SEED_GUST));
+}
+
+void lw_ride_begin(lw_ride *ride, const lw_motion *motion, const lw_ride_plan *plan)
+{
+    lw_fleet fleet;
+    memset(&fleet, 0, sizeof fleet);
+    ride->plan = *plan;
+    ride->tally = (lw_ride_tally){0};
+    ride->event_count = 0;
+    lw_ride_lanes_put(&fleet.ride, 0, plan);
+    stand(&fleet, 0, &plan->start, plan->starts_aloft);
+    fleet.wind[0] = plan->wind;
+    start_world(motion, &fleet.world, plan->seed);
+    copy_out(&fleet, 0, ride);
+}
+
+lw_ride_state lw_ride_now(const lw_ride *ride)
+{
+    lw_fleet fleet;
+    copy_in(&fleet, 0, ride);
+    return state_of(&fleet.now, 0);
+}
+
+#define AS_STAND(name, text) text,
+static const char *const stands[] = {LW_RIDE_STAND_LIST(AS_STAND)};
+const char *lw_ride_stand_text(lw_ride_stand stand) { return stands[stand]; }
+
+lw_ride_stand lw_ride_stands(const lw_ride *ride)
+{
+    lw_fleet fleet;
+    copy_in(&fleet, 0, ride);
+    if (fleet.watch.swims[0]) return LW_STANDS_SWIMMING;
+    return fleet.watch.flies[0] ? LW_STANDS_FLYING : LW_STANDS_AFLOAT;
+}
+
+// --- events
+
+static void note(lw_ride *ride, lw_ride_what what, const lw_trace *at)
+{
+    ride->tally.count[what] += 1.0;
+    if (ride->events && ride->event_count < ride->event_room) {
+        ride->events[ride->event_count++] = (lw_ride_event){what, *at};
+    }
+}
+
+// What a group of rides is doing this step, for its slow path.
+typedef struct group {
+    const lw_motion *motion;
+    lw_ride *rides;
+    int count;
+    lw_fleet fleet;
+    lw_around around;
+    lw_loads loads;
+    lw_happened happened;
+} group;
+
+// Writes down what happened at the step's start; who fell, lies in the water where it was.
+static void report(group *g)
+{
+    for (int i = 0; i < g->count; i++) {
+        if (!g->happened.any[i]) continue;
+        lw_fleet *fleet = &g->fleet;
+        lw_ride *ride = &g->rides[i];
+        lw_trace at;
+        lw_trace_lane(&at, g->motion, fleet, &g->around, &g->loads, i);
+        for (int what = 0; what < LW_RIDE_AGAIN; what++) {
+            if (!g->happened.what[what][i]) continue;
+            note(ride, (lw_ride_what)what, &at);
+            if (!lw_ride_event_is_swim((lw_ride_what)what)) continue;
+            fleet->watch.swims[i] = -1;
+            fleet->watch.swum[i] = 0.0;
+        }
+    }
+}
+
+// Lies where a ride fell: at rest in all but the place.
+static void lie(group *g, int i)
+{
+    lw_ride_state rest = g->rides[i].plan.rest;
+    const lw_state *fell = &g->fleet.past.state;
+    const double x = fell->upwind[i], y = fell->port[i];
+    const bool is_sound = x == x && y == y;  // false for no number
+    rest.upwind = is_sound ? x : 0.0;
+    rest.port = is_sound ? y : 0.0;
+    stand(&g->fleet, i, &rest, false);
+}
+
+static void swim(group *g)
+{
+    lw_watch *watch = &g->fleet.watch;
+    for (int i = 0; i < g->count; i++) {
+        if (!watch->swims[i]) continue;
+        lie(g, i);
+        watch->swum[i] += g->motion->rules.step;
+        if (watch->swum[i] < g->motion->rules.swim) continue;
+        watch->swims[i] = 0;
+        lw_trace at;
+        lw_trace_lane(&at, g->motion, &g->fleet, &g->around, &g->loads, i);
+        note(&g->rides[i], LW_RIDE_AGAIN, &at);
+    }
+}
+
+// --- advance
+
+LW_INLINE lw_lanes one_where(lw_mask where) { return lw_select(where, lw_all(1.0), lw_all(0.0)); }
+
+LW_INLINE void count(const lw_motion *motion, lw_fleet *fleet, const lw_loads *loads)
+{
+    const double dt = motion->rules.step;
+    const lw_mask under_way = ~fleet->watch.swims;
+    const lw_state *was = &fleet->past.state;
+    const lw_lanes clear =
+        one_where(under_way & fleet->watch.flies & ~(loads->hull.immersed > 0.0));
+    const lw_lanes speed =
+        lw_lanes_sqrt(was->velocity.x * was->velocity.x + was->velocity.y * was->velocity.y);
+    fleet->watch.time += dt;
+    fleet->flying += dt * clear;
+    fleet->swimming += dt * one_where(fleet->watch.swims);
+    fleet->distance += lw_select(under_way, dt * speed, lw_all(0.0));
+    fleet->made_good += lw_select(under_way, fleet->now.upwind - was->upwind, lw_all(0.0));
+}
+
+LW_INLINE void step(group *g, lw_turned *t, lw_turned *t_past)
+{
+    const lw_motion *motion = g->motion;
+    lw_fleet *fleet = &g->fleet;
+    lw_watch *watch = &fleet->watch;
+    const double dt = motion->rules.step;
+    g->around = lw_around_of(motion, &fleet->world, fleet->wind, &fleet->now, t);
+    lw_fleet_step(motion, fleet, &g->around, t, t_past, &g->loads);
+
+    g->happened.any = (lw_mask){0};
+    const lw_state *was = &fleet->past.state;
+    lw_watch_hull(watch, &g->loads, dt, &g->happened);
+    lw_watch_foils(motion->craft, watch, &g->loads, was, dt, fleet->worn.air, &g->happened);
+    lw_watch_falls(was, &g->loads, &fleet->ride.pilot, &g->happened);
+    g->happened.any &= ~watch->swims;
+    lw_pilot_turn(&fleet->ride.pilot, watch->flies, dt);
+    if (lw_any(g->happened.any)) report(g);
+    count(motion, fleet, &g->loads);
+    if (lw_any(watch->swims)) {
+        swim(g);
+        *t = lw_turned_of(&fleet->now), *t_past = lw_turned_of(&fleet->past.state);
+    }
+    const lw_lanes a_x = g->loads.apparent_x, a_y = g->loads.apparent_y;
+    lw_world_step(motion, &fleet->world, lw_lanes_sqrt(a_x * a_x + a_y * a_y));
+}
+
+LW_CLONES
+static void advance(group *g, size_t steps)
+{
+    lw_turned t = lw_turned_of(&g->fleet.now), t_past = lw_turned_of(&g->fleet.past.state);
+    for (size_t k = 0; k < steps; k++) step(g, &t, &t_past);
+}
+
+void lw_rides_advance(const lw_motion *motion, lw_ride *rides, size_t n, size_t steps)
+{
+    group g;
+    g.motion = motion;
+    for (size_t first = 0; first < n; first += LW_WIDTH) {
+        g.count = n - first < LW_WIDTH ? (int)(n - first) : LW_WIDTH;
+        g.rides = rides + first;
+        for (int i = 0; i < LW_WIDTH; i++) copy_in(&g.fleet, i, &g.rides[i < g.count ? i : 0]);
+        advance(&g, steps);
+        for (int i = 0; i < g.count; i++) copy_out(&g.fleet, i, &g.rides[i]);
+    }
+}
+
+// --- one moment
+
+LW_CLONES
+static void look(group *g)
+{
+    const lw_turned t = lw_turned_of(&g->fleet.now);
+    lw_state rates;
+    g->around = lw_around_of(g->motion, &g->fleet.world, g->fleet.wind, &g->fleet.now, &t);
+    lw_rates_of(g->motion, &g->fleet.ride, &g->fleet.now, &t, &g->around, &g->fleet.worn, &rates,
+                &g->loads);
+    g->fleet.past.state = g->fleet.now;  // what a trace tells
+}
+
+lw_trace lw_ride_trace(const lw_motion *motion, const lw_ride *ride)
+{
+    group g;
+    g.motion = motion;
+    for (int i = 0; i < LW_WIDTH; i++) copy_in(&g.fleet, i, ride);
+    look(&g);
+    lw_trace at;
+    lw_trace_lane(&at, motion, &g.fleet, &g.around, &g.loads, 0);
+    return at;
+}

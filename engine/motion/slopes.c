@@ -1,0 +1,87 @@
+// slopes.c - the right-hand side by itself: all rates of a state, and their slopes.
+// SPDX-License-Identifier: MIT
+
+#include <string.h>
+
+#include "flight/balance.h"
+#include "motion/fleet.h"
+
+// Lanes of states of one plan in calm water, and all their rates.
+typedef struct view {
+    const lw_motion *motion;
+    lw_ride_lanes ride;
+    lw_lanes wind;
+    lw_state state, rates;
+} view;
+
+LW_CLONES
+static void look(view *v)
+{
+    const lw_motion *motion = v->motion;
+    const lw_turned t = lw_turned_of(&v->state);
+    const lw_around around = lw_around_calm(v->wind);
+    const lw_lanes zero = lw_all(0.0);
+    const lw_worn worn = {zero, {zero, zero, zero, zero}};
+    lw_loads loads;
+    lw_rates_of(motion, &v->ride, &v->state, &t, &around, &worn, &v->rates, &loads);
+    lw_travel(&v->state, &t, &v->rates);
+    lw_moves mass;
+    lw_mass_of(&motion->inertia, motion->craft, v->ride.place, v->state.body, &mass);
+    lw_lanes change[LW_MOVES], *rates = (lw_lanes *)&v->rates;  // velocities come first
+    memcpy(change, rates, sizeof change);
+    lw_moves_solve(&mass, change);
+    memcpy(rates, change, sizeof change);
+}
+
+static view view_of(const lw_motion *motion, const lw_ride_plan *plan)
+{
+    view v;
+    memset(&v, 0, sizeof v);
+    v.motion = motion;
+    for (int i = 0; i < LW_WIDTH; i++) lw_ride_lanes_put(&v.ride, i, plan);
+    v.wind = lw_all(plan->wind);
+    return v;
+}
+
+static void put(view *v, int i, const double state[LW_RIDE_STATES])
+{
+    for (size_t k = 0; k < LW_STATES; k++) ((lw_lanes *)&v->state)[k][i] = state[k];
+}
+
+static double rate(const view *v, size_t k, int i) { return ((const lw_lanes *)&v->rates)[k][i]; }
+
+void lw_motion_rates(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *state,
+                     lw_ride_state *rates)
+{
+    view v = view_of(motion, plan);
+    for (int i = 0; i < LW_WIDTH; i++) put(&v, i, (const double *)state);
+    look(&v);
+    for (size_t k = 0; k < LW_STATES; k++) ((double *)rates)[k] = rate(&v, k, 0);
+}
+
+// Central differences, half a millionth of a unit either way; each look fills the lanes.
+void lw_motion_slopes(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *state,
+                      double slopes[LW_RIDE_STATES][LW_RIDE_STATES])
+{
+    const double by = 1e-5;
+    double up[LW_RIDE_STATES], x[LW_RIDE_STATES];
+    view v = view_of(motion, plan);
+    memcpy(x, state, sizeof x);
+    for (size_t look_at = 0; look_at < 2 * LW_STATES; look_at += LW_WIDTH) {
+        for (size_t i = 0; i < LW_WIDTH; i++) {
+            const size_t which = look_at + i, j = which / 2 % LW_STATES;
+            const double was = x[j];
+            x[j] += which % 2 ? -by : by;
+            put(&v, (int)i, x);
+            x[j] = was;
+        }
+        look(&v);
+        for (size_t i = 0; i < LW_WIDTH && look_at + i < 2 * LW_STATES; i++) {
+            const size_t which = look_at + i, j = which / 2;
+            for (size_t k = 0; k < LW_STATES; k++) {
+                if (which % 2 == 0) up[k] = rate(&v, k, (int)i);
+                if (which % 2) slopes[k][j] = (up[k] - rate(&v, k, (int)i)) / (2.0 * by);
+            }
+        }
+    }
+}

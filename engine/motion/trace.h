@@ -1,0 +1,13 @@
+// trace.h - one moment of one lane as a row.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_TRACE_LANES_H
+#define LW_TRACE_LANES_H
+
+#include "motion/fleet.h"
+
+// Of the state that `loads` and `around` belong to: the past one, after a step.
+void lw_trace_lane(lw_trace *trace, const lw_motion *motion, const lw_fleet *fleet,
+                   const lw_around *around, const lw_loads *loads, int lane);
+
+#endif

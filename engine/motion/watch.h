@@ -1,0 +1,115 @@
+// watch.h - what happens to boats in motion, in lanes: touches, breaches, air, swims.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_WATCH_H
+#define LW_WATCH_H
+
+#include "motion/rates.h"
+
+// Bounds beyond which nobody stays in the boat.  [judged]
+#define LW_LEEWARD_MOST  (45.0 * LW_DEG)  // heel: the leeward rack digs in
+#define LW_WINDWARD_MOST (55.0 * LW_DEG)  // the sailor is in the water
+#define LW_BOW_DOWN_MOST (22.0 * LW_DEG)
+#define LW_BOW_UP_MOST   (40.0 * LW_DEG)
+#define LW_SPIN_MOST     (80.0 * LW_DEG)  // off the wanted course, in flight or just off it
+#define LW_SPEED_MOST    30.0             // [m/s]
+
+// Times that decide.  [judged]
+#define LW_CLEAR_LEAST 1.0  // [s] clear of the water before she counts as flying
+#define LW_WET_MOST    2.0  // [s] in the water before she counts as off the foils
+#define LW_REARM       0.5  // [s] after a touch or a breach before the next is another
+
+// What a ride is doing: true or false in each lane, and since when.
+typedef struct lw_watch {
+    lw_lanes time;
+    lw_mask flies, swims;
+    lw_lanes clear, wet;             // [s] since the hull was last wet, and clear
+    lw_lanes tip_in, rudder_tip_in;  // [s] since the tips were last out
+    lw_lanes swum;                   // [s]
+    lw_cavities air;
+} lw_watch;
+
+// One mask for each event that lanes can tell, of this step.
+typedef struct lw_happened {
+    lw_mask what[LW_RIDE_AGAIN];
+    lw_mask any;
+} lw_happened;
+
+LW_INLINE void lw_happens(lw_happened *happened, lw_ride_what what, lw_mask where)
+{
+    happened->what[what] = where;
+    happened->any |= where;
+}
+
+// Time since a claim last held; starts anew where it holds.
+LW_INLINE lw_lanes lw_since(lw_mask holds, lw_lanes since, double dt)
+{
+    return lw_select(holds, lw_all(0.0), since + dt);
+}
+
+LW_INLINE lw_lanes lw_tip(lw_lanes depth, lw_lanes rise) { return depth - rise; }
+
+// Hull: launches, touches, drops.
+LW_INLINE void lw_watch_hull(lw_watch *watch, const lw_loads *loads, double dt,
+                             lw_happened *happened)
+{
+    const lw_mask wet = loads->hull.immersed > 0.0;
+    const lw_mask touches = wet & watch->flies & (watch->clear > LW_REARM);
+    watch->clear = lw_since(wet, watch->clear, dt);
+    watch->wet = lw_since(~wet, watch->wet, dt);
+    const lw_mask launches = ~watch->flies & (watch->clear > LW_CLEAR_LEAST);
+    const lw_mask drops = watch->flies & (watch->wet > LW_WET_MOST);
+    watch->flies = (watch->flies | launches) & ~drops;
+    lw_happens(happened, LW_RIDE_LAUNCH, launches);
+    lw_happens(happened, LW_RIDE_TOUCH, touches);
+    lw_happens(happened, LW_RIDE_DROP, drops);
+}
+
+// Tips and air.
+LW_INLINE void lw_watch_foils(const lw_craft *craft, lw_watch *watch, const lw_loads *loads,
+                              const lw_state *x, double dt, lw_lanes amount[LW_PLACES],
+                              lw_happened *happened)
+{
+    const lw_mask out = lw_tip(loads->main_depth, loads->main_tip_rise) < 0.0;
+    const lw_mask rudder_out = lw_tip(loads->rudder_depth, loads->rudder_tip_rise) < 0.0;
+    lw_happens(happened, LW_RIDE_BREACH, out & (watch->tip_in > LW_REARM));
+    lw_happens(happened, LW_RIDE_RUDDER_BREACH, rudder_out & (watch->rudder_tip_in > LW_REARM));
+    watch->tip_in = lw_since(out, watch->tip_in, dt);
+    watch->rudder_tip_in = lw_since(rudder_out, watch->rudder_tip_in, dt);
+
+    lw_mask had[LW_PLACES];
+    for (int i = 0; i < LW_PLACES; i++) had[i] = watch->air.on[i];
+    const lw_lanes speed = lw_lanes_max(x->velocity.x, lw_all(LW_LEAST_WAY));
+    const lw_lanes clear = lw_select(loads->hull.immersed > 0.0, lw_all(0.0), lw_all(1.0));
+    lw_air_step(craft, loads, clear, speed, dt * speed, &watch->air, amount);
+    for (int i = 0; i < LW_PLACES; i++) {
+        lw_happens(happened, (lw_ride_what)(LW_RIDE_FOIL_AIR + i), watch->air.on[i] & ~had[i]);
+    }
+}
+
+// Falls. A comparison with what is no number is false, so that such a lane counts as lost.
+LW_INLINE lw_mask lw_watch_falls(const lw_state *x, const lw_loads *loads,
+                                 const lw_pilot_lanes *pilot, lw_happened *happened)
+{
+    const lw_lanes speed =
+        lw_lanes_abs(x->velocity.x) + lw_lanes_abs(x->velocity.y) + lw_lanes_abs(x->velocity.z);
+    const lw_lanes spin =
+        lw_lanes_abs(x->spin.x) + lw_lanes_abs(x->spin.y) + lw_lanes_abs(x->spin.z);
+    const lw_lanes sum = lw_lanes_abs(loads->force.x + loads->moment.y + loads->force.z);
+    const lw_mask sound = (speed < LW_SPEED_MOST) & (spin < 30.0) & (sum < 1e9);
+    const lw_mask leeward = sound & (x->roll < -LW_LEEWARD_MOST);
+    const lw_mask windward = sound & (x->roll > LW_WINDWARD_MOST);
+    const lw_mask over = leeward | windward;
+    const lw_mask dives =
+        sound & ~over & ((x->pitch < -LW_BOW_DOWN_MOST) | (x->pitch > LW_BOW_UP_MOST));
+    const lw_mask spins = sound & ~over & ~dives & (x->velocity.x > LW_LEAST_WAY) &
+                          (lw_lanes_abs(x->yaw - pilot->bow) > LW_SPIN_MOST);
+    lw_happens(happened, LW_RIDE_LEEWARD, leeward);
+    lw_happens(happened, LW_RIDE_WINDWARD, windward);
+    lw_happens(happened, LW_RIDE_PITCHPOLE, dives);
+    lw_happens(happened, LW_RIDE_SPIN, spins);
+    lw_happens(happened, LW_RIDE_LOST, ~sound);
+    return over | dives | spins | ~sound;
+}
+
+#endif

@@ -1,0 +1,421 @@
+// test_motion.c - laws of the boat in time.
+// SPDX-License-Identifier: MIT
+
+#include "flight/balance.h"
+#include "motion/fleet.h"
+#include "test/check.h"
+#include "test/integrator.h"
+#include "test/ride.h"
+
+static double member(const lw_ride_state *state, size_t k) { return ((const double *)state)[k]; }
+static double *member_of(lw_ride_state *state, size_t k) { return &((double *)state)[k]; }
+
+static bool is_place(size_t k)
+{
+    return k == offsetof(lw_ride_state, upwind) / sizeof(double) ||
+           k == offsetof(lw_ride_state, port) / sizeof(double);
+}
+
+// --- the forces
+
+// A moving boat without rates, on plain water, is a steady pose.
+TEST_FUNCTION(boat_that_moves_steadily_has_the_loads_of_her_pose)
+{
+    const lw_craft craft = preset_craft();
+    random_stream stream = {11};
+    for (int run = 0; run < 500; run++) {
+        lw_ask ask = random_flight(&craft, &stream);
+        ask.start[1] = random_between(&stream, -0.1, 0.1);
+        ask.start[2] = random_between(&stream, -0.1, 0.8);
+        ask.start[3] = random_between(&stream, -0.08, 0.08);
+        ask.start[5] = random_between(&stream, 0.0, 2.0);
+        lw_pose pose;
+        for (int i = 0; i < LW_WIDTH; i++) lw_pose_put(&pose, i, &ask);
+        const lw_loads steady = lw_pose_loads(&craft, &pose);
+
+        const lw_attitude at = lw_pose_attitude(&pose);
+        const lw_lanes zero = lw_all(0.0), bow = lw_all(ask.heading - ask.start[1]);
+        lw_lanes s, c;
+        lw_lanes_sincos(bow, &s, &c);
+        const lw_vector still = {zero, zero, zero};
+        const lw_moving moving = {.velocity = steady.through,
+                                  .spin = still,
+                                  .wind_x = -pose.wind * c,
+                                  .wind_y = pose.wind * s,
+                                  .main_water = still,
+                                  .rudder_water = still,
+                                  .wand = steady.linkage.wand,
+                                  .flap = steady.linkage.flap,
+                                  .wash = steady.wash,
+                                  .taken = lw_pose_taken(pose.effort),
+                                  .body_y = -lw_pose_hike(&craft, pose.effort),
+                                  .body_pull = still};
+        const lw_loads got = lw_moving_loads(&craft, pose, &moving, &at);
+        const double per = craft.weight;
+        CHECK_NEAR(got.force.x[0] / per, steady.force.x[0] / per, 1e-13);
+        CHECK_NEAR(got.force.y[0] / per, steady.force.y[0] / per, 1e-13);
+        CHECK_NEAR(got.force.z[0] / per, steady.force.z[0] / per, 1e-13);
+        CHECK_NEAR(got.moment.x[0] / per, steady.moment.x[0] / per, 1e-13);
+        CHECK_NEAR(got.moment.y[0] / per, steady.moment.y[0] / per, 1e-13);
+        CHECK_NEAR(got.moment.z[0] / per, steady.moment.z[0] / per, 1e-13);
+    }
+}
+
+// --- steady flight
+
+TEST_FUNCTION(nothing_changes_at_a_balance)
+{
+    flown f;
+    const double headings[] = {55.0, 100.0, 140.0};
+    for (int i = 0; i < 3; i++) {
+        flown_fill(&f, 1, 14.0, headings[i]);
+        CHECK(f.answer.outcome == LW_FLIES);
+        lw_ride_state rates;
+        lw_motion_rates(&f.motion, &f.plan, &f.plan.start, &rates);
+        for (size_t k = 0; k < LW_RIDE_STATES; k++) {
+            if (!is_place(k)) CHECK_NEAR(member(&rates, k), 0.0, 1e-7);
+        }
+    }
+}
+
+// Off the balance in each state in turn, with the sailor at work, in calm water and steady wind.
+TEST_FUNCTION(ride_settles_at_the_balance_it_was_pushed_off)
+{
+    static const double push[] = {1.0, 0.2, 0.2, 0.1, 0.05, 0.05, 0.05, 0.01, 0.05, 0.05, 0.0, 0.0,
+                                  0.1, 0.0, 0.2, 0.0, 0.1,  0.02, 0.0,  0.0,  0.0,  0.0,  0.0, 0.0};
+    _Static_assert(sizeof push / sizeof *push == LW_RIDE_STATES, "a push for each state");
+    flown f;
+    flown_fill(&f, 1, 14.0, 100.0);
+    const lw_ride_state balance = f.plan.start;
+    const lw_flight *flight = &f.answer.flight;
+    for (size_t k = 0; k < LW_RIDE_STATES; k++) {
+        if (push[k] == 0.0) continue;
+        f.plan.start = balance;
+        *member_of(&f.plan.start, k) += push[k];
+        const lw_ride_state end = ridden(&f, 120.0);
+        CHECK_RELATIVE(end.surge, balance.surge, 1e-3);
+        CHECK_RELATIVE(end.height, balance.height, 1e-3);
+        CHECK_NEAR(end.pitch, balance.pitch, 1e-3 * fabs(flight->heel));
+        CHECK_RELATIVE(end.heel, balance.heel, 1e-3);
+        CHECK_RELATIVE(end.bow, balance.bow, 1e-3);
+        CHECK_RELATIVE(end.wand, balance.wand, 1e-3);
+    }
+}
+
+// --- modes, with the sailor holding all as it is
+
+// Growth of the strongest mode of the slopes, by many small steps of the linear equations alone.
+static double strongest(double slopes[LW_RIDE_STATES][LW_RIDE_STATES], double dt, double start[])
+{
+    enum { N = LW_RIDE_STATES };
+    double x[N], grown = 0.0;
+    const int steps = (int)(30.0 / dt);
+    for (int k = 0; k < N; k++) x[k] = start[k];
+    for (int n = 0; n < steps; n++) {
+        double k_1[N], half[N], size = 0.0;  // midpoint rule
+        for (int i = 0; i < N; i++) {
+            k_1[i] = 0.0;
+            for (int j = 0; j < N; j++) k_1[i] += is_place((size_t)j) ? 0.0 : slopes[i][j] * x[j];
+        }
+        for (int i = 0; i < N; i++) half[i] = x[i] + 0.5 * dt * k_1[i];
+        for (int i = 0; i < N; i++) {
+            double k_2 = 0.0;
+            for (int j = 0; j < N; j++) k_2 += is_place((size_t)j) ? 0.0 : slopes[i][j] * half[j];
+            x[i] += is_place((size_t)i) ? 0.0 : dt * k_2;
+            size += x[i] * x[i];
+        }
+        const double per = 1.0 / sqrt(size);
+        for (int i = 0; i < N; i++) x[i] *= per;
+        if (n >= steps / 2) grown -= log(per);
+    }
+    for (int k = 0; k < N; k++) start[k] = x[k];
+    return grown / (0.5 * steps * dt);
+}
+
+// The boat alone falls over: the strongest mode of the slopes tells how fast, and the ride, started
+// a little along that mode, does it as fast.
+TEST_FUNCTION(ride_leaves_an_unstable_balance_along_its_mode_and_as_fast)
+{
+    flown f;
+    flown_fill(&f, 1, 14.0, 100.0);
+    flown_let_go(&f);
+    f.motion.rules.step = 0.005;
+    double slopes[LW_RIDE_STATES][LW_RIDE_STATES], mode[LW_RIDE_STATES] = {0};
+    lw_motion_slopes(&f.motion, &f.plan, &f.plan.start, slopes);
+    mode[offsetof(lw_ride_state, heel) / sizeof(double)] = 1.0;
+    const double rate = strongest(slopes, 0.002, mode);
+    CHECK(rate > 0.3 && rate < 3.0);
+
+    const lw_ride_state balance = f.plan.start;
+    for (size_t k = 0; k < LW_RIDE_STATES; k++) *member_of(&f.plan.start, k) += 1e-5 * mode[k];
+    const double off_1 = ridden(&f, 1.0).heel - balance.heel;
+    const double off_2 = ridden(&f, 3.0).heel - balance.heel;
+    CHECK_RELATIVE(log(off_2 / off_1) / 2.0, rate, 0.02);
+}
+
+// --- energy
+
+// Kinetic energy changes by the work of all forces, weight among them; the sailor sits still.
+TEST_FUNCTION(energy_changes_by_the_work_of_the_forces)
+{
+    flown f;
+    flown_fill(&f, 1, 14.0, 100.0);
+    flown_let_go(&f);
+    f.plan.start.heel += 0.05, f.plan.start.pitch += 0.01, f.plan.start.surge -= 0.5;
+    double miss[2], moved = 0.0;
+    for (int fine = 0; fine < 2; fine++) {
+        const double dt = f.motion.rules.step = fine ? 0.001 : 0.002;
+        const int steps = (int)(1.0 / dt + 0.5);
+        lw_ride ride = {.events = NULL};
+        lw_ride_begin(&ride, &f.motion, &f.plan);
+        double work = 0.0, before = 0.0, first = 0.0, energy = 0.0, most = 0.0;
+        for (int n = 0; n <= steps; n++) {
+            const lw_ride_state now = lw_ride_now(&ride);
+            lw_state x;
+            for (size_t k = 0; k < LW_STATES; k++) ((lw_lanes *)&x)[k] = lw_all(member(&now, k));
+            lw_ride_lanes lanes;
+            for (int i = 0; i < LW_WIDTH; i++) lw_ride_lanes_put(&lanes, i, &f.plan);
+            const lw_turned t = lw_turned_of(&x);
+            const lw_around around = lw_around_calm(lw_all(f.plan.wind));
+            const lw_lanes zero = lw_all(0.0);
+            const lw_worn worn = {zero, {zero, zero, zero, zero}};
+            lw_state rates;
+            lw_loads loads;
+            lw_rates_of(&f.motion, &lanes, &x, &t, &around, &worn, &rates, &loads);
+            const lw_vector F = loads.force, M = loads.moment, v = x.velocity, w = x.spin;
+            const double power =
+                (F.x * v.x + F.y * v.y + F.z * v.z + M.x * w.x + M.y * w.y + M.z * w.z)[0];
+            lw_moves mass;
+            lw_mass_of(&f.motion.inertia, &f.craft, lanes.place, x.body, &mass);
+            energy = 0.0;
+            for (int i = 0; i < LW_MOVES; i++) {
+                for (int j = 0; j < LW_MOVES; j++) {
+                    energy += 0.5 * (*lw_moves_at(&mass, i, j))[0] * member(&now, (size_t)i) *
+                              member(&now, (size_t)j);
+                }
+            }
+            if (n == 0) first = energy;
+            if (n > 0) work += 0.5 * dt * (before + power);
+            before = power;
+            most = fmax(most, fabs(energy - first));
+            lw_rides_advance(&f.motion, &ride, 1, 1);
+        }
+        miss[fine] = fabs(energy - first - work);
+        moved = most;
+    }
+    CHECK(moved > 100.0);            // joules that came and went
+    CHECK(miss[1] < 1e-5 * moved);   // and are accounted for,
+    CHECK(miss[1] < 0.3 * miss[0]);  // the better the finer the step
+}
+
+// --- the method
+
+static double distance_between(const lw_ride_state *a, const lw_ride_state *b)
+{
+    double sum = 0.0;
+    for (size_t k = 0; k < LW_RIDE_STATES; k++) {
+        sum += (member(a, k) - member(b, k)) * (member(a, k) - member(b, k));
+    }
+    return sqrt(sum);
+}
+
+// Without corners on its way (the sailor holds still; no stop is met) the error goes with the
+// square of the step.
+TEST_FUNCTION(half_the_step_leaves_a_quarter_of_the_error)
+{
+    flown f;
+    flown_fill(&f, 1, 14.0, 100.0);
+    flown_let_go(&f);
+    f.plan.start.heel += 0.03, f.plan.start.pitch += 0.005, f.plan.start.surge -= 0.3;
+    lw_ride_state end[4];
+    for (int i = 0; i < 4; i++) {
+        f.motion.rules.step = 0.02 / (1 << i);
+        end[i] = ridden(&f, 1.0);
+    }
+    const double d_1 = distance_between(&end[0], &end[1]), d_2 = distance_between(&end[1], &end[2]);
+    const double d_3 = distance_between(&end[2], &end[3]);
+    CHECK(d_1 / d_2 > 3.3 && d_1 / d_2 < 5.0);
+    CHECK(d_2 / d_3 > 3.5 && d_2 / d_3 < 4.5);
+}
+
+// The same right-hand side through SUNDIALS' CVODE: with the sailor at work, from off the balance.
+TEST_FUNCTION(general_integrator_comes_to_the_same_place)
+{
+    flown f;
+    flown_fill(&f, 1, 14.0, 100.0);
+    f.plan.start.heel += 0.05, f.plan.start.pitch += 0.01, f.plan.start.surge -= 0.5;
+    integrator_question q = {&f.motion, &f.plan, 0};
+    lw_ride_state exact = f.plan.start;
+    CHECK(integrator_go(&q, &exact, 3.0, 1e-10));
+    f.motion.rules.step = 0.02;
+    const lw_ride_state usual = ridden(&f, 3.0);
+    f.motion.rules.step = 0.0025;
+    const lw_ride_state fine = ridden(&f, 3.0);
+    const double far = distance_between(&exact, &f.plan.start);
+    CHECK(distance_between(&usual, &exact) < 0.003 * far);
+    CHECK(distance_between(&fine, &exact) < distance_between(&usual, &exact) / 20.0);
+}
+
+// --- lanes
+
+TEST_FUNCTION(ride_depends_neither_on_its_neighbours_nor_on_how_steps_are_shared_out)
+{
+    enum { RIDES = 7 };
+    static flown f;
+    static lw_ride together[RIDES], alone;
+    flown_fill(&f, 0, 16.0, 100.0);
+    flown_stir(&f, 0.25);
+    for (int i = 0; i < RIDES; i++) {
+        f.plan.seed = (uint64_t)i + 1;
+        lw_ride_begin(&together[i], &f.motion, &f.plan);
+    }
+    lw_rides_advance(&f.motion, together, RIDES, 3000);
+    for (int i = 0; i < RIDES; i++) {
+        f.plan.seed = (uint64_t)i + 1;
+        lw_ride_begin(&alone, &f.motion, &f.plan);
+        for (int part = 0; part < 30; part++) lw_rides_advance(&f.motion, &alone, 1, 100);
+        CHECK(memcmp(alone.lane, together[i].lane, sizeof alone.lane) == 0);
+        CHECK(memcmp(&alone.tally, &together[i].tally, sizeof alone.tally) == 0);
+    }
+}
+
+// --- air
+
+// How the boat speeds up at the balance with air on one foil or strut.
+static lw_ride_state with_air(const flown *f, int place)
+{
+    lw_ride_lanes lanes;
+    for (int i = 0; i < LW_WIDTH; i++) lw_ride_lanes_put(&lanes, i, &f->plan);
+    lw_state x, rates;
+    for (size_t k = 0; k < LW_STATES; k++) {
+        ((lw_lanes *)&x)[k] = lw_all(member(&f->plan.start, k));
+    }
+    const lw_turned t = lw_turned_of(&x);
+    const lw_around around = lw_around_calm(lw_all(f->plan.wind));
+    lw_worn worn = {lw_all(0.0), {lw_all(0.0), lw_all(0.0), lw_all(0.0), lw_all(0.0)}};
+    worn.air[place] = lw_all(1.0);
+    lw_loads loads;
+    lw_rates_of(&f->motion, &lanes, &x, &t, &around, &worn, &rates, &loads);
+    lw_moves mass;
+    lw_mass_of(&f->motion.inertia, &f->craft, lanes.place, x.body, &mass);
+    lw_lanes change[LW_MOVES];
+    memcpy(change, &rates, sizeof change);
+    lw_moves_solve(&mass, change);
+    lw_ride_state out = {0};
+    for (size_t k = 0; k < LW_MOVES; k++) *member_of(&out, k) = change[k][0];
+    return out;
+}
+
+TEST_FUNCTION(air_on_the_main_foil_drops_the_boat_and_her_bow)
+{
+    flown f;
+    flown_fill(&f, 1, 14.0, 100.0);
+    const lw_ride_state change = with_air(&f, LW_MAIN_FOIL);
+    CHECK(change.heave < -2.0);     // most of the weight has lost its hold
+    CHECK(change.nose_rate > 0.5);  // bow down
+}
+
+TEST_FUNCTION(air_on_the_rudder_foil_drops_the_stern)
+{
+    flown f;
+    flown_fill(&f, 1, 14.0, 100.0);
+    f.plan.start.rudder += 2.0 * f.craft.rudder_turn;  // that it carries something
+    const lw_ride_state wet = with_air(&f, LW_PLACES - 1), airy = with_air(&f, LW_RUDDER_FOIL);
+    CHECK(airy.nose_rate < wet.nose_rate);
+}
+
+// --- events and ends
+
+// A boat trimmed for 14 kn comes to grief in gusts about 28 kn, and each time
+// the story has its parts: she was flying or afloat, fell, lay for the cost of a swim, went on.
+TEST_FUNCTION(swim_costs_its_time_and_is_followed_by_going_on)
+{
+    static flown f;
+    static lw_ride_event events[400];
+    flown_fill(&f, 1, 14.0, 100.0);
+    f.plan.wind = 28.0 * LW_KN;
+    flown_stir(&f, 0.2);
+    lw_ride ride = {.events = events, .event_room = 400};
+    lw_ride_begin(&ride, &f.motion, &f.plan);
+    lw_rides_advance(&f.motion, &ride, 1, 30000);
+    CHECK(lw_ride_tally_swims(&ride.tally) >= 2.0);
+    double fell = -1.0, lain = 0.0;
+    for (size_t i = 0; i < ride.event_count; i++) {
+        const lw_ride_event *event = &events[i];
+        CHECK(lw_ride_event_text(event->what)[0] != '\0');
+        if (lw_ride_event_is_swim(event->what)) {
+            CHECK(fell < 0.0);  // nobody falls while swimming
+            fell = event->at.time;
+        } else if (event->what == LW_RIDE_AGAIN) {
+            CHECK_NEAR(event->at.time - fell, f.motion.rules.swim, 3.0 * f.motion.rules.step);
+            lain += event->at.time - fell;
+            fell = -1.0;
+        } else {
+            CHECK(fell < 0.0);  // and nothing else happens meanwhile
+        }
+    }
+    CHECK(ride.tally.swimming >= lain - 1.0);
+}
+
+// From rest on the hull in a good wind she gathers way, launches, turns to her course and flies as
+// the balance does.
+TEST_FUNCTION(boat_at_rest_launches_and_comes_to_her_balance)
+{
+    static lw_ride_event events[100];
+    flown f;
+    flown_fill(&f, 1, 14.0, 100.0);
+    const lw_ride_state balance = f.plan.start;
+    f.plan.start = f.plan.rest, f.plan.starts_aloft = false;
+    lw_ride ride = {.events = events, .event_room = 100};
+    lw_ride_begin(&ride, &f.motion, &f.plan);
+    CHECK(lw_ride_stands(&ride) == LW_STANDS_AFLOAT);
+    lw_rides_advance(&f.motion, &ride, 1, 6000);
+    CHECK(ride.tally.count[LW_RIDE_LAUNCH] == 1.0);
+    CHECK(lw_ride_tally_swims(&ride.tally) == 0.0);
+    CHECK(lw_ride_stands(&ride) == LW_STANDS_FLYING);
+    const lw_ride_state end = lw_ride_now(&ride);
+    CHECK_RELATIVE(end.surge, balance.surge, 2e-3);
+    CHECK_RELATIVE(end.heel, balance.heel, 2e-2);
+}
+
+TEST_FUNCTION(sailor_holds_an_ordinary_wind_and_loses_far_too_much)
+{
+    enum { RIDES = 8 };
+    static flown f;
+    static lw_ride rides[RIDES];
+    double swims[2];
+    for (int strong = 0; strong < 2; strong++) {
+        flown_fill(&f, 1, 14.0, 100.0);
+        if (strong) f.plan.wind = 28.0 * LW_KN;
+        flown_stir(&f, 0.2);
+        for (int i = 0; i < RIDES; i++) {
+            f.plan.seed = (uint64_t)i + 1;
+            lw_ride_begin(&rides[i], &f.motion, &f.plan);
+        }
+        lw_rides_advance(&f.motion, rides, RIDES, 15000);  // five minutes
+        swims[strong] = 0.0;
+        for (int i = 0; i < RIDES; i++) swims[strong] += lw_ride_tally_swims(&rides[i].tally);
+    }
+    CHECK(swims[0] <= 1.0);
+    CHECK(swims[1] >= 2.0 * RIDES);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(boat_that_moves_steadily_has_the_loads_of_her_pose),
+        TEST(nothing_changes_at_a_balance),
+        TEST(ride_settles_at_the_balance_it_was_pushed_off),
+        TEST(ride_leaves_an_unstable_balance_along_its_mode_and_as_fast),
+        TEST(energy_changes_by_the_work_of_the_forces),
+        TEST(half_the_step_leaves_a_quarter_of_the_error),
+        TEST(general_integrator_comes_to_the_same_place),
+        TEST(ride_depends_neither_on_its_neighbours_nor_on_how_steps_are_shared_out),
+        TEST(air_on_the_main_foil_drops_the_boat_and_her_bow),
+        TEST(air_on_the_rudder_foil_drops_the_stern),
+        TEST(swim_costs_its_time_and_is_followed_by_going_on),
+        TEST(boat_at_rest_launches_and_comes_to_her_balance),
+        TEST(sailor_holds_an_ordinary_wind_and_loses_far_too_much),
+    };
+    return RUN_TESTS(tests);
+}
