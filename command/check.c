@@ -8,6 +8,7 @@
 #include "command/inputs.h"
 #include "command/print.h"
 #include "command/sensitivity.h"
+#include "lullwise/prepared.h"
 #include "records/json.h"
 #include "records/record_file.h"
 #include "records/record_value.h"
@@ -72,6 +73,43 @@ static void print_summary(const checked *file)
     lw_print_wrapped(stdout, text, 0, 4);
 }
 
+// What forces read from curves of a boat, and how far those are off.
+static void print_prepared(lw_prepared_list list)
+{
+    for (size_t i = 0; i < list.count; i++) {
+        const lw_prepared *row = &list.rows[i];
+        printf("  %-24s %6.4g %-25s %s\n", row->function, row->error, row->unit, row->where);
+    }
+}
+
+static void print_all_prepared(void)
+{
+    lw_print_wrapped(stdout,
+                     "Read from curves that are worked out once for a boat, and the largest error "
+                     "of each against the full computation, on the generic boat:",
+                     0, 0);
+    print_prepared(lw_prepared_foils());
+    print_prepared(lw_prepared_hull());
+}
+
+static void append_prepared(json_t *list, lw_prepared_list prepared)
+{
+    for (size_t i = 0; i < prepared.count; i++) {
+        const lw_prepared *row = &prepared.rows[i];
+        json_array_append_new(
+            list, json_pack("{s:s, s:f, s:s, s:s}", "function", row->function, "error", row->error,
+                            "unit", row->unit, "where", row->where));
+    }
+}
+
+static json_t *prepared_json(void)
+{
+    json_t *list = json_array();
+    append_prepared(list, lw_prepared_foils());
+    append_prepared(list, lw_prepared_hull());
+    return list;
+}
+
 static json_t *file_json(const checked *file)
 {
     char path[512];
@@ -87,9 +125,10 @@ static bool print_json(const checked *files, size_t count, const lw_faults *faul
 {
     json_t *list = json_array();
     for (size_t i = 0; i < count; i++) json_array_append_new(list, file_json(&files[i]));
-    return lw_json_write(json_pack("{s:o, s:o, s:o*}", "files", list, "faults",
-                                   lw_faults_json(faults), "sensitivity", sensitivity),
-                         stdout);
+    return lw_json_write(
+        json_pack("{s:o, s:o, s:o, s:o*}", "files", list, "faults", lw_faults_json(faults),
+                  "prepared", prepared_json(), "sensitivity", sensitivity),
+        stdout);
 }
 
 // What one tape error of each measurement does; NULL when it is not asked for or not to be had.
@@ -104,6 +143,14 @@ static const lw_sensitivity *sensitivity_of(lw_inputs *inputs, const lw_options 
     if (lw_sensitivity_of(inputs, &sensitivity)) return &sensitivity;
     lw_print_complaint("check", "there is not enough memory");
     return NULL;
+}
+
+static bool has_boat(const checked *files, size_t count)
+{
+    for (size_t i = 0; i < count; i++) {
+        if (files[i].is_sound && files[i].record == &lw_boat_record) return true;
+    }
+    return false;
 }
 
 static lw_exit run(const lw_options *options)
@@ -125,6 +172,7 @@ static lw_exit run(const lw_options *options)
     } else {
         lw_print_faults(stdout, &faults);
         for (size_t i = 0; i < options->operand_count; i++) print_summary(&files[i]);
+        if (has_boat(files, options->operand_count)) putchar('\n'), print_all_prepared();
         if (sensitivity) putchar('\n'), lw_sensitivity_print(stdout, &inputs, sensitivity);
     }
     const lw_exit ended = faults.fault_count ? LW_EXIT_WRONG_INPUT : LW_EXIT_FINE;

@@ -5,6 +5,7 @@
 
 #include "boat/foil_curves.h"
 #include "flight/balance.h"
+#include "lullwise/prepared.h"
 #include "solve/curve.h"
 #include "test/check.h"
 #include "test/preset.h"
@@ -56,13 +57,17 @@ TEST_FUNCTION(curves_keep_within_a_thousandth_of_the_lattice_they_came_from)
     CHECK(most.slope < 1e-3 && most.induced < 1e-3 && most.downwash < 2e-3);
 }
 
-TEST_FUNCTION(curves_keep_within_one_part_in_a_hundred_of_a_fine_lattice)
+TEST_FUNCTION(curves_are_off_a_fine_lattice_by_what_is_told_and_not_by_more)
 {
     const off most = largest_off(lw_wing_mesh_usual(), 0.1);
     printf(
         "  curve against a lattice of 32 x 4: slope %.2f %%, induced %.2f %%, downwash %.2f %%\n",
         100.0 * most.slope, 100.0 * most.induced, 100.0 * most.downwash);
-    CHECK(most.slope < 0.01 && most.induced < 0.01 && most.downwash < 0.01);
+    const double by[] = {most.slope, most.induced, most.downwash};
+    for (int n = 0; n < 3; n++) {
+        CHECK(100.0 * by[n] <= lw_prepared_foils().rows[n].error);
+        CHECK(100.0 * by[n] > 0.5 * lw_prepared_foils().rows[n].error);
+    }
 }
 
 TEST_FUNCTION(flap_is_worth_the_same_angle_at_every_depth)
@@ -110,7 +115,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(curves_keep_within_a_thousandth_of_the_lattice_they_came_from),
-        TEST(curves_keep_within_one_part_in_a_hundred_of_a_fine_lattice),
+        TEST(curves_are_off_a_fine_lattice_by_what_is_told_and_not_by_more),
         TEST(flap_is_worth_the_same_angle_at_every_depth),
         TEST(windage_of_the_side_is_felt_across_only),
     };

@@ -24,4 +24,9 @@ typedef struct lw_prepared_list {
 // measured draft, and 1.2 to 9 m/s.
 lw_prepared_list lw_prepared_hull(void);
 
+// Foils: slope, induced drag and downwash over depth, from 0.1 m down, against a lattice of 32 x 4;
+// sections' lift, drag, moment and lowest pressure, with the flow within -5 to 7 degrees of meeting
+// the nose smoothly and Re 2.5e5 to 1.2e6, against the layer that a polar was worked out from.
+lw_prepared_list lw_prepared_foils(void);
+
 #endif
