@@ -1,6 +1,7 @@
 // tables.c - the rows of every quantity and the words of every list, for forms and headings.
 // SPDX-License-Identifier: MIT
 
+#include "advice/flight_text.h"
 #include "advice/margin_text.h"
 #include "records/record_value.h"
 #include "web/page.h"
@@ -81,6 +82,16 @@ static void put_record(const lw_record *record)
     lw_parcel_end();
 }
 
+static void put_flight_names(void)
+{
+    lw_parcel_object("flight_names");
+    for (size_t i = 0; i < lw_flight_table.count; i++) {
+        const char *key = lw_flight_table.rows[i].key;
+        lw_parcel_text(key, lw_flight_name(key));
+    }
+    lw_parcel_end();
+}
+
 static void put_units(void)
 {
     lw_parcel_list("units");
@@ -124,6 +135,7 @@ LW_EXPORT(lw_web_tables) void lw_web_tables(void)
     put_table("range", &lw_range_table);
     put_table("setup", &lw_setup_table);
     lw_parcel_end();
+    put_flight_names();
     put_units();
     put_words();
 }

@@ -13,7 +13,7 @@ export const put = (element, attributes) => {
 
 /**
  * An svg hidden from screen readers (its figure speaks), whose text keeps its size on the screen:
- * { svg, px() }, a pixel in its units. onSize() when that changes.
+ * { svg, px() }, in its units the sixteenth of a rem. onSize() when that changes.
  */
 export function canvas([x, y, width, height], onSize, ...inside) {
   let px = 1;
@@ -21,8 +21,9 @@ export function canvas([x, y, width, height], onSize, ...inside) {
   new ResizeObserver(() => {
     const { width: wide, height: high } = svg.getBoundingClientRect();
     if (!wide || !high) return;
-    px = Math.max(width / wide, height / high);
-    svg.style.setProperty("--px", px);
+    const unit = Math.max(width / wide, height / high);
+    svg.style.setProperty("--px", unit);
+    px = (unit * parseFloat(getComputedStyle(document.documentElement).fontSize)) / 16;
     onSize();
   }).observe(svg);
   return { svg, px: () => px };

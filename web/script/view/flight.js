@@ -15,7 +15,8 @@ const BAR = 8; // scales of a margin that fill its bar
 
 // What is asked, as the address has it: words in the sailor's units.
 const units = { kn: KNOT, "m/s": 1, deg: DEG, m: 1, turns: 1 };
-const asked = ["wind", "heading", "heel", "place", "turns"];
+const asked = ["wind", "heading", "turns", "place", "heel"];
+const rowKey = (key) => (key === "place" ? "place_x" : key);
 
 function fromWords(text) {
   const [, number, unit] = /^([-\d.]+) ?([a-z/]+)$/.exec(text ?? "") ?? [];
@@ -32,11 +33,12 @@ const toldKeys = ["speed", "vmg", "ride_height", "pitch", "heel", "turns", "wand
 const forceKeys = ["main_lift", "rudder_lift", "buoyancy", "drive", "foil_drag", "strut_drag", "hull_drag", "windage", "sail_side",
   "main_side", "rudder_side"];
 
-function numberList(rows, keys) {
+function numberList({ results, flight_names: names }, keys) {
+  const { rows } = results.flight;
   const cells = keys.map((key) => ({ row: rows.find((row) => row.key === key), value: make("dd", {}) }));
   return {
     element: make("dl", { class: "figures" }, cells.map(({ row, value }) =>
-      make("div", {}, make("dt", { title: row.doc }, heading(words(row.key)), make("small", {}, row.doc)), value))),
+      make("div", {}, make("dt", { title: row.doc }, heading(words(names[row.key])), !names[row.key].includes(row.doc) && make("small", {}, row.doc)), value))),
     update(flight, speedUnit) {
       for (const { row, value } of cells) value.textContent = told(row, flight[row.key], speedUnit).replace("-", "−");
     },
@@ -84,15 +86,13 @@ function pinField(onPick) {
 }
 
 function helm(page, onMove) {
-  const row = (key) => page.tables.results.flight.rows.find((one) => one.key === key);
-  const sliders = {
-    wind: { label: "Wind", row: row("wind"), step: 0.5 },
-    heading: { label: "Heading", row: row("heading"), step: 1, free: "best VMG upwind" },
-    turns: { label: "Rudder lift on", row: row("turns"), step: 0.1, free: "bow level" },
-    place: { label: "Place, from the transom", row: row("place_x"), step: 0.02, free: "for speed" },
-    heel: { label: "Windward heel", row: row("heel"), step: 1, free: "for speed" },
-  };
-  for (const [key, one] of Object.entries(sliders)) sliders[key] = slider({ ...one, onMove: (si) => onMove(key, si) });
+  const steps = { wind: 0.5, heading: 1, turns: 0.1, place: 0.02, heel: 1 }; // in the unit shown
+  const chosen = { heading: "best VMG upwind", turns: "bow level", place: "for speed", heel: "for speed" };
+  const sliders = Object.fromEntries(asked.map((key) => {
+    const row = page.tables.results.flight.rows.find((one) => one.key === rowKey(key));
+    const label = heading(page.tables.flight_names[row.key]);
+    return [key, slider({ label, row, step: steps[key], free: chosen[key], onMove: (si) => onMove(key, si) })];
+  }));
   const pins = pinField((pin) => onMove("pin", pin));
   return {
     element: make("form", { class: "card helm", onsubmit: (event) => event.preventDefault() },
@@ -113,7 +113,7 @@ function helm(page, onMove) {
     follow(ask, flight) {
       for (const key of asked) {
         if (ask[key] !== null) continue;
-        sliders[key].update(flight ? { si: flight[key === "place" ? "place_x" : key], isFree: true } : { isFree: true });
+        sliders[key].update(flight ? { si: flight[rowKey(key)], isFree: true } : { isFree: true });
       }
     },
   };
@@ -140,7 +140,7 @@ export const flight = {
     const outcome = make("p", { class: "outcome" }), advice = make("p", { class: "advice" });
     const pictures = make("div", { class: "drawn" }), freedom = make("p", { class: "note" });
     const bars = marginBars(page.tables), rows = page.tables.results.flight.rows;
-    const numbers = numberList(rows, toldKeys), forces = numberList(rows, forceKeys);
+    const numbers = numberList(page.tables, toldKeys), forces = numberList(page.tables, forceKeys);
     const trust = make("ul", {}), steer = helm(page, move);
     const marginCard = make("section", { class: "card" }, make("h2", {}, "What is left"), bars.element,
       make("p", { class: "note" }, `A full bar is ${BAR} times what a sailor would call a little.`));

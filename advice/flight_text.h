@@ -1,0 +1,12 @@
+// flight_text.h - the numbers of a flight by the names that they have on the water.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_ADVICE_FLIGHT_TEXT_H
+#define LW_ADVICE_FLIGHT_TEXT_H
+
+#include "lullwise/flight.h"
+
+// "rudder lift on" for the row `turns` of lw_flight_table; the key itself where it has no other name.
+const char *lw_flight_name(const char *key);
+
+#endif
