@@ -7,6 +7,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { engineIn } from "../script/module.js";
+import { fileOf, learnSections } from "../script/tree.js";
 import { file, openBrowser, openPage, settled } from "./browser.mjs";
 import { playInPage, playNatively } from "./calls.mjs";
 import { lullwise } from "./desk.mjs";
@@ -18,6 +19,7 @@ const ASKED_EVERY = 50; // of which the command line is asked, too
 const module = await WebAssembly.compile(await readFile(new URL("../../build/page/page_engine.wasm", import.meta.url)));
 const engine = await engineIn(module);
 const tables = engine.ask("tables");
+learnSections(tables);
 const demo = async (name) => readFile(new URL(`../../demo/${name}.yaml`, import.meta.url), "utf8");
 const texts = { boat: await demo("heron"), sailor: await demo("light"), day: await demo("breeze") };
 const trees = Object.fromEntries(Object.entries(texts).map(([kind, text]) => [kind, engine.read(0, kind, kind, text).written]));
@@ -45,7 +47,7 @@ function varied(tree, part) {
 /** Near the demo's, or far from it; drawn again while the reader refuses it. */
 function drawn(kind, i) {
   for (let part = i % 2 ? 0.02 : 0.3; ; part *= 0.9) {
-    const text = JSON.stringify(varied(trees[kind], part));
+    const text = fileOf(varied(trees[kind], part));
     const answer = engine.read(0, kind, kind, text);
     if (answer.is_sound) return { text, values: answer.values };
   }
@@ -57,7 +59,7 @@ const degrees = rowOf("flight", "heading").in_si, turn = rowOf("flight", "turns"
 function drawnCase(i) {
   const set = Object.fromEntries(["boat", "sailor", "day"].map((kind) => [kind, drawn(kind, i)]));
   const maybe = (x) => (random() < 0.3 ? x : NaN);
-  const pins = Object.keys(trees.boat.pins), { aft_x, forward_x } = set.boat.values.place;
+  const pins = trees.boat.pins.map((pin) => pin.label), { aft_x, forward_x } = set.boat.values.place;
   return {
     set,
     pins,
