@@ -13,6 +13,7 @@ import { playInPage, playNatively } from "./calls.mjs";
 import { lullwise } from "./desk.mjs";
 
 const CASES = 1000;     // boats, sailors and days, and a flight of each
+const BOATS_ALIKE = 100; // boats one after the other that have the same foil sections
 const CHOICE_EVERY = 100;
 const ASKED_EVERY = 50; // of which the command line is asked, too
 
@@ -33,31 +34,38 @@ function random() { // the same stream each time: a failure repeats
 }
 const between = (low, high) => low + (high - low) * random();
 
-/** A tree in which every number with a unit is another, by up to that part of it. */
-function varied(tree, part) {
+// What a foil's section follows from: worked out in a second, so that a hundred boats share one.
+const SECTION = /foil\.(thickness|zero_lift_angle|smooth|flap_chord)$/;
+
+/** A tree in which every number at a path that fits is another, by up to that part of it. */
+function varied(tree, part, fits, path = "") {
   if (typeof tree === "object") {
     const copy = Array.isArray(tree) ? [] : {};
-    for (const [key, member] of Object.entries(tree)) copy[key] = varied(member, part);
+    for (const [key, member] of Object.entries(tree)) copy[key] = varied(member, part, fits, `${path}.${key}`);
     return copy;
   }
-  const number = /^(-?[\d.]+)( \S.*)$/.exec(tree);
-  return number ? `${(number[1] * (1 + part * between(-1, 1))).toPrecision(6)}${number[2]}` : tree;
+  const number = fits(path) && /^(-?[\d.]+)( \S.*)?$/.exec(tree);
+  return number ? `${(number[1] * (1 + part * between(-1, 1))).toPrecision(6)}${number[2] ?? ""}` : tree;
 }
 
-/** Near the demo's, or far from it; drawn again while the reader refuses it. */
-function drawn(kind, i) {
-  for (let part = i % 2 ? 0.02 : 0.3; ; part *= 0.9) {
-    const text = fileOf(varied(trees[kind], part));
+/** Near the tree, or far from it; drawn again while the reader refuses it. */
+function drawn(kind, from, most, fits) {
+  for (let part = most; ; part *= 0.9) {
+    const tree = varied(from, part, fits), text = fileOf(tree);
     const answer = engine.read(0, kind, kind, text);
-    if (answer.is_sound) return { text, values: answer.values };
+    if (answer.is_sound) return { tree, text, values: answer.values };
   }
 }
 
 const rowOf = (table, key) => tables.results[table].rows.find((row) => row.key === key);
 const degrees = rowOf("flight", "heading").in_si, turn = rowOf("flight", "turns").in_si;
 
+let boat;
 function drawnCase(i) {
-  const set = Object.fromEntries(["boat", "sailor", "day"].map((kind) => [kind, drawn(kind, i)]));
+  if (i % BOATS_ALIKE === 0) boat = drawn("boat", trees.boat, 0.2, (path) => SECTION.test(path)).tree;
+  const from = { ...trees, boat }, part = i % 2 ? 0.02 : 0.3;
+  const set = Object.fromEntries(["boat", "sailor", "day"].map((kind) =>
+    [kind, drawn(kind, from[kind], part, (path) => !SECTION.test(path))]));
   const maybe = (x) => (random() < 0.3 ? x : NaN);
   const pins = trees.boat.pins.map((pin) => pin.label), { aft_x, forward_x } = set.boat.values.place;
   return {
