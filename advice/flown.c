@@ -39,7 +39,8 @@ static lw_course course_of(const lw_flown *a)
 // The rudder wound to the turns asked for, a part at a time so that each balance leads to the next.
 static lw_answer wound(const lw_flown *a, lw_ask *ask, const lw_freedom *free)
 {
-    const double from = ask->rudder, to = a->craft.rudder_mark + a->turns * a->craft.rudder_turn;
+    const double turns = a->has_turns ? a->turns : 0.0;
+    const double from = ask->rudder, to = a->craft.rudder_mark + turns * a->craft.rudder_turn;
     ask->level = false;
     for (int i = 1; i < WINDINGS; i++) {
         lw_answer part;

@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: MIT
 
 #include <stdio.h>
+#include <string.h>
 
 #include "foil/polar_read.h"
 #include "foil/polar_row.h"
 #include "lullwise/base.h"
 #include "lullwise/prepared.h"
 #include "test/check.h"
+#include "test/preset.h"
 
 static lw_polar_room room;
 
@@ -145,12 +147,31 @@ TEST_FUNCTION(a_shape_that_is_none_counts_as_measured)
     CHECK(polar.slope == polars[2].slope && polar.tried == polars[2].tried);
 }
 
+// Kept sections serve another boat only when its own would be the same, whatever was asked before.
+TEST_FUNCTION(sections_that_serve_another_boat_are_its_own)
+{
+    static lw_boat boat, other;
+    static lw_sections kept, own;
+    boat = preset_boat();
+    lw_sections_prepare(&kept, &boat, &room);
+    for (size_t i = 0; i < 3; i++) {
+        other = boat;
+        if (i == 0) other.linkage.flap_up_stop *= 1.2;
+        if (i == 1) other.linkage.flap_down_stop *= 1.5;
+        if (i == 2) other.main_foil.span *= 1.1;
+        lw_sections_prepare(&own, &other, &room);
+        CHECK(!lw_sections_are_alike(&boat, &other) || memcmp(&kept, &own, sizeof own) == 0);
+    }
+    CHECK(lw_sections_are_alike(&boat, &other));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(polars_are_off_by_what_is_told_and_not_by_more), TEST(few_conditions_have_no_answer),
         TEST(a_flap_down_lifts_more_and_bears_more),          TEST(drag_has_one_slope_at_the_knots),
         TEST(a_shape_that_is_none_counts_as_measured),
+        TEST(sections_that_serve_another_boat_are_its_own),
     };
     for (size_t i = 0; i < SHAPES; i++) CHECK(lw_polar_prepare(&polars[i], &shapes[i], &room));
     return RUN_TESTS(tests);

@@ -73,23 +73,31 @@ static lw_polar_shape shape_of(const lw_foil *foil, const char *section, const l
                             .smooth = foil->smooth};
 }
 
-// The flap's stops may differ: polars go a little beyond them, and stay as they are further out.
 static bool foils_are_alike(const lw_foil *a, const lw_foil *b)
 {
     return a->thickness == b->thickness && a->zero_lift_angle == b->zero_lift_angle &&
            a->flap_chord == b->flap_chord && a->smooth == b->smooth;
 }
 
+// Polars go a little beyond the flap's stops: other stops, other polars, if only by a little. An
+// answer must not depend on the boat that was asked about before.
+static bool flaps_are_alike(const lw_foil *foil, const lw_boat *a, const lw_boat *b)
+{
+    return foil->flap_chord == 0.0 || (a->linkage.flap_up_stop == b->linkage.flap_up_stop &&
+                                       a->linkage.flap_down_stop == b->linkage.flap_down_stop);
+}
+
 static bool main_is_alike(const lw_boat *a, const lw_boat *b)
 {
     return strcmp(a->main_section, b->main_section) == 0 &&
-           foils_are_alike(&a->main_foil, &b->main_foil);
+           foils_are_alike(&a->main_foil, &b->main_foil) && flaps_are_alike(&a->main_foil, a, b);
 }
 
 static bool rudder_is_alike(const lw_boat *a, const lw_boat *b)
 {
     return strcmp(a->rudder_section, b->rudder_section) == 0 &&
-           foils_are_alike(&a->rudder_foil, &b->rudder_foil);
+           foils_are_alike(&a->rudder_foil, &b->rudder_foil) &&
+           flaps_are_alike(&a->rudder_foil, a, b);
 }
 
 bool lw_sections_are_alike(const lw_boat *a, const lw_boat *b)
