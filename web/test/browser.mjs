@@ -37,10 +37,10 @@ export async function until(holds, what, patience = 60_000) {
   throw new Error(`in vain: ${what}`);
 }
 
-/** Waits until the view has something to show and works nothing out any more. */
+/** Waits until the view has something to show, works nothing out any more and moves nothing. */
 export const settled = (page) => until(() => page.evaluate(() => {
   const main = document.querySelector("main");
-  return main?.children.length > 1 && !main.querySelector("[aria-busy=true]");
+  return main?.children.length > 1 && !main.querySelector("[aria-busy=true]") && !document.getAnimations().length;
 }), "the view at rest");
 
 /** Goes to a view as a reader does, and waits until it is at rest. */

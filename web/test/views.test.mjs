@@ -31,6 +31,7 @@ for (const [place, addressOf] of [["a file", () => file], ["the desk", () => des
         assert.ok(await isWithin(page), `${view} is wider than the ${name}`);
         for (const colorScheme of ["light", "dark"]) {
           await page.emulateMedia({ colorScheme });
+          await settled(page);
           assert.deepEqual(await violations(page), [], `${view}, ${colorScheme}`);
         }
       }
