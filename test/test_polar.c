@@ -168,8 +168,10 @@ TEST_FUNCTION(sections_that_serve_another_boat_are_its_own)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        TEST(polars_are_off_by_what_is_told_and_not_by_more), TEST(few_conditions_have_no_answer),
-        TEST(a_flap_down_lifts_more_and_bears_more),          TEST(drag_has_one_slope_at_the_knots),
+        TEST(polars_are_off_by_what_is_told_and_not_by_more),
+        TEST(few_conditions_have_no_answer),
+        TEST(a_flap_down_lifts_more_and_bears_more),
+        TEST(drag_has_one_slope_at_the_knots),
         TEST(a_shape_that_is_none_counts_as_measured),
         TEST(sections_that_serve_another_boat_are_its_own),
     };
