@@ -1,0 +1,44 @@
+// forms.test.mjs - the forms of Today and Boat: where the wind comes from, pins, unusual values.
+// SPDX-License-Identifier: MIT
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { file, openBrowser, openPage, until } from "./browser.mjs";
+
+let browser;
+before(async () => { browser = await openBrowser(); });
+after(() => browser?.close());
+
+test("a day keeps its mean wind when its wind is given as a forecast instead", async () => {
+  const { page, complaints, close } = await openPage(browser, file);
+  await page.getByLabel("Wind given as").selectOption("forecast");
+  await until(async () => page.url().includes("day.forecast.mean=12.5+kn"), "the forecast in the address");
+  assert.ok(!page.url().includes("day.wind.lull=1"));
+  assert.equal(await page.getByLabel("Mean in kn").inputValue(), "12.5");
+  assert.deepEqual(complaints, []);
+  await close();
+});
+
+test("pins whose labels are numbers stay in the owner's order", async () => {
+  const link = "#boat?boat.pins.3=4+deg&boat.pins.2=3+deg&boat.pins.1.5=2+deg";
+  const { page, close } = await openPage(browser, `${file}${link}`);
+  await page.locator("#section-pins summary").first().click();
+  const labels = page.locator("#section-pins .field > label");
+  await labels.first().waitFor();
+  assert.deepEqual((await labels.allTextContents()).map((text) => text.split(" ")[1]), ["3", "2", "1.5"]);
+  assert.ok(page.url().endsWith(link));
+  await close();
+});
+
+test("an unusual value is flagged while it is typed, and one out of range is not taken", async () => {
+  const { page, close } = await openPage(browser, `${file}#boat`);
+  await page.locator("#section-hull > summary").click();
+  const field = page.locator("#section-hull .field").filter({ has: page.locator("label", { hasText: /^Mass/ }) });
+  await field.locator("input").fill("65");
+  await until(async () => /unusual/i.test(await field.locator(".note").textContent()), "a doubt");
+  await field.locator("input").fill("9500");
+  await field.locator("input").press("Enter");
+  await until(async () => (await field.locator("input").getAttribute("aria-invalid")) === "true", "a fault");
+  assert.ok(!page.url().includes("9500"));
+  await close();
+});
