@@ -11,6 +11,7 @@
 #include "lullwise/choice.h"
 #include "lullwise/elementary.h"
 #include "lullwise/hull_shape.h"
+#include "lullwise/modes.h"
 #include "lullwise/wing_lattice.h"
 #include "medium/gust_lanes.h"
 #include "medium/sea_lanes.h"
@@ -340,6 +341,31 @@ static void print_rides(void)
     print_hash("rides", hash);
 }
 
+// --- small motions about some flights
+
+static void print_modes(void)
+{
+    static lw_modes modes;
+    const lw_craft craft = preset_craft();
+    const lw_motion motion = lw_motion_of(&craft);
+    uint64_t hash = hash_start();
+    for (int i = 0; i < 4; i++) {
+        const lw_setup setup = preset_setup(&craft, i);
+        lw_ask ask = lw_ask_of(&craft, &setup, (13.0 + 2.0 * i) * LW_KN, 100.0 * LW_DEG);
+        lw_answer answer;
+        lw_balance(&craft, &ask, &answer, 1);
+        const lw_ride_plan plan = lw_ride_plan_of(&motion, &ask, &answer);
+        lw_modes_of(&motion, &plan, LW_HANDS_SAILING, &modes);
+        for (size_t k = 0; k < modes.count; k++) {
+            hash = HASH_OF(hash, &modes.mode[k].swing);
+            hash = hash_of(hash, modes.mode[k].share, LW_PARTS);
+        }
+        const lw_wand_margin margin = lw_wand_margin_of(&motion, &plan, LW_HANDS_SAILING);
+        hash = HASH_OF(hash, &margin);
+    }
+    print_hash("modes", hash);
+}
+
 int main(void)
 {
     for (size_t i = 0; i < sizeof functions / sizeof functions[0]; i++) {
@@ -352,6 +378,7 @@ int main(void)
     print_section();
     print_rides();
     print_eigen();
+    print_modes();
     print_sea();
     print_gust();
     return 0;

@@ -59,7 +59,9 @@
     X(DEGPTURN,     "deg/turn", ANGLE_PER_TURN, LW_DEG)        \
     X(TURN,         "turns",   TURNS,       1.0)               \
     X(CHORD,        "chords",  CHORDS,      1.0)               \
-    X(PERH,         "/h",      RATE,        1.0 / 3600.0)
+    X(PERH,         "/h",      RATE,        1.0 / 3600.0)      \
+    X(PERS,         "/s",      RATE,        1.0)               \
+    X(HZ,           "Hz",      RATE,        1.0)
 // clang-format on
 
 #define LW_AS_STATUS(name, text)        LW_##name,

@@ -1,0 +1,25 @@
+// near.h - the boat near a balance as a linear system: x' = A x of the states that may move.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_NEAR_H
+#define LW_NEAR_H
+
+#include "lullwise/modes.h"
+#include "solve/eigen.h"
+
+typedef struct lw_near {
+    int count;                                // of states that may move
+    size_t state[LW_EIGEN_MOST];              // which
+    double a[LW_EIGEN_MOST * LW_EIGEN_MOST];  // rows of `count`
+} lw_near;
+
+// The system and its eigenvalues; false when there are none.
+bool lw_near_values(const lw_motion *motion, const lw_ride_plan *plan, lw_hands hands,
+                    lw_near *near, lw_complex *values);
+
+// Of the motion of one eigenvalue: how far each state goes (0 where it may not move), and how much
+// each part has in it.
+bool lw_near_shares(const lw_near *near, lw_complex value, double size[LW_RIDE_STATES],
+                    double share[LW_PARTS]);
+
+#endif
