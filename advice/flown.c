@@ -27,11 +27,11 @@ static lw_setup setup_of(const lw_flown *flown)
     return setup;
 }
 
-// Without a heading: the upwind course, on which the best VMG is sought.
+// Without a heading: the course, on which the best VMG is sought.
 static lw_course course_of(const lw_flown *a)
 {
     const double heading = fabs(a->heading);
-    return a->has_heading ? (lw_course){heading, heading, heading} : lw_course_of(LW_UPWIND);
+    return a->has_heading ? (lw_course){heading, heading, heading} : lw_course_of(a->course);
 }
 
 #define WINDINGS 8
@@ -52,7 +52,7 @@ static lw_answer wound(const lw_flown *a, lw_ask *ask, const lw_freedom *free)
     return lw_fastest(&a->craft, ask, free);
 }
 
-static lw_answer answer_of(const lw_flown *a)
+static lw_answer answer_of(const lw_flown *a, lw_ask *left)
 {
     const lw_setup setup = setup_of(a);
     const lw_course course = course_of(a);
@@ -66,11 +66,14 @@ static lw_answer answer_of(const lw_flown *a)
     if (a->has_heel) ask.heel = a->heel;
     if (a->has_place) ask.place = a->place + a->craft.transom_x;
     const lw_answer level = lw_fastest(&a->craft, &ask, &free);
+    *left = ask;
     if (level.outcome == LW_FLIES && !a->has_turns) return level;
 
     // Turns as given; on the hull as at the mark: there the hull, not the rudder foil, sets the bow.
     const lw_answer turned = wound(a, &ask, &free);
-    return a->has_turns || turned.outcome == LW_FLOATS ? turned : level;
+    if (!a->has_turns && turned.outcome != LW_FLOATS) return level;
+    *left = ask;
+    return turned;
 }
 
 bool lw_flown_is_level(const lw_flown *a)
@@ -78,7 +81,7 @@ bool lw_flown_is_level(const lw_flown *a)
     return !a->has_turns && fabs(a->answer.flight.pitch) < 1e-9;
 }
 
-void lw_flown_answer(lw_flown *flown) { flown->answer = answer_of(flown); }
+void lw_flown_answer(lw_flown *flown) { flown->answer = answer_of(flown, &flown->ask); }
 
 void lw_flown_range(lw_flown *flown)
 {

@@ -13,6 +13,7 @@
     X(check)               \
     X(fly)                 \
     X(range)               \
+    X(modes)               \
     X(pick)                \
     X(foil)                \
     X(hull)                \

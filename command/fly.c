@@ -8,6 +8,7 @@
 #include "command/command.h"
 #include "command/flight_text.h"
 #include "command/given.h"
+#include "command/given_flight.h"
 #include "command/print.h"
 #include "records/json.h"
 
@@ -15,23 +16,6 @@ typedef struct asked {
     lw_inputs inputs;
     lw_flown flown;
 } asked;
-
-static bool read_options(lw_flown *a, const lw_options *options)
-{
-    const lw_boat *boat = &a->inputs->boat;
-    const lw_bounds none = {0}, along = {boat->place.aft_x, boat->place.forward_x, "the boat"};
-    const lw_bounds thread = {boat->rudder.least_turns, boat->rudder.most_turns, "the thread"};
-    a->wind = a->inputs->day.wind.mean;
-    a->has_heading = lw_options_has(options, "heading");
-    a->has_heel = lw_options_has(options, "heel");
-    a->has_place = lw_options_has(options, "place");
-    a->has_turns = lw_options_has(options, "turns");
-    return lw_given_number(options, "wind", none, &a->wind) &&
-           lw_given_number(options, "heading", none, &a->heading) &&
-           lw_given_number(options, "heel", none, &a->heel) &&
-           lw_given_number(options, "place", along, &a->place) &&
-           lw_given_number(options, "turns", thread, &a->turns);
-}
 
 static json_t *answer_json(const lw_flown *a)
 {
@@ -132,8 +116,7 @@ static lw_exit run(const lw_options *options)
     int pin;
     if (!lw_given(&it.inputs, &pin, options)) return LW_EXIT_WRONG_INPUT;
     lw_flown_prepare(a, &it.inputs);
-    if (!read_options(a, options)) return LW_EXIT_WRONG_INPUT;
-    a->pin = pin == LW_ALL_PINS ? it.inputs.boat.pin_count / 2 : (size_t)pin;
+    if (!lw_given_flight(options, pin, a)) return LW_EXIT_WRONG_INPUT;
     lw_flown_answer(a);
     if (a->answer.outcome != LW_FLIES) lw_flown_range(a);
     if (lw_options_has(options, "json"))

@@ -94,6 +94,8 @@ static const lw_option list[] = {
                                         "boat's dimensions: a line such as 'unit mm', one of heights, "
                                         "then x, keel and half-breadths of each station."},
     {"length",  0,   "LENGTH",    &length_row, "Of the mathematical hull, as in --length '3 m'."},
+    {"course",  0,   "WORD",      NULL, "upwind, reach or downwind: upwind and downwind on the "
+                                        "heading with the best VMG."},
     {"port",    0,   "NUMBER",    &port_row, "Where the page is, instead of at port 8247. What the "
                                         "page keeps belongs to its port."},
     {"no-browser", 0, NULL,       NULL, "Only print the address."},
