@@ -6,7 +6,7 @@
 //
 //     effort = effort_0 + trim + k_e (e + T_l e') + k_u (wind seen - wind of the trim)
 //     trim'  = k_e e / T_i,    e = heel wanted - heel seen
-//     helm   = helm_0 + k_h (bow wanted - bow seen)
+//     helm   = helm_0 + k_h (bow wanted - bow seen) + k_x (e + T_l e')
 //
 // What is seen lags behind what is: a lag of tau for the pilot's dead time. Arms and body lag too.
 // Leaves out   looking ahead to a puff, pumping, steering for a wave, being tired or thrown about.
@@ -26,7 +26,8 @@ typedef struct lw_pilot_lanes {
     lw_lanes rudder;                   // incidence wanted [rad]
     lw_lanes wind, patience;           // of the trim [m/s]; 1 / T_i [1/s]
     lw_lanes speed, per_speed;         // where the first of each pair holds, and 1 / (from it to
-    lw_lanes effort[2], grip[2], lead[2], puff[2], steer[2];  // the second): k_e, T_l, k_u, k_h
+    lw_lanes effort[2], grip[2], lead[2], puff[2];  // the second): k_e, T_l, k_u, k_h
+    lw_lanes steer[2], lean[2];
 } lw_pilot_lanes;
 
 #define LW_TURN_TO (12.0 * LW_DEG)  // [rad/s] how fast a new course or heel is gone to  [judged]
@@ -65,22 +66,28 @@ LW_INLINE lw_lanes lw_by_speed(const lw_pilot_lanes *pilot, const lw_state *x, c
     return of[0] + lw_way_up(pilot, x) * (of[1] - of[0]);
 }
 
-LW_INLINE lw_lanes lw_pilot_effort(const lw_pilot_lanes *pilot, const lw_state *x)
+// The heel missed, counted ahead: e + T_l e'.
+LW_INLINE lw_lanes lw_heel_off(const lw_pilot_lanes *pilot, const lw_state *x)
 {
-    const lw_lanes off =
-        pilot->heel - x->seen_heel - lw_by_speed(pilot, x, pilot->lead) * x->seen_roll;
-    const lw_lanes puff = lw_by_speed(pilot, x, pilot->puff) * (x->seen_wind - pilot->wind);
-    const lw_lanes trim = lw_by_speed(pilot, x, pilot->effort) + x->trim;
-    return lw_effort_held(trim + puff + lw_by_speed(pilot, x, pilot->grip) * off);
+    return pilot->heel - x->seen_heel - lw_by_speed(pilot, x, pilot->lead) * x->seen_roll;
 }
 
+LW_INLINE lw_lanes lw_pilot_effort(const lw_pilot_lanes *pilot, const lw_state *x)
+{
+    const lw_lanes puff = lw_by_speed(pilot, x, pilot->puff) * (x->seen_wind - pilot->wind);
+    const lw_lanes trim = lw_by_speed(pilot, x, pilot->effort) + x->trim;
+    const lw_lanes off = lw_by_speed(pilot, x, pilot->grip) * lw_heel_off(pilot, x);
+    return lw_effort_held(trim + puff + off);
+}
+
+// Course, and heel too: steering to windward throws the boat to leeward.
 LW_INLINE lw_lanes lw_pilot_helm(const lw_motion *motion, const lw_pilot_lanes *pilot,
                                  const lw_state *x)
 {
-    const lw_lanes off = pilot->bow - x->seen_course;
-    const lw_lanes wanted = pilot->helm + lw_by_speed(pilot, x, pilot->steer) * off;
+    const lw_lanes course = lw_by_speed(pilot, x, pilot->steer) * (pilot->bow - x->seen_course);
+    const lw_lanes heel = lw_by_speed(pilot, x, pilot->lean) * lw_heel_off(pilot, x);
     const double most = motion->craft->helm_limit;
-    return lw_lanes_clamp(wanted, lw_all(-most), lw_all(most));
+    return lw_lanes_clamp(pilot->helm + course + heel, lw_all(-most), lw_all(most));
 }
 
 // Acceleration of the sailor's middle to port: towards where she wants it, like a spring without a

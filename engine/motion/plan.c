@@ -11,16 +11,20 @@
 
 #define PLANT 12  // states of the boat alone that decide how she answers
 
-// Crossover of the pilot's loops: where answer and lag leave a gain of one.  [judged] Below the 3
-// to 5 rad/s of a pilot at his best [mcruer-1967]: sheet and body are slower than a stick.
+// Crossover of the pilot's loops: where answer and lag leave a gain of one. A pilot who must lead
+// works near 3 rad/s and near the limit of stability [mcruer-1967].
 #define HEEL_CROSSOVER   3.0              // [rad/s]
-#define COURSE_CROSSOVER 1.2              // [rad/s]
-#define PHASE_MARGIN     (30.0 * LW_DEG)  // a person's, near the limit       [mcruer-1967]
-#define LEAD_MOST        3.0              // [s] more than a person can look ahead         [judged]
-#define SLOW_GRIP_MOST   1.0  // [1/rad] effort for heel, afloat: no lunging about  [judged]
-#define GRIP_MOST        4.0  // [1/rad] the same aloft                          [judged]
-#define PUFF_MOST        0.2  // [1/(m/s)] effort for wind                      [judged]
-#define PATIENCE         2.0  // [s] in which a steady miss is worked off      [judged]
+#define COURSE_CROSSOVER 1.2              // [rad/s]                                      [judged]
+#define PHASE_MARGIN     (30.0 * LW_DEG)  // of the heel's loop
+#define LEAD_MOST        3.0              // [s] more than a person can look ahead        [judged]
+#define PATIENCE         2.0              // [s] in which a steady miss is worked off     [judged]
+#define SLOW_MOST        4.0              // [m/s] below which a boat is afloat           [judged]
+#define SLOW_GRIP_MOST   1.0              // [1/rad] effort for heel, afloat              [judged]
+#define GRIP_MOST        4.0              // [1/rad] the same in flight                   [judged]
+#define SOFTER           0.5              // less effort for heel where the sail is full  [judged]
+#define LEAN_PART        0.5              // of the heel's loop by the helm               [judged]
+#define LEAN_MOST        0.3              // [rad/rad] helm for heel                      [judged]
+#define PUFF_MOST        0.2              // [1/(m/s)] effort for wind                    [judged]
 
 lw_motion lw_motion_of(const lw_craft *craft)
 {
@@ -115,6 +119,35 @@ static bode bode_of(const response *r, int member)
 
 enum { IS_HEEL = 6, IS_BOW = 8 };
 
+// Response to effort: the sheet at once, for all of it, and given back as the body gets there,
+//
+//     (1 - h B) x sheet + h B x body,   B = 1 / (1 + i w tau)^2,   h = d out / d effort
+static response to_effort_of(const lw_motion *motion, double slopes[LW_RIDE_STATES][LW_RIDE_STATES],
+                             double effort, double omega)
+{
+    const lw_craft *craft = motion->craft;
+    const double by = 1e-4, reach = craft->body_reach - craft->body_inboard;
+    const double hike = (lw_pose_hike(craft, lw_all(effort + by))[0] -
+                         lw_pose_hike(craft, lw_all(effort - by))[0]) /
+                        (2.0 * by);
+    double into[PLANT];
+    response sheet, body, out;
+    for (int i = 0; i < PLANT; i++) into[i] = slopes[plant[i]][AT(taken)];
+    respond(slopes, into, omega, &sheet);
+    for (int i = 0; i < PLANT; i++) into[i] = -hike * slopes[plant[i]][AT(body)];
+    respond(slopes, into, omega, &body);
+    const double q = omega * motion->rules.body_lag, re = 1.0 - q * q, im = 2.0 * q;
+    const double B = re / (re * re + im * im), C = -im / (re * re + im * im);
+    const double h = hike / reach;
+    for (int i = 0; i < PLANT; i++) {
+        out.re[i] =
+            (1.0 - h * B) * sheet.re[i] + h * C * sheet.im[i] + B * body.re[i] - C * body.im[i];
+        out.im[i] =
+            (1.0 - h * B) * sheet.im[i] - h * C * sheet.re[i] + B * body.im[i] + C * body.re[i];
+    }
+    return out;
+}
+
 // What a change of wind does to the rates.
 static void wind_into(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *at,
                       double into[PLANT])
@@ -138,10 +171,9 @@ static lw_grip grip_of(const lw_motion *motion, const lw_ride_plan *plan, const 
 {
     double slopes[LW_RIDE_STATES][LW_RIDE_STATES], into[PLANT];
     lw_grip grip = {.speed = at->surge, .effort = effort};
-    response to_effort, to_wind, to_helm;
+    response to_wind, to_helm;
     lw_motion_slopes(motion, plan, at, slopes);
-    for (int i = 0; i < PLANT; i++) into[i] = slopes[plant[i]][AT(taken)];  // the sheet is first
-    respond(slopes, into, HEEL_CROSSOVER, &to_effort);
+    const response to_effort = to_effort_of(motion, slopes, effort, HEEL_CROSSOVER);
     const bode heel = bode_of(&to_effort, IS_HEEL);
     const double late = HEEL_CROSSOVER * (motion->rules.delay + motion->rules.hand_lag);
     const double behind = heel.phase > 0.0 ? heel.phase - 2.0 * LW_PI : heel.phase;
@@ -150,7 +182,9 @@ static lw_grip grip_of(const lw_motion *motion, const lw_ride_plan *plan, const 
     grip.lead = fmin(lw_tan(angle) / HEEL_CROSSOVER, LEAD_MOST);
     const double ahead = HEEL_CROSSOVER * grip.lead;
     const double per = 1.0 / (fmax(heel.gain, LEAST_ANSWER) * sqrt(1.0 + ahead * ahead));
-    grip.heel = fmin(per, at->surge < 4.0 ? SLOW_GRIP_MOST : GRIP_MOST);
+
+    const double soft = effort < 1.0 ? per * (1.0 - SOFTER) : per;
+    grip.heel = at->surge < SLOW_MOST ? fmin(per, SLOW_GRIP_MOST) : fmin(soft, GRIP_MOST);
 
     wind_into(motion, plan, at, into);
     respond(slopes, into, HEEL_CROSSOVER, &to_wind);
@@ -161,6 +195,10 @@ static lw_grip grip_of(const lw_motion *motion, const lw_ride_plan *plan, const 
     for (int i = 0; i < PLANT; i++) into[i] = slopes[plant[i]][AT(helm)];
     respond(slopes, into, COURSE_CROSSOVER, &to_helm);
     grip.steer = 1.0 / fmax(bode_of(&to_helm, IS_BOW).gain, LEAST_ANSWER);
+    if (at->surge < SLOW_MOST) return grip;
+    respond(slopes, into, HEEL_CROSSOVER, &to_helm);
+    const double lean = bode_of(&to_helm, IS_HEEL).gain * sqrt(1.0 + ahead * ahead);
+    grip.lean = fmin(LEAN_PART / fmax(lean, LEAST_ANSWER), LEAN_MOST);
     return grip;
 }
 

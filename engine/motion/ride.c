@@ -57,6 +57,7 @@ static void pilot_put(lw_pilot_lanes *lanes, int i, const lw_pilot *pilot)
         lanes->grip[k][i] = grips[k]->heel, lanes->lead[k][i] = grips[k]->lead;
         lanes->effort[k][i] = grips[k]->effort;
         lanes->puff[k][i] = grips[k]->puff, lanes->steer[k][i] = grips[k]->steer;
+        lanes->lean[k][i] = grips[k]->lean;
     }
 }
 

@@ -17,7 +17,7 @@ lw_ride_rules lw_ride_rules_preset(void)
         .haul_in = 0.2,    // a boat with no way on is not sheeted hard  [judged]
         .helm_pace = 60.0 * LW_DEG,  // [judged]
         .turn_pace = 0.5,            // turns a second  [judged]
-        .body_lag = 0.2,             // [judged]
+        .body_lag = 0.5,             // a quick move throws the boat the other way  [judged]
         .body_pace = 0.8,            // from sitting to hiked in a second and a half  [judged]
         .body_push = 2.0,            // [judged]
         .swim = 60.0,                // [judged] until counted: the day has its own

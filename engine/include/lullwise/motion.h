@@ -77,6 +77,7 @@ typedef struct lw_grip {
     double effort;  // p_0 that holds the heel in the wind of the trim
     double puff;    // k_u [1/(m/s)]   effort for more of it
     double steer;   // k_h [rad/rad]   helm for course
+    double lean;    // k_x [rad/rad]   helm for heel
 } lw_grip;
 
 // What the sailor wants, and how strongly she answers.
