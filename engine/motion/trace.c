@@ -25,6 +25,7 @@ static const lw_quantity rows[] = {
     ROW(ride_height, "h",       CM,   0, "hull's bottom at the main strut above the mean water"),
     ROW(surface,     "",        CM,   0, "water at the main foil above its mean level"),
     ROW(clearance,   "",        CM,   0, "hull's bottom at the main strut above that water"),
+    ROW(climb,       "",        MPS,  2, "how fast the boat rises at the main strut"),
     ROW(tip_depth,   "",        CM,   0, "higher tip of the main foil below the water"),
     ROW(rudder_tip,  "",        CM,   0, "higher tip of the rudder foil below the water"),
     ROW(wand,        "psi",     DEG,  1, "aft of straight down"),
@@ -57,6 +58,7 @@ static void fill_way(lw_trace *trace, const lw_state *x, int i)
     const double sh = lw_sin(x->roll[i]), ch = lw_cos(x->roll[i]);
     const double u = x->velocity.x[i], v = x->velocity.y[i], w = x->velocity.z[i];
     const double along = u * c - s * (v * sh + w * ch), side = v * ch - w * sh;
+    trace->climb = u * s + v * c * sh + w * c * ch;
     trace->bow = x->yaw[i];
     trace->leeway = lw_atan2(side, along);
     trace->heading = trace->bow + trace->leeway;

@@ -47,6 +47,7 @@ typedef struct lw_trace {
     double ride_height;             // [m]    hull above the mean water
     double surface;                 // [m]    water at the main foil above its mean
     double clearance;               // [m]    hull above the water there
+    double climb;                   // [m/s]  how fast the hull rises
     double tip_depth;               // [m]    of the higher main-foil tip
     double rudder_tip;              // [m]    of the higher rudder-foil tip
     double wand, flap;              // [rad]
