@@ -14,6 +14,7 @@
     X(fly)                 \
     X(range)               \
     X(modes)               \
+    X(ride)                \
     X(pick)                \
     X(foil)                \
     X(hull)                \

@@ -42,6 +42,16 @@ static const lw_quantity trip_row = {
     .key = "trip", .unit = LW_UNIT_NONE, .min = 0.001, .max = 1.0, .decimals = 3};
 static const lw_quantity load_row = {
     .key = "load", .unit = LW_UNIT_N, .min = 1.0, .max = 20000.0};
+static const lw_quantity minutes_row = {
+    .key = "minutes", .unit = LW_UNIT_NONE, .min = 0.1, .max = 1440.0, .decimals = 1};
+static const lw_quantity every_row = {
+    .key = "every", .unit = LW_UNIT_S, .min = 0.02, .max = 600.0, .decimals = 2};
+static const lw_quantity seed_row = {
+    .key = "seed", .unit = LW_UNIT_NONE, .min = 0.0, .max = 9e15};
+static const lw_quantity runs_row = {
+    .key = "runs", .unit = LW_UNIT_NONE, .min = 2.0, .max = 100000.0};
+static const lw_quantity error_row = {
+    .key = "error", .unit = LW_UNIT_PERCENT, .min = 0.1, .max = 100.0, .decimals = 1};
 static const lw_quantity port_row = {
     .key = "port", .unit = LW_UNIT_NONE, .min = 1024.0, .max = 65535.0};
 
@@ -96,6 +106,17 @@ static const lw_option list[] = {
     {"length",  0,   "LENGTH",    &length_row, "Of the mathematical hull, as in --length '3 m'."},
     {"course",  0,   "WORD",      NULL, "upwind, reach or downwind: upwind and downwind on the "
                                         "heading with the best VMG."},
+    {"minutes", 0,   "NUMBER",    &minutes_row, "How long a ride takes; 10 without it."},
+    {"seed",    0,   "NUMBER",    &seed_row, "Which gusts and waves: the same number, the same ride. "
+                                        "1 without it."},
+    {"runs",    0,   "NUMBER",    &runs_row, "So many rides at most, from this seed on, each with "
+                                        "the next one's gusts and waves."},
+    {"error",   0,   "PART",      &error_row, "With --runs: ends as soon as every rate is known "
+                                        "to this part, as in --error '5 %', which is taken "
+                                        "without it."},
+    {"every",   0,   "TIME",      &every_row, "From row to row of the history, as in --every "
+                                        "'0.2 s', which is taken without it."},
+    {"csv",     0,   "FILE",      NULL, "Also write the history into this file, a row a line."},
     {"port",    0,   "NUMBER",    &port_row, "Where the page is, instead of at port 8247. What the "
                                         "page keeps belongs to its port."},
     {"no-browser", 0, NULL,       NULL, "Only print the address."},

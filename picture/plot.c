@@ -9,6 +9,7 @@
 #include "records/fault.h"
 
 #define POINTS_MOST 512
+#define MARKED_MOST 40
 #define GREY        "#bbb"
 
 // Colours that those who see few of them tell apart, darkest first; dashes for print.
@@ -64,6 +65,7 @@ static void mark_axis(const lw_plot *plot, const lw_axis *axis, bool is_across)
         const lw_svg_stroke line = {.width = value == 0.0 ? 1.2 : 0.5,
                                     .colour = value == 0.0 ? "#666" : GREY};
         lw_svg_line(plot->out, from, to, line);
+        if (!axis->label) continue;
         mark_text(text, axis, value);
         const lw_svg_point at = is_across
                                     ? (lw_svg_point){from.x, plot->corner.y + plot->height + 16.0}
@@ -80,32 +82,37 @@ void lw_plot_frame(const lw_plot *plot)
     turned.turn = -90.0;
     mark_axis(plot, &plot->x, true);
     mark_axis(plot, &plot->y, false);
-    lw_svg_text(plot->out, (lw_svg_point){c.x + 0.5 * plot->width, c.y + plot->height + 34.0},
-                words, plot->x.label);
-    lw_svg_text(plot->out, (lw_svg_point){c.x - 44.0, c.y + 0.5 * plot->height}, turned,
-                plot->y.label);
+    const lw_svg_point below = {c.x + 0.5 * plot->width, c.y + plot->height + 34.0};
+    const lw_svg_point left = {c.x - 44.0, c.y + 0.5 * plot->height};
+    if (plot->x.label) lw_svg_text(plot->out, below, words, plot->x.label);
+    if (plot->y.label) lw_svg_text(plot->out, left, turned, plot->y.label);
 }
 
+static void mark_point(const lw_plot *plot, lw_svg_point p, const char *colour)
+{
+    if (!isfinite(p.x) || !isfinite(p.y)) return;
+    const lw_svg_point dot[] = {{p.x - 2.0, p.y - 2.0},
+                                {p.x + 2.0, p.y - 2.0},
+                                {p.x + 2.0, p.y + 2.0},
+                                {p.x - 2.0, p.y + 2.0},
+                                {p.x - 2.0, p.y - 2.0}};
+    lw_svg_path(plot->out, dot, 5, (lw_svg_stroke){.width = 0.5, .colour = colour, .fill = colour});
+}
+
+// Long curves are drawn in pieces, each from where the last ended.
 void lw_plot_curve(const lw_plot *plot, const double *x, const double *y, int count, int style)
 {
-    lw_svg_point points[POINTS_MOST] = {{0}};
-    if (count < 1) return;
-    if (count > POINTS_MOST) count = POINTS_MOST;
-    for (int i = 0; i < count; i++) points[i] = lw_plot_place(plot, x[i], y[i]);
-    const lw_svg_stroke line = {.width = 1.8,
+    const lw_svg_stroke line = {.width = count <= POINTS_MOST ? 1.8 : 1.2,
                                 .colour = styles[style % STYLE_COUNT].colour,
                                 .dashes = styles[style % STYLE_COUNT].dashes};
-    lw_svg_path(plot->out, points, count, line);
-    for (int i = 0; i < count && count <= 40; i++) {  // a dot where a number was worked out
-        if (!isfinite(points[i].x) || !isfinite(points[i].y)) continue;
-        const lw_svg_point p = points[i];
-        const lw_svg_point dot[] = {{p.x - 2.0, p.y - 2.0},
-                                    {p.x + 2.0, p.y - 2.0},
-                                    {p.x + 2.0, p.y + 2.0},
-                                    {p.x - 2.0, p.y + 2.0},
-                                    {p.x - 2.0, p.y - 2.0}};
-        lw_svg_path(plot->out, dot, 5,
-                    (lw_svg_stroke){.width = 0.5, .colour = line.colour, .fill = line.colour});
+    for (int first = 0; first < count; first += POINTS_MOST - 1) {
+        lw_svg_point points[POINTS_MOST] = {{0}};
+        const int left = count - first, n = left < POINTS_MOST ? left : POINTS_MOST;
+        for (int i = 0; i < n; i++) points[i] = lw_plot_place(plot, x[first + i], y[first + i]);
+        lw_svg_path(plot->out, points, n, line);
+        for (int i = 0; i < n && count <= MARKED_MOST; i++) {  // where a number was worked out
+            mark_point(plot, points[i], line.colour);
+        }
     }
 }
 

@@ -11,8 +11,8 @@
 typedef struct lw_axis {
     double low, high, step;
     int decimals;
-    bool is_reversed;  // numbers rise to the left, or downward
-    const char *label;
+    bool is_reversed;   // numbers rise to the left, or downward
+    const char *label;  // NULL: lines only, no numbers either
 } lw_axis;
 
 // Even numbers around all values from low to high, about `marks` of them.
