@@ -89,7 +89,7 @@ void lw_modes_verdict(const lw_modes *sailed, const lw_modes *alone, char text[L
     lw_text_fit(
         text, LW_MODES_LENGTH, "%s: %s. Left alone she is %s: %s.",
         sailed->is_steady ? "Steady as sailed; what lasts longest" : "Not steady, even as sailed",
-        one, alone->is_steady ? "steady too" : "not", other);
+        one, alone->is_steady ? "steady" : "not", other);
 }
 
 static void fit_period(double period, char text[LW_CELL_LENGTH])
