@@ -15,6 +15,7 @@
     X(range)               \
     X(modes)               \
     X(ride)                \
+    X(swims)               \
     X(pick)                \
     X(foil)                \
     X(hull)                \

@@ -1,0 +1,181 @@
+// swims.c - rides of a set-up in several winds, and the smooth rate that fits what they count.
+// SPDX-License-Identifier: MIT
+
+#include "lullwise/swims.h"
+
+#include <math.h>
+
+#include "lullwise/elementary.h"
+
+#define LYING      2.0  // [s] from a swim until the ride goes on: the water is as it was
+#define FREEST     (100.0 * LW_DEG)  // heading on which she has most power
+#define HEADINGS   8
+#define LIMIT_STEP (0.1 * LW_KN)
+
+// Before any ride: 5 swims an hour, give or take a factor of seven; twenty times as many, or as few,
+// in half as much wind again, and some bend.  [judged]
+static const lw_rate_prior before = {.mean = {-6.6, 0.0, 0.0}, .deviation = {2.0, 3.0, 2.0}};
+
+lw_weather lw_weather_of(const lw_craft *craft, const lw_day *day)
+{
+    return (lw_weather){lw_gust_kind_of(day, craft->sail.centre_height)};
+}
+
+void lw_weather_put(const lw_weather *weather, double wind, lw_motion *motion)
+{
+    const double share = wind / weather->gust.mean;
+    lw_gust_kind gust = weather->gust;
+    gust.lull *= share, gust.mean = wind, gust.puff *= share;
+    motion->gust = lw_gust_filter_of(gust, motion->rules.step);
+    motion->sea = lw_sea_kind_of(&motion->craft->medium, wind);
+    motion->is_gusty = true;
+    motion->is_choppy = motion->sea.wave.height > 0.0;
+}
+
+// The flight trimmed for the knot at or below a wind; NULL when there is none.
+static const lw_flight *trimmed_below(const lw_range *range, double wind)
+{
+    int k =
+        (int)fmin(fmax(floor(wind / LW_KN + 0.5) - LW_RANGE_FIRST_KN, 0.0), LW_RANGE_WINDS - 1.0);
+    while (k >= 0 && range->at[k].trimmed.outcome != LW_FLIES) k--;
+    return k >= 0 ? &range->at[k].trimmed.flight : NULL;
+}
+
+// Whether its course leaves the heading to the sailor: then it is not the same in all winds.
+static bool is_free(const lw_range *range)
+{
+    const lw_flight *some = NULL;
+    for (int i = 0; i < LW_RANGE_WINDS; i++) {
+        if (range->at[i].trimmed.outcome != LW_FLIES) continue;
+        const lw_flight *f = &range->at[i].trimmed.flight;
+        if (some && fabs(some->heading - f->heading) > 1e-9) return true;
+        some = f;
+    }
+    return false;
+}
+
+static lw_ask ask_as(const lw_craft *craft, const lw_setup *setup, const lw_flight *f)
+{
+    const double start[6] = {f->speed, f->leeway, f->ride_height, f->pitch, f->helm, f->effort};
+    lw_ask ask = lw_ask_of(craft, setup, f->wind, f->heading);
+    for (int i = 0; i < 6; i++) ask.start[i] = start[i];
+    ask.rudder = craft->rudder_mark + f->turns * craft->rudder_turn;
+    ask.heel = f->heel;
+    ask.place = f->place_x + craft->transom_x;
+    return ask;
+}
+
+// A course to keep through lulls and puffs: from that of the best speed in the lull towards a reach,
+// until the sailor's whole weight is needed in the lull too; else where most of it is.  [judged]
+static double course_to_keep(const lw_craft *craft, const lw_setup *setup, const lw_flight *in_lull)
+{
+    lw_ask asks[HEADINGS];
+    lw_answer answers[HEADINGS];
+    for (int i = 0; i < HEADINGS; i++) {
+        asks[i] = ask_as(craft, setup, in_lull);
+        asks[i].heading += (FREEST - in_lull->heading) * i / (HEADINGS - 1.0);
+    }
+    lw_balance(craft, asks, answers, HEADINGS);
+    int most = 0;
+    for (int i = 0; i < HEADINGS; i++) {
+        if (answers[i].outcome != LW_FLIES) continue;
+        if (answers[i].flight.effort >= 1.0) return asks[i].heading;
+        if (answers[i].flight.effort > answers[most].flight.effort) most = i;
+    }
+    return asks[most].heading;
+}
+
+// Trimmed for a wind on the course to keep.
+static bool trim(const lw_craft *craft, const lw_setup *setup, const lw_range *range, double wind,
+                 double lull, lw_ask *ask, lw_answer *answer)
+{
+    const lw_flight *f = trimmed_below(range, wind), *in_lull = trimmed_below(range, lull);
+    if (!f) return false;
+    *ask = ask_as(craft, setup, f);
+    if (is_free(range)) ask->heading = course_to_keep(craft, setup, in_lull ? in_lull : f);
+    const lw_freedom free = {.heel = true, .place = true, .course = ask->heading};
+    *answer = lw_fastest(craft, ask, &free);
+    return answer->outcome == LW_FLIES;
+}
+
+// Aloft from the start, and again after a swim.
+static lw_ride_plan plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer)
+{
+    lw_ride_plan plan = lw_ride_plan_of(motion, ask, answer);
+    plan.rest = plan.start;
+    plan.pilot.heel_afloat = plan.pilot.heel;
+    plan.pilot.bow_afloat = plan.pilot.bow;
+    return plan;
+}
+
+// Rides in one wind; adds what each counts.
+static size_t ride_in(const lw_motion *motion, lw_ride_plan plan, lw_swims *swims, double x,
+                      double seconds, lw_rate_count counts[LW_SWIM_RIDES])
+{
+    lw_ride rides[LW_SWIM_RIDES];
+    for (int i = 0; i < LW_SWIM_RIDES; i++) {
+        rides[i].events = NULL, rides[i].event_room = 0;
+        lw_ride_begin(&rides[i], motion, &plan);
+        plan.seed++;
+    }
+    lw_rides_advance(motion, rides, LW_SWIM_RIDES, (size_t)(seconds / motion->rules.step + 0.5));
+    for (int i = 0; i < LW_SWIM_RIDES; i++) {
+        const lw_ride_tally *tally = &rides[i].tally;
+        counts[i] = (lw_rate_count){x, lw_ride_tally_swims(tally), tally->flying};
+        swims->events += counts[i].events;
+        swims->time += counts[i].time;
+    }
+    return LW_SWIM_RIDES;
+}
+
+lw_swims lw_swims_of(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
+                     const lw_weather *weather, lw_swim_effort effort)
+{
+    const double mean = weather->gust.mean;
+    lw_swims swims = {.middle = mean, .span = 0.5 * mean};
+    lw_motion motion = lw_motion_of(craft);
+    motion.rules.swim = LYING;
+    lw_rate_count counts[LW_SWIM_WINDS * LW_SWIM_RIDES];
+    size_t n = 0;
+    for (int i = 0; i < LW_SWIM_WINDS; i++) {
+        const double wind =
+            mean * (LW_SWIM_LEAST + (LW_SWIM_MOST - LW_SWIM_LEAST) * i / (LW_SWIM_WINDS - 1.0));
+        const double lull = wind * weather->gust.lull / mean;
+        lw_ask ask;
+        lw_answer answer;
+        if (!trim(craft, setup, range, wind, lull, &ask, &answer)) continue;
+        lw_weather_put(weather, wind, &motion);
+        lw_ride_plan plan = plan_of(&motion, &ask, &answer);
+        plan.seed = effort.seed + (uint64_t)(LW_SWIM_RIDES * i);
+        n += ride_in(&motion, plan, &swims, (wind - swims.middle) / swims.span, effort.seconds,
+                     counts + n);
+        if (!swims.is_known) swims.low = wind;
+        swims.high = wind, swims.is_known = true;
+    }
+    swims.curve = lw_rate_curve_of(counts, n, &before);
+    return swims;
+}
+
+static double x_of(const lw_swims *swims, double wind)
+{
+    return (fmin(fmax(wind, swims->low), swims->high) - swims->middle) / swims->span;
+}
+
+double lw_swims_rate(const lw_swims *swims, double wind)
+{
+    return lw_rate_at(&swims->curve, x_of(swims, wind));
+}
+
+double lw_swims_log_error(const lw_swims *swims, double wind)
+{
+    return lw_rate_log_error(&swims->curve, x_of(swims, wind));
+}
+
+double lw_swims_limit(const lw_swims *swims, double most)
+{
+    double wind = swims->is_known ? swims->high : 0.0;
+    while (wind > 0.0 && lw_swims_rate(swims, wind) >= most) {
+        wind = wind > swims->low ? fmax(wind - LIMIT_STEP, swims->low) : 0.0;
+    }
+    return wind;
+}
