@@ -87,10 +87,21 @@ static void print_question(const asked *a)
     lw_print_wrapped(stdout, text, 0, 0);
 }
 
-static void print_number(double value, const char *format, size_t width)
+// A time in seconds, whole ones from a hundred on; "long" where nobody waits for it.
+static void print_time(const char *before, double seconds, size_t width)
 {
     char text[LW_CELL_LENGTH] = "-";
-    if (isfinite(value)) lw_text_fit(text, sizeof text, format, value);
+    if (seconds < 999.5)
+        LW_FIT(text, "%s%.*f s", before, seconds < 99.95 ? 1 : 0, seconds);
+    else if (isfinite(seconds))
+        LW_FIT(text, "%slong", before);
+    lw_cell_right(stdout, text, width);
+}
+
+static void print_damping(const lw_swing *swing, size_t width)
+{
+    char text[LW_CELL_LENGTH] = "-";
+    if (isfinite(swing->period)) lw_cell_number(text, swing->damping, 2, false);
     lw_cell_right(stdout, text, width);
 }
 
@@ -104,10 +115,10 @@ static void print_mode(const lw_mode *mode)
     lw_mode_shape(mode, shape);
     fputs("  ", stdout);
     lw_cell_left(stdout, name, 20);
-    print_number(s->period, "%.1f s", 8);
-    print_number(s->growth > 0.0 ? s->doubles : s->halves, s->growth > 0.0 ? "x2 %.1f s" : "%.1f s",
-                 10);
-    print_number(isfinite(s->period) ? s->damping : INFINITY, "%.2f", 9);
+    const bool grows = s->growth > 0.0;
+    print_time("", s->period, 8);
+    print_time(grows ? "x2 " : "", grows ? s->doubles : s->halves, 10);
+    print_damping(s, 9);
     fputs("  ", stdout);
     lw_print_wrapped(stdout, shape, SHAPE_AT, SHAPE_AT);
 }
