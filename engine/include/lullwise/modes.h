@@ -32,11 +32,11 @@ typedef enum lw_hands {
     X(COURSE, "course",   "course")      \
     X(WAND,   "wand",     "wand")        \
     X(WASH,   "downwash", "downwash")    \
-    X(BODY,   "body",     "sailor's body")        \
+    X(BODY,   "body",     "body")        \
     X(SHEET,  "sheet",    "sheet")       \
     X(HELM,   "helm",     "helm")        \
-    X(EYE,    "eye",      "sailor's eye")         \
-    X(TRIM,   "trim",     "sailor's trim")
+    X(EYE,    "eye",      "sight")         \
+    X(TRIM,   "trim",     "effort")
 // clang-format on
 #define LW_AS_PART(name, key, text) LW_PART_##name,
 typedef enum lw_part { LW_PART_LIST(LW_AS_PART) LW_PARTS } lw_part;
