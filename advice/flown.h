@@ -16,9 +16,9 @@ typedef struct lw_flown {
     double wind, heading, heel, place, turns;  // place from the transom
     bool has_heading, has_heel, has_place, has_turns;
     lw_course_kind course;  // sailed when no heading is given; upwind, if nobody says otherwise
-    lw_unit speed_unit;  // of speeds in sentences; LW_UNIT_NONE: knots
+    lw_unit speed_unit;     // of speeds in sentences; LW_UNIT_NONE: knots
     lw_answer answer;
-    lw_ask ask;  // as it stood for the answer
+    lw_ask ask;      // as it stood for the answer
     lw_range range;  // on this heading alone, in even wind: only where she does not fly
 } lw_flown;
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 //
 // A line for each call: "read RECORD LENGTH" and that many bytes behind it, the file's name, a zero
-// and its text; "fly" and six numbers; "choice". Prints the hash of each parcel: the page's own
+// and its text; "fly" and six numbers; "ride" and eight; "choice". Prints the hash of each parcel: the page's own
 // calls, played in a browser, must hand over the very same bytes (web/test/bits.test.mjs).
 
 #include <inttypes.h>
@@ -33,14 +33,15 @@ static bool play_read(void)
     return true;
 }
 
-static bool play_fly(void)
+// A question of so many numbers, then its call.
+static bool play_asked(size_t count, void (*call)(int slot))
 {
-    double asked[6];
-    for (size_t i = 0; i < 6; i++) {
+    double asked[8];
+    for (size_t i = 0; i < count; i++) {
         if (scanf("%lf", &asked[i]) != 1) return false;
     }
-    memcpy(lw_web_room(sizeof asked), asked, sizeof asked);
-    lw_web_fly(0);
+    memcpy(lw_web_room(count * sizeof *asked), asked, count * sizeof *asked);
+    call(0);
     return true;
 }
 
@@ -55,7 +56,8 @@ static bool play_choice(void)
 static bool play(const char *call)
 {
     if (strcmp(call, "read") == 0) return play_read();
-    if (strcmp(call, "fly") == 0) return play_fly();
+    if (strcmp(call, "fly") == 0) return play_asked(6, lw_web_fly);
+    if (strcmp(call, "ride") == 0) return play_asked(8, lw_web_ride);
     return strcmp(call, "choice") == 0 && play_choice();
 }
 

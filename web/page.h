@@ -69,6 +69,11 @@ void lw_web_pictures(int slot);
 void lw_web_fly(int slot);
 void lw_web_fly_advice(void);  // of the flight asked last: what to try when she does not fly
 
+// One ride: what is asked stands in the room as doubles (pin, wind, heading, turns, course, seed,
+// seconds, every), NAN for what is to be chosen. Parcel: history, row by row, each a trace and then
+// the water along the boat; events, rates, words.
+void lw_web_ride(int slot);
+
 // What the script reads when a call has ended.
 const char *lw_web_parcel(void);
 size_t lw_web_parcel_length(void);

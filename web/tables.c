@@ -3,6 +3,7 @@
 
 #include "advice/flight_text.h"
 #include "advice/margin_text.h"
+#include "lullwise/ride_rates.h"
 #include "records/record_value.h"
 #include "web/page.h"
 #include "web/parcel.h"
@@ -134,6 +135,8 @@ LW_EXPORT(lw_web_tables) void lw_web_tables(void)
     put_table("prospect", &lw_prospect_table);
     put_table("range", &lw_range_table);
     put_table("setup", &lw_setup_table);
+    put_table("trace", &lw_trace_table);
+    put_table("ride_rates", &lw_ride_rates_table);
     lw_parcel_end();
     put_flight_names();
     put_units();

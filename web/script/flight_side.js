@@ -58,23 +58,46 @@ function round(x) {
   return power * [5, 2, 1].find((step) => step * power <= x);
 }
 
+/** The page's bounds about a boat, sail and all: { left, right, top, bottom, wide }. */
+export function boundsOf(s) {
+  const left = Math.min(s.rudder.x, 0) - 52, right = Math.max(s.wand.x, s.length) + 34;
+  return { left, right, top: -(s.centre + 100), bottom: Math.max(s.main.length, s.rudder.length) + 46, wide: right - left };
+}
+
+/**
+ * The boat by herself: { element, pose(flight, strutTurn) }. A pose answers where a point of the boat
+ * then is on the page: turned about the main strut by pitch, heights shortened by heel.
+ */
+export function boatOf(s) {
+  const main = foilOnStrut(s.main), sailor = person();
+  const wand = line(s.wand.x, -s.wand.height, s.wand.x, s.wand.length - s.wand.height, "wand");
+  const element = draw("g", {}, hullAndRig(s), main, foilOnStrut(s.rudder), sailor, wand,
+    draw("circle", { class: "pivot", cx: s.wand.x, cy: -s.wand.height, r: 3 }));
+
+  function pose(f, strutTurn) {
+    const h = 100 * f.ride_height, c = Math.cos(f.pitch), sn = Math.sin(f.pitch), upright = Math.cos(f.heel);
+    const matrix = [c, -sn, sn * upright, c * upright, s.main.x * (1 - c), s.main.x * sn - h];
+    element.setAttribute("transform", `matrix(${matrix.map((x) => x.toFixed(5)).join(" ")})`);
+    main.setAttribute("transform", `rotate(${at(-strutTurn / DEG, s.main.x, -s.pivot)})`);
+    wand.setAttribute("transform", `rotate(${at(f.wand / DEG, s.wand.x, -s.wand.height)})`);
+    sailor.setAttribute("transform", `translate(${at(100 * f.place_x, -s.rack - 8)})`);
+    return (x, height) => [s.main.x + (x - s.main.x) * c - height * sn * upright, -h - (x - s.main.x) * sn - height * c * upright];
+  }
+
+  return { element, pose };
+}
+
 /** { element, update(answer) }; the element is a figure whose label is its owner's to set. */
 export function sideView(s) {
-  const left = Math.min(s.rudder.x, 0) - 52, right = Math.max(s.wand.x, s.length) + 34;
-  const top = -(s.centre + 100), bottom = Math.max(s.main.length, s.rudder.length) + 46;
-  const wide = right - left;
-  const main = foilOnStrut(s.main), sailor = person();
-  sailor.setAttribute("transform", `translate(${at(0.5 * (s.aft + s.forward), -s.rack - 8)})`);
-  const wand = line(s.wand.x, -s.wand.height, s.wand.x, s.wand.length - s.wand.height, "wand");
-  const boat = draw("g", {}, hullAndRig(s), main, foilOnStrut(s.rudder), sailor, wand,
-    draw("circle", { class: "pivot", cx: s.wand.x, cy: -s.wand.height, r: 3 }));
+  const { left, right, top, bottom, wide } = boundsOf(s);
+  const boat = boatOf(s);
   const trough = line(left, 0, right, 0, "trough"), rise = draw("path", { class: "measure" });
   const riseText = draw("text"), wandText = draw("text", { "text-anchor": "end", x: right - 3 });
   const force = { main: arrow(), rudder: arrow("start"), weight: arrow("end"), drive: arrow("end"), drag: arrow("end"), hull: arrow("start") };
   const key = { up: arrow("end"), along: arrow("end") };
   let last = null;
   const { svg, px } = canvas([left, top, wide, bottom - top], () => last && update(last),
-    draw("rect", { class: "sea", x: left, y: 0, width: wide, height: bottom }), trough, boat,
+    draw("rect", { class: "sea", x: left, y: 0, width: wide, height: bottom }), trough, boat.element,
     line(left, 0, right, 0, "surface"), rise, riseText, wandText,
     [...Object.values(force), ...Object.values(key)].map((one) => one.element));
 
@@ -102,14 +125,7 @@ export function sideView(s) {
 
   function update(answer) {
     const { flight: f, drawn } = (last = answer);
-    const h = 100 * f.ride_height, c = Math.cos(f.pitch), sn = Math.sin(f.pitch), upright = Math.cos(f.heel);
-    // A point of the boat on the page: turned about the main strut by pitch, heights shortened by heel.
-    const on = (x, height) => [s.main.x + (x - s.main.x) * c - height * sn * upright, -h - (x - s.main.x) * sn - height * c * upright];
-    const matrix = [c, -sn, sn * upright, c * upright, s.main.x * (1 - c), s.main.x * sn - h];
-    boat.setAttribute("transform", `matrix(${matrix.map((x) => x.toFixed(5)).join(" ")})`);
-    main.setAttribute("transform", `rotate(${at(-drawn.strut_turn / DEG, s.main.x, -s.pivot)})`);
-    wand.setAttribute("transform", `rotate(${at(f.wand / DEG, s.wand.x, -s.wand.height)})`);
-    sailor.setAttribute("transform", `translate(${at(100 * f.place_x, -s.rack - 8)})`);
+    const h = 100 * f.ride_height, on = boat.pose(f, drawn.strut_turn);
     put(trough, { y1: 100 * drawn.trough, y2: 100 * drawn.trough });
     showForces(f, drawn, on);
     const [gx, gy] = on(0.6 * s.length, 0);

@@ -15,9 +15,10 @@ import { fileOf, learnSections } from "./tree.js";
 import { today } from "./view/today.js";
 import { boat } from "./view/boat.js";
 import { flight } from "./view/flight.js";
+import { ride } from "./view/ride.js";
 import { compare } from "./view/compare.js";
 
-const views = [today, boat, flight, compare];
+const views = [today, boat, flight, ride, compare];
 
 async function open() {
   const engine = await openEngine(document.getElementById("engine").textContent, workerSource);

@@ -34,6 +34,14 @@ const questions = {
     engine.load(slot, set);
     return engine.ask("pictures", slot);
   },
+  /** asked: { pin, wind, heading, turns, course, seed, seconds, every } in SI; the same question, the same ride. */
+  ride(slot, set, asked) {
+    engine.load(slot, set);
+    engine.put(["pin", "wind", "heading", "turns", "course", "seed", "seconds", "every"].map((key) => asked[key] ?? NaN));
+    const ride = engine.ask("ride", slot);
+    if (ride.history) ride.history = Float64Array.from(ride.history);
+    return ride;
+  },
   // Long work in steps, for engine.js to hand out: how many; one; and all of them put together.
   "choice steps"(slot, set) {
     engine.load(slot, set);

@@ -16,6 +16,7 @@ const CASES = 1000;     // boats, sailors and days, and a flight of each
 const BOATS_ALIKE = 100; // boats one after the other that have the same foil sections
 const CHOICE_EVERY = 100;
 const ASKED_EVERY = 50; // of which the command line is asked, too
+const RIDE_EVERY = 20;
 
 const module = await WebAssembly.compile(await readFile(new URL("../../build/page/page_engine.wasm", import.meta.url)));
 const engine = await engineIn(module);
@@ -83,9 +84,14 @@ function drawnCase(i) {
 const cases = Array.from({ length: CASES }, (_, i) => drawnCase(i));
 const askedOf = ({ pin, wind, heading, heel, place, turns }) =>
   [pin, wind, heading * degrees, heel * degrees, place, turns * turn];
+const rideOf = (one, i) => { // seconds, every
+  const [pin, wind, heading, , , turns] = askedOf(one);
+  return [pin, wind, heading, turns, 0, i, 20, 0.1];
+};
 const calls = cases.flatMap((one, i) => [
   ...["boat", "sailor", "day"].map((kind, record) => ({ call: "read", record, name: kind, text: one.set[kind].text })),
   { call: "fly", asked: askedOf(one) },
+  ...(i % RIDE_EVERY === 0 ? [{ call: "ride", asked: rideOf(one, i) }] : []),
   ...(i % CHOICE_EVERY === 0 ? [{ call: "choice" }] : []),
 ]);
 
@@ -139,5 +145,29 @@ test("the command line prints the page's numbers", async () => {
       const own = told.flight[key] / rowOf("flight", key).in_si;
       assert.ok(Math.abs(value - own) <= 1e-11 * Math.abs(own), `case ${i}: ${key} ${value}, on the page ${own}`);
     }
+  }
+});
+
+test("the command line's ride is the page's of the same seed", async () => {
+  const rows = tables.results.trace.rows;
+  for (let i = 0; i < CASES; i += 5 * ASKED_EVERY) {
+    const one = cases[i];
+    for (const kind of ["boat", "sailor", "day"]) {
+      await writeFile(join(folder, kind), one.set[kind].text);
+      engine.read(0, kind, kind, one.set[kind].text);
+    }
+    engine.put(rideOf({ ...one, turns: NaN }, i));
+    const { history, width, events } = engine.ask("ride", 0);
+    const { stdout, stderr } = lullwise(["ride", "--json", "--boat", "boat", "--sailor", "sailor", "--day", "day",
+      "--pin", one.pins[one.pin], "--wind", `${one.wind} m/s`, "--heading", `${one.heading} deg`, "--seed", `${i}`,
+      "--minutes", "0.333333333333", "--every", "0.1 s"], folder);
+    assert.ok(stdout, stderr);
+    const printed = JSON.parse(stdout);
+    assert.deepEqual(printed.events.map(({ what }) => what), events.map(({ what }) => what));
+    assert.equal(printed.history.length, history.length / width);
+    printed.history.forEach((row, k) => rows.forEach(({ key, in_si }, j) => {
+      const own = history[k * width + j] / in_si;
+      assert.ok(Math.abs(row[key] - own) <= 1e-11 * Math.abs(own), `case ${i}, row ${k}: ${key} ${row[key]}, on the page ${own}`);
+    }));
   }
 });

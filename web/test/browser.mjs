@@ -12,7 +12,7 @@ export const sizes = { phone: { width: 360, height: 740 }, laptop: { width: 1366
 export const file = new URL("../../build/page/lullwise.html", import.meta.url).href;
 
 /** The views, by the names that stand in the address. */
-export const views = ["today", "boat", "flight", "compare"];
+export const views = ["today", "boat", "flight", "ride", "compare"];
 
 export const openBrowser = () => chromium.launch({ executablePath: "/usr/bin/chromium", args: flags });
 

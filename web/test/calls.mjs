@@ -1,8 +1,8 @@
 // calls.mjs - the page's calls of the engine, played natively and in the page itself.
 // SPDX-License-Identifier: MIT
 //
-// A call: { call: "read", record, name, text }, { call: "fly", asked: six numbers } or
-// { call: "choice" }. Each hands over a parcel, of which the hash is taken.
+// A call: { call: "read", record, name, text }, { call: "fly", asked: six numbers },
+// { call: "ride", asked: eight numbers } or { call: "choice" }. Each hands over a parcel, of which the hash is taken.
 
 import { spawn } from "node:child_process";
 import { fileURLToPath } from "node:url";
@@ -12,7 +12,7 @@ const native = process.env.LW_PAGE_CALLS ?? fileURLToPath(new URL("../../build/r
 
 function lineOf(call) {
   if (call.call === "choice") return Buffer.from("choice\n");
-  if (call.call === "fly") return Buffer.from(`fly ${call.asked.join(" ")}\n`); // the shortest text that reads back
+  if (call.asked) return Buffer.from(`${call.call} ${call.asked.join(" ")}\n`); // the shortest text that reads back
   const body = Buffer.from(`${call.name}\0${call.text}`);
   return Buffer.concat([Buffer.from(`read ${call.record} ${body.length}\n`), body, Buffer.from("\n")]);
 }
@@ -44,7 +44,7 @@ const player = `
   }
   function play({ call, record, name, text, asked }) {
     if (call === "read") engine.read(0, ["boat", "sailor", "day"][record], name, text);
-    else if (call === "fly") { engine.put(asked); engine.ask("fly", 0); }
+    else if (asked) { engine.put(asked); engine.ask(call, 0); }
     else {
       const steps = engine.begin(0);
       for (let step = 0; step < steps; step++) engine.step(0, step);

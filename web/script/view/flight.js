@@ -1,10 +1,12 @@
 // flight.js - the view Flight: one steady flight as a picture, and what of it runs out first.
 // SPDX-License-Identifier: MIT
 
-import { freshId, make } from "../dom.js";
+import { fromWords, toWords } from "../asked.js";
+import { make } from "../dom.js";
 import { foilView, asternView } from "../flight_small.js";
 import { sideView, sizes } from "../flight_side.js";
 import { heading, KNOT, told, words } from "../number.js";
+import { pinField } from "../pin_field.js";
 import { slider } from "../slider.js";
 
 const REST = 400; // [ms] after the last move, before the address is written and advice is asked
@@ -13,19 +15,8 @@ const WINDS = { low: 4 * KNOT, high: 34 * KNOT }; // of a range, LW_RANGE_FIRST_
 const HEADINGS = { low: 30 * DEG, high: 180 * DEG };
 const BAR = 8; // scales of a margin that fill its bar
 
-// What is asked, as the address has it: words in the sailor's units.
-const units = { kn: KNOT, "m/s": 1, deg: DEG, m: 1, turns: 1 };
 const asked = ["wind", "heading", "turns", "place", "heel"];
 const rowKey = (key) => (key === "place" ? "place_x" : key);
-
-function fromWords(text) {
-  const [, number, unit] = /^([-\d.]+) ?([a-z/]+)$/.exec(text ?? "") ?? [];
-  const si = Number(number) * units[unit];
-  return Number.isFinite(si) ? si : null;
-}
-
-const unitOf = { wind: "kn", heading: "deg", heel: "deg", place: "m", turns: "turns" };
-const toWords = (key, si) => (si === null ? null : `${Number((si / units[unitOf[key]]).toFixed(3))} ${unitOf[key]}`);
 
 // The numbers told below the picture, by their rows.
 const toldKeys = ["speed", "vmg", "ride_height", "pitch", "heel", "turns", "wand", "flap", "leeway", "helm", "place_x",
@@ -65,22 +56,6 @@ function marginBars(tables) {
         left.textContent = told(row, si, "kn").replace("-", "−");
         fill.style.setProperty("--part", `${(100 * Math.min(Math.abs(scales) / BAR, 1)).toFixed(1)}%`);
       }
-    },
-  };
-}
-
-function pinField(onPick) {
-  const name = freshId(), list = make("div", { class: "pins" });
-  let shown = "";
-  return {
-    element: make("fieldset", {}, make("legend", {}, "Pin"), list),
-    update(labels, pin) {
-      if (shown !== JSON.stringify(labels)) {
-        shown = JSON.stringify(labels);
-        list.replaceChildren(...labels.map((label, i) => make("label", { class: "choice" },
-          make("input", { type: "radio", name, value: i, onchange: () => onPick(i) }), make("span", {}, label))));
-      }
-      list.querySelectorAll("input")[pin].checked = true;
     },
   };
 }
