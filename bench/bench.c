@@ -15,6 +15,7 @@
 #include <unistd.h>
 
 #include "bench/linear.h"
+#include "bench/ride.h"
 #include "bench/scalar.h"
 #include "bench/sea.h"
 #include "bench/stopwatch.h"
@@ -240,6 +241,7 @@ int main(void)
         printf("the demo day cannot be read\n");
     }
     bench_sea();
+    bench_rides();
     bench_linear();
     bench_memory(LW_PROGRAM);
     return 0;

@@ -5,6 +5,7 @@
 #include "motion/fleet.h"
 #include "test/check.h"
 #include "test/integrator.h"
+#include "test/random_boat.h"
 #include "test/ride.h"
 
 static double member(const lw_ride_state *state, size_t k) { return ((const double *)state)[k]; }
@@ -400,6 +401,61 @@ TEST_FUNCTION(sailor_holds_an_ordinary_wind_and_loses_far_too_much)
     CHECK(swims[1] >= 2.0 * RIDES);
 }
 
+static bool is_finite(const double *x, size_t n)
+{
+    for (size_t k = 0; k < n; k++) {
+        if (!isfinite(x[k])) return false;
+    }
+    return true;
+}
+
+// Any boat a file may describe, on any day: some cannot sail at all, but each ride says how it stands
+// and none holds what is no number. The polars are those of the preset's sections.
+TEST_FUNCTION(ride_of_any_boat_on_any_day_ends_with_a_name_and_in_numbers)
+{
+    enum { RIDES = 4, STEPS = 1000 };
+    static lw_craft craft;
+    static lw_ride rides[RIDES];
+    random_stream stream = {17};
+    long again = 0;
+    for (int run = 0; run < 60 * soak_times(); run++) {
+        const boat_kind kind = run % 2 ? BOAT_ANY : BOAT_USUAL;
+        const lw_boat boat = random_boat(kind, &stream, &again);
+        const lw_person person = random_person(kind, &stream);
+        const lw_day day = random_day(kind, &stream);
+        const lw_medium medium = lw_medium_of(&day);
+        lw_craft_prepare(&craft, &boat, preset_sections(), &person, &medium);
+        lw_motion motion = lw_motion_of(&craft);
+        motion.is_gusty = motion.is_choppy = true;
+        motion.gust =
+            lw_gust_filter_of(lw_gust_kind_of(&day, craft.sail.centre_height), motion.rules.step);
+        motion.sea = lw_sea_kind_of(&medium, day.wind.mean);
+        for (int i = 0; i < RIDES; i++) {
+            lw_setup setup = craft.setup;
+            setup.incidence = boat.pins[i].incidence;
+            const double heading = random_between(&stream, 30.0, 170.0) * LW_DEG;
+            const lw_ask ask = lw_ask_of(&craft, &setup, day.wind.mean, heading);
+            lw_answer answer;
+            lw_balance(&craft, &ask, &answer, 1);
+            lw_ride_plan plan = lw_ride_plan_of(&motion, &ask, &answer);
+            plan.seed = random_bits(&stream);
+            rides[i].events = NULL;
+            lw_ride_begin(&rides[i], &motion, &plan);
+        }
+        lw_rides_advance(&motion, rides, RIDES, STEPS);
+        for (int i = 0; i < RIDES; i++) {
+            const lw_ride_state now = lw_ride_now(&rides[i]);
+            const lw_trace at = lw_ride_trace(&motion, &rides[i]);
+            CHECK(is_finite((const double *)&now, LW_RIDE_STATES));
+            CHECK(is_finite((const double *)&at, sizeof at / sizeof(double)));
+            CHECK(
+                is_finite((const double *)&rides[i].tally, sizeof rides[i].tally / sizeof(double)));
+            CHECK_NEAR(rides[i].tally.seconds, STEPS * motion.rules.step, 1e-9);
+            CHECK(lw_ride_stand_text(lw_ride_stands(&rides[i]))[0] != '\0');
+        }
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -416,6 +472,7 @@ int main(void)
         TEST(swim_costs_its_time_and_is_followed_by_going_on),
         TEST(boat_at_rest_launches_and_comes_to_her_balance),
         TEST(sailor_holds_an_ordinary_wind_and_loses_far_too_much),
+        TEST(ride_of_any_boat_on_any_day_ends_with_a_name_and_in_numbers),
     };
     return RUN_TESTS(tests);
 }
