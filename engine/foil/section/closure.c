@@ -9,6 +9,9 @@
 
 #include "lullwise/elementary.h"
 
+#define LN_10  2.30258509299404568
+#define LN_200 5.29831736654803631
+
 static double square(double x) { return x * x; }
 
 // Good to the last few bits, which is plenty here, at half the time of lw_pow and lw_tanh.
@@ -40,7 +43,7 @@ static double laminar_dissipation(double H, double R)
 
 // --- turbulent: fits to measured profiles
 
-static double turbulent_energy(double H, double R)
+static double turbulent_energy(double H, double R, double log_R)
 {
     const double H_0 = R > 400.0 ? 3.0 + 400.0 / R : 4.0;
     const double R_in = fmax(R, 200.0);
@@ -49,28 +52,35 @@ static double turbulent_energy(double H, double R)
         const double r = (H_0 - H) / (H_0 - 1.0);
         return (0.5 - 4.0 / R_in) * r * r * 1.5 / (H + 0.5) + least;
     }
-    const double ln = lw_log(R_in), d = H - H_0, q = d + 4.0 / ln;
+    const double ln = fmax(log_R, LN_200), d = H - H_0, q = d + 4.0 / ln;
     return d * d * (0.007 * ln / (q * q) + 0.015 / H) + least;
 }
 
-static double turbulent_friction(double H, double R)
+static double turbulent_friction(double H, double log_R)
 {
-    const double lg = fmax(lw_log10(R), 1.3);
-    return 0.3 * lw_exp(fmax(-1.33 * H, -20.0)) * power(lg, -1.74 - 0.31 * H) +
+    const double lg = fmax(log_R / LN_10, 1.3);
+    return 0.3 * lw_exp(fmax(-1.33 * H, -20.0) - (1.74 + 0.31 * H) * lw_log(lg)) +
            0.00011 * (tangent(4.0 - H / 0.875) - 1.0);
 }
 
 // Part of the wall's dissipation that is left in a thin, full layer.
-static double wall_part(double H, double R)
+static double wall_part(double H, double log_R)
 {
-    const double least = 1.0 + 2.1 / fmax(lw_log(R), 1.0);
+    const double least = 1.0 + 2.1 / fmax(log_R, 1.0);
     return 0.5 + 0.5 * tangent((H - 1.0) / (least - 1.0));
 }
 
 lw_closure lw_closure_of(lw_layer_kind kind, const lw_layer_place *place, double reynolds)
 {
+    return lw_closure_at(kind, place, reynolds, lw_log(reynolds * place->speed * place->theta));
+}
+
+lw_closure lw_closure_at(lw_layer_kind kind, const lw_layer_place *place, double reynolds,
+                         double log_R_theta)
+{
     const double H = fmax(place->delta / place->theta, kind == LW_WAKE ? 1.00005 : 1.05);
     const double R = fmax(reynolds * place->speed * place->theta, 1.0);
+    const double log_R = fmax(log_R_theta, 0.0);
     lw_closure c = {.H = H, .R = R};
     if (kind == LW_LAMINAR) {
         c.H_star = laminar_energy(H);
@@ -80,7 +90,7 @@ lw_closure lw_closure_of(lw_layer_kind kind, const lw_layer_place *place, double
     }
     const double G_A = 6.7, G_B = 0.75, G_C = kind == LW_WAKE ? 0.0 : 18.0;
     const double most = kind == LW_WAKE ? 0.99995 : 0.95;
-    c.H_star = turbulent_energy(H, R);
+    c.H_star = turbulent_energy(H, R, log_R);
     c.U_s = fmin(0.5 * c.H_star * (1.0 - (H - 1.0) / (G_B * H)), most);
     const double core = fmax(H - 1.0 - G_C / R, 0.01);
     c.c_eq = sqrt(0.5 / (G_A * G_A * G_B) * c.H_star * (H - 1.0) * core * core /
@@ -93,11 +103,18 @@ lw_closure lw_closure_of(lw_layer_kind kind, const lw_layer_place *place, double
         c.two_c_D = 2.0 * dissipation;  // two halves
         return c;
     }
-    const double turbulent = turbulent_friction(H, R);
+    const double turbulent = turbulent_friction(H, log_R);
     c.c_f = fmax(turbulent, laminar_friction(H, R));
-    dissipation += turbulent * c.U_s / c.H_star * wall_part(H, R);
+    dissipation += turbulent * c.U_s / c.H_star * wall_part(H, log_R);
     c.two_c_D = fmax(dissipation, laminar_dissipation(H, R));
     return c;
+}
+
+bool lw_is_apart(const lw_layer_place *place, double reynolds)
+{
+    const double H = fmax(place->delta / place->theta, 1.05);
+    const double R = fmax(reynolds * place->speed * place->theta, 1.0);
+    return laminar_friction(H, R) < 0.0 && turbulent_friction(H, lw_log(R)) < 0.0;
 }
 
 double lw_wave_growth(double H_in, double theta, double R)

@@ -5,6 +5,8 @@
 #ifndef LW_CLOSURE_H
 #define LW_CLOSURE_H
 
+#include <stdbool.h>
+
 typedef enum lw_layer_kind { LW_LAMINAR, LW_TURBULENT, LW_WAKE } lw_layer_kind;
 
 // A place in a layer. Lengths in chords, speeds in those of the undisturbed flow.
@@ -29,6 +31,13 @@ typedef struct lw_closure {
 } lw_closure;
 
 lw_closure lw_closure_of(lw_layer_kind kind, const lw_layer_place *place, double reynolds);
+
+// The same where the logarithm of R is known already.
+lw_closure lw_closure_at(lw_layer_kind kind, const lw_layer_place *place, double reynolds,
+                         double log_R);
+
+// Whether a turbulent layer has friction backwards.
+bool lw_is_apart(const lw_layer_place *place, double reynolds);
 
 // Growth of the fastest wave's logarithm per chord in a laminar layer [drela-giles-1987].
 double lw_wave_growth(double H, double theta, double R);

@@ -14,22 +14,32 @@ typedef struct unknown {
     double at[UNKNOWNS];
 } unknown;
 
+// A place with the logarithms that are at hand.
+typedef struct station {
+    lw_layer_place at;
+    double log_theta, log_speed, log_stress;
+} station;
+
 typedef struct step {
     lw_layer_kind kind;
-    const lw_layer_place *from;
+    station from;
     lw_closure before;
+    double log_H_less_1, log_H_star;  // of before
     const lw_outer *outer;
-    double reynolds;
+    double reynolds, log_reynolds, d_log_x;
 } step;
 
-static lw_layer_place place_of(const step *s, const unknown *z)
+static station station_of(const step *s, const unknown *z)
 {
     const double speed = s->outer->speed + s->outer->pull * z->at[1];
-    return (lw_layer_place){.x = s->outer->x,
+    return (station){.at = {.x = s->outer->x,
                             .theta = lw_exp(z->at[0]),
                             .delta = z->at[1] / speed,
                             .stress = s->kind == LW_LAMINAR ? 0.0 : lw_exp(z->at[2]),
-                            .speed = speed};
+                            .speed = speed},
+                     .log_theta = z->at[0],
+                     .log_speed = lw_log(speed),
+                     .log_stress = z->at[2]};
 }
 
 static double square(double x) { return x * x; }
@@ -41,15 +51,17 @@ static double square(double x) { return x * x; }
 //     2 thick d ln S = 5.6 * 4/3 / (1 + U_s) (c_eq - lag S) dx + 2 thick (g_eq dx - d ln U)
 //
 // Means of both ends; where H changes fast the second counts more, so that nothing oscillates.
-static unknown left_over(const step *s, const lw_layer_place *place)
+static unknown left_over(const step *s, const station *here)
 {
-    const lw_layer_place *p = s->from, *q = place;
-    const lw_closure a = s->before, b = lw_closure_of(s->kind, q, s->reynolds);
-    const double d_theta = lw_log(q->theta / p->theta), d_U = lw_log(q->speed / p->speed);
-    const double d_x = lw_log(q->x / p->x), dx = q->x - p->x;
+    const lw_layer_place *p = &s->from.at, *q = &here->at;
+    const double log_R = s->log_reynolds + here->log_speed + here->log_theta;
+    const lw_closure a = s->before, b = lw_closure_at(s->kind, q, s->reynolds, log_R);
+    const double d_theta = here->log_theta - s->from.log_theta;
+    const double d_U = here->log_speed - s->from.log_speed;
+    const double d_x = s->d_log_x, dx = q->x - p->x;
     const double H = 0.5 * (a.H + b.H);
 
-    const double change = lw_log((b.H - 1.0) / (a.H - 1.0));
+    const double change = lw_log(b.H - 1.0) - s->log_H_less_1;
     const double late = 1.0 - 0.5 * lw_exp(-fmin(5.0 * square(change / b.H), 15.0));
     const double early = 1.0 - late;
     const double per_1 = p->x / p->theta, per_2 = q->x / q->theta;
@@ -59,8 +71,8 @@ static unknown left_over(const step *s, const lw_layer_place *place)
 
     unknown left = {{0.0}};
     left.at[0] = d_theta + (H + 2.0) * d_U - 0.5 * friction * d_x;
-    left.at[1] =
-        lw_log(b.H_star / a.H_star) + (1.0 - H) * d_U - (dissipation - 0.5 * friction_late) * d_x;
+    left.at[1] = lw_log(b.H_star) - s->log_H_star + (1.0 - H) * d_U -
+                 (dissipation - 0.5 * friction_late) * d_x;
     if (s->kind == LW_LAMINAR) return left;
 
     const double lag = s->kind == LW_WAKE ? 0.9 : 1.0;
@@ -71,11 +83,18 @@ static unknown left_over(const step *s, const lw_layer_place *place)
     const double c_f = early * a.c_f + late * b.c_f;
     const double core = fmax(shape - 1.0 - (s->kind == LW_WAKE ? 0.0 : 18.0 / R), 0.01);
     const double g_eq = (0.5 * c_f - square(core / (6.7 * lag * shape))) / (0.75 * delta);
-    left.at[2] = 5.6 * 1.333 / (1.0 + U_s) * (c_eq - lag * S) * dx -
-                 2.0 * thick * lw_log(q->stress / p->stress) + 2.0 * thick * (g_eq * dx - d_U);
-    left.at[2] /= thick;
+    left.at[2] = 5.6 * 1.333 / (1.0 + U_s) * (c_eq - lag * S) * dx / thick -
+                 2.0 * (here->log_stress - s->from.log_stress) + 2.0 * (g_eq * dx - d_U);
     return left;
 }
+
+// Where a search for a station stands.
+typedef struct turn {
+    unknown z;
+    station here;
+    unknown left;
+    double worst;
+} turn;
 
 // The inverse by Gauss and Jordan; false when there is none.
 static bool invert(double J[UNKNOWNS][2 * UNKNOWNS], int n)
@@ -112,7 +131,7 @@ static bool learn(const step *s, const unknown *z, const unknown *left, lw_march
         unknown near = *z;
         const double nudge = k == 1 ? 1e-6 * z->at[1] : 1e-6;
         near.at[k] += nudge;
-        const lw_layer_place there = place_of(s, &near);
+        const station there = station_of(s, &near);
         const unknown other = left_over(s, &there);
         for (int i = 0; i < n; i++) J[i][k] = (other.at[i] - left->at[i]) / nudge;
         J[k][UNKNOWNS + k] = 1.0;
@@ -125,33 +144,32 @@ static bool learn(const step *s, const unknown *z, const unknown *left, lw_march
     return memory->is_known;
 }
 
-static bool is_sound(const step *s, const unknown *z, const lw_layer_place *old)
+// Whether a step from an old place to a new one may be taken.
+static bool is_sound(const lw_layer_place *old, const lw_layer_place *q)
 {
-    const lw_layer_place q = place_of(s, z);
-    const double H = q.delta / q.theta, H_old = old->delta / old->theta;
-    return q.speed > 0.8 * old->speed && q.speed < 1.25 * old->speed && H > 1.01 &&
-           fabs(H - H_old) < 0.5 * (H_old - 0.9) && fabs(lw_log(q.theta / old->theta)) < 0.4;
+    const double H = q->delta / q->theta, H_old = old->delta / old->theta;
+    return q->speed > 0.8 * old->speed && q->speed < 1.25 * old->speed && H > 1.01 &&
+           fabs(H - H_old) < 0.5 * (H_old - 0.9);
 }
 
-// Takes the change, or as large a part of it as is sound.
-static bool take(const step *s, unknown *z, const unknown *left, const lw_march_memory *memory)
+// Takes the change, or as large a part of it as is sound: that part, 0 when there is none.
+static double take(const step *s, turn *t, const lw_march_memory *memory)
 {
     const int n = s->kind == LW_LAMINAR ? 2 : 3;
-    const lw_layer_place old = place_of(s, z);
+    const turn old = *t;
     unknown change = {{0.0}};
     for (int i = 0; i < n; i++) {
-        for (int k = 0; k < n; k++) change.at[i] -= memory->inverse[i][k] * left->at[k];
+        for (int k = 0; k < n; k++) change.at[i] -= memory->inverse[i][k] * old.left.at[k];
     }
     double part = 1.0;
     for (int halving = 0; halving < 14; halving++, part *= 0.5) {
-        unknown next = *z;
-        for (int k = 0; k < n; k++) next.at[k] += part * change.at[k];
-        if (n == UNKNOWNS && fabs(next.at[2] - z->at[2]) > 1.0) continue;
-        if (!is_sound(s, &next, &old)) continue;
-        *z = next;
-        return true;
+        for (int k = 0; k < n; k++) t->z.at[k] = old.z.at[k] + part * change.at[k];
+        const bool is_far = fabs(part * change.at[0]) >= 0.4 || fabs(part * change.at[2]) > 1.0;
+        if (is_far) continue;
+        t->here = station_of(s, &t->z);
+        if (is_sound(&old.here.at, &t->here.at)) return part;
     }
-    return false;
+    return 0.0;
 }
 
 static double worst_of(const unknown *left)
@@ -161,28 +179,59 @@ static double worst_of(const unknown *left)
     return is_sane ? fmax(fmax(fabs(a[0]), fabs(a[1])), fabs(a[2])) : INFINITY;
 }
 
-// Newton's method; the inverse of an earlier turn or sweep serves while it takes four fifths away.
-static bool solve(const step *s, unknown *z, lw_march_memory *memory)
+static void look(const step *s, turn *t)
 {
-    lw_layer_place here = place_of(s, z);
-    unknown left = left_over(s, &here);
-    double worst = worst_of(&left);
+    t->left = left_over(s, &t->here);
+    t->worst = worst_of(&t->left);
+}
+
+// What a step has shown is put into the inverse [broyden-1965]; lengths count as parts of theta,
+// mass and stress.
+static void learn_from(const turn *old, const turn *now, lw_march_memory *memory)
+{
+    double moved[UNKNOWNS], by[UNKNOWNS] = {0.0}, row[UNKNOWNS] = {0.0}, sum = 0.0;
+    for (int i = 0; i < UNKNOWNS; i++) {
+        moved[i] = now->z.at[i] - old->z.at[i];
+        for (int k = 0; k < UNKNOWNS; k++) {
+            by[i] += memory->inverse[i][k] * (now->left.at[k] - old->left.at[k]);
+        }
+    }
+    const double per_mass = 1.0 / square(old->z.at[1]);
+    for (int k = 0; k < UNKNOWNS; k++) {
+        const double part = moved[k] * (k == 1 ? per_mass : 1.0);
+        for (int j = 0; j < UNKNOWNS; j++) row[j] += part * memory->inverse[k][j];
+        sum += part * by[k];
+    }
+    if (!(fabs(sum) > 1e-300)) return;
+    for (int i = 0; i < UNKNOWNS; i++) {
+        for (int j = 0; j < UNKNOWNS; j++) {
+            memory->inverse[i][j] += (moved[i] - by[i]) * row[j] / sum;
+        }
+    }
+}
+
+// Newton's method. The inverse of an earlier turn or sweep serves while a step takes away half of
+// what it would if all were straight.
+static bool solve(const step *s, turn *t, lw_march_memory *memory)
+{
     bool is_fresh = false;
+    t->here = station_of(s, &t->z);
+    look(s, t);
     if (memory->kind != s->kind) memory->is_known = false;
-    for (int turn = 0; turn < 25; turn++) {
-        if (!(worst < 1e6)) return false;
-        if (worst < 1e-6) return true;
+    for (int i = 0; i < 25; i++) {
+        if (!(t->worst < 1e6)) return false;
+        if (t->worst < 1e-6) return true;
         if (!memory->is_known) {
-            if (!learn(s, z, &left, memory)) return false;
+            if (!learn(s, &t->z, &t->left, memory)) return false;
             is_fresh = true;
         }
-        unknown next = *z;
-        if (take(s, &next, &left, memory)) {
-            here = place_of(s, &next);
-            const unknown rest = left_over(s, &here);
-            const double now = worst_of(&rest);
-            memory->is_known = now < 0.2 * worst;
-            if (is_fresh || memory->is_known) *z = next, left = rest, worst = now;
+        turn next = *t;
+        const double part = take(s, &next, memory);
+        if (part > 0.0) {
+            look(s, &next);
+            memory->is_known = next.worst < (1.0 - 0.5 * part) * t->worst;
+            if (memory->is_known) learn_from(t, &next, memory);
+            if (is_fresh || memory->is_known) *t = next;
         } else {
             if (is_fresh) return false;
             memory->is_known = false;
@@ -192,22 +241,40 @@ static bool solve(const step *s, unknown *z, lw_march_memory *memory)
     return false;
 }
 
+static step step_of(lw_layer_kind kind, const lw_layer_place *from, const lw_outer *outer,
+                    double reynolds)
+{
+    const double log_reynolds = lw_log(reynolds);
+    const station first = {*from, lw_log(from->theta), lw_log(from->speed),
+                           kind == LW_LAMINAR ? 0.0 : lw_log(from->stress)};
+    const lw_closure before =
+        lw_closure_at(kind, from, reynolds, log_reynolds + first.log_speed + first.log_theta);
+    return (step){.kind = kind,
+                  .from = first,
+                  .before = before,
+                  .log_H_less_1 = lw_log(before.H - 1.0),
+                  .log_H_star = lw_log(before.H_star),
+                  .outer = outer,
+                  .reynolds = reynolds,
+                  .log_reynolds = log_reynolds,
+                  .d_log_x = lw_log(outer->x / from->x)};
+}
+
 bool lw_march(lw_layer_kind kind, const lw_layer_place *from, const lw_outer *outer,
               double reynolds, lw_layer_place *place, lw_march_memory *memory)
 {
-    const step s = {kind, from, lw_closure_of(kind, from, reynolds), outer, reynolds};
+    const step s = step_of(kind, from, outer, reynolds);
     // the guess has its own speed, which fixes the mass; where the outer flow hardly answers,
     // its thickness does
     const double by_speed = (place->speed - outer->speed) / outer->pull;
     const double by_delta = place->speed * place->delta;
-    const double stress = lw_log(fmax(place->stress, 1e-4));
-    const unknown guesses[2] = {{{lw_log(place->theta), by_delta, stress}},
-                                {{lw_log(place->theta), by_speed, stress}}};
+    const double log_theta = lw_log(place->theta), log_stress = lw_log(fmax(place->stress, 1e-4));
+    const double masses[2] = {by_delta, by_speed};
     for (int i = 0; i < 2; i++) {
-        unknown z = guesses[i];
-        if (!(z.at[1] > 0.0) || !(outer->speed + outer->pull * z.at[1] > 1e-3)) continue;
-        if (!solve(&s, &z, memory)) continue;
-        *place = place_of(&s, &z);
+        turn t = {.z = {{log_theta, masses[i], log_stress}}};
+        if (!(masses[i] > 0.0) || !(outer->speed + outer->pull * masses[i] > 1e-3)) continue;
+        if (!solve(&s, &t, memory)) continue;
+        *place = t.here.at;
         return true;
     }
     place->x = outer->x;

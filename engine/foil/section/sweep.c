@@ -290,8 +290,8 @@ static void march_side(lw_sweep *s, side *d, int nose)
             march_or_go_on(s, LW_TURBULENT, node, &before, &outer, &p);
         }
         keep(s, node, d->sign, &p);
-        const bool is_apart = lw_closure_of(LW_TURBULENT, &p, s->at->reynolds).c_f < 0.0;
-        if (d->is_turbulent && is_apart && s->separation[d->number] >= 1.0) {
+        const bool is_apart = d->is_turbulent && lw_is_apart(&p, s->at->reynolds);
+        if (is_apart && s->separation[d->number] >= 1.0) {
             s->separation[d->number] = l->profile.x[node];
         } else if (!is_apart) {
             s->separation[d->number] = 1.0;
