@@ -176,7 +176,8 @@ LW_TABLE_COVERS(lw_leg, leg_rows);
 static const lw_table wind_table = {
     "wind", "Wind", wind_rows, LW_ROW_COUNT(wind_rows),
     "Lulls and puffs as read where you sail. Give lull, mean and puff here, or readings, or a "
-    "forecast: one of the three. With readings or a forecast, height, period and shift may stand here."};
+    "forecast: one of the three. With readings or a forecast, height, period and shift may stand "
+    "here."};
 static const lw_table forecast_table = {
     "forecast", "Forecast", forecast_rows, LW_ROW_COUNT(forecast_rows),
     "Instead of wind readings. Lulls and puffs then follow from the exposure."};
