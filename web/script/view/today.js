@@ -22,46 +22,6 @@ function form(page, gusts) {
   const sections = page.tables.records.day.sections.filter((one) => !elsewhere.includes(one.table.key))
     .map((section) => sectionForm(page, "day", section, inWindForm));
 
-  // Turns in every wind of the gusts, on the course that they are told for.
-function turnsThrough(answer, unit) {
-  const speed = unit === "m/s" ? 1 : KNOT;
-  const from = Math.floor(answer.gusts.lull / KNOT), to = Math.ceil(answer.gusts.puff / KNOT);
-  const knots = Array.from({ length: to - from + 1 }, (_, i) => from + i);
-  const cell = (range, knot) => {
-    const at = range.winds.find((one) => Math.round(one.wind / KNOT) === knot);
-    if (!at) return "–";
-    return range.has_hold && at.wind <= range.limits.held_up_to ? signed(at.turns, 1) : `(${signed(at.turns, 1)})`;
-  };
-  return [
-    table(`Turns through the band, wind in ${unit}, ${answer.turns_course}`,
-      ["pin", ...knots.map((knot) => fixed((knot * KNOT) / speed, unit === "kn" ? 0 : 1))],
-      answer.places.map((place) => {
-        const range = place.ranges.find((one) => one.course === answer.turns_course);
-        return [place.label, ...knots.map((knot) => cell(range, knot))];
-      })),
-    make("p", { class: "note" }, "( ) more than is held; – does not fly"),
-  ];
-}
-
-const EVERY = "every leg";
-
-// The chart of one course, or of what holds on every leg.
-function chartCard(page, answer, state) {
-  const unit = state.speedUnit, courses = [EVERY, ...answer.places[0].ranges.map((range) => range.course)];
-  const course = courses.includes(state.more.course) ? state.more.course : EVERY;
-  const rows = [...answer.places].sort((a, b) => a.pin - b.pin).map((place) => ({
-    label: place.label,
-    limits: course === EVERY ? place.prospect : place.ranges.find((range) => range.course === course).limits,
-  }));
-  const id = "chart-course";
-  const select = make("select", { id, onchange: () => page.store.say({ course: select.value === EVERY ? null : select.value }) },
-    courses.map((one) => make("option", { selected: one === course }, one)));
-  return card("From what wind, up to what wind",
-    make("div", { class: "field aside" }, make("label", { for: id }, "On"), select),
-    rangeChart(rows, answer.gusts, unit));
-}
-
-const card = (title, ...inside) => make("section", { class: "card" }, make("h2", {}, title), inside);
   const fields = [winds, aims, who, mass, boat, day, name, ...sections];
   return {
     first: make("div", { class: "ask" },
