@@ -147,7 +147,8 @@ typedef struct lw_sections {
     lw_polar main_foil, rudder_foil;
 } lw_sections;
 
-// 0.7 s on one core for a flapped foil and one without. A designation that is none counts as measured (boat.h finds it a fault).
+// 0.4 s on one core for a flapped foil and one without. A designation that is none counts as
+// measured (boat.h finds it a fault).
 void lw_sections_prepare(lw_sections *sections, const lw_boat *boat, lw_polar_room *room);
 
 // Those of `was` made those of another boat: what is alike stays.
