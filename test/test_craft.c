@@ -70,6 +70,53 @@ TEST_FUNCTION(curves_are_off_a_fine_lattice_by_what_is_told_and_not_by_more)
     }
 }
 
+typedef struct heeled_off {
+    double lift, tip_out, share;
+} heeled_off;
+
+static void compare_heeled(const lw_foil_craft *craft, const lw_wing *wing, double heel,
+                           double tip_depth, heeled_off *most)
+{
+    static lw_wing_lattice lattice;
+    static lw_wing_load load;
+    const double rise = 0.5 * craft->span * sin(heel), depth = tip_depth + rise;
+    const lw_wing_place place = {.depth = depth, .heel = heel};
+    if (depth < 0.03) return;
+    CHECK(lw_wing_lay(&lattice, wing, lw_wing_mesh_usual(), place) == LW_WING_OK);
+    lw_wing_load_at(&lattice, (lw_wing_flow){.alpha = 0.1}, &load);
+    double crest = 0.0;
+    for (int k = 0; k < lattice.mesh.strips; k++) crest = fmax(crest, load.section_lift[k]);
+    const lw_lanes left = lw_foil_wetted(craft, lw_all(depth), lw_all(rise));
+    const double a = left[0] * lw_curve_at(&craft->slope, lw_all(depth))[0];
+    const double lift = fabs(0.1 * a / load.lift - 1.0);
+    if (tip_depth >= 0.05) {
+        most->lift = fmax(most->lift, lift);
+        most->share = fmax(most->share, fabs(craft->span_share * crest / load.lift - 1.0));
+    } else {
+        most->tip_out = fmax(most->tip_out, lift);
+    }
+}
+
+TEST_FUNCTION(heeled_foil_lifts_as_the_lattice_has_it_within_what_is_told)
+{
+    const lw_wing wings[] = {foil(0.96, 0.104, 0.062), foil(0.72, 0.09, 0.055)};
+    heeled_off most = {0};
+    for (int n = 0; n < 2; n++) {
+        lw_foil_craft craft = {.span = n ? 0.72 : 0.96, .chord = n ? 0.0725 : 0.083};
+        lw_foil_curves(&craft, &wings[n], NULL, (lw_wing_point){0});
+        for (double heel = 10.0; heel <= 30.0; heel += 5.0)
+            for (double tip = -0.15; tip < 0.3; tip += 0.0125)
+                compare_heeled(&craft, &wings[n], heel * LW_DEG, tip, &most);
+    }
+    printf("  heeled: lift %.2f %%, with a tip out %.2f %%, most loaded part %.2f %%\n",
+           100.0 * most.lift, 100.0 * most.tip_out, 100.0 * most.share);
+    const double by[] = {most.lift, most.tip_out, most.share};
+    for (int n = 0; n < 3; n++) {
+        CHECK(100.0 * by[n] <= lw_prepared_foils().rows[3 + n].error);
+        CHECK(100.0 * by[n] > 0.5 * lw_prepared_foils().rows[3 + n].error);
+    }
+}
+
 TEST_FUNCTION(flap_is_worth_the_same_angle_at_every_depth)
 {
     const lw_wing main = foil(0.96, 0.104, 0.062);
@@ -116,6 +163,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(curves_keep_within_a_thousandth_of_the_lattice_they_came_from),
         TEST(curves_are_off_a_fine_lattice_by_what_is_told_and_not_by_more),
+        TEST(heeled_foil_lifts_as_the_lattice_has_it_within_what_is_told),
         TEST(flap_is_worth_the_same_angle_at_every_depth),
         TEST(windage_of_the_side_is_felt_across_only),
     };

@@ -41,7 +41,6 @@ lw_foil_craft lw_foil_craft_of(const lw_foil *foil, const lw_strut *strut, const
         .polar = *polar,
         .log_re = lw_log(S / foil->span / nu),
         .zero_lift_angle = foil->zero_lift_angle,
-        .span_share = 0.9,  // the middle of a tapered span is loaded most  [judged]
         .junction_drag = lw_strut_junction_area(
             thickness, thickness / (0.5 * (foil->root_chord + strut->chord))),
     };
@@ -71,6 +70,16 @@ static lw_polar_shape shape_of(const lw_foil *foil, const char *section, const l
                             .flap_up = linkage->flap_up_stop,
                             .flap_down = linkage->flap_down_stop,
                             .smooth = foil->smooth};
+}
+
+lw_polar_shape lw_main_foil_shape(const lw_boat *boat)
+{
+    return shape_of(&boat->main_foil, boat->main_section, &boat->linkage);
+}
+
+lw_polar_shape lw_rudder_foil_shape(const lw_boat *boat)
+{
+    return shape_of(&boat->rudder_foil, boat->rudder_section, &boat->linkage);
 }
 
 static bool foils_are_alike(const lw_foil *a, const lw_foil *b)
@@ -107,13 +116,13 @@ bool lw_sections_are_alike(const lw_boat *a, const lw_boat *b)
 
 static void prepare_main(lw_sections *sections, const lw_boat *boat, lw_polar_room *room)
 {
-    const lw_polar_shape shape = shape_of(&boat->main_foil, boat->main_section, &boat->linkage);
+    const lw_polar_shape shape = lw_main_foil_shape(boat);
     lw_polar_prepare(&sections->main_foil, &shape, room);
 }
 
 static void prepare_rudder(lw_sections *sections, const lw_boat *boat, lw_polar_room *room)
 {
-    const lw_polar_shape shape = shape_of(&boat->rudder_foil, boat->rudder_section, &boat->linkage);
+    const lw_polar_shape shape = lw_rudder_foil_shape(boat);
     lw_polar_prepare(&sections->rudder_foil, &shape, room);
 }
 

@@ -14,6 +14,15 @@ lw_wing_mesh lw_foil_mesh(double depth_in_chords)
     return (lw_wing_mesh){LW_WING_LATTICE, LW_WING_COSINE, 24, depth_in_chords < 1.5 ? 2 : 1};
 }
 
+// c_l of the strip that is loaded most: there the stall begins [anderson-1936].
+static double most_loaded(const lw_wing_lattice *lattice, const lw_wing_load *load)
+{
+    double most = 0.0;
+    for (int k = 0; k < lattice->mesh.strips; k++) most = fmax(most, load->section_lift[k]);
+    return most;
+}
+
+// Shares of span and flap are alike at every depth within 1 and 0.3 %: the last stands.
 static void at_depth(const lw_wing_lattice *lattice, lw_foil_craft *foil, int i,
                      const lw_wing *behind, lw_wing_point at)
 {
@@ -21,9 +30,9 @@ static void at_depth(const lw_wing_lattice *lattice, lw_foil_craft *foil, int i,
     lw_wing_load load;
     lw_wing_load_at(lattice, (lw_wing_flow){.alpha = 0.1}, &load);
     foil->slope.value[i] = slopes.lift;
+    foil->span_share = load.lift / most_loaded(lattice, &load);
     foil->induced.value[i] = load.drag / (load.lift * load.lift);
-    foil->flap_lift =
-        slopes.flap / slopes.lift;  // alike at every depth within 0.3 %: the last stands
+    foil->flap_lift = slopes.flap / slopes.lift;
     if (behind) {
         foil->downwash.value[i] = -lw_wing_wash_over(lattice, &load, behind, at) / load.lift;
     }

@@ -27,14 +27,24 @@ typedef struct lw_foil_load {
     lw_lanes angle;               // from the zero-lift angle, flap counted [rad]
 } lw_foil_load;
 
-// Part of the span below the surface, from 0 to 1, smooth as the higher tip comes out.
-// [judged] A quarter chord is taken on either side for the pile-up and the hollow.
+#define LW_TIP_BEND 0.06
+
+// x from 0 to 1, level where it begins at 0.
+LW_INLINE lw_lanes lw_foil_bend_in(lw_lanes x)
+{
+    return (1.0 + LW_TIP_BEND) * x * x / (x + LW_TIP_BEND);
+}
+
+// Lift that is left as the higher tip comes near the surface and out of it, from 0 to 1: the part
+// of the span below it, level at both ends. A third of a chord counts as wet above the surface, for
+// the pile-up and the hollow. Both numbers so that it lifts as a lattice of what is left below the
+// surface does (test/test_craft.c).
 LW_INLINE lw_lanes lw_foil_wetted(const lw_foil_craft *foil, lw_lanes depth, lw_lanes tip_rise)
 {
-    const double rim = 0.25 * foil->chord;
+    const double rim = foil->chord / 3.0;
     const lw_lanes part = (depth + tip_rise + rim) / (2.0 * (tip_rise + rim));
-    const lw_lanes x = lw_lanes_clamp(part, lw_all(0.0), lw_all(1.0));
-    return x * x * (3.0 - 2.0 * x);
+    const lw_lanes dry = lw_foil_bend_in(1.0 - lw_lanes_clamp(part, lw_all(0.0), lw_all(1.0)));
+    return lw_foil_bend_in(1.0 - dry);
 }
 
 // Forces on a foil.
@@ -46,7 +56,7 @@ LW_INLINE lw_lanes lw_foil_wetted(const lw_foil_craft *foil, lw_lanes depth, lw_
 // when the craft was prepared (boat/foil_curves.c); E, c_d, the moment and the most lift of the
 // section are those of its boundary layer (lullwise/polar.h).
 // Holds for    U / sqrt(g h) above about 3; angles within 25 deg.
-// Leaves out   the foil's own waves, unsteady lift, load shift along a heeled span.
+// Leaves out   the foil's own waves, unsteady lift, the load's middle off the foil's once a tip is out.
 LW_INLINE lw_foil_load lw_foil_force(const lw_foil_craft *foil, double density, lw_foil_flow flow)
 {
     const lw_polar *polar = &foil->polar;
