@@ -22,7 +22,7 @@ typedef struct asked {
     const lw_foil *foil;
     lw_craft craft;
     lw_whole_foil whole;
-    bool has_load, has_section;
+    bool has_load, has_section, is_measured;
     double load;  // [N]
     bool is_by_angle;
     lw_steps speeds, angles;
@@ -65,15 +65,14 @@ static bool read_place(asked *a, const lw_options *options)
 
 static bool read_section(asked *a, const lw_options *options)
 {
-    char name[LW_NAME_LENGTH];
-    lw_faults faults = {0};
+    const lw_boat *boat = &a->inputs->boat;
+    const lw_polar_shape own =
+        a->part[0] == 'r' ? lw_rudder_foil_shape(boat) : lw_main_foil_shape(boat);
     a->has_section = lw_options_has(options, "section");
+    a->is_measured = !a->has_section && !own.designation;
     if (a->has_section) return lw_foil_read_section(&a->whole.section, options);
-    lw_whole_stand_in(a->foil, name);
-    const bool is_read = lw_named_section_read(&a->whole.section, name, &faults);
-    if (!is_read) lw_print_faults(stderr, &faults);
-    lw_faults_free(&faults);
-    return is_read;
+    lw_whole_own_section(&a->whole.section, &own);
+    return true;
 }
 
 // Speeds that carry a load, or angles at one speed. The rudder foil's load is not known by itself.
@@ -120,10 +119,14 @@ static lw_notes notes_of(const asked *a)
     lw_notes notes = {0};
     const double depth = a->whole.place.depth;
     const double slow = fmin(a->speeds.value[0], a->speeds.value[a->speeds.count - 1]);
-    if (!a->has_section)
+    if (a->is_measured)
         lw_note(&notes,
-                "Pressures are those of %s, which has the measured thickness and zero-lift angle; "
-                "--section says which it really is.",
+                "The section is not known by name: pressures are those of a four-digit section of "
+                "the measured thickness and zero-lift angle. %s_section in the boat's file says "
+                "which it really is.",
+                a->part);
+    if (a->has_section)
+        lw_note(&notes, "Pressures are those of %s; all else is the boat's own section.",
                 a->whole.section.name);
     if (slow < 3.0 * sqrt(LW_GRAVITY * depth))
         lw_note(
@@ -189,8 +192,8 @@ static void print_text(const asked *a)
     const lw_foil_place *place = &a->whole.place;
     if (place->flap != 0.0) LW_FIT(flap, ", flap %+.1f deg", place->flap / LW_DEG);
     if (place->heel != 0.0) LW_FIT(heel, ", heeled %.0f deg", place->heel / LW_DEG);
-    LW_FIT(text, "%s, %s foil, %.2f m deep%s%s.", a->inputs->boat.name, a->part, place->depth, heel,
-           flap);
+    LW_FIT(text, "%s, %s foil, %s, %.2f m deep%s%s.", a->inputs->boat.name, a->part,
+           a->whole.section.name, place->depth, heel, flap);
     lw_print_wrapped(stdout, text, 0, 0);
     if (!a->is_by_angle) print_summary(a);
     putchar('\n');

@@ -8,8 +8,7 @@
 #include "command/columns.h"
 #include "lullwise/section.h"
 
-#define FASTEST       (80.0 * LW_KN)
-#define CAMBER_A_PART (1.0386 * LW_DEG)  // zero-lift angle of 1 % of camber at 40 % [glauert-1926]
+#define FASTEST (80.0 * LW_KN)
 
 #define ROW(member, ...) LW_COLUMN(lw_whole_point, member, __VA_ARGS__)
 
@@ -39,11 +38,18 @@ const lw_table lw_whole_table = {.key = "foil",
                                  .count = sizeof rows / sizeof rows[0],
                                  .doc = "A foil of the boat at one speed."};
 
-void lw_whole_stand_in(const lw_foil *foil, char name[LW_NAME_LENGTH])
+void lw_whole_own_section(lw_named_section *section, const lw_polar_shape *shape)
 {
-    const double camber = fmin(fmax(-foil->zero_lift_angle / CAMBER_A_PART, 0.0), 9.0);
-    const int per_cent = (int)lround(camber), thickness = (int)lround(100.0 * foil->thickness);
-    lw_text_fit(name, LW_NAME_LENGTH, "NACA %d%d%02d", per_cent, per_cent ? 4 : 0, thickness);
+    lw_polar_shape measured = *shape;
+    measured.designation = NULL;
+    section->note_count = 0;
+    if (shape->designation && lw_polar_outline(shape, &section->outline)) {
+        lw_text_fit(section->name, LW_NAME_LENGTH, "%s", shape->designation);
+        return;
+    }
+    lw_polar_outline(&measured, &section->outline);
+    lw_text_fit(section->name, LW_NAME_LENGTH, "a four-digit section, %.1f %% thick",
+                100.0 * shape->thickness);
 }
 
 // The planform with a slope of 2 pi: here it only shares the lift out along the span.

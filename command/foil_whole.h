@@ -37,8 +37,8 @@ typedef struct lw_whole_foil {
     double tip_depth;  // [m] of the higher tip
 } lw_whole_foil;
 
-// "NACA 2412": the nearest four-digit section by thickness and zero-lift angle.
-void lw_whole_stand_in(const lw_foil *foil, char name[LW_NAME_LENGTH]);
+// The section that the foil's polar is worked out from, by the boat's designation or as measured.
+void lw_whole_own_section(lw_named_section *section, const lw_polar_shape *shape);
 
 // Lays the lattice and solves the section. `whole` has foil, medium, place and section; false with
 // a sentence in *why.

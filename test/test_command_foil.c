@@ -350,6 +350,22 @@ TEST_FUNCTION(the_section_named_decides_the_pressures_only)
     json_decref(thick);
 }
 
+// NACA 63-412 given in the boat is the same as given on the line; without a name it is said so.
+TEST_FUNCTION(a_foil_has_the_pressures_of_the_boats_own_section)
+{
+    json_t *own = json_answer(BOAT "--part main --set main_section='NACA 63-412'");
+    json_t *named = json_answer(BOAT "--part main --section 'NACA 63-412'");
+    json_t *measured = json_answer(BOAT "--part main");
+    CHECK(strstr(json_string_value(json_object_get(own, "section")), "63-412") != NULL);
+    const double low = member(json_object_get(own, "foil"), 6, "least_pressure");
+    CHECK_RELATIVE(low, member(json_object_get(named, "foil"), 6, "least_pressure"), 0.02);
+    CHECK(fabs(low - member(json_object_get(measured, "foil"), 6, "least_pressure")) > 0.01);
+    CHECK(lullwise(BOAT "--part main") == 0 && answer_has("not known by name"));
+    CHECK(lullwise(BOAT "--part main --set main_section='NACA 63-412'") == 0);
+    CHECK(answer_has("NACA 63-412") && !answer_has("not known by name"));
+    json_decref(own), json_decref(named), json_decref(measured);
+}
+
 TEST_FUNCTION(a_load_beyond_all_speeds_is_no_answer)
 {
     CHECK(lullwise(BOAT
@@ -407,6 +423,7 @@ int main(void)
         TEST(a_flap_down_takes_off_sooner_and_less_depth_carries_less),
         TEST(the_foils_drag_is_that_of_the_balance),
         TEST(the_section_named_decides_the_pressures_only),
+        TEST(a_foil_has_the_pressures_of_the_boats_own_section),
         TEST(a_load_beyond_all_speeds_is_no_answer),
         TEST(wrong_questions_of_a_whole_foil_end_with_two),
         TEST(the_text_fits_eighty_columns),

@@ -19,7 +19,7 @@
 static const double up[] = {2.5, 5.0, 7.5, 10.0, 12.0, 14.0, 16.0, 18.0};
 static const double down[] = {-3.0, -6.0, -9.0, -12.0, -15.0};
 
-static bool outline_of(const lw_polar_shape *shape, lw_outline *outline)
+bool lw_polar_outline(const lw_polar_shape *shape, lw_outline *outline)
 {
     if (shape->designation) return lw_outline_naca(shape->designation, outline) == LW_PROFILE_OK;
     const double camber = -0.01 * shape->zero_lift_angle / CAMBER_PART;
@@ -31,7 +31,7 @@ bool lw_row_lay(const lw_polar_shape *shape, double flap, lw_polar_room *room)
     const bool has_flap = shape->flap_chord > 0.0 && flap != 0.0;
     const double hinge = fmin(fmax(1.0 - shape->flap_chord, 0.4), 0.95);
     const lw_profile_flap at = {has_flap ? hinge : 0.0, has_flap ? flap : 0.0};
-    return outline_of(shape, &room->outline) &&
+    return lw_polar_outline(shape, &room->outline) &&
            lw_profile_of(&room->outline, at, PANELS, &room->profile) == LW_PROFILE_OK &&
            lw_layer_of(&room->profile, &room->solving, &room->layer) == LW_PROFILE_OK;
 }

@@ -151,6 +151,10 @@ typedef struct lw_sections {
 // measured (boat.h finds it a fault).
 void lw_sections_prepare(lw_sections *sections, const lw_boat *boat, lw_polar_room *room);
 
+// What a foil's polar is worked out from; points into the boat.
+lw_polar_shape lw_main_foil_shape(const lw_boat *boat);
+lw_polar_shape lw_rudder_foil_shape(const lw_boat *boat);
+
 // Those of `was` made those of another boat: what is alike stays.
 void lw_sections_renew(lw_sections *sections, const lw_boat *was, const lw_boat *boat,
                        lw_polar_room *room);
