@@ -4,6 +4,8 @@
 #ifndef LW_TEST_PUBLISHED_WING_H
 #define LW_TEST_PUBLISHED_WING_H
 
+#include <math.h>
+
 #include "lullwise/wing_lattice.h"
 #include "test/published_row.h"
 #include "test/wings.h"
@@ -35,6 +37,19 @@ static double discrete_line_tau(const double *a)
     return LW_PI * a[0] * (1.0 / discrete_line(a).lift - 0.5 / LW_PI) - 1.0;
 }
 
+// c_l of the strip that is loaded most, over C_L.
+static double crest_of(const lw_wing_load *load, int strips)
+{
+    double most = 0.0;
+    for (int k = 0; k < strips; k++) most = fmax(most, load->section_lift[k]);
+    return most / load->lift;
+}
+static double discrete_line_crest(const double *a)
+{
+    const lw_wing_load load = discrete_line(a);
+    return crest_of(&load, 64);
+}
+
 // A = 5, swept back 45 degrees: even panels a side, rows.
 static double swept_slope(const double *a)
 {
@@ -50,6 +65,11 @@ static lw_wing_load plate(double aspect, double depth)
 }
 static double plate_slope(const double *a) { return plate(a[0], LW_WING_DEEP).lift; }
 static double plate_efficiency(const double *a) { return plate(a[0], LW_WING_DEEP).efficiency; }
+static double plate_crest(const double *a)
+{
+    const lw_wing_load load = plate(a[0], LW_WING_DEEP);
+    return crest_of(&load, lw_wing_mesh_usual().strips);
+}
 static double shallow_lift(const double *a)
 {
     return plate(a[0], a[1]).lift / plate(a[0], LW_WING_DEEP).lift;
@@ -83,6 +103,8 @@ static double lattice_biplane(const double *a)
     {"discrete_line_slope", "1/rad", 2, discrete_line_slope},   \
     {"discrete_line_delta", "-",     2, discrete_line_delta},   \
     {"discrete_line_tau",   "-",     2, discrete_line_tau},     \
+    {"discrete_line_crest", "-",     2, discrete_line_crest},   \
+    {"plate_crest",         "-",     1, plate_crest},           \
     {"swept_slope",         "1/rad", 2, swept_slope},           \
     {"plate_slope",         "1/rad", 1, plate_slope},           \
     {"plate_efficiency",    "-",     1, plate_efficiency},      \

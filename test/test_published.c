@@ -21,15 +21,16 @@
 #include "test/published_layer.h"
 #include "test/published_medium.h"
 #include "test/published_profile.h"
+#include "test/published_series.h"
 #include "test/published_wing.h"
 
 #define ROWS_LEAST    80
 #define COLUMNS       8
 #define COLUMNS_LEAST 7
 
-static const published_function functions[] = {PUBLISHED_MEDIUM, PUBLISHED_FOIL, PUBLISHED_BOAT,
-                                               PUBLISHED_WING,   PUBLISHED_HULL, PUBLISHED_PROFILE,
-                                               PUBLISHED_LAYER};
+static const published_function functions[] = {PUBLISHED_MEDIUM, PUBLISHED_FOIL,  PUBLISHED_BOAT,
+                                               PUBLISHED_WING,   PUBLISHED_HULL,  PUBLISHED_PROFILE,
+                                               PUBLISHED_LAYER,  PUBLISHED_SERIES};
 static const char *const hows[] = {"seen", "quoted second-hand", "from memory", "computed"};
 
 #define COUNT_OF(array) (sizeof(array) / sizeof(array)[0])
