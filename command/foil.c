@@ -28,7 +28,7 @@ static lw_exit run(const lw_options *options)
 {
     static const char *const of_boat[] = {"part", "boat", NULL};
     static const char *const of_boat_only[] = {"sailor", "load", "speed", "heel", NULL};
-    static const char *const of_section_only[] = {"re", "trip", "flap-chord", "svg", NULL};
+    static const char *const of_section_only[] = {"re", "trip", "flap-chord", NULL};
     static lw_inputs inputs;
     int pin;
     const bool is_whole = first_given(options, of_boat) != NULL;
@@ -63,7 +63,9 @@ const lw_command lw_command_foil = {
         "the water has friction, and the section drag and a greatest lift. --svg draws the "
         "pressures and the polar. With --part: a foil of the boat at a depth, at each speed "
         "at which it carries a load (the whole weight, or --load), or with --alpha at each angle "
-        "at one speed; --section then says whose pressures count. Ends with 1 when no speed "
+        "at one speed; --section then says whose pressures count, else the boat's own do, and "
+        "--svg "
+        "draws them where the span is loaded most. Ends with 1 when no speed "
         "carries the load.",
     .run = run,
 };

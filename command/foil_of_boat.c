@@ -7,6 +7,7 @@
 
 #include "command/cell.h"
 #include "command/columns.h"
+#include "command/foil_picture.h"
 #include "command/foil_ways.h"
 #include "command/foil_whole.h"
 #include "command/given.h"
@@ -28,7 +29,9 @@ typedef struct asked {
     lw_steps speeds, angles;
     int count;
     lw_whole_point points[LW_STEPS_MOST];
-    double takes_off, cavitates;  // [m/s]; NaN: none
+    double takes_off, cavitates;               // [m/s]; NaN: none
+    lw_section_point sections[LW_STEPS_MOST];  // where the span is loaded most
+    double pressures[LW_STEPS_MOST][LW_NODES_MOST];
 } asked;
 
 static const lw_bounds unbounded = {0};
@@ -186,14 +189,28 @@ static void print_summary(const asked *a)
     lw_print_wrapped(stdout, text, 0, 0);
 }
 
-static void print_text(const asked *a)
+// "Grey Heron, main foil, NACA 63-412" and "0.50 m deep, heeled 10 deg, flap +5.0 deg".
+typedef struct heading {
+    char what[200], where[100];
+} heading;
+
+static heading heading_of(const asked *a)
 {
-    char text[300], flap[40] = "", heel[40] = "";
+    heading h;
+    char flap[40] = "", heel[40] = "";
     const lw_foil_place *place = &a->whole.place;
     if (place->flap != 0.0) LW_FIT(flap, ", flap %+.1f deg", place->flap / LW_DEG);
     if (place->heel != 0.0) LW_FIT(heel, ", heeled %.0f deg", place->heel / LW_DEG);
-    LW_FIT(text, "%s, %s foil, %s, %.2f m deep%s%s.", a->inputs->boat.name, a->part,
-           a->whole.section.name, place->depth, heel, flap);
+    LW_FIT(h.what, "%s, %s foil, %s", a->inputs->boat.name, a->part, a->whole.section.name);
+    LW_FIT(h.where, "%.2f m deep%s%s", place->depth, heel, flap);
+    return h;
+}
+
+static void print_text(const asked *a)
+{
+    char text[310];
+    const heading h = heading_of(a);
+    LW_FIT(text, "%s, %s.", h.what, h.where);
     lw_print_wrapped(stdout, text, 0, 0);
     if (!a->is_by_angle) print_summary(a);
     putchar('\n');
@@ -210,17 +227,40 @@ static void print_text(const asked *a)
     lw_notes_print(stdout, &notes);
 }
 
+static bool write_picture(asked *a, const char *path, bool may_replace)
+{
+    char with[40], subtitle[200];
+    const heading h = heading_of(a);
+    for (int i = 0; i < a->count; i++)
+        a->sections[i] = lw_whole_pressures(&a->whole, a->points[i].coefficient, a->pressures[i]);
+    if (a->is_by_angle)
+        LW_FIT(with, "at %.3g kn", a->speeds.value[0] / LW_KN);
+    else
+        LW_FIT(with, "carrying %.0f N", a->load);
+    LW_FIT(subtitle, "%s, %s; where the span is loaded most, perfect fluid", h.where, with);
+    const lw_section_picture picture = {.title = h.what,
+                                        .subtitle = subtitle,
+                                        .profile = &a->whole.flow.profile,
+                                        .points = a->sections,
+                                        .pressures = (const double(*)[LW_NODES_MOST])a->pressures,
+                                        .speeds = a->is_by_angle ? NULL : a->speeds.value,
+                                        .count = a->count};
+    return lw_section_picture_write(&picture, path, may_replace);
+}
+
 static lw_exit answer(asked *a, const lw_options *options)
 {
-    const char *why;
+    const char *why, *picture = lw_options_text(options, "svg");
     if (!lw_whole_prepare(&a->whole, a->foil, &why)) {
         lw_print_complaint("foil", "%s foil: %s", a->part, why);
         return LW_EXIT_WRONG_INPUT;
     }
     work_out(a);
+    if (picture && !write_picture(a, picture, lw_options_has(options, "force")))
+        return LW_EXIT_WRONG_INPUT;
     if (lw_options_has(options, "json"))
         lw_json_write(answer_json(a), stdout);
-    else
+    else if (!picture || strcmp(picture, "-") != 0)
         print_text(a);
     return a->is_by_angle || isfinite(a->takes_off) ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
 }

@@ -12,7 +12,6 @@
 #include "command/notes.h"
 #include "command/print.h"
 #include "records/json.h"
-#include "records/output_file.h"
 
 #define USUAL_FLAP_CHORD 0.3
 
@@ -169,22 +168,14 @@ static lw_section_water water_of(const asked *a)
 
 static bool write_picture(const asked *a, const char *path, bool may_replace)
 {
-    const char *why = "there is not enough memory";
-    const lw_section_picture picture = {a->section.name,
-                                        a->subtitle,
-                                        &a->flow.profile,
-                                        a->points,
-                                        (const double(*)[LW_NODES_MOST])a->pressures,
-                                        a->reynolds > 0.0,
-                                        a->angles.count};
-    lw_output output;
-    bool is_written = lw_output_open(&output);
-    if (is_written) {
-        lw_section_draw(output.stream, &picture);
-        is_written = lw_output_commit(&output, path, may_replace, &why);
-    }
-    if (!is_written) lw_print_complaint("foil", "%s: %s", path, why);
-    return is_written;
+    const lw_section_picture picture = {.title = a->section.name,
+                                        .subtitle = a->subtitle,
+                                        .profile = &a->flow.profile,
+                                        .points = a->points,
+                                        .pressures = (const double(*)[LW_NODES_MOST])a->pressures,
+                                        .has_drag = a->reynolds > 0.0,
+                                        .count = a->angles.count};
+    return lw_section_picture_write(&picture, path, may_replace);
 }
 
 static lw_exit answer(asked *a, const lw_options *options)

@@ -5,7 +5,9 @@
 
 #include <math.h>
 
+#include "command/print.h"
 #include "picture/plot.h"
+#include "records/output_file.h"
 
 #define WIDTH  820.0
 #define HEIGHT 860.0
@@ -61,7 +63,10 @@ static void draw_pressures(FILE *out, const lw_section_picture *p)
     for (int k = 0; k < curves; k++) {
         char text[48];
         lw_plot_curve(&plot, profile->x, p->pressures[which[k]], profile->count, k);
-        LW_FIT(text, "%.1f deg", p->points[which[k]].alpha / LW_DEG + 0.0);
+        if (p->speeds)
+            LW_FIT(text, "%.3g kn", p->speeds[which[k]] / LW_KN);
+        else
+            LW_FIT(text, "%.1f deg", p->points[which[k]].alpha / LW_DEG + 0.0);
         lw_plot_key(&plot, k, k, text);
     }
     draw_outline(&plot, profile, plot.corner.y + plot.height + 46.0);
@@ -117,4 +122,17 @@ void lw_section_draw(FILE *out, const lw_section_picture *p)
     draw_panel(out, (panel){right, width, "greatest suction, -C_p", "lift coefficient"}, least,
                lift, p->count);
     lw_svg_end(out);
+}
+
+bool lw_section_picture_write(const lw_section_picture *picture, const char *path, bool may_replace)
+{
+    const char *why = "there is not enough memory";
+    lw_output output;
+    bool is_written = lw_output_open(&output);
+    if (is_written) {
+        lw_section_draw(output.stream, picture);
+        is_written = lw_output_commit(&output, path, may_replace, &why);
+    }
+    if (!is_written) lw_print_complaint("foil", "%s: %s", path, why);
+    return is_written;
 }

@@ -11,6 +11,7 @@ typedef struct lw_section_picture {
     const lw_profile *profile;
     const lw_section_point *points;
     const double (*pressures)[LW_NODES_MOST];  // of each point
+    const double *speeds;                      // [m/s] of each, for the key; NULL: angles there
     bool has_drag;
     int count;
 } lw_section_picture;
@@ -18,5 +19,9 @@ typedef struct lw_section_picture {
 // Pressures over the chord at up to four of the angles, above the section itself; below, lift
 // against the angle, against drag where there is friction, and against the lowest pressure.
 void lw_section_draw(FILE *out, const lw_section_picture *picture);
+
+// The same into a file, or onto standard output for "-"; false after a complaint.
+bool lw_section_picture_write(const lw_section_picture *picture, const char *path,
+                              bool may_replace);
 
 #endif

@@ -93,17 +93,32 @@ bool lw_whole_prepare(lw_whole_foil *whole, const lw_foil *foil, const char **wh
     return status == LW_PROFILE_OK;
 }
 
-// Lowest pressure of the section in a perfect fluid where it lifts so much.
-static double least_pressure_of(const lw_whole_foil *whole, double lift)
+// Angle at which the section lifts so much in a perfect fluid.
+static double angle_of(const lw_whole_foil *whole, double lift)
 {
     double low = -30.0 * LW_DEG, high = 30.0 * LW_DEG;
-    lw_profile_load load = {0};
     for (int step = 0; step < 40; step++) {
         const double alpha = 0.5 * (low + high);
-        load = lw_profile_load_of(&whole->flow.profile, &whole->flow.flow, alpha);
+        const lw_profile_load load =
+            lw_profile_load_of(&whole->flow.profile, &whole->flow.flow, alpha);
         *(load.lift > lift ? &high : &low) = alpha;
     }
-    return load.least_pressure;
+    return 0.5 * (low + high);
+}
+
+static double least_pressure_of(const lw_whole_foil *whole, double lift)
+{
+    const double alpha = angle_of(whole, lift);
+    return lw_profile_load_of(&whole->flow.profile, &whole->flow.flow, alpha).least_pressure;
+}
+
+lw_section_point lw_whole_pressures(lw_whole_foil *whole, double coefficient,
+                                    double pressures[LW_NODES_MOST])
+{
+    const lw_section_water water = {.medium = whole->medium, .depth = whole->place.depth};
+    const double alpha =
+        isfinite(coefficient) ? angle_of(whole, whole->steepest * coefficient) : NAN;
+    return lw_section_pressures(&whole->flow, water, alpha, pressures);
 }
 
 lw_whole_point lw_whole_at(lw_whole_foil *whole, double speed, double alpha)

@@ -366,6 +366,21 @@ TEST_FUNCTION(a_foil_has_the_pressures_of_the_boats_own_section)
     json_decref(own), json_decref(named), json_decref(measured);
 }
 
+TEST_FUNCTION(a_foils_picture_says_whose_section_and_where)
+{
+    CHECK(lullwise(BOAT "--part main --set main_section='NACA 63-412' --flap '5 deg' --svg -") ==
+          0);
+    CHECK(strncmp(answer, "<svg", 4) == 0 && answer_has("</svg>") && !answer_has("nan"));
+    CHECK(answer_has("main foil, NACA 63-412<") && answer_has("0.50 m deep, flap +5.0 deg"));
+    CHECK(answer_has("carrying 1030 N") && answer_has(">8 kn<") && answer_has(">28 kn<"));
+    CHECK(lullwise(BOAT "--part main --load '1300 N' --svg -") == 0);
+    CHECK(answer_has("carrying 1300 N") && !answer_has(">8 kn<") && !answer_has("nan"));
+    CHECK(lullwise(BOAT "--part rudder --heel '10 deg' --svg -") == 0);
+    CHECK(answer_has("rudder foil, a four-digit section, 11.0 % thick<"));
+    CHECK(answer_has("heeled 10 deg, at 12 kn") && answer_has(" deg<"));
+    CHECK(lullwise(BOAT "--part main --svg no/such/folder.svg") == 2);
+}
+
 TEST_FUNCTION(a_load_beyond_all_speeds_is_no_answer)
 {
     CHECK(lullwise(BOAT
@@ -380,7 +395,6 @@ TEST_FUNCTION(wrong_questions_of_a_whole_foil_end_with_two)
     CHECK(lullwise(BOAT "--load 900") == 2 && answer_has("no unit"));
     CHECK(lullwise(BOAT "--load '900 N' --alpha 3") == 2 && answer_has("leave one out"));
     CHECK(lullwise(BOAT "--alpha 0:4:1 --speed '8:12:1 kn'") == 2 && answer_has("one speed"));
-    CHECK(lullwise(BOAT "--svg x.svg") == 2 && answer_has("section alone"));
     CHECK(lullwise(BOAT "--section 'NACA 9'") == 2 && answer_has("designation"));
     CHECK(lullwise("foil --section 0012 --load '900 N'") == 2 && answer_has("whole foil"));
     CHECK(lullwise("foil --boat nowhere.yaml --part main") == 2 && answer_has("no such file"));
@@ -424,6 +438,7 @@ int main(void)
         TEST(the_foils_drag_is_that_of_the_balance),
         TEST(the_section_named_decides_the_pressures_only),
         TEST(a_foil_has_the_pressures_of_the_boats_own_section),
+        TEST(a_foils_picture_says_whose_section_and_where),
         TEST(a_load_beyond_all_speeds_is_no_answer),
         TEST(wrong_questions_of_a_whole_foil_end_with_two),
         TEST(the_text_fits_eighty_columns),
