@@ -6,7 +6,8 @@
 
 #include "lullwise/flight.h"
 
-// "rudder lift on" for the row `turns` of lw_flight_table; the key itself where it has no other name.
+// "rudder lift on" for the row `turns` of lw_flight_table; the key itself where it has no other
+// name.
 const char *lw_flight_name(const char *key);
 
 #endif

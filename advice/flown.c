@@ -69,7 +69,7 @@ static lw_answer answer_of(const lw_flown *a, lw_ask *left)
     *left = ask;
     if (level.outcome == LW_FLIES && !a->has_turns) return level;
 
-    // Turns as given; on the hull as at the mark: there the hull, not the rudder foil, sets the bow.
+    // Turns as given; on the hull as at the mark, where the hull and no foil sets the bow.
     const lw_answer turned = wound(a, &ask, &free);
     if (!a->has_turns && turned.outcome != LW_FLOATS) return level;
     *left = ask;

@@ -21,7 +21,8 @@ bool lw_mode_is_seen(const lw_mode *mode);
 // Whether she is steady as sailed and left alone, and what lasts longest.
 void lw_modes_verdict(const lw_modes *sailed, const lw_modes *alone, char text[LW_MODES_LENGTH]);
 
-// "from 6.6 times the gearing it swings by itself, every 0.28 s": of more gearing, of less, and of the wand's lag.
+// "from 6.6 times the gearing it swings by itself, every 0.28 s": of more gearing, of less, and of
+// the wand's lag.
 void lw_wand_more(const lw_wand_margin *margin, char text[LW_MODES_LENGTH]);
 void lw_wand_less(const lw_wand_margin *margin, char text[LW_MODES_LENGTH]);
 void lw_wand_late(const lw_wand_margin *margin, char text[LW_MODES_LENGTH]);

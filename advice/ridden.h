@@ -20,12 +20,12 @@ typedef struct lw_ridden {
 // The craft, on the upwind course with the middle pin in the day's mean wind.
 void lw_ridden_prepare(lw_ridden *ridden, const lw_inputs *inputs);
 
-// Gusts, chop, and the plan of a ride with this seed. Where `flown.wind` is not the day's mean, lull
-// and puff go with it in proportion, and the chop with the wind.
+// Gusts, chop, and the plan of a ride with this seed. Where `flown.wind` is not the day's mean,
+// lull and puff go with it in proportion, and the chop with the wind.
 void lw_ridden_plan(lw_ridden *ridden, uint64_t seed);
 
-// "Upwind, 45 deg. Wind 10.0, 12.5, 15.5 kn in lull, mean, puff; waves of 0.16 m ..."; and how it is
-// trimmed, or that it does not fly in the mean wind.
+// "Upwind, 45 deg. Wind 10.0, 12.5, 15.5 kn in lull, mean, puff; waves of 0.16 m ..."; and how it
+// is trimmed, or that it does not fly in the mean wind.
 #define LW_RIDDEN_LENGTH 500
 void lw_ridden_scene(const lw_ridden *ridden, char text[LW_RIDDEN_LENGTH]);
 void lw_ridden_trim(const lw_ridden *ridden, char text[LW_RIDDEN_LENGTH]);

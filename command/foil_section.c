@@ -24,8 +24,8 @@ static const lw_quantity rows[] = {
     ROW(transition_above, "x_a",   NONE,  3, "where the layer above turns turbulent"),
     ROW(transition_below, "x_b",   NONE,  3, "where the layer below does"),
     ROW(separation_above, "x_s",   NONE,  3, "where the layer above leaves for good; 1: nowhere"),
-    ROW(cavitates_at,     "V_c",   KN,    1, "speed from which the lowest pressure boils the water"),
-    ROW(settled,          "",      NONE,  0, "1: layers and outer flow agree; 0: they swing, good to some per cent"),
+    ROW(cavitates_at,     "V_c",   KN,    1, "speed from which the lowest pressure boils water"),
+    ROW(settled,          "",      NONE,  0, "1: settled; 0: swings, good to some per cent"),
 };
 // clang-format on
 LW_TABLE_COVERS(lw_section_point, rows);

@@ -18,8 +18,8 @@ typedef struct lw_named_section {
     lw_outline outline;
 } lw_named_section;
 
-// "NACA 2412", "63-412", or the name of a file; "./2412" where a file is called so. False with every
-// fault.
+// "NACA 2412", "63-412", or the name of a file; "./2412" where a file is called so. False with
+// every fault.
 bool lw_named_section_read(lw_named_section *section, const char *text, lw_faults *faults);
 
 // Members that have no answer, as drag without friction, are NaN.

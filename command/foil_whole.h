@@ -48,8 +48,8 @@ bool lw_whole_prepare(lw_whole_foil *whole, const lw_foil *foil, const char **wh
 lw_whole_point lw_whole_at(lw_whole_foil *whole, double speed, double alpha);
 lw_whole_point lw_whole_carrying(lw_whole_foil *whole, double speed, double load);
 
-// The section where the span is loaded most, in a perfect fluid, with the pressures at the profile's
-// nodes; all NaN at a C_L of NaN.
+// The section where the span is loaded most, in a perfect fluid, with the pressures at the
+// profile's nodes; all NaN at a C_L of NaN.
 lw_section_point lw_whole_pressures(lw_whole_foil *whole, double coefficient,
                                     double pressures[LW_NODES_MOST]);
 

@@ -1,4 +1,4 @@
-// published_series.h - functions that test/published/ names: a systematic series of hulls in a tank.
+// published_series.h - functions that test/published/ names: hulls of a systematic series.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_TEST_PUBLISHED_SERIES_H

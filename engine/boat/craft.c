@@ -16,7 +16,8 @@
 #include "lullwise/wind.h"
 #include "solve/curve.h"
 
-// Height that counts in the sail's aspect ratio / luff: the deck seals part of the gap [hazen-1980].
+// Height that counts in the sail's aspect ratio / luff: the deck seals part of the gap
+// [hazen-1980].
 #define EFFECTIVE_LUFF 1.1
 
 static double knot_speed(int i) { return lw_exp(LW_SPEED_FIRST + i * LW_SPEED_STEP); }

@@ -52,11 +52,12 @@ LW_INLINE lw_lanes lw_foil_wetted(const lw_foil_craft *foil, lw_lanes depth, lw_
 //     C_L = most s(a(h) (alpha - alpha_0 + t_f E(delta)) / most)      s: polar_read.h
 //     C_D = c_d(C_L, delta, Re) + k_i(h) C_L^2
 //
-// The slope a and the induced drag k_i follow the depth h, as a lattice under the surface found them
-// when the craft was prepared (boat/foil_curves.c); E, c_d, the moment and the most lift of the
-// section are those of its boundary layer (lullwise/polar.h).
+// The slope a and the induced drag k_i follow the depth h, as a lattice under the surface found
+// them when the craft was prepared (boat/foil_curves.c); E, c_d, the moment and the most lift of
+// the section are those of its boundary layer (lullwise/polar.h).
 // Holds for    U / sqrt(g h) above about 3; angles within 25 deg.
-// Leaves out   the foil's own waves, unsteady lift, the load's middle off the foil's once a tip is out.
+// Leaves out   the foil's own waves, unsteady lift, the load's middle off the foil's once a tip is
+//              out.
 LW_INLINE lw_foil_load lw_foil_force(const lw_foil_craft *foil, double density, lw_foil_flow flow)
 {
     const lw_polar *polar = &foil->polar;

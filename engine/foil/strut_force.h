@@ -57,8 +57,8 @@ LW_INLINE lw_lanes lw_strut_washout(lw_lanes aspect, lw_lanes number)
 // Side force and drag of a strut wetted over `wet` metres up from its foil, whose section meets
 // the flow at `angle`; `spray` from 0 (hull closes the surface) to 1 (pierced).
 //
-// Holds for    attached flow; the side force is greatest, 0.73, at 10 to 12 deg on a deep strut, and falls
-//              beyond, where a strut may ventilate.
+// Holds for    attached flow; the side force is greatest, 0.73, at 10 to 12 deg on a deep strut, and
+//              falls beyond, where a strut may ventilate.
 // Leaves out   ventilation (a margin reports it), wave drag, the tilt that a pin gives the strut.
 LW_INLINE lw_strut_load lw_strut_force(const lw_strut_craft *strut, double density, lw_lanes speed,
                                        lw_knot at_speed, lw_lanes angle, lw_lanes wet,

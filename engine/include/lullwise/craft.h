@@ -10,7 +10,7 @@
 #include "lullwise/boat.h"
 #include "lullwise/curve.h"
 #include "lullwise/medium.h"
-#include "lullwise/polar.h"
+#include "lullwise/sections.h"
 
 // Knots of the curves over ln V, V in m/s: 0.3 to 27 m/s.
 #define LW_SPEED_FIRST (-1.2)
@@ -140,27 +140,6 @@ typedef struct lw_craft {
     lw_setup setup;                   // the boat's own wand, gearing, rod; first pin
     lw_medium medium;
 } lw_craft;
-
-// The sections of a boat's foils as smooth functions: what takes longest to prepare, and stays the
-// same while only other things change.
-typedef struct lw_sections {
-    lw_polar main_foil, rudder_foil;
-} lw_sections;
-
-// 0.4 s on one core for a flapped foil and one without. A designation that is none counts as
-// measured (boat.h finds it a fault).
-void lw_sections_prepare(lw_sections *sections, const lw_boat *boat, lw_polar_room *room);
-
-// What a foil's polar is worked out from; points into the boat.
-lw_polar_shape lw_main_foil_shape(const lw_boat *boat);
-lw_polar_shape lw_rudder_foil_shape(const lw_boat *boat);
-
-// Those of `was` made those of another boat: what is alike stays.
-void lw_sections_renew(lw_sections *sections, const lw_boat *was, const lw_boat *boat,
-                       lw_polar_room *room);
-
-// Whether both boats have the same sections, so that those of one serve the other.
-bool lw_sections_are_alike(const lw_boat *a, const lw_boat *b);
 
 // Works the craft out from what was measured. Some 30 ms; allocates nothing.
 void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_sections *sections,

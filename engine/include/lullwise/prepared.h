@@ -25,8 +25,8 @@ typedef struct lw_prepared_list {
 lw_prepared_list lw_prepared_hull(void);
 
 // Foils: slope, induced drag and downwash over depth, from 0.1 m down, against a lattice of 32 x 4;
-// lift, and the load where the stall begins, heeled 10 to 30 deg, against the same lattice, with the
-// tip 5 cm deep or more, or out of the water by up to 0.15 m;
+// lift, and the load where the stall begins, heeled 10 to 30 deg, against the same lattice, with
+// the tip 5 cm deep or more, or out of the water by up to 0.15 m;
 // sections' lift, drag, moment and lowest pressure, with the flow within -5 to 7 degrees of meeting
 // the nose smoothly and Re 2.5e5 to 1.2e6, against the layer that a polar was worked out from.
 lw_prepared_list lw_prepared_foils(void);

@@ -1,0 +1,31 @@
+// sections.h - the sections of a boat's foils, prepared before the boat is.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_SECTIONS_H
+#define LW_SECTIONS_H
+
+#include "lullwise/boat.h"
+#include "lullwise/polar.h"
+
+// The sections of a boat's foils as smooth functions: what takes longest to prepare, and stays the
+// same while only other things change.
+typedef struct lw_sections {
+    lw_polar main_foil, rudder_foil;
+} lw_sections;
+
+// 0.4 s on one core for a flapped foil and one without. A designation that is none counts as
+// measured (boat.h finds it a fault).
+void lw_sections_prepare(lw_sections *sections, const lw_boat *boat, lw_polar_room *room);
+
+// What a foil's polar is worked out from; points into the boat.
+lw_polar_shape lw_main_foil_shape(const lw_boat *boat);
+lw_polar_shape lw_rudder_foil_shape(const lw_boat *boat);
+
+// Those of `was` made those of another boat: what is alike stays.
+void lw_sections_renew(lw_sections *sections, const lw_boat *was, const lw_boat *boat,
+                       lw_polar_room *room);
+
+// Whether both boats have the same sections, so that those of one serve the other.
+bool lw_sections_are_alike(const lw_boat *a, const lw_boat *b);
+
+#endif
