@@ -48,8 +48,8 @@ static inline void flown_stir(flown *f, double swing)
 // The sailor holds all as it is.
 static inline void flown_let_go(flown *f)
 {
-    const double effort = f->answer.flight.effort;
-    f->plan.pilot.slow = f->plan.pilot.fast = (lw_grip){.speed = 1.0, .effort = effort};
+    const lw_grip none = {.speed = 1.0, .effort = f->answer.flight.effort};
+    lw_grip_everywhere(&f->plan.pilot, &none);
 }
 
 static inline lw_ride_state ridden(const flown *f, double seconds)

@@ -31,8 +31,8 @@ static void sail(sailed *s, int pin, double wind_kn, double heading_deg)
 // The sailor holds all as it is.
 static void leave_alone(sailed *s)
 {
-    s->plan.pilot.slow = (lw_grip){.speed = 1.0, .effort = s->effort};
-    s->plan.pilot.fast = s->plan.pilot.slow;
+    const lw_grip none = {.speed = 1.0, .effort = s->effort};
+    lw_grip_everywhere(&s->plan.pilot, &none);
 }
 
 // Two rides, one of them pushed off.
@@ -137,7 +137,10 @@ TEST_FUNCTION(heel_as_sailed_dies_away_at_the_rate_of_its_mode)
     static sailed s;
     static lw_modes modes;
     sail(&s, 1, 16.0, 120.0);
-    s.plan.pilot.slow = s.plan.pilot.fast;  // a grip that does not change with her speed
+    lw_grip grip = s.plan.pilot.grip[LW_GRIPS - 1];
+    grip.speed = 1.0;  // does not change with her speed
+    lw_grip_everywhere(&s.plan.pilot, &grip);
+    s.plan.pilot.flight = 0.0;
     lw_modes_of(&s.motion, &s.plan, LW_HANDS_SAILING, &modes);
     const lw_mode *mode = mode_of(&modes, LW_PART_HEEL, true);
     CHECK(mode && mode->swing.damping < 0.7);

@@ -28,7 +28,10 @@ bool lw_near_values(const lw_motion *motion, const lw_ride_plan *plan, lw_hands 
 {
     double slopes[LW_RIDE_STATES][LW_RIDE_STATES];
     lw_ride_plan held = *plan;  // she does not change her grip meanwhile
-    if (plan->starts_aloft) held.pilot.slow = held.pilot.fast;
+    lw_grip grip = plan->pilot.grip[plan->starts_aloft ? LW_GRIPS - 1 : 0];
+    grip.speed = 0.0;
+    lw_grip_everywhere(&held.pilot, &grip);
+    held.pilot.flight = 0.0;
     lw_motion_slopes(motion, &held, &plan->start, slopes);
     near->count = 0;
     for (size_t i = 0; i < LW_RIDE_STATES; i++) {

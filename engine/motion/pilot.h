@@ -6,7 +6,8 @@
 //
 //     effort = effort_0 + trim + k_e (e + T_l e') + k_u (wind seen - wind of the trim)
 //     trim'  = k_e e / T_i,    e = heel wanted - heel seen
-//     helm   = helm_0 + k_h (bow wanted - bow seen) + k_x (e + T_l e')
+//     helm   = helm_0 + k_h (bow wanted + steered - bow seen) + k_x (e + T_l e')
+//     steered = k_b (trim + k_u (wind seen - wind of the trim))   in flight, within bounds
 //
 // What is seen lags behind what is: a lag of tau for the pilot's dead time. Arms and body lag too.
 // Leaves out   looking ahead to a puff, pumping, steering for a wave, being tired or thrown about.
@@ -25,12 +26,16 @@ typedef struct lw_pilot_lanes {
     lw_lanes helm;                     // that holds the course in a steady wind [rad]
     lw_lanes rudder;                   // incidence wanted [rad]
     lw_lanes wind, patience;           // of the trim [m/s]; 1 / T_i [1/s]
-    lw_lanes speed, per_speed;         // where the first of each pair holds, and 1 / (from it to
-    lw_lanes effort[2], grip[2], lead[2], puff[2];  // the second): k_e, T_l, k_u, k_h
-    lw_lanes steer[2], lean[2];
+    lw_lanes yield, most_yield;        // course for effort, and at most [rad]
+    lw_lanes speed[LW_GRIPS - 1],
+        per_speed[LW_GRIPS - 1];  // where each stretch begins, and 1 / its
+    lw_lanes per_flight;          // 1 / speed of flight: faster than that the helm is moved less
+    lw_lanes effort[LW_GRIPS], grip[LW_GRIPS];  // length; at its ends: p_0, k_e,
+    lw_lanes lead[LW_GRIPS], puff[LW_GRIPS];    // T_l, k_u,
+    lw_lanes steer[LW_GRIPS], lean[LW_GRIPS];   // k_h, k_x
 } lw_pilot_lanes;
 
-#define LW_TURN_TO (12.0 * LW_DEG)  // [rad/s] how fast a new course or heel is gone to  [judged]
+#define LW_TURN_TO (7.0 * LW_DEG)  // [rad/s] how fast a new course or heel is gone to  [judged]
 
 LW_INLINE lw_lanes lw_gone_to(lw_lanes from, lw_lanes to, double most)
 {
@@ -53,17 +58,28 @@ LW_INLINE lw_lanes lw_effort_held(lw_lanes effort)
     return lw_lanes_clamp(effort, lw_all(-0.5), lw_all(3.0));
 }
 
-// How far the speed has come from that on the hull to that of flight.
-LW_INLINE lw_lanes lw_way_up(const lw_pilot_lanes *pilot, const lw_state *x)
+// How far the speed has come along a stretch between two grips.
+LW_INLINE lw_lanes lw_way_up(const lw_pilot_lanes *pilot, const lw_state *x, int k)
 {
-    return lw_lanes_clamp((x->velocity.x - pilot->speed) * pilot->per_speed, lw_all(0.0),
+    return lw_lanes_clamp((x->velocity.x - pilot->speed[k]) * pilot->per_speed[k], lw_all(0.0),
                           lw_all(1.0));
 }
 
-// Of two values for two speeds, the one for the speed now.
-LW_INLINE lw_lanes lw_by_speed(const lw_pilot_lanes *pilot, const lw_state *x, const lw_lanes of[2])
+// Of values for rising speeds, the one for the speed now.
+LW_INLINE lw_lanes lw_by_speed(const lw_pilot_lanes *pilot, const lw_state *x,
+                               const lw_lanes of[LW_GRIPS])
 {
-    return of[0] + lw_way_up(pilot, x) * (of[1] - of[0]);
+    lw_lanes value = of[0];
+    for (int k = 0; k + 1 < LW_GRIPS; k++) {
+        value += lw_way_up(pilot, x, k) * (of[k + 1] - of[k]);
+    }
+    return value;
+}
+
+// Effort that wind and patience ask for beyond that of the steady wind.
+LW_INLINE lw_lanes lw_pilot_more(const lw_pilot_lanes *pilot, const lw_state *x)
+{
+    return x->trim + lw_by_speed(pilot, x, pilot->puff) * (x->seen_wind - pilot->wind);
 }
 
 // The heel missed, counted ahead: e + T_l e'.
@@ -74,20 +90,30 @@ LW_INLINE lw_lanes lw_heel_off(const lw_pilot_lanes *pilot, const lw_state *x)
 
 LW_INLINE lw_lanes lw_pilot_effort(const lw_pilot_lanes *pilot, const lw_state *x)
 {
-    const lw_lanes puff = lw_by_speed(pilot, x, pilot->puff) * (x->seen_wind - pilot->wind);
-    const lw_lanes trim = lw_by_speed(pilot, x, pilot->effort) + x->trim;
+    const lw_lanes trim = lw_by_speed(pilot, x, pilot->effort) + lw_pilot_more(pilot, x);
     const lw_lanes off = lw_by_speed(pilot, x, pilot->grip) * lw_heel_off(pilot, x);
-    return lw_effort_held(trim + puff + off);
+    return lw_effort_held(trim + off);
+}
+
+// Course steered for power: where there is too much of it towards less, where it fails towards more.
+LW_INLINE lw_lanes lw_pilot_bow(const lw_pilot_lanes *pilot, const lw_state *x)
+{
+    const lw_lanes way = lw_way_up(pilot, x, LW_GRIPS - 2);
+    const lw_lanes steered = way * pilot->yield * lw_pilot_more(pilot, x);
+    return pilot->bow + lw_lanes_clamp(steered, -pilot->most_yield, pilot->most_yield);
 }
 
 // Course, and heel too: steering to windward throws the boat to leeward.
 LW_INLINE lw_lanes lw_pilot_helm(const lw_motion *motion, const lw_pilot_lanes *pilot,
                                  const lw_state *x)
 {
-    const lw_lanes course = lw_by_speed(pilot, x, pilot->steer) * (pilot->bow - x->seen_course);
+    const lw_lanes course =
+        lw_by_speed(pilot, x, pilot->steer) * (lw_pilot_bow(pilot, x) - x->seen_course);
     const lw_lanes heel = lw_by_speed(pilot, x, pilot->lean) * lw_heel_off(pilot, x);
     const double most = motion->craft->helm_limit;
-    return lw_lanes_clamp(pilot->helm + course + heel, lw_all(-most), lw_all(most));
+    const lw_lanes ratio = lw_lanes_max(x->velocity.x * pilot->per_flight, lw_all(1.0));
+    return lw_lanes_clamp(pilot->helm + (course + heel) / (ratio * ratio), lw_all(-most),
+                          lw_all(most));
 }
 
 // Acceleration of the sailor's middle to port: towards where she wants it, like a spring without a
@@ -129,7 +155,8 @@ LW_INLINE void lw_pilot_rates(const lw_motion *motion, const lw_pilot_lanes *pil
 
     const double hand = 1.0 / rules->hand_lag;
     const lw_lanes ease = hand * (lw_pilot_sheet(motion->craft, effort, x) - x->taken);
-    const lw_lanes in = rules->haul_in + lw_way_up(pilot, x) * (rules->sheet_in - rules->haul_in);
+    const lw_lanes in =
+        rules->haul_in + lw_way_up(pilot, x, LW_GRIPS - 2) * (rules->sheet_in - rules->haul_in);
     rates->taken = lw_lanes_clamp(ease, -in, lw_all(rules->sheet_out));
     rates->helm = lw_held(hand * (lw_pilot_helm(motion, pilot, x) - x->helm), rules->helm_pace);
     rates->rudder =

@@ -7,24 +7,9 @@
 #include "flight/balance.h"
 #include "lullwise/elementary.h"
 #include "motion/fleet.h"
-#include "solve/linear.h"
+#include "motion/grip.h"
 
-#define PLANT 12  // states of the boat alone that decide how she answers
-
-// Crossover of the pilot's loops: where answer and lag leave a gain of one. A pilot who must lead
-// works near 3 rad/s and near the limit of stability [mcruer-1967].
-#define HEEL_CROSSOVER   3.0              // [rad/s]
-#define COURSE_CROSSOVER 1.2              // [rad/s]                                      [judged]
-#define PHASE_MARGIN     (30.0 * LW_DEG)  // of the heel's loop
-#define LEAD_MOST        3.0              // [s] more than a person can look ahead        [judged]
-#define PATIENCE         2.0              // [s] in which a steady miss is worked off     [judged]
-#define SLOW_MOST        4.0              // [m/s] below which a boat is afloat           [judged]
-#define SLOW_GRIP_MOST   1.0              // [1/rad] effort for heel, afloat              [judged]
-#define GRIP_MOST        4.0              // [1/rad] the same in flight                   [judged]
-#define SOFTER           0.5              // less effort for heel where the sail is full  [judged]
-#define LEAN_PART        0.5              // of the heel's loop by the helm               [judged]
-#define LEAN_MOST        0.3              // [rad/rad] helm for heel                      [judged]
-#define PUFF_MOST        0.2              // [1/(m/s)] effort for wind                    [judged]
+#define PATIENCE 2.0  // [s] in which a steady miss is worked off  [judged]
 
 lw_motion lw_motion_of(const lw_craft *craft)
 {
@@ -71,158 +56,52 @@ static lw_ride_state state_of(const lw_motion *motion, const lw_ask *ask, const 
     return state;
 }
 
-// Response of the boat to a state that the sailor sets, at a frequency: (i w - A) x = b, of the
-// 12 states of the boat alone.
-typedef struct response {
-    double re[PLANT], im[PLANT];
-} response;
+// --- on the hull
 
-static const size_t plant[PLANT] = {
-#define AT(member) offsetof(lw_ride_state, member) / sizeof(double)
-    AT(surge), AT(sway),  AT(heave), AT(roll_rate), AT(nose_rate), AT(turn_rate),
-    AT(heel),  AT(pitch), AT(bow),   AT(height),    AT(wand),      AT(wash)};
-
-static void respond(double slopes[LW_RIDE_STATES][LW_RIDE_STATES], const double into[PLANT],
-                    double omega, response *out)
-{
-    enum { N = 2 * PLANT };
-    double matrix[N * N], x[N];
-    int pivot[N];
-    memset(matrix, 0, sizeof matrix);
-    for (int i = 0; i < PLANT; i++) {
-        for (int j = 0; j < PLANT; j++) {
-            const double a = -slopes[plant[i]][plant[j]];
-            matrix[i * N + j] = matrix[(PLANT + i) * N + PLANT + j] = a;
-        }
-        matrix[i * N + PLANT + i] = -omega;
-        matrix[(PLANT + i) * N + i] = omega;
-        x[i] = into[i], x[PLANT + i] = 0.0;
-    }
-    const bool is_regular = lw_linear_factor(matrix, N, pivot);
-    if (is_regular) lw_linear_solve(matrix, N, pivot, x);
-    for (int i = 0; i < PLANT; i++) {
-        out->re[i] = is_regular ? x[i] : 0.0;
-        out->im[i] = is_regular ? x[PLANT + i] : 0.0;
-    }
-}
-
-// Gain and phase of a member of the response.
-typedef struct bode {
-    double gain, phase;
-} bode;
-
-static bode bode_of(const response *r, int member)
-{
-    const double re = r->re[member], im = r->im[member];
-    return (bode){sqrt(re * re + im * im), lw_atan2(im, re)};
-}
-
-enum { IS_HEEL = 6, IS_BOW = 8 };
-
-// Response to effort: the sheet at once, for all of it, and given back as the body gets there,
-//
-//     (1 - h B) x sheet + h B x body,   B = 1 / (1 + i w tau)^2,   h = d out / d effort
-static response to_effort_of(const lw_motion *motion, double slopes[LW_RIDE_STATES][LW_RIDE_STATES],
-                             double effort, double omega)
-{
-    const lw_craft *craft = motion->craft;
-    const double by = 1e-4, reach = craft->body_reach - craft->body_inboard;
-    const double hike = (lw_pose_hike(craft, lw_all(effort + by))[0] -
-                         lw_pose_hike(craft, lw_all(effort - by))[0]) /
-                        (2.0 * by);
-    double into[PLANT];
-    response sheet, body, out;
-    for (int i = 0; i < PLANT; i++) into[i] = slopes[plant[i]][AT(taken)];
-    respond(slopes, into, omega, &sheet);
-    for (int i = 0; i < PLANT; i++) into[i] = -hike * slopes[plant[i]][AT(body)];
-    respond(slopes, into, omega, &body);
-    const double q = omega * motion->rules.body_lag, re = 1.0 - q * q, im = 2.0 * q;
-    const double B = re / (re * re + im * im), C = -im / (re * re + im * im);
-    const double h = hike / reach;
-    for (int i = 0; i < PLANT; i++) {
-        out.re[i] =
-            (1.0 - h * B) * sheet.re[i] + h * C * sheet.im[i] + B * body.re[i] - C * body.im[i];
-        out.im[i] =
-            (1.0 - h * B) * sheet.im[i] - h * C * sheet.re[i] + B * body.im[i] + C * body.re[i];
-    }
-    return out;
-}
-
-// What a change of wind does to the rates.
-static void wind_into(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *at,
-                      double into[PLANT])
-{
-    const double by = 1e-3;
-    lw_ride_plan other = *plan;
-    double up[LW_RIDE_STATES], down[LW_RIDE_STATES];
-    other.wind = plan->wind + by;
-    lw_motion_rates(motion, &other, at, (lw_ride_state *)up);
-    other.wind = plan->wind - by;
-    lw_motion_rates(motion, &other, at, (lw_ride_state *)down);
-    for (int i = 0; i < PLANT; i++) into[i] = (up[plant[i]] - down[plant[i]]) / (2.0 * by);
-}
-
-#define LEAST_ANSWER 1e-3  // a boat that answers less is not steered harder
-
-// Grip by the crossover model: there the loop's gain is one, and lead brings its phase as near to
-// the margin as a person can. Effort goes with the wind as far as it undoes what the wind does.
-static lw_grip grip_of(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *at,
-                       double effort)
-{
-    double slopes[LW_RIDE_STATES][LW_RIDE_STATES], into[PLANT];
-    lw_grip grip = {.speed = at->surge, .effort = effort};
-    response to_wind, to_helm;
-    lw_motion_slopes(motion, plan, at, slopes);
-    const response to_effort = to_effort_of(motion, slopes, effort, HEEL_CROSSOVER);
-    const bode heel = bode_of(&to_effort, IS_HEEL);
-    const double late = HEEL_CROSSOVER * (motion->rules.delay + motion->rules.hand_lag);
-    const double behind = heel.phase > 0.0 ? heel.phase - 2.0 * LW_PI : heel.phase;
-    const double wanted = PHASE_MARGIN - LW_PI - behind + late;
-    const double angle = fmin(fmax(wanted, 0.0), 80.0 * LW_DEG);
-    grip.lead = fmin(lw_tan(angle) / HEEL_CROSSOVER, LEAD_MOST);
-    const double ahead = HEEL_CROSSOVER * grip.lead;
-    const double per = 1.0 / (fmax(heel.gain, LEAST_ANSWER) * sqrt(1.0 + ahead * ahead));
-
-    const double soft = effort < 1.0 ? per * (1.0 - SOFTER) : per;
-    grip.heel = at->surge < SLOW_MOST ? fmin(per, SLOW_GRIP_MOST) : fmin(soft, GRIP_MOST);
-
-    wind_into(motion, plan, at, into);
-    respond(slopes, into, HEEL_CROSSOVER, &to_wind);
-    const double along =
-        to_wind.re[IS_HEEL] * to_effort.re[IS_HEEL] + to_wind.im[IS_HEEL] * to_effort.im[IS_HEEL];
-    grip.puff = fmin(fmax(-along / fmax(heel.gain * heel.gain, LEAST_ANSWER), 0.0), PUFF_MOST);
-
-    for (int i = 0; i < PLANT; i++) into[i] = slopes[plant[i]][AT(helm)];
-    respond(slopes, into, COURSE_CROSSOVER, &to_helm);
-    grip.steer = 1.0 / fmax(bode_of(&to_helm, IS_BOW).gain, LEAST_ANSWER);
-    if (at->surge < SLOW_MOST) return grip;
-    respond(slopes, into, HEEL_CROSSOVER, &to_helm);
-    const double lean = bode_of(&to_helm, IS_HEEL).gain * sqrt(1.0 + ahead * ahead);
-    grip.lean = fmin(LEAN_PART / fmax(lean, LEAST_ANSWER), LEAN_MOST);
-    return grip;
-}
-
-#define REST_HEEL  (8.0 * LW_DEG)  // to windward: a launch begins with it in hand  [judged]
-#define REST_SPEED 1.5             // [m/s] under way on the hull, as a launch begins
+#define REST_HEEL (8.0 * LW_DEG)  // to windward: a launch begins with it in hand          [judged]
+#define REST_REACH \
+    (85.0 * LW_DEG)             // heading of a launch, with power to hold the boat by   [judged]
+#define REST_SPEED 1.5          // [m/s] under way on the hull, as a launch begins
+#define RISE_LOAD  (2.0 / 3.0)  // of the weight on the main foil at C_L 1 as she rises  [judged]
+#define RISE_SHARE 0.45         // of the speed of flight, at most                       [judged]
 
 #define REST_TRIES 9
 
-// Under way on the hull on a course, or as near to it as can be told.
-static lw_answer afloat(const lw_motion *motion, const lw_ask *rest)
+// On the hull at about a speed, towed if need be; false when no start leads there.
+static bool afloat(const lw_motion *motion, const lw_ask *rest, double speed, double more,
+                   lw_answer *answer)
 {
-    const lw_craft *craft = motion->craft;
     lw_ask asks[REST_TRIES];
     lw_answer answers[REST_TRIES];
     for (int i = 0; i < REST_TRIES; i++) {
-        const double start[6] = {REST_SPEED + 0.5 * (i / 3), 0.1, -0.12, 0.0, 0.0,
-                                 0.3 + 0.5 * (i % 3)};
+        const double start[6] = {speed + more * (i / 3), 0.1, -0.12, 0.0, 0.0, 0.3 + 0.5 * (i % 3)};
         asks[i] = *rest;
         memcpy(asks[i].start, start, sizeof start);
     }
-    lw_balance(craft, asks, answers, REST_TRIES);
+    lw_balance(motion->craft, asks, answers, REST_TRIES);
     for (int i = 0; i < REST_TRIES; i++) {
-        if (answers[i].outcome != LW_NO_BALANCE) return answers[i];
+        if (answers[i].outcome == LW_NO_BALANCE) continue;
+        *answer = answers[i];
+        return true;
     }
+    return false;
+}
+
+// What is asked of a launch: a reach, the rudder as for the flight.
+static lw_ask launch_of(const lw_ask *ask, const lw_ride_plan *plan)
+{
+    lw_ask rest = *ask;
+    rest.heading = REST_REACH;
+    rest.towed = true, rest.level = false;
+    rest.rudder = plan->pilot.rudder;
+    rest.heel = REST_HEEL;
+    return rest;
+}
+
+// With a little way on. Returns the effort there.
+static double put_rest(const lw_motion *motion, const lw_ask *rest, lw_ride_plan *plan)
+{
+    const lw_craft *craft = motion->craft;
     lw_answer answer = {.flight = {.speed = REST_SPEED,
                                    .heading = rest->heading,
                                    .ride_height = -0.12,
@@ -230,23 +109,122 @@ static lw_answer afloat(const lw_motion *motion, const lw_ask *rest)
                                    .effort = 1.2,
                                    .wand = craft->linkage.aft_stop}};
     answer.flight.turns = (rest->rudder - craft->rudder_mark) / craft->rudder_turn;
-    return answer;
-}
-
-// On the hull with a little way on, heading for a reach as one does to launch; [judged] 100 deg, or
-// the plan's own course where that is freer, to 120 deg. Returns the effort there.
-static double put_rest(const lw_motion *motion, const lw_ask *ask, lw_ride_plan *plan)
-{
-    lw_ask rest = *ask;
-    rest.heading = fmin(fmax(ask->heading, 100.0 * LW_DEG), 120.0 * LW_DEG);
-    rest.towed = true, rest.level = false;
-    rest.rudder = plan->pilot.rudder;
-    rest.heel = REST_HEEL;
-    const lw_answer answer = afloat(motion, &rest);
-    plan->rest = state_of(motion, &rest, &answer);
+    afloat(motion, rest, REST_SPEED, 0.5, &answer);
+    plan->rest = state_of(motion, rest, &answer);
     plan->pilot.heel_afloat = plan->rest.heel;
     plan->pilot.bow_afloat = plan->rest.bow;
     return answer.flight.effort;
+}
+
+// Just before the hull lifts off; the effort is left out.
+static bool put_rising(const lw_motion *motion, const lw_ask *rest, const lw_ride_plan *still,
+                       double speed, lw_grip *grip)
+{
+    lw_answer answer;
+    if (!afloat(motion, rest, speed, 0.0, &answer)) return false;
+    const lw_ride_state rising = state_of(motion, rest, &answer);
+    *grip = lw_grip_of(motion, still, &rising, answer.flight.effort);
+    return true;
+}
+
+// --- in flight
+
+#define MORE_WIND 6
+
+// The flight asked for, or one on the same course in the least wind that has one.
+static bool fly_near(const lw_motion *motion, lw_ask *ask, lw_answer *answer)
+{
+    lw_ask asks[MORE_WIND];
+    lw_answer answers[MORE_WIND];
+    if (answer->outcome == LW_FLIES) return true;
+    for (int i = 0; i < MORE_WIND; i++) {
+        asks[i] = lw_ask_of(motion->craft, &ask->setup, ask->wind * (1.1 + 0.15 * i), ask->heading);
+        asks[i].rudder = ask->rudder, asks[i].heel = ask->heel, asks[i].place = ask->place;
+    }
+    lw_balance(motion->craft, asks, answers, MORE_WIND);
+    for (int i = 0; i < MORE_WIND; i++) {
+        if (answers[i].outcome != LW_FLIES) continue;
+        *ask = asks[i], *answer = answers[i];
+        return true;
+    }
+    return false;
+}
+
+#define COURSE_STEP (6.0 * LW_DEG)
+
+// Effort that another course takes in a steady wind [1/rad]; 0 where either is no flight.
+static double effort_by_course(const lw_motion *motion, const lw_ask *ask, const lw_flight *f)
+{
+    lw_ask asks[2];
+    lw_answer answers[2];
+    const double start[6] = {f->speed, f->leeway, f->ride_height, f->pitch, f->helm, f->effort};
+    for (int i = 0; i < 2; i++) {
+        asks[i] = *ask;
+        asks[i].heading = f->heading + (i ? COURSE_STEP : -COURSE_STEP);
+        asks[i].heel = f->heel;
+        memcpy(asks[i].start, start, sizeof start);
+    }
+    lw_balance(motion->craft, asks, answers, 2);
+    if (answers[0].outcome != LW_FLIES || answers[1].outcome != LW_FLIES) return 0.0;
+    return (answers[1].flight.effort - answers[0].flight.effort) / (2.0 * COURSE_STEP);
+}
+
+#define YIELD_FREE   4.0              // power that the course gives back for one that effort does,
+#define YIELD_CLOSE  1.0              // off the wind and close to it                       [judged]
+#define YIELD_LEAST  6.0              // [1/rad] a course that changes less is not steered by
+#define YIELD_COURSE (23.0 * LW_DEG)  // at most, either way                                [judged]
+
+// Up in the lull and down in the puff where that takes power away, else the other way round.
+static void steer_for_power(lw_pilot *pilot, double effort_by)
+{
+    const double part = effort_by > 0.0 ? YIELD_CLOSE : YIELD_FREE;
+    pilot->yield = -part * effort_by / (effort_by * effort_by + YIELD_LEAST * YIELD_LEAST);
+    pilot->most_yield = YIELD_COURSE;
+}
+
+static lw_grip grip_between(const lw_grip *a, const lw_grip *b, double part)
+{
+    lw_grip grip;
+    for (size_t i = 0; i < sizeof grip / sizeof(double); i++) {
+        const double from = ((const double *)a)[i], to = ((const double *)b)[i];
+        ((double *)&grip)[i] = from + part * (to - from);
+    }
+    return grip;
+}
+
+// Grips from the hull to flight. Effort goes evenly with the speed: it must not jump with it.
+static void put_grips(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer,
+                      lw_ride_plan *plan)
+{
+    const lw_craft *craft = motion->craft;
+    const lw_grip loose = {.speed = 1.0};
+    const lw_ask rest = launch_of(ask, plan);
+    const double rest_effort = put_rest(motion, &rest, plan);
+    lw_ride_plan still = *plan;  // with a pilot who holds all as it is
+    lw_grip_everywhere(&still.pilot, &loose);
+    const lw_grip slow = lw_grip_of(motion, &still, &plan->rest, rest_effort);
+    lw_grip_everywhere(&plan->pilot, &slow);
+
+    lw_ask aloft = *ask;
+    lw_answer near = *answer;
+    if (!fly_near(motion, &aloft, &near)) return;
+    const lw_ride_state flying = state_of(motion, &aloft, &near);
+    const double lift = craft->medium.water_density * craft->main_foil.area;
+    const double speed =
+        fmin(sqrt(2.0 * RISE_LOAD * craft->weight / lift), RISE_SHARE * flying.surge);
+    lw_grip *grip = plan->pilot.grip;
+    still.wind = aloft.wind;
+    grip[2] = lw_grip_of(motion, &still, &flying, near.flight.effort);
+    still.wind = plan->wind;
+    const double part = (speed - slow.speed) / fmax(flying.surge - slow.speed, 0.1);
+    grip[1] = grip_between(&slow, &grip[2], fmin(fmax(part, 0.0), 1.0));
+    const lw_grip even = grip[1];
+    if (put_rising(motion, &rest, &still, speed, &grip[1])) {
+        grip[1].speed = even.speed, grip[1].effort = even.effort;
+    }
+    plan->pilot.flight = flying.surge;
+    plan->pilot.wind = aloft.wind;
+    steer_for_power(&plan->pilot, effort_by_course(motion, &aloft, &near.flight));
 }
 
 lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer)
@@ -264,13 +242,7 @@ lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const l
                             .rudder = plan.start.rudder,
                             .wind = ask->wind,
                             .patience = 1.0 / PATIENCE};
-    const double rest_effort = put_rest(motion, ask, &plan);
-    lw_ride_plan still = plan;  // with a pilot who holds all as it is
-    still.pilot.slow = still.pilot.fast = (lw_grip){.speed = 1.0};
-    plan.pilot.slow = grip_of(motion, &still, &plan.rest, rest_effort);
-    plan.pilot.fast = plan.starts_aloft
-                          ? grip_of(motion, &still, &plan.start, answer->flight.effort)
-                          : plan.pilot.slow;
+    put_grips(motion, ask, answer, &plan);
     if (answer->outcome == LW_NO_BALANCE) plan.start = plan.rest;
     return plan;
 }

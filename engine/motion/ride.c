@@ -50,14 +50,16 @@ static void pilot_put(lw_pilot_lanes *lanes, int i, const lw_pilot *pilot)
     lanes->heel_afloat[i] = pilot->heel_afloat, lanes->bow_afloat[i] = pilot->bow_afloat;
     lanes->helm[i] = pilot->helm, lanes->rudder[i] = pilot->rudder;
     lanes->wind[i] = pilot->wind, lanes->patience[i] = pilot->patience;
-    lanes->speed[i] = pilot->slow.speed;
-    lanes->per_speed[i] = 1.0 / fmax(pilot->fast.speed - pilot->slow.speed, 0.1);
-    const lw_grip *grips[2] = {&pilot->slow, &pilot->fast};
-    for (int k = 0; k < 2; k++) {
-        lanes->grip[k][i] = grips[k]->heel, lanes->lead[k][i] = grips[k]->lead;
-        lanes->effort[k][i] = grips[k]->effort;
-        lanes->puff[k][i] = grips[k]->puff, lanes->steer[k][i] = grips[k]->steer;
-        lanes->lean[k][i] = grips[k]->lean;
+    lanes->yield[i] = pilot->yield, lanes->most_yield[i] = pilot->most_yield;
+    const lw_grip *grip = pilot->grip;
+    lanes->per_flight[i] = pilot->flight > 0.0 ? 1.0 / pilot->flight : 0.0;
+    for (int k = 0; k < LW_GRIPS; k++) {
+        lanes->grip[k][i] = grip[k].heel, lanes->lead[k][i] = grip[k].lead;
+        lanes->effort[k][i] = grip[k].effort, lanes->puff[k][i] = grip[k].puff;
+        lanes->steer[k][i] = grip[k].steer, lanes->lean[k][i] = grip[k].lean;
+        if (k + 1 == LW_GRIPS) break;
+        lanes->speed[k][i] = grip[k].speed;
+        lanes->per_speed[k][i] = 1.0 / fmax(grip[k + 1].speed - grip[k].speed, 0.1);
     }
 }
 

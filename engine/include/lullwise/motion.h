@@ -80,6 +80,9 @@ typedef struct lw_grip {
     double lean;    // k_x [rad/rad]   helm for heel
 } lw_grip;
 
+// On the hull, about to lift off it, in flight.
+#define LW_GRIPS 3
+
 // What the sailor wants, and how strongly she answers.
 typedef struct lw_pilot {
     double heel, bow;                // wanted in flight [rad]
@@ -87,8 +90,14 @@ typedef struct lw_pilot {
     double helm, rudder;             // that hold a steady course [rad]
     double wind;                     // of the trim [m/s]
     double patience;                 // 1 / T_i [1/s]
-    lw_grip slow, fast;              // on the hull and in flight; between them by the speed
+    double yield;                    // k_b [rad] course steered for a unit of effort beyond p_0
+    double most_yield;               // either way [rad]
+    double flight;                   // [m/s] beyond this speed the helm is moved less, as 1 / V^2
+    lw_grip grip[LW_GRIPS];          // by rising speed; between them along straight lines
 } lw_pilot;
+
+// The same at every speed.
+void lw_grip_everywhere(lw_pilot *pilot, const lw_grip *grip);
 
 typedef struct lw_ride_plan {
     lw_setup setup;
