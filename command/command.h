@@ -17,6 +17,7 @@
     X(ride)                \
     X(swims)               \
     X(pick)                \
+    X(hold)                \
     X(foil)                \
     X(hull)                \
     X(desk)                \

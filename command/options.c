@@ -52,6 +52,12 @@ static const lw_quantity runs_row = {
     .key = "runs", .unit = LW_UNIT_NONE, .min = 2.0, .max = 100000.0};
 static const lw_quantity error_row = {
     .key = "error", .unit = LW_UNIT_PERCENT, .min = 0.1, .max = 100.0, .decimals = 1};
+static const lw_quantity left_row = {
+    .key = "left", .unit = LW_UNIT_NMI, .min = 0.01, .max = 200.0, .decimals = 2};
+static const lw_quantity builds_to_row = {
+    .key = "builds-to", .unit = LW_UNIT_KN, .min = 0.5, .max = 60.0, .decimals = 1};
+static const lw_quantity stop_row = {
+    .key = "stop", .unit = LW_UNIT_S, .min = 0.0, .max = 3600.0};
 static const lw_quantity port_row = {
     .key = "port", .unit = LW_UNIT_NONE, .min = 1024.0, .max = 65535.0};
 
@@ -63,7 +69,7 @@ static const lw_option list[] = {
                                         "mean and puff, upwind and down again."},
     {"set",     0,   "KEY=VALUE", NULL, "Change one value after the files are read, as in --set "
                                         "main_foil.span='1.05 m'. May be given again."},
-    {"pin",     0,   "LABEL",     NULL, "This pin only."},
+    {"pin",     0,   "LABEL",     NULL, "This pin only; for hold: the pin in the boat."},
     {"wind",    0,   "SPEED",     &wind_row, "True wind at the height where the day's wind is "
                                         "read, as in --wind '12 kn'."},
     {"heading", 0,   "ANGLE",     &heading_row, "Course from the wind, as in --heading '60 deg': 0 "
@@ -117,6 +123,13 @@ static const lw_option list[] = {
     {"every",   0,   "TIME",      &every_row, "From row to row of the history, as in --every "
                                         "'0.2 s', which is taken without it."},
     {"csv",     0,   "FILE",      NULL, "Also write the history into this file, a row a line."},
+    {"left",    0,   "LENGTH",    &left_row, "Of the race along its legs, from mark to mark, as in "
+                                        "--left '3 nmi'. Without it: the day's course once."},
+    {"builds-to", 0, "SPEED",     &builds_to_row, "Mean wind expected at the finish, as in "
+                                        "--builds-to '16 kn'. Without it: the day's, to the end."},
+    {"stop",    0,   "TIME",      &stop_row, "What a stop to change the pin costs, from slowing "
+                                        "down to sailing at speed again: by a watch, or 120 s, which "
+                                        "is taken without it."},
     {"port",    0,   "NUMBER",    &port_row, "Where the page is, instead of at port 8247. What the "
                                         "page keeps belongs to its port."},
     {"no-browser", 0, NULL,       NULL, "Only print the address."},

@@ -129,6 +129,13 @@ static void add_leg(const lw_outlook *outlook, size_t pin, size_t leg, lw_gusts 
     sum->swim_seconds += swims * outlook->cost.swim;
 }
 
+lw_prospect lw_lap_leg(const lw_outlook *outlook, size_t pin, size_t leg, lw_gusts gusts)
+{
+    lw_prospect sum = {0};
+    add_leg(outlook, pin, leg, gusts, &sum);
+    return sum;
+}
+
 // The limits of the hardest leg.
 static void add_limits(const lw_outlook *outlook, size_t pin, lw_prospect *sum)
 {

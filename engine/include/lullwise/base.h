@@ -10,6 +10,7 @@
 #define LW_PI      3.14159265358979323846
 #define LW_DEG     (LW_PI / 180.0)    // [rad]   one degree
 #define LW_KN      (1852.0 / 3600.0)  // [m/s]   one knot
+#define LW_NMI     1852.0             // [m]     one nautical mile
 #define LW_GRAVITY 9.80665            // [m/s^2] standard gravity [iso80000-3]
 
 #define LW_NAME_LENGTH   64  // room for a name, with its closing zero

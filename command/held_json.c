@@ -1,0 +1,50 @@
+// held_json.c - hold on or stop, as JSON.
+// SPDX-License-Identifier: MIT
+
+#include "command/held.h"
+
+static json_t *number_or_null(bool is_there, double value)
+{
+    return is_there ? json_real(value) : json_null();
+}
+
+static json_t *pin_json(const lw_held *held, size_t pin)
+{
+    const lw_change *change = &held->changes[pin];
+    double error;
+    const bool is_in = pin == held->pin;
+    const double swims = lw_held_swims(held, pin, &error);
+    return json_pack(
+        "{s:s, s:b, s:f, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:f, s:f, s:f}", "pin",
+        lw_picked_label(&held->picked, pin), "is_held", is_in, "to_finish",
+        is_in ? change->held : change->changed, "saved", number_or_null(!is_in, change->saved),
+        "saved_error", number_or_null(!is_in, change->error), "chance",
+        number_or_null(!is_in, change->chance), "even_left",
+        number_or_null(!is_in && change->is_ever, change->even_left / LW_NMI), "even_seconds",
+        number_or_null(!is_in && change->is_ever, change->even_seconds), "best_after",
+        number_or_null(!is_in, change->best_at / LW_NMI), "best_saved",
+        number_or_null(!is_in, change->best_saved), "best_error",
+        number_or_null(!is_in, change->best_error), "best_chance",
+        number_or_null(!is_in, change->best_chance), "swims", swims, "swims_error", error, "flying",
+        lw_pace_rest(held->paces[pin].flying, 1.0, 0.0));
+}
+
+json_t *lw_held_json(const lw_held *held)
+{
+    char text[LW_HELD_LENGTH];
+    json_t *pins = json_array();
+    for (size_t pin = 0; pin < held->picked.outlook->pin_count; pin++) {
+        json_array_append_new(pins, pin_json(held, pin));
+    }
+    lw_held_answer(held, text);
+    const bool stops = held->has_best && held->changes[held->best].best_saved > 0.0;
+    return json_pack(
+        "{s:s, s:s, s:s, s:s, s:b, s:s?, s:s, s:f, s:f, s:f, s:f, s:o, s:{s:s, s:s, s:s, s:s, "
+        "s:s}}",
+        "boat", held->picked.inputs.boat.name, "sailor", held->picked.inputs.sailor.name, "day",
+        held->picked.inputs.day.name, "held", lw_picked_label(&held->picked, held->pin), "stops",
+        stops, "change_to", stops ? lw_picked_label(&held->picked, held->best) : NULL, "sentence",
+        text, "left", held->left / LW_NMI, "wind_now", held->now / LW_KN, "wind_finish",
+        held->later / LW_KN, "stop", held->stop, "pins", pins, "units", "wind", "kn", "left", "nmi",
+        "even_left", "nmi", "best_after", "nmi", "time", "s");
+}

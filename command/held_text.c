@@ -1,0 +1,102 @@
+// held_text.c - the answer of `lullwise hold` in words.
+// SPDX-License-Identifier: MIT
+
+#include <math.h>
+
+#include "advice/number_text.h"
+#include "command/held.h"
+#include "records/fault.h"
+
+#define FAR  5.0   // times what is left: no minutes are told for such a break-even  [judged]
+#define SOON 0.02  // of what is left: a stop later than that is said to be later  [judged]
+
+static void say_even(const lw_change *change, double left, char text[120])
+{
+    if (!change->is_ever) {
+        lw_text_fit(text, 120, "none, however much is left");
+        return;
+    }
+    if (change->even_left > FAR * left) {
+        lw_text_fit(text, 120, "only with more than %.0f nmi left", change->even_left / LW_NMI);
+        return;
+    }
+    char time[LW_CELL_LENGTH];
+    lw_cell_time(time, change->even_seconds);
+    lw_text_fit(text, 120, "%.2f nmi or %s left", change->even_left / LW_NMI, time);
+}
+
+// "90 %"; never a certainty.
+static void fit_chance(char text[LW_CELL_LENGTH], double chance)
+{
+    if (chance > 0.995)
+        lw_text_fit(text, LW_CELL_LENGTH, "over 99 %%");
+    else if (chance < 0.005)
+        lw_text_fit(text, LW_CELL_LENGTH, "under 1 %%");
+    else
+        lw_text_fit(text, LW_CELL_LENGTH, "%.0f %%", 100.0 * chance);
+}
+
+// Chances near one half are no advice.  [judged]
+static const char *say_close(double chance)
+{
+    return fabs(chance - 0.5) < 0.15 ? " Too close to call." : "";
+}
+
+static void say_stop(const lw_held *held, char text[LW_HELD_LENGTH])
+{
+    const lw_change *change = &held->changes[held->best];
+    const char *to = lw_picked_label(&held->picked, held->best);
+    char saved[LW_CELL_LENGTH], error[LW_CELL_LENGTH], chance[LW_CELL_LENGTH], even[120];
+    fit_chance(chance, change->best_chance);
+    lw_cell_time(saved, change->best_saved);
+    lw_cell_time(error, change->best_error);
+    say_even(change, held->left, even);
+    const double share = change->best_at / held->left;
+    const double wind = held->now + share * (held->later - held->now);
+    if (share > SOON) {
+        lw_text_fit(
+            text, LW_HELD_LENGTH,
+            "Hold %s until the mean wind is %.1f kn, then stop and go to %s: saves %s, give "
+            "or take %s, over holding on. With less than %s, hold. Chance that the stop "
+            "pays: %s.%s",
+            lw_picked_label(&held->picked, held->pin), wind / LW_KN, to, saved, error, even, chance,
+            say_close(change->best_chance));
+        return;
+    }
+    lw_text_fit(text, LW_HELD_LENGTH,
+                "Stop and go to %s: saves %s, give or take %s, over the %.2f nmi left. Break-even: "
+                "%s; with less, hold. Chance that the stop pays: %s.%s",
+                to, saved, error, held->left / LW_NMI, even, chance,
+                say_close(change->best_chance));
+}
+
+static void say_hold(const lw_held *held, char text[LW_HELD_LENGTH])
+{
+    const lw_change *change = &held->changes[held->best];
+    const char *to = lw_picked_label(&held->picked, held->best);
+    char lost[LW_CELL_LENGTH], error[LW_CELL_LENGTH], chance[LW_CELL_LENGTH], even[120];
+    fit_chance(chance, 1.0 - change->chance);
+    lw_cell_time(lost, -change->saved);
+    lw_cell_time(error, change->error);
+    say_even(change, held->left, even);
+    lw_text_fit(text, LW_HELD_LENGTH,
+                "Hold %s. The best other pin, %s, loses %s, give or take %s, by the stop over the "
+                "%.2f nmi left. Break-even: %s. Chance that holding is faster: %s.%s",
+                lw_picked_label(&held->picked, held->pin), to, lost, error, held->left / LW_NMI,
+                even, chance, say_close(change->chance));
+}
+
+void lw_held_answer(const lw_held *held, char text[LW_HELD_LENGTH])
+{
+    if (!lw_held_flies(held))
+        lw_text_fit(text, LW_HELD_LENGTH,
+                    "No pin flies in these winds: hold %s, and see `lullwise pick` for what would.",
+                    lw_picked_label(&held->picked, held->pin));
+    else if (!held->has_best)
+        lw_text_fit(text, LW_HELD_LENGTH, "Hold %s: the boat has no other pin.",
+                    lw_picked_label(&held->picked, held->pin));
+    else if (held->changes[held->best].best_saved > 0.0)
+        say_stop(held, text);
+    else
+        say_hold(held, text);
+}
