@@ -9,19 +9,35 @@ typedef struct known {
     lw_sections sections;
 } known;
 
+static known first, other;
+
+static const lw_sections *found(const lw_boat *boat)
+{
+    if (first.is_ready && lw_sections_are_alike(&first.boat, boat)) return &first.sections;
+    if (other.is_ready && lw_sections_are_alike(&other.boat, boat)) return &other.sections;
+    return NULL;
+}
+
 const lw_sections *lw_sections_of(const lw_boat *boat)
 {
     static lw_polar_room room;
-    static known first, other;
+    const lw_sections *ready = found(boat);
+    if (ready) return ready;
     if (!first.is_ready) {
         lw_sections_prepare(&first.sections, boat, &room);
         first.boat = *boat;
         first.is_ready = true;
+        return &first.sections;
     }
-    if (lw_sections_are_alike(&first.boat, boat)) return &first.sections;
-    if (other.is_ready && lw_sections_are_alike(&other.boat, boat)) return &other.sections;
     other = first;
     lw_sections_renew(&other.sections, &other.boat, boat, &room);
     other.boat = *boat;
     return &other.sections;
+}
+
+void lw_sections_take(const lw_boat *boat, const lw_sections *sections)
+{
+    if (found(boat)) return;
+    other = first;
+    first = (known){true, *boat, *sections};
 }

@@ -10,4 +10,7 @@
 // same; where one foil differs the other is kept. They stand until the next call.
 const lw_sections *lw_sections_of(const lw_boat *boat);
 
+// Those of a boat as worked out elsewhere, exactly: they are kept as if this were the first boat.
+void lw_sections_take(const lw_boat *boat, const lw_sections *sections);
+
 #endif

@@ -70,7 +70,7 @@ static bool read_section(asked *a, const lw_options *options)
 {
     const lw_boat *boat = &a->inputs->boat;
     const lw_polar_shape own =
-        a->part[0] == 'r' ? lw_rudder_foil_shape(boat) : lw_main_foil_shape(boat);
+        lw_sections_shape(boat, a->part[0] == 'r' ? LW_RUDDER_SECTION : LW_MAIN_SECTION);
     a->has_section = lw_options_has(options, "section");
     a->is_measured = !a->has_section && !own.designation;
     if (a->has_section) return lw_foil_read_section(&a->whole.section, options);

@@ -5,6 +5,8 @@
 #include "foil/section/march.h"
 #include "lullwise/base.h"
 #include "lullwise/boundary_layer.h"
+#include "lullwise/elementary.h"
+#include "solve/four.h"
 #include "test/check.h"
 
 static lw_profile_room room;
@@ -27,18 +29,40 @@ static lw_layer_load load_at(double alpha, double reynolds, double trip)
     return lw_layer_load_of(&layer, &at);
 }
 
+// --- the exponentials and logarithms of the closures, against the machine's own
+
+TEST_FUNCTION(four_exponentials_and_logarithms_have_their_twelve_digits)
+{
+    random_stream stream = {5};
+    for (int run = 0; run < 20000; run++) {
+        double x[4], off_exp = 0.0, off_log = 0.0;
+        for (int i = 0; i < 4; i++) x[i] = random_between(&stream, -700.0, 700.0);
+        if (run % 2) x[run / 2 % 4] *= 1e-4;  // about 1 the logarithm is small
+        const lw_four exps = lw_four_exp((lw_four){x[0], x[1], x[2], x[3]});
+        const lw_four logs = lw_four_log((lw_four){exp(x[0]), exp(x[1]), exp(x[2]), exp(x[3])});
+        for (int i = 0; i < 4; i++) {
+            const double log_x = log(exp(x[i]));
+            off_exp = fmax(off_exp, fabs(exps[i] / exp(x[i]) - 1.0));
+            off_log = fmax(off_log, fabs(logs[i] - log_x) / fmax(1.0, fabs(log_x)));
+        }
+        CHECK(off_exp < 3e-13 && off_log < 3e-13);
+    }
+}
+
 // --- plates: the speed at the edge is 1, whatever is pushed aside
 
 static lw_layer_place along_plate(lw_layer_kind kind, lw_layer_place from, double end, int steps,
                                   double reynolds)
 {
+    const lw_layer_flow flow = {kind, reynolds, lw_log(reynolds)};
     lw_layer_place place = from;
+    lw_march_from at = lw_march_start(&flow, &from);
     const double ratio = pow(end / from.x, 1.0 / steps);
     for (int i = 0; i < steps; i++) {
         const lw_outer outer = {place.x * ratio, 1.0, 1e-6};
         lw_layer_place next = place;
         lw_march_memory memory = {.is_known = false};
-        CHECK(lw_march(kind, &place, &outer, reynolds, &next, &memory));
+        CHECK(lw_march(&flow, &at, &outer, &next, &at, &memory));
         place = next;
     }
     return place;
@@ -220,6 +244,7 @@ TEST_FUNCTION(loads_are_numbers_whatever_is_asked)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        TEST(four_exponentials_and_logarithms_have_their_twelve_digits),
         TEST(laminar_plate_is_that_of_blasius),
         TEST(turbulent_plate_has_the_friction_of_a_plate),
         TEST(waves_grow_past_the_critical_number_only),

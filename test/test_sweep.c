@@ -2,7 +2,9 @@
 // anything but a balance or a plain no.
 // SPDX-License-Identifier: MIT
 //
-// 100,000 questions, 10,000 under the sanitizers; `make soak` asks LW_SOAK times as many.
+// 100,000 questions, 10,000 under the sanitizers; `make soak` asks LW_SOAK times as many. What takes
+// long to prepare is drawn from a pool: foils and hull with their boat from one craft, everything
+// that hangs on neither from others; the ranges of a day from ranges that were worked out.
 
 #include "lullwise/choice.h"
 #include "test/check.h"
@@ -11,11 +13,15 @@
 #ifdef __SANITIZE_ADDRESS__
 #define QUESTIONS 10000
 #define RANGES    20
-#define OUTLOOKS  3
+#define OUTLOOKS  1
+#define DAYS      10
+#define CRAFTS    10
 #else
 #define QUESTIONS 100000
 #define RANGES    300
-#define OUTLOOKS  40
+#define OUTLOOKS  8
+#define DAYS      200
+#define CRAFTS    200
 #endif
 
 #define EACH 40  // questions of one boat, asked together
@@ -56,14 +62,52 @@ static const lw_sections *random_sections(random_stream *stream)
     return &sections[random_bits(stream) % SECTIONS];
 }
 
-static lw_craft random_craft(boat_kind kind, random_stream *stream, lw_boat *boat, long *again)
-{
-    *boat = random_boat(kind, stream, again);
-    const lw_person person = random_person(kind, stream);
-    const lw_day day = random_day(kind, stream);
-    const lw_medium medium = lw_medium_of(&day);
+typedef struct prepared {
+    lw_boat boat;
     lw_craft craft;
-    lw_craft_prepare(&craft, boat, random_sections(stream), &person, &medium);
+} prepared;
+
+// One of the crafts of a kind: those with even numbers are usual.
+static const prepared *one_of(boat_kind kind, random_stream *stream)
+{
+    static prepared pool[CRAFTS];
+    static int ready;
+    for (; ready < CRAFTS; ready++) {
+        random_stream own = {200 + ready};
+        long again = 0;
+        prepared *p = &pool[ready];
+        p->boat = random_boat(kind_of(ready), &own, &again);
+        const lw_person person = random_person(kind_of(ready), &own);
+        const lw_day day = random_day(kind_of(ready), &own);
+        const lw_medium medium = lw_medium_of(&day);
+        lw_craft_prepare(&p->craft, &p->boat, random_sections(&own), &person, &medium);
+    }
+    const int number = (int)(random_bits(stream) % (CRAFTS / 2));
+    return &pool[2 * number + (kind == BOAT_ANY)];
+}
+
+// Foils, struts and hull of one boat; sail, linkage, sailor, windage and water each of any.
+static lw_craft random_craft(boat_kind kind, random_stream *stream, lw_boat *boat)
+{
+    const prepared *p = one_of(kind, stream);
+    lw_craft craft = p->craft;
+    *boat = p->boat;
+    const lw_craft *from = &one_of(kind, stream)->craft;
+    craft.sail = from->sail;
+    craft.wind_at_sail = from->wind_at_sail;
+    from = &one_of(kind, stream)->craft;
+    craft.linkage = from->linkage;
+    craft.setup = from->setup;
+    from = &one_of(kind, stream)->craft;
+    craft.body_mass = from->body_mass, craft.body_windage = from->body_windage;
+    craft.body_reach = from->body_reach, craft.body_inboard = from->body_inboard;
+    craft.least_heel = from->least_heel, craft.most_heel = from->most_heel;
+    craft.weight = LW_GRAVITY * (craft.hull_mass + craft.body_mass);
+    from = &one_of(kind, stream)->craft;
+    craft.windage = from->windage, craft.windage_side = from->windage_side;
+    from = &one_of(kind, stream)->craft;
+    craft.medium = from->medium;
+    craft.trough = from->trough;
     return craft;
 }
 
@@ -90,12 +134,12 @@ static lw_ask random_ask(const lw_craft *craft, const lw_boat *boat, random_stre
 TEST_FUNCTION(any_question_has_a_balance_or_a_plain_no)
 {
     random_stream stream = {11};
-    long again = 0, outcomes[LW_OUTCOME_COUNT] = {0};
+    long outcomes[LW_OUTCOME_COUNT] = {0};
     for (int run = 0; run < QUESTIONS / EACH * soak_times(); run++) {
         lw_boat boat;
         lw_ask asks[EACH];
         lw_answer answers[EACH];
-        const lw_craft craft = random_craft(kind_of(run), &stream, &boat, &again);
+        const lw_craft craft = random_craft(kind_of(run), &stream, &boat);
         for (int i = 0; i < EACH; i++) asks[i] = random_ask(&craft, &boat, &stream);
         lw_balance(&craft, asks, answers, EACH);
         for (int i = 0; i < EACH; i++) {
@@ -106,29 +150,36 @@ TEST_FUNCTION(any_question_has_a_balance_or_a_plain_no)
     for (int i = 0; i < LW_OUTCOME_COUNT; i++) {
         print_message("%7ld %s\n", outcomes[i], lw_outcome_text((lw_outcome)i));
     }
-    print_message("%7ld sections of boats drawn anew\n", again);
+}
+
+// Ranges that were worked out, for days to draw from.
+static lw_range ranges[RANGES];
+
+static void check_range(const lw_range *range)
+{
+    for (int i = 0; i < LW_RANGE_WINDS; i++) {
+        check_answer(&range->at[i].trimmed);
+        check_answer(&range->at[i].puffed);
+        const lw_launch *hull = &range->on_hull[i];
+        CHECK(isfinite(hull->speed) && isfinite(hull->seconds) && isfinite(hull->hump_spare));
+    }
+    CHECK(isfinite(range->launches_at) && isfinite(range->stays_up_at) &&
+          isfinite(range->held_up_to) && range->ends_by <= LW_MARGIN_COUNT);
 }
 
 TEST_FUNCTION(any_range_is_whole)
 {
     random_stream stream = {12};
-    long again = 0, launches = 0, flies = 0, holds = 0;
+    long launches = 0, flies = 0, holds = 0;
     for (int run = 0; run < RANGES * soak_times(); run++) {
-        static lw_range range;
+        lw_range *range = &ranges[run % RANGES];
         lw_boat boat;
-        const lw_craft craft = random_craft(kind_of(run), &stream, &boat, &again);
+        const lw_craft craft = random_craft(kind_of(run), &stream, &boat);
         const lw_setup setup = random_setup(&craft, &boat, &stream);
         const lw_course course = lw_course_to(random_between(&stream, 0.0, 180.0) * LW_DEG);
-        lw_range_of(&craft, &setup, course, random_between(&stream, 0.0, 8.0) * LW_KN, &range);
-        for (int i = 0; i < LW_RANGE_WINDS; i++) {
-            check_answer(&range.at[i].trimmed);
-            check_answer(&range.at[i].puffed);
-            const lw_launch *hull = &range.on_hull[i];
-            CHECK(isfinite(hull->speed) && isfinite(hull->seconds) && isfinite(hull->hump_spare));
-        }
-        CHECK(isfinite(range.launches_at) && isfinite(range.stays_up_at) &&
-              isfinite(range.held_up_to) && range.ends_by <= LW_MARGIN_COUNT);
-        launches += range.has_launch, flies += range.has_flight, holds += range.has_hold;
+        lw_range_of(&craft, &setup, course, random_between(&stream, 0.0, 8.0) * LW_KN, range);
+        check_range(range);
+        launches += range->has_launch, flies += range->has_flight, holds += range->has_hold;
     }
     print_message("of %d: %ld launch, %ld fly, %ld are held\n", RANGES * soak_times(), launches,
                   flies, holds);
@@ -148,18 +199,37 @@ static void check_choice(const lw_choice *choice, size_t pin_count)
     }
 }
 
+// Any range on any leg: more that differs between pins than one boat has.
+static void draw_ranges(lw_outlook *outlook, random_stream *stream)
+{
+    for (size_t pin = 0; pin < outlook->pin_count; pin++) {
+        for (size_t course = 0; course < outlook->course_count; course++) {
+            outlook->ranges[pin][course] = ranges[random_bits(stream) % RANGES];
+        }
+        const lw_range *first = &outlook->ranges[pin][0];
+        outlook->reach_launch[pin] = random_bits(stream) & 1 ? first->launches_at : 0.0;
+    }
+}
+
+// The first days are worked out, the others have the ranges of the claim above.
 TEST_FUNCTION(any_day_has_a_ranking)
 {
     static lw_outlook outlook;
     random_stream stream = {13};
     long again = 0;
-    for (int run = 0; run < OUTLOOKS * soak_times(); run++) {
+    for (int run = 0; run < (OUTLOOKS + DAYS) * soak_times(); run++) {
         const char *why;
         const lw_boat boat = random_boat(kind_of(run), &stream, &again);
         const lw_person person = random_person(kind_of(run), &stream);
         lw_day day = random_day(kind_of(run), &stream);
         if (!lw_day_settle(&day, &why)) continue;
-        lw_outlook_prepare(&outlook, &boat, random_sections(&stream), &person, &day);
+        lw_outlook_begin(&outlook, &boat, random_sections(&stream), &person, &day);
+        if (run < OUTLOOKS * soak_times()) {
+            const size_t steps = lw_outlook_steps(&outlook);
+            for (size_t step = 0; step < steps; step++) lw_outlook_step(&outlook, &boat, step);
+        } else {
+            draw_ranges(&outlook, &stream);
+        }
         for (int aim = 0; aim < LW_AIM_COUNT; aim++) {
             const lw_choice choice = lw_choice_of(&outlook, (lw_aim)aim, 0.0);
             check_choice(&choice, boat.pin_count);

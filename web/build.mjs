@@ -26,10 +26,15 @@ const workerPlugin = {
 };
 const script = (await bundled("script/main.js", { format: "iife", plugins: [workerPlugin] })).replaceAll("</script", "<\\/script");
 const style = await bundled("style/page.css");
-const engine = gzipSync(await readFile(engineFile), { level: 9 }).toString("base64");
+const module = await readFile(engineFile);
+const engine = gzipSync(module, { level: 9 }).toString("base64");
 
-const hash = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
-const parts = { script, style, engine, "script-hash": hash(script), "style-hash": hash(style) };
+const sha256 = (text) => createHash("sha256").update(text).digest("base64");
+const hash = (text) => `'sha256-${sha256(text)}'`;
+const parts = {
+  script, style, engine,
+  "engine-hash": sha256(module), "script-hash": hash(script), "style-hash": hash(style),
+};
 const page = (await readFile(join(here, "page.html"), "utf8")).replace(/\{\{([\w-]+)\}\}/g, (_, part) => parts[part]);
 
 if (Buffer.byteLength(page) > MOST) throw new Error(`the page has ${page.length} bytes, ${MOST} are the most`);

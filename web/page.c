@@ -215,9 +215,9 @@ LW_EXPORT(lw_web_read) void lw_web_read(int slot, int record, size_t length)
     put_values(lw_records[record], data);
 }
 
-LW_EXPORT(lw_web_speak) void lw_web_speak(int slot, int unit)
+LW_EXPORT(lw_web_speak) void lw_web_speak(int slot)
 {
-    lw_web_slots[slot].picked.speed_unit = (lw_unit)unit;
+    lw_web_slots[slot].picked.speed_unit = lw_unit_of(room);
 }
 
 LW_EXPORT(lw_web_write) void lw_web_write(int slot, int record)

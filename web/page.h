@@ -37,11 +37,22 @@ void lw_web_tables(void);
 // Parcel: record, is_sound, faults (doubts too), `written` as the file has it, `values` in SI.
 void lw_web_read(int slot, int record, size_t length);
 
-// The unit of speeds in sentences: one of lw_unit.
-void lw_web_speak(int slot, int unit);
+// The unit of speeds in sentences; its name stands in the room.
+void lw_web_speak(int slot);
 
 // Parcel: text, the file that explains every value.
 void lw_web_write(int slot, int record);
+
+// The sections of a slot's boat, which take longest. Parcel: size [bytes] of a polar; sections, main
+// foil first, each with a key that is another where the polar is, and its number of rows. A row
+// stands in the room after it was worked out; with all rows in the room `polar` leaves there the
+// polar; with both polars in the room the boat is taken to have them. Any worker may do any of it.
+void lw_web_sections(int slot);
+size_t lw_web_row_size(void);
+size_t lw_web_polar_size(void);
+void lw_web_row(int slot, int name, int number);
+void lw_web_polar(int slot, int name);
+void lw_web_sections_take(int slot);
 
 // The outlook of a slot in steps; returns how many. A step leaves what it worked out in the room;
 // another worker's engine that has begun the same takes it from its own. Then the ranking, as one

@@ -60,81 +60,54 @@ lw_wing lw_foil_wing(const lw_foil *foil, const lw_polar *polar)
     };
 }
 
-static lw_polar_shape shape_of(const lw_foil *foil, const char *section, const lw_linkage *linkage)
+lw_polar_shape lw_sections_shape(const lw_boat *boat, lw_section_name name)
 {
+    const bool is_main = name == LW_MAIN_SECTION;
+    const lw_foil *foil = is_main ? &boat->main_foil : &boat->rudder_foil;
+    const char *section = is_main ? boat->main_section : boat->rudder_section;
     const bool is_measured = strcmp(section, LW_SECTION_AS_MEASURED) == 0;
     return (lw_polar_shape){.designation = is_measured ? NULL : section,
                             .thickness = foil->thickness,
                             .zero_lift_angle = foil->zero_lift_angle,
                             .flap_chord = foil->flap_chord,
-                            .flap_up = linkage->flap_up_stop,
-                            .flap_down = linkage->flap_down_stop,
+                            .flap_up = boat->linkage.flap_up_stop,
+                            .flap_down = boat->linkage.flap_down_stop,
                             .smooth = foil->smooth};
 }
 
-lw_polar_shape lw_main_foil_shape(const lw_boat *boat)
+static bool is_alike(const lw_boat *a, const lw_boat *b, lw_section_name name)
 {
-    return shape_of(&boat->main_foil, boat->main_section, &boat->linkage);
-}
-
-lw_polar_shape lw_rudder_foil_shape(const lw_boat *boat)
-{
-    return shape_of(&boat->rudder_foil, boat->rudder_section, &boat->linkage);
-}
-
-static bool foils_are_alike(const lw_foil *a, const lw_foil *b)
-{
-    return a->thickness == b->thickness && a->zero_lift_angle == b->zero_lift_angle &&
-           a->flap_chord == b->flap_chord && a->smooth == b->smooth;
-}
-
-// Polars go a little beyond the flap's stops: other stops, other polars, if only by a little. An
-// answer must not depend on the boat that was asked about before.
-static bool flaps_are_alike(const lw_foil *foil, const lw_boat *a, const lw_boat *b)
-{
-    return foil->flap_chord == 0.0 || (a->linkage.flap_up_stop == b->linkage.flap_up_stop &&
-                                       a->linkage.flap_down_stop == b->linkage.flap_down_stop);
-}
-
-static bool main_is_alike(const lw_boat *a, const lw_boat *b)
-{
-    return strcmp(a->main_section, b->main_section) == 0 &&
-           foils_are_alike(&a->main_foil, &b->main_foil) && flaps_are_alike(&a->main_foil, a, b);
-}
-
-static bool rudder_is_alike(const lw_boat *a, const lw_boat *b)
-{
-    return strcmp(a->rudder_section, b->rudder_section) == 0 &&
-           foils_are_alike(&a->rudder_foil, &b->rudder_foil) &&
-           flaps_are_alike(&a->rudder_foil, a, b);
+    const lw_polar_shape of_a = lw_sections_shape(a, name), of_b = lw_sections_shape(b, name);
+    return lw_polar_shapes_are_alike(&of_a, &of_b);
 }
 
 bool lw_sections_are_alike(const lw_boat *a, const lw_boat *b)
 {
-    return main_is_alike(a, b) && rudder_is_alike(a, b);
+    return is_alike(a, b, LW_MAIN_SECTION) && is_alike(a, b, LW_RUDDER_SECTION);
 }
 
-static void prepare_main(lw_sections *sections, const lw_boat *boat, lw_polar_room *room)
+lw_polar *lw_sections_polar(lw_sections *sections, lw_section_name name)
 {
-    const lw_polar_shape shape = lw_main_foil_shape(boat);
-    lw_polar_prepare(&sections->main_foil, &shape, room);
+    return name == LW_MAIN_SECTION ? &sections->main_foil : &sections->rudder_foil;
 }
 
-static void prepare_rudder(lw_sections *sections, const lw_boat *boat, lw_polar_room *room)
+static void prepare(lw_sections *sections, const lw_boat *boat, lw_section_name name,
+                    lw_polar_room *room)
 {
-    const lw_polar_shape shape = lw_rudder_foil_shape(boat);
-    lw_polar_prepare(&sections->rudder_foil, &shape, room);
+    const lw_polar_shape shape = lw_sections_shape(boat, name);
+    lw_polar_prepare(lw_sections_polar(sections, name), &shape, room);
 }
 
 void lw_sections_prepare(lw_sections *sections, const lw_boat *boat, lw_polar_room *room)
 {
-    prepare_main(sections, boat, room);
-    prepare_rudder(sections, boat, room);
+    prepare(sections, boat, LW_MAIN_SECTION, room);
+    prepare(sections, boat, LW_RUDDER_SECTION, room);
 }
 
 void lw_sections_renew(lw_sections *sections, const lw_boat *was, const lw_boat *boat,
                        lw_polar_room *room)
 {
-    if (!main_is_alike(was, boat)) prepare_main(sections, boat, room);
-    if (!rudder_is_alike(was, boat)) prepare_rudder(sections, boat, room);
+    for (lw_section_name name = LW_MAIN_SECTION; name < LW_SECTION_COUNT; name++) {
+        if (!is_alike(was, boat, name)) prepare(sections, boat, name, room);
+    }
 }

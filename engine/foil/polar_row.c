@@ -55,9 +55,9 @@ double lw_row_middle_alpha(double flap_chord)
     return flap_chord > 0.0 ? -lw_acos(2.0 * (1.0 - flap_chord) - 1.0) / LW_PI : 0.0;
 }
 
-static lw_row_point point_of(const lw_layer_load *load, double alpha)
+static lw_polar_point point_of(const lw_layer_load *load, double alpha)
 {
-    return (lw_row_point){alpha, load->lift, load->drag, load->moment, -load->least_pressure};
+    return (lw_polar_point){alpha, load->lift, load->drag, load->moment, -load->least_pressure};
 }
 
 // A side of the row: points from the middle outwards.
@@ -66,14 +66,14 @@ typedef struct side {
     int angle_count;
     double limit;  // suction that the nose bears
     int count;
-    lw_row_point point[LW_ROW_MOST];
+    lw_polar_point point[LW_POLAR_POINTS];
     double most, most_alpha;
 } side;
 
 // The top of the parabola through the last three points, at most 2 degrees beyond the last.
 static void stall_at_tail(side *d)
 {
-    const lw_row_point *p = &d->point[d->count - 1];
+    const lw_polar_point *p = &d->point[d->count - 1];
     const double a = p[-1].alpha - p[-2].alpha, b = p[0].alpha - p[-1].alpha;
     const double left = (p[-1].lift - p[-2].lift) / a, right = (p[0].lift - p[-1].lift) / b;
     const double bend = (right - left) / (0.5 * (a + b));
@@ -88,7 +88,7 @@ static void stall_at_tail(side *d)
 // Between the last two points, where the suction reaches the nose's limit.
 static void stall_at_nose(side *d)
 {
-    const lw_row_point *p = &d->point[d->count - 1];
+    const lw_polar_point *p = &d->point[d->count - 1];
     const double part = (d->limit - p[-1].suction) / (p->suction - p[-1].suction);
     const double held = fmin(fmax(part, 0.0), 1.0);
     d->most = p[-1].lift + held * (p->lift - p[-1].lift);
@@ -97,7 +97,7 @@ static void stall_at_nose(side *d)
 
 static bool is_stalled(side *d)
 {
-    const lw_row_point *p = &d->point[d->count - 1];
+    const lw_polar_point *p = &d->point[d->count - 1];
     d->most = p->lift;
     d->most_alpha = p->alpha;
     if (d->count < 2) return false;
@@ -112,7 +112,7 @@ static bool is_stalled(side *d)
     return true;
 }
 
-static void walk(side *d, const lw_polar_shape *shape, double reynolds, lw_row *row,
+static void walk(side *d, const lw_polar_shape *shape, double reynolds, lw_polar_row *row,
                  lw_polar_room *room)
 {
     const double middle = d->point[0].alpha;
@@ -132,7 +132,7 @@ static void walk(side *d, const lw_polar_shape *shape, double reynolds, lw_row *
 }
 
 // Points by rule when the layers tell too little: the middle of a polar as tunnels find it.
-static void by_rule(lw_row *row, const lw_polar_shape *shape, double flap, double reynolds)
+static void by_rule(lw_polar_row *row, const lw_polar_shape *shape, double flap, double reynolds)
 {
     const double a_0 = lw_section_slope_measured(reynolds);
     const double middle = lw_row_middle_alpha(shape->flap_chord) * flap;
@@ -143,12 +143,12 @@ static void by_rule(lw_row *row, const lw_polar_shape *shape, double flap, doubl
     for (int k = -10; k <= 10; k += 2) {
         const double alpha = middle + k * LW_DEG, lift = a_0 * (alpha - zero);
         row->point[row->count++] =
-            (lw_row_point){alpha, lift, drag * (1.0 + 0.01 * k * k), 0.0, 0.5 + 0.05 * k * k};
+            (lw_polar_point){alpha, lift, drag * (1.0 + 0.01 * k * k), 0.0, 0.5 + 0.05 * k * k};
     }
     row->middle = row->count / 2;
 }
 
-static void join(lw_row *row, const side *above, const side *below)
+static void join(lw_polar_row *row, const side *above, const side *below)
 {
     row->count = 0;
     for (int i = below->count - 1; i > 0; i--) row->point[row->count++] = below->point[i];
@@ -156,10 +156,10 @@ static void join(lw_row *row, const side *above, const side *below)
     for (int i = 0; i < above->count; i++) row->point[row->count++] = above->point[i];
 }
 
-bool lw_row_of(lw_row *row, const lw_polar_shape *shape, double flap, double reynolds,
+bool lw_row_of(lw_polar_row *row, const lw_polar_shape *shape, double flap, double reynolds,
                lw_polar_room *room)
 {
-    *row = (lw_row){.tried = 1.0};
+    *row = (lw_polar_row){.tried = 1.0};
     if (!lw_row_lay(shape, flap, room)) return false;
     const double middle = lw_row_middle_alpha(shape->flap_chord) * flap;
     const double limit = lw_layer_nose_limit(reynolds);
@@ -186,13 +186,17 @@ bool lw_row_of(lw_row *row, const lw_polar_shape *shape, double flap, double rey
     return true;
 }
 
-bool lw_row_least_drags(const lw_polar_shape *shape, const double *reynolds, int count,
-                        double *drag, lw_polar_room *room)
+bool lw_row_over_speeds(lw_polar_row *row, const lw_polar_shape *shape, lw_polar_room *room)
 {
+    *row = (lw_polar_row){.count = LW_POLAR_SPEEDS};
     if (!lw_row_lay(shape, 0.0, room)) return false;
-    for (int i = 0; i < count; i++) {
-        const lw_layer_load load = load_at(room, shape, reynolds[i], 0.0);
-        drag[i] = is_answer(&load) ? load.drag : 0.0;
+    for (int i = 0; i < LW_POLAR_SPEEDS; i++) {
+        const lw_layer_load load = load_at(room, shape, LW_POLAR_SLOWEST * (double)(1 << i), 0.0);
+        row->tried += 1.0;
+        if (is_answer(&load))
+            row->point[i] = point_of(&load, 0.0);
+        else
+            row->filled += 1.0;
     }
     return true;
 }

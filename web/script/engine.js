@@ -1,7 +1,10 @@
 // engine.js - the page's way to the engine: a worker for short questions, others for long work.
 // SPDX-License-Identifier: MIT
 
+import { openSections } from "./sections.js";
+
 const LONG_MOST = 4; // workers for long work
+const WITH_SECTIONS = ["fly", "advice", "pictures", "ride"]; // short questions that need them
 
 // The module lies in the page as text: gzip, then base64.
 export async function moduleFrom(text) {
@@ -10,12 +13,14 @@ export async function moduleFrom(text) {
   return WebAssembly.compile(await new Response(stream).arrayBuffer());
 }
 
-// One worker: ask(question, ...words). It is started anew when the engine in it breaks down.
+// One worker: ask(question, ...words), and the boat whose sections it was handed. It is started anew when the engine in it breaks down.
 function thread(module, source) {
   const open = new Map();
+  const self = { ask, boat: "" };
   let worker, last = 0;
 
   function start() {
+    self.boat = "";
     const address = URL.createObjectURL(new Blob([source], { type: "text/javascript" }));
     worker = new Worker(address);
     worker.onmessage = ({ data: { id, answer, error } }) => {
@@ -23,7 +28,7 @@ function thread(module, source) {
       open.get(id)?.resolve(answer);
       open.delete(id);
     };
-    worker.postMessage({ module });
+    module.then((compiled) => worker.postMessage({ module: compiled }));
   }
 
   function restart(why) {
@@ -33,30 +38,36 @@ function thread(module, source) {
     start();
   }
 
+  function ask(question, ...words) {
+    return new Promise((resolve, reject) => {
+      const id = ++last;
+      open.set(id, { resolve, reject });
+      worker.postMessage({ id, question, words });
+    });
+  }
+
   start();
-  return (question, ...words) => new Promise((resolve, reject) => {
-    const id = ++last;
-    open.set(id, { resolve, reject });
-    worker.postMessage({ id, question, words });
-  });
+  return self;
 }
 
 /**
+ * prepare(boat): begins with what takes longest, the sections of a boat, from its text.
  * ask(question, ...words): a short question, answered in its turn.
  * choice(slot, set, onProgress), sensitivities(slot, set, onProgress): long work, its steps shared
  * among workers: { answer, stop }; the answer is null once it is stopped. onProgress(done, of).
  * comparison(sets, labels, onProgress): two sets, and a pin's label for each ("": its first).
  */
-export async function openEngine(packed, source) {
-  const module = await moduleFrom(packed);
+export async function openEngine({ textContent: packed, dataset: { hash } }, source) {
+  const module = moduleFrom(packed); // workers start meanwhile
   const short = thread(module, source);
   const long = Array.from({ length: Math.min(navigator.hardwareConcurrency || 2, LONG_MOST) }, () => thread(module, source));
+  await module;
 
   // Each worker takes the next of so many steps: one(ask, step).
   async function share(steps, work, one) {
     const parts = [];
     let next = 0, done = 0;
-    await Promise.all(long.map(async (ask) => {
+    await Promise.all(long.map(async ({ ask }) => {
       while (next < steps && !work.isStopped) {
         const step = next++;
         parts[step] = await one(ask, step);
@@ -66,14 +77,34 @@ export async function openEngine(packed, source) {
     return parts;
   }
 
+  const polarsOf = openSections(long[0].ask, share, hash);
+
+  // Hands a worker the sections of a boat, once.
+  async function ready(thread, slot, { boat }) {
+    const polars = await polarsOf(slot, boat);
+    if (thread.boat === boat) return;
+    thread.boat = boat;
+    thread.ask("take sections", slot, { boat }, polars).catch(() => {}); // the question after it fails too
+  }
+
+  let line = Promise.resolve(); // short questions keep their order
+
+  function ask(question, slot, set, ...words) {
+    if (!WITH_SECTIONS.includes(question)) return short.ask(question, slot, set, ...words);
+    line = line.then(() => ready(short, slot, set)).catch(() => {}); // without, it takes longer
+    return line.then(() => short.ask(question, slot, set, ...words));
+  }
+
   async function outlook(slot, set, work) {
-    const steps = await long[0]("choice steps", slot, set);
+    await Promise.all(long.map((thread) => ready(thread, slot, set)));
+    if (work.isStopped) return [];
+    const [steps] = await Promise.all(long.map((thread) => thread.ask("choice steps", slot, set)));
     return share(steps, work, (ask, step) => ask("choice step", slot, set, step));
   }
 
   async function choice(slot, set, work) {
     const parts = await outlook(slot, set, work);
-    return work.isStopped ? null : long[0]("choice whole", slot, set, parts);
+    return work.isStopped ? null : long[0].ask("choice whole", slot, set, parts);
   }
 
   // Every measurement to first order, then those that matter most anew; heaviest first.
@@ -83,7 +114,7 @@ export async function openEngine(packed, source) {
     work.onProgress = null;
     const parts = await outlook(slot, set, work);
     if (work.isStopped) return null;
-    const whole = await long[0]("sense", slot, set, parts);
+    const whole = await long[0].ask("sense", slot, set, parts);
     const all = whole.count + whole.anew;
     work.onProgress = (done) => tell?.(done, all);
     const first = await share(whole.count, work, (ask, row) => ask("sense row", slot, set, parts, row, false));
@@ -114,7 +145,7 @@ export async function openEngine(packed, source) {
       if (!isKept) before++;
     }
     kept = found;
-    return long[0]("compare", sets, sets.map((set) => found.get(bare(set))), labels);
+    return long[0].ask("compare", sets, sets.map((set) => found.get(bare(set))), labels);
   }
 
   const stoppable = (begin) => (slot, set, onProgress) => {
@@ -126,7 +157,7 @@ export async function openEngine(packed, source) {
   };
 
   return {
-    ask: short, choice: stoppable(choice), sensitivities: stoppable(sensitivities),
+    ask, prepare: (boat) => { polarsOf(0, boat).catch(() => {}); }, choice: stoppable(choice), sensitivities: stoppable(sensitivities),
     comparison: stoppable(comparison),
   };
 }

@@ -7,7 +7,7 @@ import heavy from "../../demo/heavy.yaml";
 import breeze from "../../demo/breeze.yaml";
 import workerSource from "worker:source";
 import { openEngine } from "./engine.js";
-import { kinds, openStore } from "./store.js";
+import { isFirstTime, kinds, openStore } from "./store.js";
 import { buildFrame } from "./frame.js";
 import { offerInstall } from "./install.js";
 import { make } from "./dom.js";
@@ -21,7 +21,8 @@ import { compare } from "./view/compare.js";
 const views = [today, boat, flight, ride, compare];
 
 async function open() {
-  const engine = await openEngine(document.getElementById("engine").textContent, workerSource);
+  const engine = await openEngine(document.getElementById("engine"), workerSource);
+  if (isFirstTime()) engine.prepare(heron);
   const tables = await engine.ask("tables");
   learnSections(tables);
   const tree = async (kind, text) => (await engine.ask("read", 0, kind, kind, text)).written;
@@ -39,6 +40,7 @@ async function open() {
     ...Object.fromEntries(kinds.map((kind) => [kind, fileOf(set[kind])])),
     speed: store.state.speedUnit,
   });
+  engine.prepare(fileOf(store.state.set.boat));
   const { main, say } = buildFrame(page, views);
   page.say = say;
 

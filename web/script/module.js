@@ -84,22 +84,41 @@ export async function engineIn(module) {
     return answer;
   }
 
-  let units;
-
-  /** Makes a slot hold a set: { boat, sailor, day } as texts, and speeds told in set.speed. */
+  /** Makes a slot hold a set: { boat, sailor, day } as texts or some of them, speeds told in set.speed. */
   function load(slot, set) {
-    units ??= ask("tables").units;
-    calls.lw_web_speak(slot, units.indexOf(set.speed ?? "kn"));
+    putBytes(utf8.encode(set.speed ?? "kn"));
+    calls.lw_web_speak(slot);
     for (const kind of kinds) {
-      if (held[slot][kind] !== set[kind]) read(slot, kind, kind, set[kind]);
+      if (set[kind] !== undefined && held[slot][kind] !== set[kind]) read(slot, kind, kind, set[kind]);
     }
   }
 
   /** Begins a slot's outlook, unless it is begun: how many steps. */
   const begin = (slot) => (begun[slot] ||= calls.lw_web_begin(slot));
 
+  function putAll(parts) {
+    const bytes = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
+    let at = 0;
+    for (const part of parts) bytes.set(part, at), at += part.length;
+    putBytes(bytes);
+  }
+
   return {
     calls, ask, put, read, load, begin,
+    /** A row of a section as bytes; a section's polar as bytes, from all its rows; both taken for the slot's boat. */
+    row(slot, name, number) {
+      calls.lw_web_row(slot, name, number);
+      return bytesLeft(calls.lw_web_row_size());
+    },
+    polar(slot, name, rows) {
+      putAll(rows);
+      calls.lw_web_polar(slot, name);
+      return bytesLeft(calls.lw_web_polar_size());
+    },
+    takeSections(slot, polars) {
+      putAll(polars);
+      calls.lw_web_sections_take(slot);
+    },
     /** What one step of the outlook works out, as bytes for `take` in another worker. */
     step(slot, step) {
       calls.lw_web_step(slot, step);

@@ -18,6 +18,9 @@ function remember(key, value) {
   try { localStorage.setItem(key, JSON.stringify(value)); } catch { /* a private window: not kept */ }
 }
 
+/** Whether nothing is remembered and the address says nothing: the invented records will be shown. */
+export const isFirstTime = () => location.hash === "" && remembered(LAST) === null;
+
 function readAddress() {
   const [view, query = ""] = location.hash.slice(1).split("?");
   const changed = {}, more = {};

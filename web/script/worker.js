@@ -42,6 +42,23 @@ const questions = {
     if (ride.history) ride.history = Float64Array.from(ride.history);
     return ride;
   },
+  // The sections of a boat's foils, for sections.js to hand out: which; a row; a polar; taken.
+  sections(slot, set) {
+    engine.load(slot, set);
+    return engine.ask("sections", slot);
+  },
+  row(slot, set, name, number) {
+    engine.load(slot, set);
+    return engine.row(slot, name, number);
+  },
+  polar(slot, set, name, rows) {
+    engine.load(slot, set);
+    return engine.polar(slot, name, rows);
+  },
+  "take sections"(slot, set, polars) {
+    engine.load(slot, set);
+    engine.takeSections(slot, polars);
+  },
   // Long work in steps, for engine.js to hand out: how many; one; and all of them put together.
   "choice steps"(slot, set) {
     engine.load(slot, set);

@@ -18,26 +18,36 @@ typedef struct lw_layer_place {
     double speed;   // U at the edge
 } lw_layer_place;
 
+// A place with the logarithms of its thickness, speed and stress.
+typedef struct lw_station {
+    lw_layer_place at;
+    double log_theta, log_speed, log_stress;
+} lw_station;
+
 // In the symbols of [drela-giles-1987].
 typedef struct lw_closure {
     double H;        // shape, delta / theta
     double H_star;   // energy thickness / theta
-    double c_f;      // friction coefficient
+    double c_f;      // friction coefficient; below 0 the layer is apart
     double two_c_D;  // twice the dissipation coefficient over H_star
     double U_s;      // slip speed
     double c_eq;     // stress in equilibrium, as the stress above
     double thick;    // nominal thickness
     double R;        // Reynolds number of theta
+    double log_H_less_1, log_H_star;
+    double late;  // how much the place counts beside the one before, where the shape changes
 } lw_closure;
 
-lw_closure lw_closure_of(lw_layer_kind kind, const lw_layer_place *place, double reynolds);
+typedef struct lw_layer_flow {
+    lw_layer_kind kind;
+    double reynolds, log_reynolds;
+} lw_layer_flow;
 
-// The same where the logarithm of R is known already.
-lw_closure lw_closure_at(lw_layer_kind kind, const lw_layer_place *place, double reynolds,
-                         double log_R);
+lw_station lw_station_of(const lw_layer_place *place);
 
-// Whether a turbulent layer has friction backwards.
-bool lw_is_apart(const lw_layer_place *place, double reynolds);
+// The shape before may be left out; then both places count alike.
+lw_closure lw_closure_of(const lw_layer_flow *flow, const lw_station *station,
+                         const lw_closure *before);
 
 // Growth of the fastest wave's logarithm per chord in a laminar layer [drela-giles-1987].
 double lw_wave_growth(double H, double theta, double R);

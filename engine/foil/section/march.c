@@ -4,8 +4,9 @@
 #include "foil/section/march.h"
 
 #include <math.h>
+#include <stddef.h>
 
-#include "lullwise/elementary.h"
+#include "solve/four.h"
 
 #define UNKNOWNS 3
 
@@ -14,35 +15,31 @@ typedef struct unknown {
     double at[UNKNOWNS];
 } unknown;
 
-// A place with the logarithms that are at hand.
-typedef struct station {
-    lw_layer_place at;
-    double log_theta, log_speed, log_stress;
-} station;
-
 typedef struct step {
-    lw_layer_kind kind;
-    station from;
-    lw_closure before;
-    double log_H_less_1, log_H_star;  // of before
+    const lw_layer_flow *flow;
+    const lw_march_from *from;
     const lw_outer *outer;
-    double reynolds, log_reynolds, d_log_x;
+    double d_log_x;
 } step;
 
-static station station_of(const step *s, const unknown *z)
+LW_INLINE int unknowns_of(const step *s) { return s->flow->kind == LW_LAMINAR ? 2 : 3; }
+
+LW_INLINE lw_station station_of(const step *s, const unknown *z)
 {
     const double speed = s->outer->speed + s->outer->pull * z->at[1];
-    return (station){.at = {.x = s->outer->x,
-                            .theta = lw_exp(z->at[0]),
-                            .delta = z->at[1] / speed,
-                            .stress = s->kind == LW_LAMINAR ? 0.0 : lw_exp(z->at[2]),
-                            .speed = speed},
-                     .log_theta = z->at[0],
-                     .log_speed = lw_log(speed),
-                     .log_stress = z->at[2]};
+    const bool is_laminar = s->flow->kind == LW_LAMINAR;
+    const lw_four exps = lw_four_exp((lw_four){z->at[0], z->at[2]});
+    return (lw_station){.at = {.x = s->outer->x,
+                               .theta = exps[0],
+                               .delta = z->at[1] / speed,
+                               .stress = is_laminar ? 0.0 : exps[1],
+                               .speed = speed},
+                        .log_theta = z->at[0],
+                        .log_speed = lw_four_log((lw_four){speed, speed, speed, speed})[0],
+                        .log_stress = z->at[2]};
 }
 
-static double square(double x) { return x * x; }
+LW_INLINE double square(double x) { return x * x; }
 
 // What is left of the three equations [drela-giles-1987], between the stations 1 and 2:
 //
@@ -51,53 +48,52 @@ static double square(double x) { return x * x; }
 //     2 thick d ln S = 5.6 * 4/3 / (1 + U_s) (c_eq - lag S) dx + 2 thick (g_eq dx - d ln U)
 //
 // Means of both ends; where H changes fast the second counts more, so that nothing oscillates.
-static unknown left_over(const step *s, const station *here)
+LW_INLINE unknown left_over(const step *s, const lw_station *here, const lw_closure *b)
 {
-    const lw_layer_place *p = &s->from.at, *q = &here->at;
-    const double log_R = s->log_reynolds + here->log_speed + here->log_theta;
-    const lw_closure a = s->before, b = lw_closure_at(s->kind, q, s->reynolds, log_R);
-    const double d_theta = here->log_theta - s->from.log_theta;
-    const double d_U = here->log_speed - s->from.log_speed;
+    const lw_layer_kind kind = s->flow->kind;
+    const lw_station *before = &s->from->station;
+    const lw_layer_place *p = &before->at, *q = &here->at;
+    const lw_closure *a = &s->from->closure;
+    const double d_theta = here->log_theta - before->log_theta;
+    const double d_U = here->log_speed - before->log_speed;
     const double d_x = s->d_log_x, dx = q->x - p->x;
-    const double H = 0.5 * (a.H + b.H);
-
-    const double change = lw_log(b.H - 1.0) - s->log_H_less_1;
-    const double late = 1.0 - 0.5 * lw_exp(-fmin(5.0 * square(change / b.H), 15.0));
-    const double early = 1.0 - late;
+    const double H = 0.5 * (a->H + b->H), late = b->late, early = 1.0 - late;
     const double per_1 = p->x / p->theta, per_2 = q->x / q->theta;
-    const double friction = 0.5 * (a.c_f * per_1 + b.c_f * per_2);
-    const double friction_late = early * a.c_f * per_1 + late * b.c_f * per_2;
-    const double dissipation = early * a.two_c_D * per_1 + late * b.two_c_D * per_2;
+    const double friction = 0.5 * (a->c_f * per_1 + b->c_f * per_2);
+    const double friction_late = early * a->c_f * per_1 + late * b->c_f * per_2;
+    const double dissipation = early * a->two_c_D * per_1 + late * b->two_c_D * per_2;
 
     unknown left = {{0.0}};
     left.at[0] = d_theta + (H + 2.0) * d_U - 0.5 * friction * d_x;
-    left.at[1] = lw_log(b.H_star) - s->log_H_star + (1.0 - H) * d_U -
-                 (dissipation - 0.5 * friction_late) * d_x;
-    if (s->kind == LW_LAMINAR) return left;
+    left.at[1] =
+        b->log_H_star - a->log_H_star + (1.0 - H) * d_U - (dissipation - 0.5 * friction_late) * d_x;
+    if (kind == LW_LAMINAR) return left;
 
-    const double lag = s->kind == LW_WAKE ? 0.9 : 1.0;
+    const double lag = kind == LW_WAKE ? 0.9 : 1.0;
     const double S = early * p->stress + late * q->stress;
-    const double c_eq = early * a.c_eq + late * b.c_eq, thick = 0.5 * (a.thick + b.thick);
-    const double U_s = 0.5 * (a.U_s + b.U_s), shape = early * a.H + late * b.H;
-    const double R = 0.5 * (a.R + b.R), delta = early * p->delta + late * q->delta;
-    const double c_f = early * a.c_f + late * b.c_f;
-    const double core = fmax(shape - 1.0 - (s->kind == LW_WAKE ? 0.0 : 18.0 / R), 0.01);
+    const double c_eq = early * a->c_eq + late * b->c_eq, thick = 0.5 * (a->thick + b->thick);
+    const double U_s = 0.5 * (a->U_s + b->U_s), shape = early * a->H + late * b->H;
+    const double R = 0.5 * (a->R + b->R), delta = early * p->delta + late * q->delta;
+    const double c_f = early * a->c_f + late * b->c_f;
+    const double thin = shape - 1.0 - (kind == LW_WAKE ? 0.0 : 18.0 / R);
+    const double core = thin > 0.01 ? thin : 0.01;
     const double g_eq = (0.5 * c_f - square(core / (6.7 * lag * shape))) / (0.75 * delta);
     left.at[2] = 5.6 * 1.333 / (1.0 + U_s) * (c_eq - lag * S) * dx / thick -
-                 2.0 * (here->log_stress - s->from.log_stress) + 2.0 * (g_eq * dx - d_U);
+                 2.0 * (here->log_stress - before->log_stress) + 2.0 * (g_eq * dx - d_U);
     return left;
 }
 
 // Where a search for a station stands.
 typedef struct turn {
     unknown z;
-    station here;
+    lw_station here;
+    lw_closure closure;
     unknown left;
     double worst;
 } turn;
 
 // The inverse by Gauss and Jordan; false when there is none.
-static bool invert(double J[UNKNOWNS][2 * UNKNOWNS], int n)
+LW_INLINE bool invert(double J[UNKNOWNS][2 * UNKNOWNS], int n)
 {
     for (int k = 0; k < n; k++) {
         int p = k;
@@ -123,21 +119,22 @@ static bool invert(double J[UNKNOWNS][2 * UNKNOWNS], int n)
 }
 
 // How the unknowns follow what is left over, differenced at a place.
-static bool learn(const step *s, const unknown *z, const unknown *left, lw_march_memory *memory)
+LW_INLINE bool learn(const step *s, const unknown *z, const unknown *left, lw_march_memory *memory)
 {
-    const int n = s->kind == LW_LAMINAR ? 2 : 3;
+    const int n = unknowns_of(s);
     double J[UNKNOWNS][2 * UNKNOWNS] = {{0.0}};
     for (int k = 0; k < n; k++) {
         unknown near = *z;
         const double nudge = k == 1 ? 1e-6 * z->at[1] : 1e-6;
         near.at[k] += nudge;
-        const station there = station_of(s, &near);
-        const unknown other = left_over(s, &there);
+        const lw_station there = station_of(s, &near);
+        const lw_closure closure = lw_closure_of(s->flow, &there, &s->from->closure);
+        const unknown other = left_over(s, &there, &closure);
         for (int i = 0; i < n; i++) J[i][k] = (other.at[i] - left->at[i]) / nudge;
         J[k][UNKNOWNS + k] = 1.0;
     }
     memory->is_known = invert(J, n);
-    memory->kind = s->kind;
+    memory->kind = s->flow->kind;
     for (int i = 0; i < n; i++) {
         for (int k = 0; k < n; k++) memory->inverse[i][k] = J[i][UNKNOWNS + k];
     }
@@ -145,7 +142,7 @@ static bool learn(const step *s, const unknown *z, const unknown *left, lw_march
 }
 
 // Whether a step from an old place to a new one may be taken.
-static bool is_sound(const lw_layer_place *old, const lw_layer_place *q)
+LW_INLINE bool is_sound(const lw_layer_place *old, const lw_layer_place *q)
 {
     const double H = q->delta / q->theta, H_old = old->delta / old->theta;
     return q->speed > 0.8 * old->speed && q->speed < 1.25 * old->speed && H > 1.01 &&
@@ -153,9 +150,9 @@ static bool is_sound(const lw_layer_place *old, const lw_layer_place *q)
 }
 
 // Takes the change, or as large a part of it as is sound: that part, 0 when there is none.
-static double take(const step *s, turn *t, const lw_march_memory *memory)
+LW_INLINE double take(const step *s, turn *t, const lw_march_memory *memory)
 {
-    const int n = s->kind == LW_LAMINAR ? 2 : 3;
+    const int n = unknowns_of(s);
     const turn old = *t;
     unknown change = {{0.0}};
     for (int i = 0; i < n; i++) {
@@ -172,22 +169,23 @@ static double take(const step *s, turn *t, const lw_march_memory *memory)
     return 0.0;
 }
 
-static double worst_of(const unknown *left)
+LW_INLINE double worst_of(const unknown *left)
 {
     const double *a = left->at;
     const bool is_sane = fabs(a[0]) < 1e6 && fabs(a[1]) < 1e6 && fabs(a[2]) < 1e6;
     return is_sane ? fmax(fmax(fabs(a[0]), fabs(a[1])), fabs(a[2])) : INFINITY;
 }
 
-static void look(const step *s, turn *t)
+LW_INLINE void look(const step *s, turn *t)
 {
-    t->left = left_over(s, &t->here);
+    t->closure = lw_closure_of(s->flow, &t->here, &s->from->closure);
+    t->left = left_over(s, &t->here, &t->closure);
     t->worst = worst_of(&t->left);
 }
 
 // What a step has shown is put into the inverse [broyden-1965]; lengths count as parts of theta,
 // mass and stress.
-static void learn_from(const turn *old, const turn *now, lw_march_memory *memory)
+LW_INLINE void learn_from(const turn *old, const turn *now, lw_march_memory *memory)
 {
     double moved[UNKNOWNS], by[UNKNOWNS] = {0.0}, row[UNKNOWNS] = {0.0}, sum = 0.0;
     for (int i = 0; i < UNKNOWNS; i++) {
@@ -212,12 +210,12 @@ static void learn_from(const turn *old, const turn *now, lw_march_memory *memory
 
 // Newton's method. The inverse of an earlier turn or sweep serves while a step takes away half of
 // what it would if all were straight.
-static bool solve(const step *s, turn *t, lw_march_memory *memory)
+LW_INLINE bool solve(const step *s, turn *t, lw_march_memory *memory)
 {
     bool is_fresh = false;
     t->here = station_of(s, &t->z);
     look(s, t);
-    if (memory->kind != s->kind) memory->is_known = false;
+    if (memory->kind != s->flow->kind) memory->is_known = false;
     for (int i = 0; i < 25; i++) {
         if (!(t->worst < 1e6)) return false;
         if (t->worst < 1e-6) return true;
@@ -241,40 +239,29 @@ static bool solve(const step *s, turn *t, lw_march_memory *memory)
     return false;
 }
 
-static step step_of(lw_layer_kind kind, const lw_layer_place *from, const lw_outer *outer,
-                    double reynolds)
+lw_march_from lw_march_start(const lw_layer_flow *flow, const lw_layer_place *place)
 {
-    const double log_reynolds = lw_log(reynolds);
-    const station first = {*from, lw_log(from->theta), lw_log(from->speed),
-                           kind == LW_LAMINAR ? 0.0 : lw_log(from->stress)};
-    const lw_closure before =
-        lw_closure_at(kind, from, reynolds, log_reynolds + first.log_speed + first.log_theta);
-    return (step){.kind = kind,
-                  .from = first,
-                  .before = before,
-                  .log_H_less_1 = lw_log(before.H - 1.0),
-                  .log_H_star = lw_log(before.H_star),
-                  .outer = outer,
-                  .reynolds = reynolds,
-                  .log_reynolds = log_reynolds,
-                  .d_log_x = lw_log(outer->x / from->x)};
+    const lw_station station = lw_station_of(place);
+    return (lw_march_from){station, lw_closure_of(flow, &station, NULL)};
 }
 
-bool lw_march(lw_layer_kind kind, const lw_layer_place *from, const lw_outer *outer,
-              double reynolds, lw_layer_place *place, lw_march_memory *memory)
+LW_CLONES bool lw_march(const lw_layer_flow *flow, const lw_march_from *from, const lw_outer *outer,
+                        lw_layer_place *place, lw_march_from *end, lw_march_memory *memory)
 {
-    const step s = step_of(kind, from, outer, reynolds);
+    const lw_four logs = lw_four_log((lw_four){place->theta, fmax(place->stress, 1e-4),
+                                               outer->x / from->station.at.x, place->theta});
+    const step s = {flow, from, outer, logs[2]};
     // the guess has its own speed, which fixes the mass; where the outer flow hardly answers,
     // its thickness does
     const double by_speed = (place->speed - outer->speed) / outer->pull;
     const double by_delta = place->speed * place->delta;
-    const double log_theta = lw_log(place->theta), log_stress = lw_log(fmax(place->stress, 1e-4));
     const double masses[2] = {by_delta, by_speed};
     for (int i = 0; i < 2; i++) {
-        turn t = {.z = {{log_theta, masses[i], log_stress}}};
+        turn t = {.z = {{logs[0], masses[i], logs[1]}}};
         if (!(masses[i] > 0.0) || !(outer->speed + outer->pull * masses[i] > 1e-3)) continue;
         if (!solve(&s, &t, memory)) continue;
         *place = t.here.at;
+        *end = (lw_march_from){t.here, t.closure};
         return true;
     }
     place->x = outer->x;

@@ -67,6 +67,10 @@ static double pull_of(const lw_sweep *s, int node)
 void lw_sweep_start(lw_sweep *s)
 {
     lw_layer *l = s->layer;
+    const double R = s->at->reynolds;
+    for (int kind = 0; kind < 3; kind++) {
+        s->flow[kind] = (lw_layer_flow){(lw_layer_kind)kind, R, lw_log(R)};
+    }
     const double cosine = lw_cos(s->at->alpha), sine = lw_sin(s->at->alpha);
     for (int i = 0; i < l->nodes; i++) {
         s->undisturbed[i] = l->flow.along[i] * cosine + l->flow.across[i] * sine;
@@ -122,21 +126,20 @@ static int stagnation_of(const lw_sweep *s, double *place)
 
 // --- one side
 
-static lw_outer outer_at(const lw_sweep *s, int node, double sign, double x)
+static lw_outer outer_at(const lw_sweep *s, int node, double speed, double x, double sign)
 {
-    const lw_layer *l = s->layer;
     const double pull = pull_of(s, node);
-    return (lw_outer){x, sign * (lw_sweep_speed(s, node) - pull * l->mass[node]), pull};
+    return (lw_outer){x, speed - sign * pull * s->layer->mass[node], pull};
 }
 
 // What the station was in the last sweep, with the speed that the outer flow has there now.
-static lw_layer_place last_answer(const lw_sweep *s, int node, double sign)
+static lw_layer_place last_answer(const lw_sweep *s, int node, double speed)
 {
     const lw_layer *l = s->layer;
     return (lw_layer_place){.theta = l->theta[node],
                             .delta = l->delta[node],
                             .stress = l->stress[node],
-                            .speed = fmax(sign * lw_sweep_speed(s, node), 0.02)};
+                            .speed = fmax(speed, 0.02)};
 }
 
 static void keep(lw_sweep *s, int node, double sign, const lw_layer_place *p)
@@ -163,26 +166,29 @@ static lw_layer_place gone_on(const lw_layer_place *from, const lw_layer_place *
     return p;
 }
 
-static bool is_marched(lw_sweep *s, lw_layer_kind kind, int node, const lw_layer_place *from,
-                       const lw_outer *outer, lw_layer_place *p)
+static bool is_marched(lw_sweep *s, lw_layer_kind kind, int node, const lw_march_from *from,
+                       const lw_outer *outer, lw_march_from *end, lw_layer_place *p)
 {
     lw_march_memory *memory = &s->memory[node];
-    if (lw_march(kind, from, outer, s->at->reynolds, p, memory)) return true;
-    lw_layer_place other = *from;  // from the place before instead
+    const lw_layer_flow *flow = &s->flow[kind];
+    if (lw_march(flow, from, outer, p, end, memory)) return true;
+    lw_layer_place other = from->station.at;  // from the place before instead
     other.speed = p->speed;
     if (kind == LW_LAMINAR) other.delta = 2.4 * other.theta;
-    if (!lw_march(kind, from, outer, s->at->reynolds, &other, memory)) return false;
+    if (!lw_march(flow, from, outer, &other, end, memory)) return false;
     *p = other;
     return true;
 }
 
-static void march_or_go_on(lw_sweep *s, lw_layer_kind kind, int node, const lw_layer_place *from,
+// From one place to the next, which becomes the one to go on from.
+static void march_or_go_on(lw_sweep *s, lw_layer_kind kind, int node, lw_march_from *from,
                            const lw_outer *outer, lw_layer_place *p)
 {
-    if (is_marched(s, kind, node, from, outer, p)) return;
+    if (is_marched(s, kind, node, from, outer, from, p)) return;
     lw_layer_place other = *p;
     other.x = outer->x;
-    *p = gone_on(from, &other);
+    *p = gone_on(&from->station.at, &other);
+    *from = lw_march_start(&s->flow[kind], p);
     s->unsolved++;
 }
 
@@ -201,10 +207,9 @@ static lw_layer_place between(const lw_layer_place *a, const lw_layer_place *b, 
                             .speed = a->speed + part * (b->speed - a->speed)};
 }
 
-static double wave_growth_at(const lw_layer_place *p, double reynolds)
+static double wave_growth_at(const lw_march_from *at)
 {
-    const lw_closure c = lw_closure_of(LW_LAMINAR, p, reynolds);
-    return lw_wave_growth(c.H, p->theta, c.R);
+    return lw_wave_growth(at->closure.H, at->station.at.theta, at->closure.R);
 }
 
 // A side being marched.
@@ -232,43 +237,61 @@ static double trip_of(const lw_layer *l, const side *d, int nose, double at)
 }
 
 // Part of the way to the next node that stays laminar; above 1: all of it.
-static double laminar_part(const lw_sweep *s, side *d, const lw_layer_place *from,
-                           const lw_layer_place *to)
+static double laminar_part(const lw_sweep *s, side *d, const lw_march_from *from,
+                           const lw_march_from *to)
 {
-    const double a = wave_growth_at(from, s->at->reynolds);
-    const double b = wave_growth_at(to, s->at->reynolds);
-    const double dx = to->x - from->x, gain = sqrt(0.5 * (a * a + b * b)) * dx;
+    const double a = wave_growth_at(from), b = wave_growth_at(to), x = from->station.at.x;
+    const double dx = to->station.at.x - x, gain = sqrt(0.5 * (a * a + b * b)) * dx;
     const double left = s->at->wave_growth - d->grown;
     d->grown += gain;
-    return fmin(gain > left ? left / gain : 2.0, (d->trip - from->x) / dx);
+    return fmin(gain > left ? left / gain : 2.0, (d->trip - x) / dx);
+}
+
+// The beginning of a turbulent layer where a laminar one has come to.
+static lw_march_from turned_at(const lw_sweep *s, lw_layer_place place)
+{
+    const lw_layer_flow *flow = &s->flow[LW_TURBULENT];
+    const lw_closure c = lw_march_start(flow, &place).closure;
+    place.stress = fmax(lw_stress_at_transition(c.H) * c.c_eq, 1e-3);
+    return lw_march_start(flow, &place);
 }
 
 // From a laminar place to a node: laminar all the way, or turbulent from some point on. Where no
 // laminar layer stays on, it turns at once: a bubble shorter than the panel [judged].
-static void pass(lw_sweep *s, side *d, int node, const lw_layer_place *from, lw_layer_place *p)
+static void pass(lw_sweep *s, side *d, int node, lw_march_from *from, const lw_outer *outer,
+                 lw_layer_place *p)
 {
     const lw_layer *l = s->layer;
-    const double reynolds = s->at->reynolds;
-    const lw_outer outer = outer_at(s, node, d->sign, fabs(l->s[node] - d->origin));
-    lw_layer_place laminar = *p, turned = *from;
+    const lw_layer_place *before = &from->station.at;
+    lw_layer_place laminar = *p, turned = *before;
+    lw_march_from end;
     double part = 0.0;
-    if (is_marched(s, LW_LAMINAR, node, from, &outer, &laminar) &&
+    if (is_marched(s, LW_LAMINAR, node, from, outer, &end, &laminar) &&
         laminar.delta < LAMINAR_H_MOST * laminar.theta) {
-        part = laminar_part(s, d, from, &laminar);
+        part = laminar_part(s, d, from, &end);
         if (part > 1.0) {
             *p = laminar;
+            *from = end;
             return;
         }
         part = fmin(fmax(part, 0.0), 0.98);
-        turned = between(from, &laminar, part);
+        turned = between(before, &laminar, part);
     }
     d->is_turbulent = true;
-    const lw_closure c = lw_closure_of(LW_TURBULENT, &turned, reynolds);
-    turned.stress = fmax(lw_stress_at_transition(c.H) * c.c_eq, 1e-3);
-    if (p->stress <= 0.0) p->stress = turned.stress;
-    march_or_go_on(s, LW_TURBULENT, node, &turned, &outer, p);
+    *from = turned_at(s, turned);
+    if (p->stress <= 0.0) p->stress = from->station.at.stress;
+    march_or_go_on(s, LW_TURBULENT, node, from, outer, p);
     const double x_1 = l->profile.x[node - (int)d->sign], x_2 = l->profile.x[node];
     s->transition[d->number] = x_1 + part * (x_2 - x_1);
+}
+
+static void note_separation(lw_sweep *s, const side *d, int node, bool is_apart)
+{
+    double *separation = &s->separation[d->number];
+    if (!is_apart)
+        *separation = 1.0;
+    else if (*separation >= 1.0)
+        *separation = s->layer->profile.x[node];
 }
 
 static void march_side(lw_sweep *s, side *d, int nose)
@@ -278,25 +301,20 @@ static void march_side(lw_sweep *s, side *d, int nose)
     d->trip = trip_of(l, d, nose, s->at->trip[d->number]);
     s->transition[d->number] = s->separation[d->number] = 1.0;
 
-    double speed = fmax(d->sign * lw_sweep_speed(s, nose), 1e-3);
-    lw_layer_place before = first_place(s, fabs(l->s[nose] - d->origin), speed);
-    keep(s, nose, d->sign, &before);
+    const double first = fmax(d->sign * lw_sweep_speed(s, nose), 1e-3);
+    const lw_layer_place place = first_place(s, fabs(l->s[nose] - d->origin), first);
+    lw_march_from at = lw_march_start(&s->flow[LW_LAMINAR], &place);
+    keep(s, nose, d->sign, &place);
     for (int node = nose + by;; node += by) {
-        lw_layer_place p = last_answer(s, node, d->sign);
-        if (!d->is_turbulent) {
-            pass(s, d, node, &before, &p);
-        } else {
-            const lw_outer outer = outer_at(s, node, d->sign, fabs(l->s[node] - d->origin));
-            march_or_go_on(s, LW_TURBULENT, node, &before, &outer, &p);
-        }
+        const double speed = d->sign * lw_sweep_speed(s, node);
+        const lw_outer outer = outer_at(s, node, speed, fabs(l->s[node] - d->origin), d->sign);
+        lw_layer_place p = last_answer(s, node, speed);
+        if (d->is_turbulent)
+            march_or_go_on(s, LW_TURBULENT, node, &at, &outer, &p);
+        else
+            pass(s, d, node, &at, &outer, &p);
         keep(s, node, d->sign, &p);
-        const bool is_apart = d->is_turbulent && lw_is_apart(&p, s->at->reynolds);
-        if (is_apart && s->separation[d->number] >= 1.0) {
-            s->separation[d->number] = l->profile.x[node];
-        } else if (!is_apart) {
-            s->separation[d->number] = 1.0;
-        }
-        before = p;
+        note_separation(s, d, node, d->is_turbulent && at.closure.c_f < 0.0);
         if (node == end) break;
     }
 }
@@ -308,17 +326,18 @@ static void march_wake(lw_sweep *s, double origin)
     const int n = l->nodes, a = 1, b = n - 2;
     const double theta = l->theta[a] + l->theta[b];
     const double stress = (l->stress[a] * l->theta[a] + l->stress[b] * l->theta[b]) / theta;
-    lw_layer_place before = {.x = l->s[b] - origin,
-                             .theta = theta,
-                             .delta = l->delta[a] + l->delta[b],
-                             .stress = fmax(stress, 1e-3),
-                             .speed = 0.5 * (l->speed[a] + l->speed[b])};
+    const lw_layer_place begin = {.x = l->s[b] - origin,
+                                  .theta = theta,
+                                  .delta = l->delta[a] + l->delta[b],
+                                  .stress = fmax(stress, 1e-3),
+                                  .speed = 0.5 * (l->speed[a] + l->speed[b])};
+    lw_march_from at = lw_march_start(&s->flow[LW_WAKE], &begin);
     for (int node = n + 1; node < l->all; node++) {
-        const lw_outer outer = outer_at(s, node, 1.0, l->s[n - 1] - origin + l->s[node]);
-        lw_layer_place p = last_answer(s, node, 1.0);
-        march_or_go_on(s, LW_WAKE, node, &before, &outer, &p);
+        const double speed = lw_sweep_speed(s, node);
+        const lw_outer outer = outer_at(s, node, speed, l->s[n - 1] - origin + l->s[node], 1.0);
+        lw_layer_place p = last_answer(s, node, speed);
+        march_or_go_on(s, LW_WAKE, node, &at, &outer, &p);
         keep(s, node, 1.0, &p);
-        before = p;
     }
 }
 

@@ -11,6 +11,7 @@
 typedef struct lw_sweep {
     lw_layer *layer;
     const lw_layer_conditions *at;
+    lw_layer_flow flow[3];              // of each kind of layer
     double undisturbed[LW_FLOW_NODES];  // speed without layers, with its sign on the surface
     double transition[2], separation[2];
     lw_march_memory memory[LW_FLOW_NODES];

@@ -13,13 +13,19 @@ typedef struct lw_sections {
     lw_polar main_foil, rudder_foil;
 } lw_sections;
 
-// 0.4 s on one core for a flapped foil and one without. A designation that is none counts as
-// measured (boat.h finds it a fault).
-void lw_sections_prepare(lw_sections *sections, const lw_boat *boat, lw_polar_room *room);
+typedef enum lw_section_name {
+    LW_MAIN_SECTION,
+    LW_RUDDER_SECTION,
+    LW_SECTION_COUNT
+} lw_section_name;
 
 // What a foil's polar is worked out from; points into the boat.
-lw_polar_shape lw_main_foil_shape(const lw_boat *boat);
-lw_polar_shape lw_rudder_foil_shape(const lw_boat *boat);
+lw_polar_shape lw_sections_shape(const lw_boat *boat, lw_section_name name);
+lw_polar *lw_sections_polar(lw_sections *sections, lw_section_name name);
+
+// 0.2 s on one core for a flapped foil and one without. A designation that is none counts as
+// measured (boat.h finds it a fault).
+void lw_sections_prepare(lw_sections *sections, const lw_boat *boat, lw_polar_room *room);
 
 // Those of `was` made those of another boat: what is alike stays.
 void lw_sections_renew(lw_sections *sections, const lw_boat *was, const lw_boat *boat,
