@@ -141,6 +141,7 @@ const lw_record *lw_record_recognise(const char *file, const char *text, size_t 
 {
     size_t scores[8] = {0}, best = 0;
     if (!lw_source_is_clean(file, text, length, faults)) return NULL;
+    if (!lw_yaml_is_alike(file, text, length, faults)) return NULL;
     score(text, length, scores);
     for (size_t i = 1; lw_records[i]; i++) {
         if (scores[i] > scores[best]) best = i;

@@ -360,6 +360,7 @@ bool lw_reading_text(lw_reading *reading, const char *name, const char *text, si
 {
     const size_t before = faults->fault_count, first = faults->count;
     if (!lw_source_is_clean(name, text, length, faults)) return false;
+    if (!lw_yaml_is_alike(name, text, length, faults)) return false;
 
     char *data = malloc(reading->record->size);
     if (!data) return lw_faults_no_memory(faults, name);

@@ -5,7 +5,16 @@
 
 #include <string.h>
 
+#include "records/yaml_alike.h"
+
 #define DEPTH_MOST 16  // of maps and lists in one another, where they are passed over
+
+// Some editors begin a file with a mark.
+static size_t mark_length(const char *text, size_t length)
+{
+    static const char mark[] = "\xEF\xBB\xBF";
+    return length >= 3 && memcmp(text, mark, 3) == 0 ? 3 : 0;
+}
 
 void lw_yaml_open(lw_yaml *yaml, const char *file, const char *text, size_t length,
                   lw_faults *faults)
@@ -16,10 +25,10 @@ void lw_yaml_open(lw_yaml *yaml, const char *file, const char *text, size_t leng
         lw_faults_no_memory(faults, file);
         return;
     }
-    static const char mark[] = "\xEF\xBB\xBF";  // some editors begin a file with it
-    if (length >= 3 && memcmp(text, mark, 3) == 0) text += 3, length -= 3;
+    const size_t skipped = mark_length(text, length);
     yaml_parser_set_encoding(&yaml->parser, YAML_UTF8_ENCODING);
-    yaml_parser_set_input_string(&yaml->parser, (const unsigned char *)text, length);
+    yaml_parser_set_input_string(&yaml->parser, (const unsigned char *)text + skipped,
+                                 length - skipped);
 }
 
 static void drop_event(lw_yaml *yaml)
@@ -34,14 +43,25 @@ void lw_yaml_close(lw_yaml *yaml)
     yaml_parser_delete(&yaml->parser);
 }
 
+static void add_fault(lw_faults *faults, const char *file, yaml_mark_t mark, const char *sentence)
+{
+    const lw_written written = {
+        .file = file, .line = mark.line + 1, .column = mark.column + 1, .key = "", .text = ""};
+    LW_FIT(lw_faults_add(faults, &written)->sentence, "%s", sentence);
+}
+
 static void fault_at(lw_yaml *yaml, yaml_mark_t mark, const char *sentence)
 {
-    const lw_written written = {.file = yaml->file,
-                                .line = mark.line + 1,
-                                .column = mark.column + 1,
-                                .key = "",
-                                .text = ""};
-    LW_FIT(lw_faults_add(yaml->faults, &written)->sentence, "%s", sentence);
+    add_fault(yaml->faults, yaml->file, mark, sentence);
+}
+
+bool lw_yaml_is_alike(const char *file, const char *text, size_t length, lw_faults *faults)
+{
+    const size_t skipped = mark_length(text, length);
+    lw_yaml_unlike found;
+    if (!lw_yaml_has_unlike(text + skipped, length - skipped, &found)) return true;
+    add_fault(faults, file, found.mark, found.sentence);
+    return false;
 }
 
 // What the parser's complaint means to somebody who edits a boat file, and where to point: at the
@@ -102,11 +122,9 @@ static bool fetch(lw_yaml *yaml)
     return yaml->event.type != YAML_STREAM_END_EVENT && yaml->event.type != YAML_NO_EVENT;
 }
 
-static void refuse_extras(lw_yaml *yaml, const yaml_char_t *anchor, const yaml_char_t *tag)
+static void refuse_anchor(lw_yaml *yaml, const yaml_char_t *anchor)
 {
-    const yaml_mark_t mark = yaml->event.start_mark;
-    if (anchor) fault_at(yaml, mark, "an anchor (&): write the value out");
-    if (tag) fault_at(yaml, mark, "a tag (!): values are texts, and need none");
+    if (anchor) fault_at(yaml, yaml->event.start_mark, "an anchor (&): write the value out");
 }
 
 static lw_node node_of_event(lw_yaml *yaml)
@@ -118,7 +136,7 @@ static lw_node node_of_event(lw_yaml *yaml)
                     .text = ""};
     switch (event->type) {
         case YAML_SCALAR_EVENT:
-            refuse_extras(yaml, event->data.scalar.anchor, event->data.scalar.tag);
+            refuse_anchor(yaml, event->data.scalar.anchor);
             node.kind = LW_NODE_TEXT;
             node.text = (const char *)event->data.scalar.value;
             if (strlen(node.text) != event->data.scalar.length) {
@@ -126,11 +144,11 @@ static lw_node node_of_event(lw_yaml *yaml)
             }
             break;
         case YAML_MAPPING_START_EVENT:
-            refuse_extras(yaml, event->data.mapping_start.anchor, event->data.mapping_start.tag);
+            refuse_anchor(yaml, event->data.mapping_start.anchor);
             node.kind = LW_NODE_MAP;
             break;
         case YAML_SEQUENCE_START_EVENT:
-            refuse_extras(yaml, event->data.sequence_start.anchor, event->data.sequence_start.tag);
+            refuse_anchor(yaml, event->data.sequence_start.anchor);
             node.kind = LW_NODE_LIST;
             break;
         case YAML_ALIAS_EVENT:

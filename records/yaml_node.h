@@ -33,11 +33,14 @@ typedef struct lw_yaml {
     lw_faults *faults;
 } lw_yaml;
 
+// What not every release of libyaml reads alike becomes a fault: look before opening a text.
+bool lw_yaml_is_alike(const char *file, const char *text, size_t length, lw_faults *faults);
+
 void lw_yaml_open(lw_yaml *yaml, const char *file, const char *text, size_t length,
                   lw_faults *faults);
 void lw_yaml_close(lw_yaml *yaml);
 
-// The next node. Anchors, tags, aliases, a second document and what is no YAML become faults.
+// The next node. Anchors, aliases, a second document and what is no YAML become faults.
 lw_node lw_yaml_next(lw_yaml *yaml);
 
 // Passes over what is inside a map or list that was just opened; nothing for other nodes.

@@ -28,6 +28,31 @@ TEST_FUNCTION(anchors_aliases_tags_and_documents_are_refused)
                 .column = 1});
 }
 
+#define BRACKET "in brackets, put a text with : or ? in quotes"
+#define ESCAPE "in a text in quotes, this behind \\ means nothing"
+
+TEST_FUNCTION(what_releases_of_the_yaml_library_read_differently_is_refused_in_our_words)
+{
+    check_fault(&lw_sailor_record, "person: {mass:75 kg}\n",
+                (lw_fault){.sentence = BRACKET, .line = 1, .column = 10});
+    check_fault(&lw_sailor_record, "person: {mass: 75 kg?}\n",
+                (lw_fault){.sentence = BRACKET, .line = 1, .column = 16});
+    check_fault(&lw_sailor_record, "name: \"A \\/ B\"\nperson:\n  mass: 75 kg\n",
+                (lw_fault){.sentence = ESCAPE, .line = 1, .column = 7});
+    check_fault(&lw_sailor_record, "name: \"A \\' B\"\nperson:\n  mass: 75 kg\n",
+                (lw_fault){.sentence = ESCAPE, .line = 1, .column = 7});
+    check_fault(&lw_sailor_record, "%YAML 1.2\n---\nperson:\n  mass: 75 kg\n",
+                (lw_fault){.sentence = "a directive (%): a record needs none", .line = 1,
+                .column = 1});
+}
+
+TEST_FUNCTION(signs_that_are_refused_in_brackets_are_read_outside_and_in_quotes)
+{
+    check_reads(&lw_sailor_record, "name: Why:not? \\/ \\'\nperson:\n  mass: 75 kg\n");
+    check_reads(&lw_sailor_record, "{\"name\": \"Why: not?\", person: {mass: 75 kg}}\n");
+    check_reads(&lw_sailor_record, "person: {'mass':'75 kg', gear: 5 kg}  # why: not?\n");
+}
+
 TEST_FUNCTION(tabs_binary_bytes_and_broken_utf8_are_refused_at_their_place)
 {
     check_fault(&lw_sailor_record, "person:\n\tmass: 75 kg\n",
@@ -168,6 +193,8 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(anchors_aliases_tags_and_documents_are_refused),
+        TEST(what_releases_of_the_yaml_library_read_differently_is_refused_in_our_words),
+        TEST(signs_that_are_refused_in_brackets_are_read_outside_and_in_quotes),
         TEST(tabs_binary_bytes_and_broken_utf8_are_refused_at_their_place),
         TEST(a_text_that_breaks_off_is_refused),
         TEST(an_empty_text_and_one_without_sections_are_refused),

@@ -17,6 +17,7 @@ const BOATS_ALIKE = 100; // boats one after the other that have the same foil se
 const CHOICE_EVERY = 100;
 const ASKED_EVERY = 50; // of which the command line is asked, too
 const RIDE_EVERY = 20;
+const BROKEN = 3000;     // files broken at random
 
 const module = await WebAssembly.compile(await readFile(new URL("../../build/page/page_engine.wasm", import.meta.url)));
 const engine = await engineIn(module);
@@ -95,6 +96,27 @@ const calls = cases.flatMap((one, i) => [
   ...(i % CHOICE_EVERY === 0 ? [{ call: "choice" }] : []),
 ]);
 
+// What breaks YAML, and what its readers have disagreed about.
+const SPLINTERS = ["[", "]", "{", "}", "?", ":", "-", ",", "#", '"', "'", "|", ">", "&a", "*a", "!", "!x", "%", "@", "`", "\n", " ", "\\",
+  "? ", ": ", "- ", "\r", "...", "---", "\u0085", "\u2028", "\ufeff", "%YAML 1.2\n---\n", "%TAG ! a\n", '"\\/"', '"\\\'"', '"\\x4"',
+  "\n---\n", "[?a]", "[a:b]", "{a:1}", '{"a":1}', "[-1]", "[a?b]", "::"];
+
+/** A file with some characters taken away, written twice, or others put between. */
+function broken(text) {
+  let now = text;
+  const pick = (list) => list[Math.floor(random() * list.length)];
+  for (let n = pick([1, 1, 2, 3, 6]); n > 0; n--) {
+    const at = Math.floor(random() * now.length), how = random(), from = Math.floor(random() * now.length);
+    const put = how < 0.6 ? pick(SPLINTERS) : how < 0.8 ? "" : now.slice(from, from + 1 + Math.floor(30 * random()));
+    now = now.slice(0, at) + put + now.slice(how < 0.6 ? at : at + Math.floor(8 * random()));
+  }
+  return now;
+}
+const brokenCalls = Array.from({ length: BROKEN }, (_, i) => {
+  const record = i % 3, kind = ["boat", "sailor", "day"][record];
+  return { call: "read", record, name: kind, text: broken(i % 2 ? texts[kind] : fileOf(trees[kind])) };
+});
+
 let browser, folder;
 before(async () => {
   browser = await openBrowser();
@@ -113,6 +135,20 @@ test(`${CASES} boats, days and set-ups are answered in Chromium with the bits of
   const different = inPage.filter((hash, i) => hash !== natively[i]).length;
   assert.equal(different, 0, `of ${inPage.length} answers`);
   await close();
+});
+
+test(`${BROKEN} broken files are refused or read in Chromium as natively, with the same sentences`, async () => {
+  const { page, close } = await openPage(browser, file);
+  const [inPage, natively] = await Promise.all([playInPage(page, brokenCalls), playNatively(brokenCalls)]);
+  assert.equal(natively.length, brokenCalls.length + 1);
+  const different = brokenCalls.filter((_, i) => inPage[i + 1] !== natively[i + 1]).map(({ text }) => text);
+  assert.deepEqual(different, []);
+  await close();
+});
+
+test("a good part of the broken files are refused, and a good part read", () => {
+  const sound = brokenCalls.filter(({ record, name, text }) => engine.read(0, ["boat", "sailor", "day"][record], name, text).is_sound).length;
+  assert.ok(sound >= 0.05 * BROKEN && sound <= 0.7 * BROKEN, `${sound} of ${BROKEN}`);
 });
 
 test("a good part of those boats fly, and a good part do not", () => {
