@@ -21,6 +21,9 @@ export const make = (tag, properties = {}, ...children) =>
 export const draw = (tag, properties = {}, ...children) =>
   fill(document.createElementNS(SVG, tag), properties, children);
 
+/** A card with its heading. */
+export const card = (title, ...inside) => make("section", { class: "card" }, make("h2", {}, title), inside);
+
 let last = 0;
 export const freshId = () => `e${++last}`;
 

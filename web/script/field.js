@@ -140,14 +140,15 @@ export function wordField(page, kind, path, title, choices) {
 export function keptField(page, kind, title) {
   const id = freshId();
   const select = make("select", {
-    id, onchange: () => page.store.choose(kind, page.store.kept[kind][select.selectedIndex]),
+    id, onchange: () => page.store.choose(kind, page.store.kept[kind][select.selectedIndex] ?? page.store.state.set[kind]),
   });
   return {
     element: make("div", { class: "field" }, make("label", { for: id }, title), select),
     update(state) {
-      const list = page.store.kept[kind];
-      select.replaceChildren(...list.map((tree) => make("option", {}, tree.name)));
-      select.selectedIndex = list.findIndex((tree) => tree.name === state.set[kind].name);
+      const list = page.store.kept[kind], at = list.findIndex((tree) => tree.name === state.set[kind].name);
+      const names = [...list.map((tree) => tree.name), ...(at < 0 ? [state.set[kind].name] : [])]; // a link's is not kept
+      select.replaceChildren(...names.map((name) => make("option", {}, name)));
+      select.selectedIndex = at < 0 ? list.length : at;
     },
   };
 }

@@ -3,8 +3,10 @@
 
 import { make } from "./dom.js";
 import { offerFile, takeFiles } from "./files.js";
+import { kinds } from "./store.js";
 
 const THEME = "lullwise.theme";
+const TOLD = 5000; // [ms] for which a status stands over the view
 const themes = [["auto", "as the device"], ["light", "light, for sun"], ["dark", "dark, for evening"]];
 
 function themeField() {
@@ -28,6 +30,26 @@ function unitField(store) {
   return make("div", { class: "field" }, make("label", { for: "speed" }, "Speeds in"), select);
 }
 
+// What this browser keeps beside what is in use; forgotten for good, so that it is asked first.
+function keptTools(store) {
+  const select = make("select", { id: "kept" });
+  const button = make("button", { type: "button", onclick: forget }, "Forget it");
+  const element = make("div", { class: "field kept" },
+    make("label", { for: "kept" }, "Kept in this browser, not in use"), select, button);
+  let others = [];
+
+  function forget() {
+    const { kind, name } = others[select.selectedIndex];
+    if (confirm(`Forget the ${kind} "${name}"? This cannot be undone; a saved file can be opened again.`)) store.forget(kind, name);
+  }
+  store.onChange((state) => {
+    others = kinds.flatMap((kind) => store.kept[kind].filter(({ name }) => name !== state.set[kind].name).map(({ name }) => ({ kind, name })));
+    select.replaceChildren(...others.map(({ kind, name }) => make("option", {}, `${kind}: ${name}`)));
+    element.hidden = !others.length;
+  });
+  return element;
+}
+
 function fileTools(page, say) {
   const picker = make("input", {
     type: "file", multiple: true, accept: ".yaml,.yml,.txt", class: "unseen", tabindex: "-1",
@@ -44,10 +66,20 @@ function fileTools(page, say) {
   return [
     picker,
     make("button", { type: "button", onclick: () => picker.click() }, "Open a file"),
-    ["boat", "sailor", "day"].map((kind) =>
+    kinds.map((kind) =>
       make("button", { type: "button", onclick: () => offerFile(page, kind) }, `Save the ${kind}`)),
     make("button", { type: "button", onclick: () => print() }, "Print"),
   ];
+}
+
+// On paper nothing is folded away.
+function unfoldToPrint() {
+  let opened = [];
+  addEventListener("beforeprint", () => {
+    opened = [...document.querySelectorAll("main details.card:not([open])")];
+    for (const one of opened) one.open = true;
+  });
+  addEventListener("afterprint", () => { for (const one of opened) one.open = false; });
 }
 
 /** Builds the frame; returns where the view goes and how to say things to the reader. */
@@ -57,10 +89,15 @@ export function buildFrame(page, views) {
   const faults = make("section", { class: "told", role: "alert" });
   const main = make("main", { id: "view", tabindex: "-1" });
   const say = {
-    status: (text) => status.replaceChildren(make("span", {}, text)),
+    status(text) {
+      const line = make("span", {}, text);
+      status.replaceChildren(line);
+      setTimeout(() => line.remove(), TOLD);
+    },
     faults: (...lines) => faults.replaceChildren(...(lines.length ? [
       ...lines, make("button", { type: "button", onclick: () => faults.replaceChildren() }, "Put away")] : [])),
   };
+  const paper = make("p", { class: "paper" }); // on a print: of what it is
   const undo = make("button", { type: "button", onclick: store.undo }, "Undo");
   const redo = make("button", { type: "button", onclick: store.redo }, "Redo");
   const links = views.map((view) => make("a", {
@@ -68,15 +105,16 @@ export function buildFrame(page, views) {
   }, view.title));
 
   const tools = make("details", { class: "tools" },
-    make("summary", {}, "Files and settings"),
-    make("div", { class: "sheet" }, fileTools(page, say), unitField(store), themeField()));
+    make("summary", {}, "Files", make("span", { class: "roomy" }, "and settings")),
+    make("div", { class: "sheet" }, fileTools(page, say), unitField(store), themeField(), keptTools(store)));
   document.body.append(
     make("a", { class: "skip", href: "#view", onclick: (event) => { event.preventDefault(); main.focus(); } }, "To the view"),
-    make("header", {}, make("p", { class: "name" }, "Lullwise"),
+    make("header", {}, make("p", { class: "name" }, "Lullwise"), paper,
       make("div", { class: "undo" }, undo, redo), tools),
     make("nav", { "aria-label": "Views" }, links),
     faults, main, status);
 
+  unfoldToPrint();
   addEventListener("keydown", (event) => {
     const isText = event.target.matches("input[type=text], textarea");
     if (isText || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
@@ -86,6 +124,7 @@ export function buildFrame(page, views) {
   store.onChange((state) => {
     undo.disabled = !store.canUndo;
     redo.disabled = !store.canRedo;
+    paper.textContent = kinds.map((kind) => state.set[kind].name).join(" · ");
     views.forEach((view, i) => {
       if (view.name === state.view) links[i].setAttribute("aria-current", "page");
       else links[i].removeAttribute("aria-current");

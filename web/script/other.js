@@ -23,7 +23,7 @@ export function openOther(page) {
     const own = page.store.state.set[kind], words = {};
     for (const [path] of changesOf(page.store.state.more, kind)) words[`${mark}${kind}.${path}`] = null;
     for (const [path, text] of differences(tree, own)) words[`${mark}${kind}.${path}`] = text;
-    page.store.say(words);
+    page.store.say(words, { isEdit: true });
   }
 
   const store = {

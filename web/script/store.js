@@ -167,8 +167,13 @@ export async function openStore(engine, start, invented, views) {
 
     go: (view) => show({ ...state, view }, "push"),
     setSpeedUnit: (speedUnit) => show({ ...state, speedUnit }, "replace"),
-    /** A view's own words: kept in the address, not undone. */
-    say: (words) => show({ ...state, more: { ...state.more, ...words } }, "replace"),
+    /** A view's own words: kept in the address; a slider's moves are not undone, an edit is. */
+    say(words, { isEdit = false } = {}) {
+      const more = { ...state.more, ...words };
+      if (JSON.stringify(more) === JSON.stringify(state.more)) return;
+      if (isEdit) past.push(state), future.length = 0;
+      show({ ...state, more }, "replace");
+    },
 
     hasDraft: (kind, path) => path in drafts[kind],
     /** Forgets a faulty text. */

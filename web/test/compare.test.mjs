@@ -59,6 +59,21 @@ test("a line changed in a field is in the address, and taken back nothing differ
   await close();
 });
 
+test("what differs is reached by undo and redo, as any edit", async () => {
+  const { page, close } = await openCompare("");
+  await page.getByRole("button", { name: "Heavier sailor" }).click();
+  await until(() => /with\.sailor\.person\.mass=74\+kg/.test(page.url()), "the mass in the address");
+  await page.getByRole("button", { name: "Longer wand" }).click();
+  await until(() => /with\.boat/.test(page.url()), "the wand in the address");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await until(() => !/with\.boat/.test(page.url()) && /with\.sailor/.test(page.url()), "the wand undone alone");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await until(() => !/with\./.test(page.url()), "all undone");
+  await page.getByRole("button", { name: "Redo" }).click();
+  await until(() => /with\.sailor/.test(page.url()), "the mass again");
+  await close();
+});
+
 test("two pins of one boat stand side by side", async () => {
   const { page, close } = await openCompare("?pin-now=A&pin-then=D");
   assert.match(await best(page), /Pin A as it is beside pin D changed/);

@@ -4,7 +4,9 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { file, openBrowser, openPage, until } from "./browser.mjs";
+import { lullwise } from "./desk.mjs";
 
+const demo = new URL("../../demo/", import.meta.url).pathname;
 let browser;
 before(async () => { browser = await openBrowser(); });
 after(() => browser?.close());
@@ -40,5 +42,24 @@ test("an unusual value is flagged while it is typed, and one out of range is not
   await field.locator("input").press("Enter");
   await until(async () => (await field.locator("input").getAttribute("aria-invalid")) === "true", "a fault");
   assert.ok(!page.url().includes("9500"));
+  await close();
+});
+
+test("asked which measurement matters most, the page can be stopped halfway, and answers when asked again", async () => {
+  const { page, complaints, close } = await openPage(browser, `${file}#boat`);
+  const card = page.locator(".card").filter({ hasText: "Which measurement matters most" });
+  await card.getByRole("button", { name: "Find out" }).click();
+  await until(async () => (await card.locator("progress").getAttribute("value")) !== "0", "some of the work done", 180_000);
+  await card.getByRole("button", { name: "Stop" }).click();
+  assert.ok(!await card.locator("progress").isVisible());
+  assert.equal(await card.locator("tbody tr").count(), 0);
+  await card.getByRole("button", { name: "Find out" }).click();
+  await card.locator("tbody tr").first().waitFor({ timeout: 300_000 });
+  const { stdout } = lullwise(["check", "--sensitivity", "--json", ...["heron", "light", "breeze"].map((name) => `${demo}${name}.yaml`)]);
+  const printed = JSON.parse(stdout).sensitivity.measurements.map(({ key }) => key.replace(".", ": ").replaceAll("_", " "));
+  const told = await card.locator("tbody th").allTextContents();
+  assert.deepEqual(told, printed.slice(0, told.length));
+  assert.ok(await card.getByRole("button", { name: "Find out" }).isVisible());
+  assert.deepEqual(complaints, []);
   await close();
 });

@@ -28,7 +28,7 @@ async function type(page, label, text) {
 /** Saves a record by the page's button; where it lies. */
 async function saved(page, kind) {
   const button = page.getByRole("button", { name: `Save the ${kind}` });
-  if (!await button.isVisible()) await page.getByText("Files and settings").click();
+  if (!await button.isVisible()) await page.locator(".tools > summary").click();
   const [download] = await Promise.all([page.waitForEvent("download"), button.click()]);
   await download.saveAs(join(folder, `${kind}.yaml`));
 }
@@ -36,6 +36,7 @@ async function saved(page, kind) {
 test("what is typed on a phone is answered, saved, and answered alike by the command line from the files", async () => {
   const { page, complaints, close } = await openPage(browser, file, sizes.phone, { acceptDownloads: true });
   await settled(page);
+  await page.locator(".fold > summary").click();
   for (const [label, text] of [["Lull in kn", "11"], ["Mean in kn", "13,5"], ["Puff in kn", "17"], ["Mass in kg", "78"]]) await type(page, label, text);
   await until(async () => /sailor\.person\.mass=78/.test(page.url()), "the mass in the address");
   await settled(page);

@@ -25,7 +25,7 @@ for (const [name, size] of Object.entries(sizes)) {
 
 test("less wind typed with a decimal comma leads to another answer, and undo back to the first", async () => {
   const { page, close } = await openPage(browser, address);
-  const first = page.locator(".best p").first();
+  const first = page.locator(".best");
   await first.waitFor({ timeout: 60_000 });
   const was = await first.textContent();
   for (const [name, text] of [["Lull", "7,5"], ["Mean", "8,5"], ["Puff", "9,5"]]) {

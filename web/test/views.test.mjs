@@ -56,6 +56,45 @@ test("at 320 px and on a screen of 4K every view fits", async () => {
   }
 });
 
+// Lines up to 60 letters, pins whose labels are as long as they may be; a day on which none is held, one on which none flies.
+const name = "A very long name that a proud owner gave to his beloved boat";
+const days = {
+  "the demo day": "",
+  "a day of long names": `boat.name=${name}&sailor.name=${name}&day.name=${name}&boat.pins.Longest label A=4.1 deg&boat.pins.Longest label B=3 deg&boat.pins.Middle of them=2 deg`,
+  "a gale": "day.wind.lull=28 kn&day.wind.mean=34 kn&day.wind.puff=45 kn&day.water.temperature=6 degC",
+  "a day on which nothing flies": "day.wind.lull=2 kn&day.wind.mean=3 kn&day.wind.puff=4 kn",
+};
+
+for (const [day, words] of Object.entries(days)) {
+  test(`on ${day} the pin, its hold and its turns stand in a phone's first screen, and the whole answer on one page of paper`, async () => {
+    const { page, complaints, close } = await openPage(browser, `${file}#today?${encodeURI(words)}`, { width: 390, height: 844 });
+    for (const size of [{ width: 320, height: 568 }, { width: 390, height: 844 }]) {
+      await page.setViewportSize(size);
+      await settled(page);
+      const bottom = await page.locator(".best").locator("dl, p").nth(words.includes("=2 kn") ? 0 : 2).evaluate((last) => last.getBoundingClientRect().bottom);
+      const nav = await page.locator("nav").evaluate((bar) => bar.getBoundingClientRect().top);
+      assert.ok(bottom <= nav, `${bottom} of ${nav} px`);
+      assert.ok(await isWithin(page));
+    }
+    const paper = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+    assert.equal(paper.match(/\/Type \/Page\b/g).length, 1);
+    assert.deepEqual(complaints, []);
+    await close();
+  });
+}
+
+test("on paper Boat has every measurement, and on the screen they are folded again", async () => {
+  const { page, close } = await openPage(browser, `${file}#boat`);
+  await settled(page);
+  const open = () => page.locator("details.section[open]").count();
+  assert.equal(await open(), 0);
+  await page.evaluate(() => { addEventListener("beforeprint", () => { globalThis.unfolded = document.querySelectorAll("details.section[open]").length; }); });
+  await page.pdf();
+  assert.equal(await page.evaluate(() => globalThis.unfolded), await page.locator("details.section").count());
+  assert.equal(await open(), 0);
+  await close();
+});
+
 test("the page is shorter than 500 kB", async () => {
   assert.ok((await readFile(new URL(file))).length < 500_000);
 });

@@ -1,13 +1,11 @@
 // boat.js - the view Boat: every measurement with how to take it, what is doubtful, what matters most.
 // SPDX-License-Identifier: MIT
 
-import { make, table } from "../dom.js";
+import { card, make, table } from "../dom.js";
 import { keptField, nameField, sentenceOf } from "../field.js";
 import { fixed, signed, KNOT, words } from "../number.js";
 import { picture } from "../picture.js";
 import { sectionForm } from "../section.js";
-
-const card = (title, ...inside) => make("section", { class: "card" }, make("h2", {}, title), inside);
 
 function doubtList(page, state) {
   const doubts = ["boat", "sailor"].flatMap((kind) => state.doubts[kind]);

@@ -1,7 +1,7 @@
 // compare.js - the view Compare: the present boat, sailor and day, and the same with something changed.
 // SPDX-License-Identifier: MIT
 
-import { freshId, make, table } from "../dom.js";
+import { card, freshId, make, table } from "../dom.js";
 import { numberField, sentenceOf } from "../field.js";
 import { fixed, heading, shownUnit, signed, time, told, wind, words } from "../number.js";
 import { openOther } from "../other.js";
@@ -61,7 +61,7 @@ function otherField(page, other, kind) {
 
 function pinField(page, word, title) {
   const id = freshId();
-  const select = make("select", { id, onchange: () => page.store.say({ [word]: select.selectedIndex ? select.value : null }) });
+  const select = make("select", { id, onchange: () => page.store.say({ [word]: select.selectedIndex ? select.value : null }, { isEdit: true }) });
   return {
     element: make("div", { class: "field" }, make("label", { for: id }, title), select),
     update(set, label) {
@@ -89,8 +89,8 @@ function form(page, other) {
   async function takeFile(file) {
     const answer = await page.engine.ask("read", 1, null, file.name, new Uint8Array(await file.arrayBuffer()));
     const told = (text) => make("p", { class: "note" }, text);
-    faults.replaceChildren(...(!answer.record ? [told(`${file.name}: this is neither a boat, a sailor nor a day.`)]
-      : answer.is_sound ? [] : answer.faults.map((fault) => told(`${file.name}${fault.line ? `:${fault.line}` : ""} ${fault.key} ${sentenceOf(fault)}`))));
+    faults.replaceChildren(...(answer.is_sound ? []
+      : answer.faults.map((fault) => told(`${file.name}${fault.line ? `:${fault.line}` : ""} ${fault.key} ${sentenceOf(fault)}`))));
     if (answer.is_sound) other.choose(answer.record, answer.written);
   }
 
@@ -216,8 +216,6 @@ function everyPin(choices, speedUnit) {
       make("tr", {}, make("th", { scope: "rowgroup", colspan: 2 }, `Pin ${label}`)),
       make("tr", {}, choices.map((choice) => cell(choice, label))))));
 }
-
-const card = (title, ...inside) => make("section", { class: "card" }, make("h2", {}, title), inside);
 
 function show(page, answer) {
   const { speedUnit } = page.store.state, [one, two] = answer.choices;
