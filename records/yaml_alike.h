@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 //
 // The page carries 0.1.6, the program the system's (0.2.5 on Debian 12). Their scanners differ in tags,
-// directives, plain texts with : or ? inside brackets, and the escapes \/ and \'. [libyaml]
+// directives, plain texts with : or ? inside brackets, and the escapes \/ and \'.
 
 #ifndef LW_YAML_ALIKE_H
 #define LW_YAML_ALIKE_H
