@@ -21,7 +21,7 @@ typedef struct scan {
     yaml_parser_t parser;
     const char *text, *end;
     const char *at;  // the byte of a mark's character, counted on from the last
-    size_t index;     // of that character
+    size_t index;    // of that character
     size_t brackets;
 } scan;
 
