@@ -6,6 +6,7 @@
 
 #include "advice/flown.h"
 #include "advice/margin_text.h"
+#include "advice/modes_text.h"
 #include "web/page.h"
 #include "web/parcel.h"
 
@@ -138,4 +139,60 @@ LW_EXPORT(lw_web_fly_advice) void lw_web_fly_advice(void)
         lw_flown_advice(&flown, text);
     }
     lw_parcel_text("advice", text);
+}
+
+static void put_modes(const char *key, const lw_modes *modes)
+{
+    char text[LW_MODES_LENGTH];
+    lw_parcel_list(key);
+    for (size_t i = 0; i < modes->count; i++) {
+        const lw_mode *mode = &modes->mode[i];
+        if (!lw_mode_is_seen(mode)) continue;
+        lw_parcel_object("");
+        lw_mode_name(mode, text);
+        lw_parcel_text("name", text);
+        lw_mode_shape(mode, text);
+        lw_parcel_text("together", text);
+        lw_parcel_number("period", mode->swing.period);
+        lw_parcel_truth("grows", mode->swing.growth > 0.0);
+        lw_parcel_number("seconds",
+                         mode->swing.growth > 0.0 ? mode->swing.doubles : mode->swing.halves);
+        lw_parcel_end();
+    }
+    lw_parcel_end();
+}
+
+static void put_wand(const lw_motion *motion, const lw_ride_plan *plan)
+{
+    char text[LW_MODES_LENGTH];
+    const lw_wand_margin margin = lw_wand_margin_of(motion, plan, LW_HANDS_SAILING);
+    lw_parcel_object("wand");
+    lw_wand_more(&margin, text);
+    lw_parcel_text("more gearing", text);
+    lw_wand_less(&margin, text);
+    lw_parcel_text("less gearing", text);
+    lw_wand_late(&margin, text);
+    lw_parcel_text("a later wand", text);
+    lw_parcel_end();
+}
+
+// The motions about the flight asked last, as `lullwise modes` tells them.
+LW_EXPORT(lw_web_fly_modes) void lw_web_fly_modes(void)
+{
+    static lw_modes sailed, alone;
+    char text[LW_MODES_LENGTH];
+    lw_parcel_begin();
+    if (!flown.inputs || flown.answer.outcome == LW_NO_BALANCE) return;
+    const lw_motion motion = lw_motion_of(&flown.craft);
+    const lw_ride_plan plan = lw_ride_plan_of(&motion, &flown.ask, &flown.answer);
+    lw_modes_of(&motion, &plan, LW_HANDS_SAILING, &sailed);
+    lw_modes_of(&motion, &plan, LW_HANDS_STILL, &alone);
+    lw_modes_verdict(&sailed, &alone, text);
+    lw_parcel_text("verdict", text);
+    put_modes("sailed", &sailed);
+    put_modes("alone", &alone);
+    if (flown.answer.outcome == LW_FLIES) put_wand(&motion, &plan);
+    lw_parcel_list("trust");
+    for (int i = 0; i < LW_MODES_TRUST; i++) lw_parcel_text("", lw_modes_trust[i]);
+    lw_parcel_end();
 }

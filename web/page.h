@@ -79,6 +79,7 @@ void lw_web_pictures(int slot);
 // NAN for what is to be chosen. Parcel: outcome, flight, margins the first to run out first, words.
 void lw_web_fly(int slot);
 void lw_web_fly_advice(void);  // of the flight asked last: what to try when she does not fly
+void lw_web_fly_modes(void);   // the motions about it: verdict, sailed, alone, wand, trust
 
 // One ride: what is asked stands in the room as doubles (pin, wind, heading, turns, course, seed,
 // seconds, every), NAN for what is to be chosen. Parcel: history, row by row, each a trace and then

@@ -30,6 +30,11 @@ const questions = {
     questions.fly(slot, set, asked);
     return engine.ask("fly_advice").advice;
   },
+  /** The motions about that flight. */
+  modes(slot, set, asked) {
+    questions.fly(slot, set, asked);
+    return engine.ask("fly_modes");
+  },
   pictures(slot, set) {
     engine.load(slot, set);
     return engine.ask("pictures", slot);

@@ -4,6 +4,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { openBrowser, openPage, sizes, until } from "./browser.mjs";
+import { lullwise } from "./desk.mjs";
 
 const address = new URL("../../build/page/lullwise.html", import.meta.url).href;
 let browser;
@@ -79,5 +80,23 @@ test("in m/s the wind moves in m/s, and the address keeps the flight", async () 
   assert.equal(await page.locator(".slide output").first().textContent(), "6.0 m/s");
   await page.getByRole("button", { name: "More: Wind", exact: true }).click();
   await until(async () => (await page.locator(".slide output").first().textContent()) === "6.3 m/s", "a step of 0.25 m/s");
+  await close();
+});
+
+test("small motions are told in the words of the command line, and again when a slider has moved", async () => {
+  const { page, complaints, close } = await openFlight("?wind=12+kn&heading=50+deg&pin=B");
+  await page.locator(".modes > summary").click();
+  const verdict = page.locator(".modes p").first();
+  await verdict.waitFor({ timeout: 60_000 });
+  const words = ["heron", "light", "breeze"].flatMap((name, i) => [["--boat", "--sailor", "--day"][i], new URL(`../../demo/${name}.yaml`, import.meta.url).pathname]);
+  const { stdout } = lullwise(["modes", ...words, "--wind", "12 kn", "--heading", "50 deg", "--pin", "B"]);
+  const printed = stdout.replace(/\s+/g, " ");
+  const told = [verdict, page.locator(".modes tbody th"), page.locator(".modes dd"), page.locator(".modes .note")];
+  for (const some of told) for (const text of await some.allTextContents()) assert.ok(printed.includes(text), `${text}\n${printed}`);
+  assert.equal(await page.locator(".modes dd").count(), 3);
+  const was = await verdict.textContent();
+  for (let i = 0; i < 6; i++) await page.getByRole("button", { name: "More: Wind", exact: true }).click();
+  await until(async () => (await verdict.textContent()) !== was, "other motions");
+  assert.deepEqual(complaints, []);
   await close();
 });

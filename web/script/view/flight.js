@@ -5,6 +5,7 @@ import { fromWords, toWords } from "../asked.js";
 import { make } from "../dom.js";
 import { foilView, asternView } from "../flight_small.js";
 import { sideView, sizes } from "../flight_side.js";
+import { modesCard } from "../modes_card.js";
 import { heading, KNOT, told, words } from "../number.js";
 import { pinField } from "../pin_field.js";
 import { slider } from "../slider.js";
@@ -119,8 +120,10 @@ export const flight = {
     const trust = make("ul", {}), steer = helm(page, move);
     const marginCard = make("section", { class: "card" }, make("h2", {}, "What is left"), bars.element,
       make("p", { class: "note" }, `A full bar is ${BAR} times what a sailor would call a little.`));
+    const motions = modesCard(() => tellModes());
     const cards = [marginCard,
       make("section", { class: "card numbers" }, make("h2", {}, "In numbers"), freedom, numbers.element),
+      motions.element,
       make("details", { class: "card forces" }, make("summary", {}, make("h2", {}, "Forces")), forces.element),
       make("section", { class: "card trust" }, make("h2", {}, "How far to trust it"), trust)];
     main.append(make("div", { class: "flight", "aria-busy": "true" }, make("div", { class: "stage" }, pictures, outcome, advice), steer.element, cards));
@@ -181,7 +184,15 @@ export const flight = {
       rest = setTimeout(settle, REST);
     }
 
+    // Asked only while they are looked at, and once the sliders rest.
+    async function tellModes() {
+      if (!motions.element.open) return;
+      const mine = ask, answer = await page.engine.ask("modes", 0, set, ask);
+      if (isOpen && mine === ask) motions.show(answer);
+    }
+
     async function settle() {
+      tellModes();
       if (hasMoved) {
         hasMoved = false;
         page.store.say({
