@@ -5,9 +5,9 @@ import { make, table } from "./dom.js";
 import { fixed } from "./number.js";
 
 const seconds = (time) => (time < 999.5 ? `${fixed(time, time < 99.95 ? 1 : 0)} s` : Number.isFinite(time) ? "long" : "–");
-const rowOf = (mode) => [mode.name, seconds(mode.period), `${mode.grows ? "×2 in " : "½ in "}${seconds(mode.seconds)}`, mode.together || "–"];
+const rowOf = (mode) => [mode.name, `${mode.grows ? "×2 " : ""}${seconds(mode.seconds)}`, seconds(mode.period), mode.together || "–"];
 const modesTable = (caption, modes) => (modes.length
-  ? table(caption, ["mostly", "a swing of", "grows or dies away", "together"], modes.map(rowOf))
+  ? table(caption, ["mostly", "half gone", "swing", "together"], modes.map(rowOf))
   : make("p", { class: "note" }, `${caption}: all are over before they are seen.`));
 
 /** { element, show(answer) }; begins folded, for it is told when asked: onOpen(). */
