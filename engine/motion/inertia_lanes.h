@@ -74,9 +74,9 @@ LW_INLINE lw_sum lw_turning_load(const lw_inertia *inertia, const lw_craft *craf
 
 // Near enough to the slope of the loads in the velocities, at a speed along the boat: what makes
 // motion stiff, the grip of the foils (lw_inertia.damping) and the turning of the axes,
-// dv/dt + r u and dw/dt - q u. Positive: it damps. Returns 1.5 M + dt D.
-LW_INLINE lw_moves lw_stiff_of(const lw_inertia *inertia, const lw_moves *mass, lw_lanes speed,
-                               double dt)
+// dv/dt + r u and dw/dt - q u. Positive: it damps. Returns lead M + dt D.
+LW_INLINE lw_moves lw_stiff_of(const lw_inertia *inertia, const lw_moves *mass, double lead,
+                               lw_lanes speed, double dt)
 {
     lw_moves stiff;
     const lw_lanes way = dt * speed;
@@ -87,7 +87,7 @@ LW_INLINE lw_moves lw_stiff_of(const lw_inertia *inertia, const lw_moves *mass, 
                     lw_lanes damp = lw_all(inertia->damping[3 * a + i][3 * b + j]);
                     if (b == 1 && j == 1) damp -= mass->at[a][0][i][2];
                     if (b == 1 && j == 2) damp += mass->at[a][0][i][1];
-                    stiff.at[a][b][i][j] = 1.5 * mass->at[a][b][i][j] + way * damp;
+                    stiff.at[a][b][i][j] = lead * mass->at[a][b][i][j] + way * damp;
                 }
             }
         }

@@ -5,7 +5,7 @@
 #include <string.h>
 
 #include "flight/balance.h"
-#include "motion/fleet.h"
+#include "motion/stride.h"
 #include "motion/trace.h"
 
 #define LANES (sizeof(lw_fleet) / sizeof(lw_lanes))
@@ -79,6 +79,7 @@ static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
 {
     put_state(&fleet->now, i, at);
     put_state(&fleet->past.state, i, at);
+    put_state(&fleet->older.state, i, at);
     fleet->fresh[i] = -1;
     fleet->worn.flap[i] = 0.0;
     lw_watch *watch = &fleet->watch;
@@ -223,14 +224,14 @@ LW_INLINE void count(const lw_motion *motion, lw_fleet *fleet, const lw_loads *l
     fleet->made_good += lw_select(under_way, fleet->now.upwind - was->upwind, lw_all(0.0));
 }
 
-LW_INLINE void step(group *g, lw_turned *t, lw_turned *t_past)
+LW_INLINE void step(group *g, lw_turns *turns)
 {
     const lw_motion *motion = g->motion;
     lw_fleet *fleet = &g->fleet;
     lw_watch *watch = &fleet->watch;
     const double dt = motion->rules.step;
-    g->around = lw_around_of(motion, &fleet->world, fleet->wind, &fleet->now, t);
-    lw_fleet_step(motion, fleet, &g->around, t, t_past, &g->loads);
+    g->around = lw_around_of(motion, &fleet->world, fleet->wind, &fleet->now, &turns->now);
+    lw_fleet_step(motion, fleet, &g->around, turns, &g->loads);
 
     g->happened.any = (lw_mask){0};
     const lw_state *was = &fleet->past.state;
@@ -243,7 +244,7 @@ LW_INLINE void step(group *g, lw_turned *t, lw_turned *t_past)
     count(motion, fleet, &g->loads);
     if (lw_any(watch->swims)) {
         swim(g);
-        *t = lw_turned_of(&fleet->now), *t_past = lw_turned_of(&fleet->past.state);
+        *turns = lw_turns_of(fleet);
     }
     const lw_lanes a_x = g->loads.apparent_x, a_y = g->loads.apparent_y;
     lw_world_step(motion, &fleet->world, lw_lanes_sqrt(a_x * a_x + a_y * a_y));
@@ -252,8 +253,8 @@ LW_INLINE void step(group *g, lw_turned *t, lw_turned *t_past)
 LW_CLONES
 static void advance(group *g, size_t steps)
 {
-    lw_turned t = lw_turned_of(&g->fleet.now), t_past = lw_turned_of(&g->fleet.past.state);
-    for (size_t k = 0; k < steps; k++) step(g, &t, &t_past);
+    lw_turns turns = lw_turns_of(&g->fleet);
+    for (size_t k = 0; k < steps; k++) step(g, &turns);
 }
 
 void lw_rides_advance(const lw_motion *motion, lw_ride *rides, size_t n, size_t steps)
