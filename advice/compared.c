@@ -135,28 +135,15 @@ static void say_turns(lines *to, lw_side as_is, lw_side changed)
             more < 0.0 ? "less" : "more", is, was);
 }
 
-// "the main foil's tip in the chop, upwind, as the puff hits"; false when no wind is held.
-static bool fit_end(char text[LW_REASON_LENGTH], lw_side side)
-{
-    char course[LW_COURSE_NAME];
-    const size_t hardest = lw_picked_hardest(side.picked, side.place->pin);
-    const lw_range *range = &side.picked->outlook->ranges[side.place->pin][hardest];
-    lw_picked_course_name(side.picked, hardest, course);
-    lw_text_fit(text, LW_REASON_LENGTH, "%s, %s%s", lw_margin_end(range->ends_by), course,
-                range->ends_in_puff ? ", as the puff hits" : "");
-    return range->has_hold;
-}
-
 static void say_end(lines *to, lw_side as_is, lw_side changed)
 {
     char was[LW_REASON_LENGTH], is[LW_REASON_LENGTH];
-    const bool had = fit_end(was, as_is), has = fit_end(is, changed);
-    if (!had && !has) return;
-    if (had && has && strcmp(was, is) == 0)
+    lw_picked_end(as_is.picked, as_is.place->pin, was);
+    lw_picked_end(changed.picked, changed.place->pin, is);
+    if (strcmp(was, is) == 0)
         ADD(to, "What ends it is the same: %.200s.", was);
     else
-        ADD(to, "What ends it: %.100s; as it is: %.100s.", has ? is : "no wind keeps all margins",
-            had ? was : "no wind keeps all margins");
+        ADD(to, "What ends it: %.100s; as it is: %.100s.", is, was);
 }
 
 size_t lw_compared(lw_side as_is, lw_side changed, char at[LW_COMPARED_MOST][LW_REASON_LENGTH])

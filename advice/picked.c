@@ -38,16 +38,6 @@ bool lw_picked_flies(const lw_choice *choice)
     return choice->count > 0 && choice->places[0].prospect.flying > 0.0;
 }
 
-size_t lw_picked_hardest(const lw_picked *picked, size_t pin)
-{
-    const lw_range *ranges = picked->outlook->ranges[pin];
-    size_t hardest = 0;
-    for (size_t c = 1; c < picked->outlook->course_count; c++) {
-        if (ranges[c].held_up_to < ranges[hardest].held_up_to) hardest = c;
-    }
-    return hardest;
-}
-
 void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_COURSE_NAME])
 {
     const lw_course *c = &picked->outlook->courses[course];
@@ -68,20 +58,51 @@ size_t lw_picked_longest(const lw_picked *picked)
     return outlook->leg_course[longest];
 }
 
-// "; ends by the rudder foil's tip in the chop, downwind, in the puff".
-static void add_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH])
+void lw_picked_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH])
 {
     char course[LW_COURSE_NAME];
-    const size_t hardest = lw_picked_hardest(picked, pin);
+    const size_t hardest = lw_outlook_hardest(picked->outlook, pin);
     const lw_range *range = &picked->outlook->ranges[pin][hardest];
-    const size_t at = strlen(text);
     lw_picked_course_name(picked, hardest, course);
     if (!range->has_hold)
-        lw_text_fit(text + at, LW_REASON_LENGTH - at, "; %s no wind keeps all margins", course);
+        lw_text_fit(text, LW_REASON_LENGTH, "%s no wind keeps all margins", course);
+    else if (lw_outlook_hold_ends_by_rides(picked->outlook, pin, hardest))
+        lw_text_fit(text, LW_REASON_LENGTH, "in rides more than %.0f swims an hour, %s",
+                    3600.0 * LW_SWIM_MANY, course);
     else
-        lw_text_fit(text + at, LW_REASON_LENGTH - at, "; what ends it: %s, %s%s",
-                    lw_margin_end(range->ends_by), course,
+        lw_text_fit(text, LW_REASON_LENGTH, "%s, %s%s", lw_margin_end(range->ends_by), course,
                     range->ends_in_puff ? ", as the puff hits" : "");
+}
+
+// "; what ends it: rudder foil's tip in the chop, downwind, as the puff hits".
+static void add_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH])
+{
+    char end[LW_REASON_LENGTH];
+    const size_t at = strlen(text);
+    lw_picked_end(picked, pin, end);
+    lw_text_fit(text + at, LW_REASON_LENGTH - at, "; what ends it: %s", end);
+}
+
+// "; too close to call: 4 s behind the one before, known to 6 s".
+static void add_close(const lw_picked *picked, size_t place, char text[LW_REASON_LENGTH])
+{
+    const lw_placing *it = &picked->now.places[place];
+    if (!it->is_close) return;
+    const double behind = it->prospect.score - picked->now.places[place - 1].prospect.score;
+    const size_t at = strlen(text);
+    lw_text_fit(text + at, LW_REASON_LENGTH - at,
+                "; too close to call: %.0f s behind %s, and swims are known to %.0f s only", behind,
+                lw_picked_label(picked, picked->now.places[place - 1].pin), it->error);
+}
+
+static void reason_swims(const lw_picked *picked, const lw_placing *place,
+                         char text[LW_REASON_LENGTH])
+{
+    const lw_prospect *p = &place->prospect, *first = &picked->now.places[0].prospect;
+    char time[LW_CELL_LENGTH];
+    lw_cell_time(time, p->seconds - first->seconds);
+    lw_text_fit(text, LW_REASON_LENGTH, "%s: %.1f a lap, the first %.1f; %s more",
+                lw_reason_text(place->reason), p->swims, first->swims, time);
 }
 
 static void reason_first(const lw_picked *picked, const lw_placing *place,
@@ -162,9 +183,13 @@ void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON
                         SPEED(p->held_up_to), SPEED(picked->now.places[0].prospect.held_up_to));
             add_end(picked, it->pin, text);
             break;
+        case LW_REASON_SWIMS:
+            reason_swims(picked, it, text);
+            break;
         default:
             reason_slower(picked, it, text);
     }
+    add_close(picked, place, text);
 }
 
 // "costs 0.2 kn", "gains 0.2 kn"; `none` when it would read 0.

@@ -23,16 +23,18 @@ const char *lw_picked_label(const lw_picked *picked, size_t pin);
 const lw_placing *lw_picked_place_of(const lw_choice *choice, size_t pin);
 bool lw_picked_flies(const lw_choice *choice);  // any of them
 
-// The course on which a pin is held least; its name: "upwind", "reach at 90 deg".
-size_t lw_picked_hardest(const lw_picked *picked, size_t pin);
+// A course's name: "upwind", "on the leg at 90 deg".
 #define LW_COURSE_NAME 32
 void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_COURSE_NAME]);
 
 // The course of the longest leg, on which rudder turns are told.
 size_t lw_picked_longest(const lw_picked *picked);
 
-// Why a place is where it is, with its numbers. No full stop at the end.
+// What ends a pin's hold: "main foil's tip in the chop, downwind, as the puff hits".
 #define LW_REASON_LENGTH 320
+void lw_picked_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH]);
+
+// Why a place is where it is, with its numbers. No full stop at the end.
 void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON_LENGTH]);
 
 // What the next pin with less lift costs and buys: "0.2 kn slower, 4 s more; holds 0.6 kn more".

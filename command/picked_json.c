@@ -24,18 +24,19 @@ static json_t *reason_key(lw_reason reason)
 static json_t *place_json(const lw_picked *picked, size_t i)
 {
     const lw_placing *place = &picked->now.places[i];
-    const lw_range *range =
-        &picked->outlook->ranges[place->pin][lw_picked_hardest(picked, place->pin)];
+    const size_t hardest = lw_outlook_hardest(picked->outlook, place->pin);
+    const lw_range *range = &picked->outlook->ranges[place->pin][hardest];
     char text[LW_REASON_LENGTH], course[LW_COURSE_NAME];
     lw_picked_reason(picked, i, text);
-    lw_picked_course_name(picked, lw_picked_hardest(picked, place->pin), course);
-    return json_pack("{s:s, s:o, s:s, s:s?, s:s, s:b, s:b, s:b, s:b, s:o}", "pin",
-                     lw_picked_label(picked, place->pin), "reason", reason_key(place->reason),
-                     "sentence", text, "ends_by",
-                     range->has_hold ? lw_margin_key(range->ends_by) : NULL, "held_least", course,
-                     "ends_in_puff", range->ends_in_puff, "flies_in_lull", place->flies_in_lull,
-                     "flies_in_mean", place->flies_in_mean, "flies_in_puff", place->flies_in_puff,
-                     "prospect", lw_table_json(&lw_prospect_table, &place->prospect));
+    lw_picked_course_name(picked, hardest, course);
+    return json_pack(
+        "{s:s, s:o, s:s, s:s?, s:b, s:s, s:b, s:b, s:b, s:b, s:f, s:b, s:o}", "pin",
+        lw_picked_label(picked, place->pin), "reason", reason_key(place->reason), "sentence", text,
+        "ends_by", range->has_hold ? lw_margin_key(range->ends_by) : NULL, "ends_by_rides",
+        place->ends_by_rides, "held_least", course, "ends_in_puff", range->ends_in_puff,
+        "flies_in_lull", place->flies_in_lull, "flies_in_mean", place->flies_in_mean,
+        "flies_in_puff", place->flies_in_puff, "behind_error", place->error, "is_close",
+        place->is_close, "prospect", lw_table_json(&lw_prospect_table, &place->prospect));
 }
 
 static json_t *order_json(const lw_picked *picked, const lw_choice *choice)

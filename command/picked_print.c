@@ -41,9 +41,9 @@ static void print_row(const lw_picked *picked, size_t i, size_t wide)
     lw_cell_time(text, p->seconds);
     lw_cell_right(stdout, text, 13);
     LW_FIT(text, "%.0f %%", 100.0 * p->flying);
-    lw_cell_right(stdout, text, 9);
-    LW_FIT(text, "%.2f", p->swims);
     lw_cell_right(stdout, text, 8);
+    LW_FIT(text, "%.2f ± %.2f", p->swims, p->swims_error);
+    lw_cell_right(stdout, text, 14);
     for (int k = 0; k < 3; k++) {
         lw_cell_wind(text, winds[k]);
         lw_cell_right(stdout, text, 10);
@@ -55,7 +55,7 @@ static void print_table(const lw_picked *picked)
 {
     const size_t wide = label_width(picked);
     const bool is_ranked = lw_picked_flies(&picked->now);
-    printf("    %-*s%13s%9s%8s%10s%10s%10s\n", (int)wide, "pin", "time", "flying", "swims",
+    printf("    %-*s%13s%8s%14s%10s%10s%10s\n", (int)wide, "pin", "time", "flying", "swims",
            "launches", "stays up", "held to");
     for (size_t i = 0; i < picked->now.count; i++) {
         if (is_ranked)
@@ -77,6 +77,26 @@ static void print_reasons(const lw_picked *picked)
         LW_FIT(line, "%s%s %s.", lw_picked_label(picked, place->pin), is_first ? " is" : "", text);
         printf("%2zu  ", i + 1);
         lw_print_wrapped(stdout, line, 4, 6);
+    }
+}
+
+// The two limits of each pin, and which of them ends its hold.
+static void print_holds(const lw_picked *picked)
+{
+    const size_t wide = label_width(picked);
+    char text[LW_REASON_LENGTH], cell[LW_CELL_LENGTH];
+    fputs("\nHeld to, by margins and by rides; the lesser counts\n", stdout);
+    for (size_t i = 0; i < picked->now.count; i++) {
+        const lw_placing *place = &picked->now.places[i];
+        fputs("    ", stdout);
+        lw_cell_left(stdout, lw_picked_label(picked, place->pin), wide);
+        lw_cell_wind(cell, place->prospect.margins_to);
+        lw_cell_right(stdout, cell, 10);
+        lw_cell_wind(cell, place->prospect.rides_to);
+        lw_cell_right(stdout, cell, 10);
+        lw_picked_end(picked, place->pin, text);
+        fputs("  ", stdout);
+        lw_print_wrapped(stdout, text, wide + 26, wide + 26);
     }
 }
 
@@ -158,7 +178,10 @@ void lw_picked_print(const lw_picked *picked)
         putchar('\n');
     }
     print_table(picked);
-    if (lw_picked_flies(&picked->now)) print_reasons(picked);
+    if (lw_picked_flies(&picked->now)) {
+        print_reasons(picked);
+        print_holds(picked);
+    }
     print_orders(picked);
     if (lw_picked_flies(&picked->now)) {
         print_turns(picked);

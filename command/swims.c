@@ -14,7 +14,6 @@
 
 #define MINUTES 4.0  // of each ride
 #define SEED    1
-#define MANY    (12.0 / 3600.0)  // [1/s] swims beyond which a pin is not carried  [judged]
 #define WINDS   6
 
 typedef struct counted {
@@ -55,7 +54,7 @@ static double column_wind(const counted *c, int i)
 
 static bool is_ridden(const lw_swims *swims, double wind)
 {
-    return swims->is_known && wind > swims->low - 1e-6 && wind < swims->high + 1e-6;
+    return swims->is_known && wind > swims->low - LW_KN && wind < swims->high + LW_KN;
 }
 
 // "12 x1.3": swims an hour, and the factor by which the truth may well be more or less.
@@ -73,7 +72,7 @@ static void fit_rate(char text[LW_CELL_LENGTH], const lw_swims *swims, double wi
 
 static void fit_limit(char text[LW_CELL_LENGTH], const lw_swims *swims)
 {
-    const double limit = lw_swims_limit(swims, MANY);
+    const double limit = lw_swims_limit(swims, LW_SWIM_MANY);
     if (limit <= 0.0)
         lw_text_fit(text, LW_CELL_LENGTH, "-");
     else
@@ -123,7 +122,7 @@ static void print_text(const counted *c)
            "\"8 x1.5\": 8 an hour, two times in three between 8 / 1.5 and 8 x 1.5, as far as the "
            "number of rides goes: %d of %.0f min in each of %d winds. Carried to: greatest mean "
            "wind with fewer than %.0f an hour; \"-\": none of these.",
-           LW_SWIM_RIDES, MINUTES, LW_SWIM_WINDS, 3600.0 * MANY);
+           LW_SWIM_RIDES, MINUTES, LW_SWIM_WINDS, 3600.0 * LW_SWIM_MANY);
     lw_print_wrapped(stdout, text, 0, 0);
     lw_print_wrapped(
         stdout,
@@ -146,8 +145,8 @@ static json_t *swims_json(const counted *c, size_t pin, int course)
     }
     return json_pack("{s:s, s:s, s:f, s:f, s:f, s:o}", "pin", label_of(c, pin), "course",
                      lw_course_text(course), "counted", swims->events, "hours",
-                     swims->time / 3600.0, "carried_to", lw_swims_limit(swims, MANY) / LW_KN, "at",
-                     at);
+                     swims->time / 3600.0, "carried_to",
+                     lw_swims_limit(swims, LW_SWIM_MANY) / LW_KN, "at", at);
 }
 
 static json_t *counted_json(const counted *c)

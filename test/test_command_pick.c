@@ -33,6 +33,50 @@ TEST_FUNCTION(pick_says_aloud_what_the_ranking_rests_on)
     CHECK(answer_has("Local rules"));
 }
 
+// Lines and numbers of the same thing: what counts is the lesser of two limits.
+TEST_FUNCTION(swims_come_with_their_error_and_the_hold_with_both_its_limits)
+{
+    CHECK(lullwise("pick" DEMO) == 0);
+    CHECK(answer_has(" ± ") && answer_has("Held to, by margins and by rides"));
+    json_t *json = json_answer("pick" DEMO);
+    const json_t *places = json_object_get(json, "places");
+    for (size_t i = 0; i < json_array_size(places); i++) {
+        const json_t *place = json_array_get(places, i);
+        const double held = json_number(place, "prospect", "held_up_to");
+        const double margins = json_number(place, "prospect", "margins_to");
+        const double rides = json_number(place, "prospect", "rides_to");
+        CHECK(json_number(place, "prospect", "swims") > 0.0);
+        CHECK(json_number(place, "prospect", "swims_error") > 0.0);
+        CHECK(held <= margins && held >= fmin(margins, rides));
+        if (json_is_true(json_object_get(place, "ends_by_rides"))) CHECK(held == rides);
+    }
+    json_decref(json);
+}
+
+// A swim that costs ten minutes makes a place as unsure as it makes it costly.
+TEST_FUNCTION(places_nearer_than_the_error_of_their_swims_are_too_close_to_call)
+{
+    json_t *json = json_answer("pick" DEMO "--set cost.swim='600 s'");
+    const json_t *places = json_object_get(json, "places");
+    size_t close = 0;
+    for (size_t i = 1; i < json_array_size(places); i++) {
+        const json_t *place = json_array_get(places, i), *ahead = json_array_get(places, i - 1);
+        const double behind =
+            json_number(place, "prospect", "score") - json_number(ahead, "prospect", "score");
+        const double error = json_number_value(json_object_get(place, "behind_error"));
+        const bool is_close = json_is_true(json_object_get(place, "is_close"));
+        CHECK(error > 0.0 && is_close == (behind < error));
+        CHECK(is_close == (strstr(json_text(place, "sentence"), "too close to call") != NULL));
+        close += is_close;
+    }
+    CHECK(close > 0);
+    json_decref(json);
+    json = json_answer("pick" DEMO "--set cost.swim='0 s'");
+    CHECK(!json_is_true(
+        json_object_get(json_array_get(json_object_get(json, "places"), 1), "is_close")));
+    json_decref(json);
+}
+
 TEST_FUNCTION(a_pin_that_cannot_be_held_is_told_with_both_winds)
 {
     CHECK(lullwise("pick" DEMO "--set wind.puff='24 kn' --set wind.mean='18 kn' "
@@ -129,6 +173,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(pick_ranks_every_pin_and_gives_the_reason_of_each_place),
         TEST(pick_says_aloud_what_the_ranking_rests_on),
+        TEST(swims_come_with_their_error_and_the_hold_with_both_its_limits),
+        TEST(places_nearer_than_the_error_of_their_swims_are_too_close_to_call),
         TEST(a_pin_that_cannot_be_held_is_told_with_both_winds),
         TEST(when_nothing_flies_pick_ends_with_one_and_says_how_much_wind_it_takes),
         TEST(against_gives_what_set_would_have_given),

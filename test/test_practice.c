@@ -225,38 +225,56 @@ static bool fact_7(void)
 // What came before the breaches of a boat that is carried into more wind than she is trimmed for.
 typedef struct breaching {
     double breaches, seconds;
-    double told;  // breaches with all three signs at once within the second before
+    double told;   // breaches with the sign within two seconds before
+    double signs;  // [s] that have the sign within two seconds before them, breach or none
 } breaching;
 
 #define LOOK    0.04  // [s] between two looks at a ride
-#define LOOKS   25    // in the second before a breach
-#define MINUTE  1500  // looks
+#define SECOND  25    // looks
+#define MINUTE  1500
 #define RIDES   10
 #define AT_STOP (0.5 * LW_DEG)
 
-// Bow below where the trim had it, rising, wand at its forward stop.
-static bool is_sign(const lw_trace *now, const lw_trace *before, double bow_trimmed)
+// What an eye takes in within a second, waves evened out.
+typedef struct glance {
+    double pitch, height;  // means [rad], [m]
+    bool is_at_stop;       // wand at its forward stop at some time
+} glance;
+
+static glance glance_at(const lw_trace *trace, int end)
 {
-    return now->pitch < bow_trimmed && now->clearance > before->clearance &&
-           now->wand <= usual.craft.linkage.forward_stop + AT_STOP;
+    glance g = {0};
+    for (int i = end - SECOND; i < end; i++) {
+        g.pitch += trace[i].pitch / SECOND;
+        g.height += trace[i].ride_height / SECOND;
+        g.is_at_stop |= trace[i].wand <= usual.craft.linkage.forward_stop + AT_STOP;
+    }
+    return g;
+}
+
+// Bow below where the trim had it, higher than a second ago, wand at its forward stop.
+static bool is_sign(const lw_trace *trace, int end, double bow_trimmed)
+{
+    if (end < 2 * SECOND) return false;
+    const glance now = glance_at(trace, end), before = glance_at(trace, end - SECOND);
+    return now.pitch < bow_trimmed && now.height > before.height && now.is_at_stop;
 }
 
 static void ride_minute(const lw_motion *motion, const lw_ride_plan *plan, double bow_trimmed,
                         breaching *sum)
 {
+    static lw_trace trace[MINUTE];
     lw_ride ride = {.events = NULL};
-    lw_trace before = {0};
     int since = 1000;
     double counted = 0.0;
     lw_ride_begin(&ride, motion, plan);
     for (int look = 0; look < MINUTE; look++, since++) {
-        const lw_trace now = lw_ride_trace(motion, &ride);
-        if (look > 0 && is_sign(&now, &before, bow_trimmed)) since = 0;
+        trace[look] = lw_ride_trace(motion, &ride);
+        if (is_sign(trace, look, bow_trimmed)) since = 0;
         lw_rides_advance(motion, &ride, 1, (size_t)(LOOK / motion->rules.step + 0.5));
         const double breaches = ride.tally.count[LW_RIDE_BREACH];
-        if (since < LOOKS) sum->told += breaches - counted;
+        if (since < 2 * SECOND) sum->told += breaches - counted, sum->signs += LOOK;
         counted = breaches;
-        before = now;
     }
     sum->breaches += counted;
     sum->seconds += ride.tally.seconds;
@@ -282,14 +300,21 @@ static breaching carried(size_t pin, double trim_kn, double wind_kn, double turn
 
 static double an_hour(const breaching *b) { return 3600.0 * b->breaches / b->seconds; }
 
+static double share_of_signs(const breaching *b) { return b->signs / b->seconds; }
+
 static bool fact_8(void)
 {
     const int before = missed;
     const breaching own = carried(P4, 12.0, 12.0, 0.0), strong = carried(P4, 12.0, 20.0, 0.0);
     const breaching calm = carried(P2, 12.0, 20.0, 0.0);
-    row("8  P4 from 12 into 20 kn, a reach: of 10 breaches came", 10.0,
-        10.0 * strong.told / fmax(strong.breaches, 1.0), 5.0, strong.breaches >= 10.0);
-    printf("     after bow down, still rising, wand at its stop\n");
+    const double told = strong.told / fmax(strong.breaches, 1.0);
+    row("8  P4 from 12 into 20 kn, a reach: of 10 breaches came", 10.0, 10.0 * told, 5.0,
+        strong.breaches >= 10.0);
+    printf("     within 2 s of bow down, still rising, wand at its stop\n");
+    row("   of 10 moments so: in 20 kn; in the 12 kn it is for", 10.0 * share_of_signs(&strong),
+        10.0 * share_of_signs(&own), 1e9, share_of_signs(&own) < 0.5 * share_of_signs(&strong));
+    row("   with P2 in 20 kn", 10.0 * share_of_signs(&strong), 10.0 * share_of_signs(&calm), 1e9,
+        share_of_signs(&calm) < 0.5 * share_of_signs(&strong));
     row("   breaches an hour, with P2 fewer", an_hour(&strong), an_hour(&calm), 1e9,
         calm.breaches < 0.5 * strong.breaches);
     row("   and with P4 in the 12 kn it is for", an_hour(&strong), an_hour(&own), 1e9,
@@ -300,22 +325,33 @@ static bool fact_8(void)
     return all_held(before);
 }
 
-// The pin that wins a race in 6 to 10 kn wins in 6 to 22 kn too. Swims wait for motion in time, so
-// the race is judged without them; the order with the risk that the day's file guesses is printed.
+// The pin that wins a race in 6 to 10 kn wins in 6 to 22 kn too: judged with the swims that rides
+// count, and printed without them.
 static bool fact_9(void)
 {
     const int before = missed;
     const lw_choice easy = lw_choice_of(&uneven, LW_AIM_EASY, 0.0);
-    const lw_choice with = lw_choice_of(&uneven, LW_AIM_RACE, 0.0);
-    const size_t strong = lw_choice_of(&gentle, LW_AIM_RACE, 0.0).places[0].pin;
     uneven.cost.puff_risk = 0.0;
     const lw_choice race = lw_choice_of(&uneven, LW_AIM_RACE, 0.0);
-    row("9  racing in 6-22 kn, swims left out: place of the", 1.0,
-        1.0 + (double)place_of(&race, strong), 0.0, true);
+    const size_t strong = lw_choice_of(&gentle, LW_AIM_RACE, 0.0).places[0].pin;
+    const size_t at = place_of(&race, strong);
+    row("9  racing in 6-22 kn, swims counted: place of the", 1.0, 1.0 + (double)at, 0.0, true);
     printf("     pin that wins in 6-10 kn (P%d)\n", 4 - (int)strong);
     row("   easy: place of P1", 1.0, 1.0 + (double)place_of(&easy, P1), 0.0, true);
-    printf("  %-52s %6s %6.1f\n", "   (racing, with swims as the file guesses: that pin)", "",
-           1.0 + (double)place_of(&with, strong));
+    for (size_t i = 0; i < race.count; i++) {
+        const lw_placing *p = &race.places[i];
+        printf("     (P%d: %.0f s, of it %.1f +- %.1f swims%s)\n", 4 - (int)p->pin,
+               p->prospect.seconds, p->prospect.swims, p->prospect.swims_error,
+               p->is_close ? ", too close to call" : "");
+    }
+    uneven.cost.puff_risk = day.cost.puff_risk;
+    const lw_choice guessed = lw_choice_of(&uneven, LW_AIM_RACE, 0.0);
+    printf("  %-52s %6s %6.1f\n", "   (racing, with the day's own risk beyond: that pin)", "",
+           1.0 + (double)place_of(&guessed, strong));
+    uneven.cost.puff_risk = uneven.cost.swim = 0.0;
+    const lw_choice calm = lw_choice_of(&uneven, LW_AIM_RACE, 0.0);
+    printf("  %-52s %6s %6.1f\n", "   (racing, were swims free: that pin)", "",
+           1.0 + (double)place_of(&calm, strong));
     return all_held(before);
 }
 

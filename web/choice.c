@@ -25,6 +25,7 @@ LW_EXPORT(lw_web_begin) int lw_web_begin(int slot)
 typedef struct part {
     lw_range range;
     double reach_launch;
+    lw_swim_counts ridden;
 } part;
 
 LW_EXPORT(lw_web_part_size) size_t lw_web_part_size(void) { return sizeof(part); }
@@ -37,6 +38,7 @@ LW_EXPORT(lw_web_step) void lw_web_step(int slot, int step)
     part *to = (part *)lw_web_room(sizeof *to);
     lw_outlook_step(outlook, &picked->inputs.boat, (size_t)step);
     to->range = outlook->ranges[pin][(size_t)step % outlook->course_count];
+    to->ridden = outlook->ridden[pin][(size_t)step % outlook->course_count];
     to->reach_launch = outlook->reach_launch[pin];
 }
 
@@ -47,6 +49,7 @@ LW_EXPORT(lw_web_take) void lw_web_take(int slot, int step)
     const size_t course = (size_t)step % outlook->course_count;
     const part *from = (const part *)lw_web_room(sizeof *from);
     outlook->ranges[pin][course] = from->range;
+    outlook->ridden[pin][course] = from->ridden;
     if (course == 0) outlook->reach_launch[pin] = from->reach_launch;
 }
 
@@ -95,7 +98,10 @@ static void put_place(const lw_picked *picked, size_t i)
     lw_parcel_truth("is_first", place->reason == LW_REASON_FIRST);
     lw_parcel_text("reason", lw_reason_text(place->reason));
     lw_parcel_text("sentence", text);
-    lw_parcel_text("ends_by", lw_margin_end(place->ends_by));
+    lw_picked_end(picked, place->pin, text);
+    lw_parcel_text("ends_by", text);
+    lw_parcel_truth("ends_by_rides", place->ends_by_rides);
+    lw_parcel_truth("is_close", place->is_close);
     lw_parcel_truth("flies_in_lull", place->flies_in_lull);
     lw_parcel_truth("flies_in_mean", place->flies_in_mean);
     lw_parcel_truth("flies_in_puff", place->flies_in_puff);
@@ -141,6 +147,7 @@ LW_EXPORT(lw_web_choice) void lw_web_choice(int slot)
 {
     lw_picked *picked = &lw_web_slots[slot].picked;
     char text[LW_REASON_LENGTH];
+    lw_outlook_end(picked->outlook);
     lw_picked_rank(picked);
     lw_parcel_begin();
     lw_parcel_truth("flies", lw_picked_flies(&picked->now));

@@ -58,6 +58,14 @@ static double hull_speed(const lw_range *range, lw_course course, double wind)
     return fmax(range->on_hull[k].speed * lw_cos(heading - course.direction), 1.0 * LW_KN);
 }
 
+// Least wind that gets her flying for a leg: on its own headings, or bearing away to a reach.
+static double launch_for(const lw_outlook *outlook, const lw_range *range, size_t pin)
+{
+    const double reach = outlook->reach_launch[pin];
+    if (!range->has_launch) return reach;
+    return reach > 0.0 ? fmin(range->launches_at, reach) : range->launches_at;
+}
+
 // What one gust brings on one course, as means over it.
 typedef struct gust {
     double speed;           // made good [m/s]
@@ -65,8 +73,11 @@ typedef struct gust {
     double top;             // greatest wind while flying [m/s]
 } gust;
 
-static gust through(const lw_range *range, lw_course course, double launch, lw_gusts gusts)
+static gust through(const lw_outlook *outlook, size_t pin, size_t c, lw_gusts gusts)
 {
+    const lw_range *range = &outlook->ranges[pin][c];
+    const lw_course course = outlook->courses[c];
+    const double launch = launch_for(outlook, range, pin), held = lw_outlook_hold(outlook, pin, c);
     gust mean = {0};
     bool up = false;
     for (int i = 0; i < 2 * PHASES; i++) {  // the first gust only settles the state
@@ -77,7 +88,7 @@ static gust through(const lw_range *range, lw_course course, double launch, lw_g
 
         mean.speed += up ? flying_speed(range, course, wind) : hull_speed(range, course, wind);
         mean.flying += up;
-        mean.unheld += up && !(range->has_hold && wind <= range->held_up_to);
+        mean.unheld += up && wind > held;
         if (up) mean.top = fmax(mean.top, wind);
     }
     mean.speed = fmax(mean.speed, 1.0 * LW_KN * PHASES);
@@ -85,12 +96,12 @@ static gust through(const lw_range *range, lw_course course, double launch, lw_g
     return mean;
 }
 
-// Swims in each gust: the risk for each knot that its top exceeds the hold limit.
-static double swims_in(const lw_outlook *outlook, const lw_range *range, gust g)
+// Swims in each gust beyond those that rides tell: the risk for each knot that its top exceeds what
+// the margins hold.
+static double swims_beyond(const lw_outlook *outlook, const lw_range *range, gust g)
 {
-    if (g.unheld <= 0.0) return 0.0;
     const double held = range->has_hold ? range->held_up_to : range->stays_up_at;
-    return fmin(outlook->cost.puff_risk * (g.top - held) / LW_KN, 1.0);
+    return fmin(outlook->cost.puff_risk * fmax(g.top - held, 0.0) / LW_KN, 1.0);
 }
 
 static double turns_cost(const lw_outlook *outlook, lw_course course, double length)
@@ -103,30 +114,63 @@ static double turns_cost(const lw_outlook *outlook, lw_course course, double len
     return floor(sailed / outlook->cost.tack_every) * each;
 }
 
-// Least wind that gets her flying for a leg: on its own headings, or bearing away to a reach.
-static double launch_for(const lw_outlook *outlook, const lw_range *range, size_t pin)
-{
-    const double reach = outlook->reach_launch[pin];
-    if (!range->has_launch) return reach;
-    return reach > 0.0 ? fmin(range->launches_at, reach) : range->launches_at;
-}
-
-static void add_leg(const lw_outlook *outlook, size_t pin, size_t leg, lw_gusts gusts,
-                    lw_prospect *sum)
+static void add_leg(const lw_outlook *outlook, size_t leg, lw_gusts gusts, lw_placing *to)
 {
     const size_t c = outlook->leg_course[leg];
-    const lw_range *range = &outlook->ranges[pin][c];
     const lw_course course = outlook->courses[c];
     const double length = outlook->leg_length[leg];
-    const gust g = through(range, course, launch_for(outlook, range, pin), gusts);
+    const gust g = through(outlook, to->pin, c, gusts);
     const double sailing = length / g.speed;
-    const double swims = swims_in(outlook, range, g) * sailing / gusts.period;
+    lw_prospect *sum = &to->prospect;
     sum->seconds += sailing + turns_cost(outlook, course, length);
     sum->flying += g.flying * sailing;
     sum->unheld += g.unheld * sailing;
     sum->hull_seconds += (1.0 - g.flying) * sailing;
-    sum->swims += swims;
-    sum->swim_seconds += swims * outlook->cost.swim;
+    to->flown[c] += g.flying * sailing;
+    sum->swims +=
+        swims_beyond(outlook, &outlook->ranges[to->pin][c], g) * sailing / outlook->gusts.period;
+}
+
+// On one course, at the rate that rides have in that mean wind.
+static double swims_expected(const lw_outlook *outlook, const lw_placing *place, size_t c,
+                             lw_gusts gusts)
+{
+    const lw_swims *swims = &outlook->swims[place->pin][c];
+    return swims->is_known ? place->flown[c] * lw_swims_rate(swims, gusts.mean) : 0.0;
+}
+
+double lw_lap_swims_error(const lw_outlook *outlook, const lw_placing *place,
+                          const lw_placing *other, lw_gusts gusts)
+{
+    double square = 0.0;
+    for (size_t c = 0; c < outlook->course_count; c++) {
+        const lw_placing *places[2] = {place, other};
+        double swims[2] = {0}, x[2] = {0};
+        for (int i = 0; i < 2 && places[i]; i++) {
+            swims[i] = (i ? -1.0 : 1.0) * swims_expected(outlook, places[i], c, gusts);
+            x[i] = lw_swims_x(&outlook->swims[places[i]->pin][c], gusts.mean);
+        }
+        for (int i = 0; i < 2; i++) {
+            for (int j = 0; j < 2; j++) {
+                if (swims[i] == 0.0 || swims[j] == 0.0) continue;
+                square += swims[i] * swims[j] *
+                          lw_rate_family_covariance(&outlook->rates[c], places[i]->pin, x[i],
+                                                    places[j]->pin, x[j]);
+            }
+        }
+    }
+    return sqrt(fmax(square, 0.0));
+}
+
+static void add_swims(const lw_outlook *outlook, lw_gusts gusts, lw_placing *to)
+{
+    lw_prospect *sum = &to->prospect;
+    for (size_t c = 0; c < outlook->course_count; c++) {
+        sum->swims += swims_expected(outlook, to, c, gusts);
+    }
+    sum->swims_error = lw_lap_swims_error(outlook, to, NULL, gusts);
+    sum->swim_seconds = sum->swims * outlook->cost.swim;
+    sum->seconds += sum->swim_seconds;
 }
 
 lw_prospect lw_lap_leg(const lw_outlook *outlook, size_t pin, size_t leg, lw_gusts gusts)
@@ -140,7 +184,7 @@ lw_prospect lw_lap_leg(const lw_outlook *outlook, size_t pin, size_t leg, lw_gus
 static void add_limits(const lw_outlook *outlook, size_t pin, lw_prospect *sum)
 {
     bool always = true;
-    sum->held_up_to = 1e9;
+    sum->held_up_to = sum->margins_to = sum->rides_to = INFINITY;
     for (size_t c = 0; c < outlook->course_count; c++) {
         const lw_range *range = &outlook->ranges[pin][c];
         const double launch = launch_for(outlook, range, pin);
@@ -149,7 +193,9 @@ static void add_limits(const lw_outlook *outlook, size_t pin, lw_prospect *sum)
         }
         always = always && range->has_flight;
         sum->stays_up_at = fmax(sum->stays_up_at, range->stays_up_at);
-        sum->held_up_to = fmin(sum->held_up_to, range->has_hold ? range->held_up_to : 0.0);
+        sum->held_up_to = fmin(sum->held_up_to, lw_outlook_hold(outlook, pin, c));
+        sum->margins_to = fmin(sum->margins_to, range->has_hold ? range->held_up_to : 0.0);
+        sum->rides_to = fmin(sum->rides_to, lw_swims_hold(&outlook->swims[pin][c]));
     }
     if (!always) sum->stays_up_at = 0.0;
 }
@@ -183,19 +229,20 @@ static double mean_speed(const lw_outlook *outlook, size_t pin, double wind)
     return seconds > 0.0 ? length / seconds : 0.0;
 }
 
-lw_prospect lw_lap(const lw_outlook *outlook, size_t pin, lw_gusts gusts)
+lw_placing lw_lap(const lw_outlook *outlook, size_t pin, lw_gusts gusts)
 {
-    lw_prospect lap = {0};
-    for (size_t i = 0; i < outlook->leg_count; i++) add_leg(outlook, pin, i, gusts, &lap);
-    const double sailing = lap.flying + lap.hull_seconds;  // tacks and gybes left out
-    if (sailing > 0.0) lap.flying /= sailing, lap.unheld /= sailing;
-    lap.seconds += lap.swim_seconds;
-    add_limits(outlook, pin, &lap);
-    lap.speed = mean_speed(outlook, pin, gusts.mean);
+    lw_placing to = {.pin = pin};
+    lw_prospect *lap = &to.prospect;
+    for (size_t i = 0; i < outlook->leg_count; i++) add_leg(outlook, i, gusts, &to);
+    const double sailing = lap->flying + lap->hull_seconds;  // tacks and gybes left out
+    if (sailing > 0.0) lap->flying /= sailing, lap->unheld /= sailing;
+    add_swims(outlook, gusts, &to);
+    add_limits(outlook, pin, lap);
+    lap->speed = mean_speed(outlook, pin, gusts.mean);
 
     const lw_range *range = &outlook->ranges[pin][outlook->leg_course[longest_leg(outlook)]];
-    lap.turns_lull = turns_in(range, gusts.lull);
-    lap.turns_mean = turns_in(range, gusts.mean);
-    lap.turns_puff = turns_in(range, gusts.puff);
-    return lap;
+    lap->turns_lull = turns_in(range, gusts.lull);
+    lap->turns_mean = turns_in(range, gusts.mean);
+    lap->turns_puff = turns_in(range, gusts.puff);
+    return to;
 }

@@ -50,6 +50,7 @@ static lw_reason reason_of(const lw_placing *place, const lw_placing *first, lw_
     }
     const double rest = p->seconds - best->seconds - hull - swims;
     if (p->unheld > best->unheld && swims >= fmax(hull, 0.0)) return LW_REASON_UNHELD;
+    if (swims > 0.0 && swims >= hull && swims >= rest) return LW_REASON_SWIMS;
     if (hull > 0.0 && hull >= rest) return LW_REASON_DROPS;
     return LW_REASON_SLOWER;
 }
@@ -64,15 +65,17 @@ static void place(lw_choice *choice, const lw_placing *placing)
     choice->places[at] = *placing;
 }
 
-// The margin that ends the hold on the leg that is held least.
-static size_t end_of(const lw_outlook *outlook, size_t pin)
+// How surely each is behind the one before it, as far as swims make the difference.
+static void weigh(const lw_outlook *outlook, lw_choice *choice)
 {
-    size_t hardest = 0;
-    const lw_range *ranges = outlook->ranges[pin];
-    for (size_t c = 1; c < outlook->course_count; c++) {
-        if (ranges[c].held_up_to < ranges[hardest].held_up_to) hardest = c;
+    if (choice->aim == LW_AIM_EASY) return;  // no swims in that score
+    const double each = outlook->cost.swim * (choice->aim == LW_AIM_STEADY ? 3.0 : 1.0);
+    for (size_t i = 1; i < choice->count; i++) {
+        lw_placing *place = &choice->places[i], *ahead = &choice->places[i - 1];
+        if (place->prospect.flying <= 0.0) continue;
+        place->error = each * lw_lap_swims_error(outlook, place, ahead, choice->gusts);
+        place->is_close = place->prospect.score - ahead->prospect.score < place->error;
     }
-    return ranges[hardest].ends_by;
 }
 
 static bool flies_in(const lw_prospect *p, double wind)
@@ -88,15 +91,18 @@ lw_choice lw_choice_of(const lw_outlook *outlook, lw_aim aim, double more)
     gusts.puff = fmax(gusts.puff + more, 0.0);
     lw_choice choice = {.aim = aim, .gusts = gusts};
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-        lw_placing placing = {.pin = pin, .prospect = lw_lap(outlook, pin, gusts)};
+        lw_placing placing = lw_lap(outlook, pin, gusts);
         lw_prospect *p = &placing.prospect;
         p->score = score_of(p, aim, gusts);
-        placing.ends_by = end_of(outlook, pin);
+        const size_t hardest = lw_outlook_hardest(outlook, pin);
+        placing.ends_by = outlook->ranges[pin][hardest].ends_by;
+        placing.ends_by_rides = lw_outlook_hold_ends_by_rides(outlook, pin, hardest);
         placing.flies_in_lull = flies_in(p, gusts.lull);
         placing.flies_in_mean = flies_in(p, gusts.mean);
         placing.flies_in_puff = flies_in(p, gusts.puff);
         place(&choice, &placing);
     }
+    weigh(outlook, &choice);
     for (size_t i = 1; i < choice.count; i++) {
         choice.places[i].reason = reason_of(&choice.places[i], &choice.places[0], aim, gusts);
     }

@@ -12,9 +12,9 @@
 #define HEADINGS   8
 #define LIMIT_STEP (0.1 * LW_KN)
 
-// Before any ride: 5 swims an hour, give or take a factor of seven; twenty times as many, or as few,
-// in half as much wind again, and some bend.  [judged]
-static const lw_rate_prior before = {.mean = {-6.6, 0.0, 0.0}, .deviation = {2.0, 3.0, 2.0}};
+// Before any ride: 5 swims an hour, give or take a factor of seven; from wind to wind the factor
+// changes by some three times, from pin to pin it changes by a third.  [judged]
+static const lw_rate_prior before = {-6.6, 2.0, 1.2, 0.35};
 
 lw_weather lw_weather_of(const lw_craft *craft, const lw_day *day)
 {
@@ -32,13 +32,18 @@ void lw_weather_put(const lw_weather *weather, double wind, lw_motion *motion)
     motion->is_choppy = motion->sea.wave.height > 0.0;
 }
 
-// The flight trimmed for the knot at or below a wind; NULL when there is none.
-static const lw_flight *trimmed_below(const lw_range *range, double wind)
+// The knot of a range nearest to a wind.
+static int knot_at(double wind)
 {
-    int k =
-        (int)fmin(fmax(floor(wind / LW_KN + 0.5) - LW_RANGE_FIRST_KN, 0.0), LW_RANGE_WINDS - 1.0);
+    const double k = floor(wind / LW_KN + 0.5) - LW_RANGE_FIRST_KN;
+    return (int)fmin(fmax(k, 0.0), LW_RANGE_WINDS - 1.0);
+}
+
+// The flight trimmed for a knot or the next below; NULL when there is none.
+static const lw_answer *trimmed_below(const lw_range *range, int k)
+{
     while (k >= 0 && range->at[k].trimmed.outcome != LW_FLIES) k--;
-    return k >= 0 ? &range->at[k].trimmed.flight : NULL;
+    return k >= 0 ? &range->at[k].trimmed : NULL;
 }
 
 // Whether its course leaves the heading to the sailor: then it is not the same in all winds.
@@ -85,14 +90,17 @@ static double course_to_keep(const lw_craft *craft, const lw_setup *setup, const
     return asks[most].heading;
 }
 
-// Trimmed for a wind on the course to keep.
-static bool trim(const lw_craft *craft, const lw_setup *setup, const lw_range *range, double wind,
-                 double lull, lw_ask *ask, lw_answer *answer)
+// Trimmed for a knot of wind on the course to keep.
+static bool trim(const lw_craft *craft, const lw_setup *setup, const lw_range *range, int k,
+                 double lull_part, lw_ask *ask, lw_answer *answer)
 {
-    const lw_flight *f = trimmed_below(range, wind), *in_lull = trimmed_below(range, lull);
-    if (!f) return false;
-    *ask = ask_as(craft, setup, f);
-    if (is_free(range)) ask->heading = course_to_keep(craft, setup, in_lull ? in_lull : f);
+    const lw_answer *at = trimmed_below(range, k);
+    if (!at) return false;
+    *ask = ask_as(craft, setup, &at->flight);
+    *answer = *at;
+    if (!is_free(range)) return true;
+    const lw_answer *in_lull = trimmed_below(range, knot_at(lull_part * range->at[k].wind));
+    ask->heading = course_to_keep(craft, setup, in_lull ? &in_lull->flight : &at->flight);
     const lw_freedom free = {.heel = true, .place = true, .course = ask->heading};
     *answer = lw_fastest(craft, ask, &free);
     return answer->outcome == LW_FLIES;
@@ -108,9 +116,12 @@ static lw_ride_plan plan_of(const lw_motion *motion, const lw_ask *ask, const lw
     return plan;
 }
 
+#define PART_APART ((LW_SWIM_MOST - LW_SWIM_LEAST) / (LW_SWIM_WINDS - 1.0))
+_Static_assert(LW_SWIM_WINDS == LW_RATE_TERMS, "a term for each wind that is ridden in");
+
 // Rides in one wind; adds what each counts.
-static size_t ride_in(const lw_motion *motion, lw_ride_plan plan, lw_swims *swims, double x,
-                      double seconds, lw_rate_count counts[LW_SWIM_RIDES])
+static void ride_in(const lw_motion *motion, lw_ride_plan plan, double x, double seconds,
+                    lw_swim_counts *counts)
 {
     lw_ride rides[LW_SWIM_RIDES];
     for (int i = 0; i < LW_SWIM_RIDES; i++) {
@@ -121,54 +132,84 @@ static size_t ride_in(const lw_motion *motion, lw_ride_plan plan, lw_swims *swim
     lw_rides_advance(motion, rides, LW_SWIM_RIDES, (size_t)(seconds / motion->rules.step + 0.5));
     for (int i = 0; i < LW_SWIM_RIDES; i++) {
         const lw_ride_tally *tally = &rides[i].tally;
-        counts[i] = (lw_rate_count){x, lw_ride_tally_swims(tally), tally->flying};
-        swims->events += counts[i].events;
-        swims->time += counts[i].time;
+        counts->of[counts->count++] =
+            (lw_rate_count){.x = x, .events = lw_ride_tally_swims(tally), .time = tally->flying};
     }
-    return LW_SWIM_RIDES;
+}
+
+void lw_swims_ride(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
+                   const lw_weather *weather, lw_swim_effort effort, lw_swim_counts *counts)
+{
+    const double mean = weather->gust.mean;
+    lw_motion motion = lw_motion_of(craft);
+    motion.rules.swim = LYING;
+    *counts = (lw_swim_counts){0};
+    for (int i = 0, before_k = -1; i < LW_SWIM_WINDS && mean > 0.0; i++) {
+        const int k = knot_at((LW_SWIM_LEAST + PART_APART * i) * mean);
+        lw_ask ask;
+        lw_answer answer;
+        if (k == before_k) continue;
+        before_k = k;
+        if (!trim(craft, setup, range, k, weather->gust.lull / mean, &ask, &answer)) continue;
+        const double wind = range->at[k].wind;
+        lw_weather_put(weather, wind, &motion);
+        lw_ride_plan plan = plan_of(&motion, &ask, &answer);
+        plan.seed = effort.seed + (uint64_t)(LW_SWIM_RIDES * i);
+        if (counts->count == 0) counts->low = wind;
+        counts->high = wind;
+        ride_in(&motion, plan, (wind / mean - LW_SWIM_LEAST) / PART_APART, effort.seconds, counts);
+    }
+}
+
+void lw_swims_fit(const lw_weather *weather, size_t n, const lw_swim_counts *const counts[],
+                  lw_rate_family *family, lw_swims *const swims[])
+{
+    lw_rate_count all[LW_PINS_MOST * LW_SWIM_WINDS * LW_SWIM_RIDES] = {0};
+    size_t m = 0;
+    for (size_t i = 0; i < n; i++) {
+        const lw_swim_counts *c = counts[i];
+        *swims[i] = (lw_swims){.first = LW_SWIM_LEAST * weather->gust.mean,
+                               .apart = PART_APART * weather->gust.mean,
+                               .low = c->low,
+                               .high = c->high,
+                               .is_known = c->count > 0};
+        for (size_t k = 0; k < c->count; k++) {
+            all[m] = c->of[k];
+            all[m++].curve = i;
+            swims[i]->events += c->of[k].events;
+            swims[i]->time += c->of[k].time;
+        }
+    }
+    lw_rate_family_of(family, n, all, m, &before);
+    for (size_t i = 0; i < n; i++) swims[i]->curve = lw_rate_family_curve(family, i);
 }
 
 lw_swims lw_swims_of(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
                      const lw_weather *weather, lw_swim_effort effort)
 {
-    const double mean = weather->gust.mean;
-    lw_swims swims = {.middle = mean, .span = 0.5 * mean};
-    lw_motion motion = lw_motion_of(craft);
-    motion.rules.swim = LYING;
-    lw_rate_count counts[LW_SWIM_WINDS * LW_SWIM_RIDES];
-    size_t n = 0;
-    for (int i = 0; i < LW_SWIM_WINDS; i++) {
-        const double wind =
-            mean * (LW_SWIM_LEAST + (LW_SWIM_MOST - LW_SWIM_LEAST) * i / (LW_SWIM_WINDS - 1.0));
-        const double lull = wind * weather->gust.lull / mean;
-        lw_ask ask;
-        lw_answer answer;
-        if (!trim(craft, setup, range, wind, lull, &ask, &answer)) continue;
-        lw_weather_put(weather, wind, &motion);
-        lw_ride_plan plan = plan_of(&motion, &ask, &answer);
-        plan.seed = effort.seed + (uint64_t)(LW_SWIM_RIDES * i);
-        n += ride_in(&motion, plan, &swims, (wind - swims.middle) / swims.span, effort.seconds,
-                     counts + n);
-        if (!swims.is_known) swims.low = wind;
-        swims.high = wind, swims.is_known = true;
-    }
-    swims.curve = lw_rate_curve_of(counts, n, &before);
+    lw_swims swims, *const to = &swims;
+    lw_swim_counts counts;
+    const lw_swim_counts *const from = &counts;
+    lw_rate_family family;
+    lw_swims_ride(craft, setup, range, weather, effort, &counts);
+    lw_swims_fit(weather, 1, &from, &family, &to);
     return swims;
 }
 
-static double x_of(const lw_swims *swims, double wind)
+double lw_swims_x(const lw_swims *swims, double wind)
 {
-    return (fmin(fmax(wind, swims->low), swims->high) - swims->middle) / swims->span;
+    if (swims->apart <= 0.0) return 0.0;
+    return (fmin(fmax(wind, swims->low), swims->high) - swims->first) / swims->apart;
 }
 
 double lw_swims_rate(const lw_swims *swims, double wind)
 {
-    return lw_rate_at(&swims->curve, x_of(swims, wind));
+    return lw_rate_at(&swims->curve, lw_swims_x(swims, wind));
 }
 
 double lw_swims_log_error(const lw_swims *swims, double wind)
 {
-    return lw_rate_log_error(&swims->curve, x_of(swims, wind));
+    return lw_rate_log_error(&swims->curve, lw_swims_x(swims, wind));
 }
 
 double lw_swims_limit(const lw_swims *swims, double most)
@@ -178,4 +219,13 @@ double lw_swims_limit(const lw_swims *swims, double most)
         wind = wind > swims->low ? fmax(wind - LIMIT_STEP, swims->low) : 0.0;
     }
     return wind;
+}
+
+double lw_swims_hold(const lw_swims *swims)
+{
+    double least = INFINITY;
+    for (double wind = swims->low; swims->is_known && wind <= swims->high; wind += LIMIT_STEP) {
+        least = fmin(least, lw_swims_rate(swims, wind));
+    }
+    return lw_swims_limit(swims, least + LW_SWIM_MANY);
 }

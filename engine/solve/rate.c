@@ -1,9 +1,10 @@
-// rate.c - a rate as a smooth function of one variable, from counts.
+// rate.c - rates as smooth functions of one variable, from counts.
 // SPDX-License-Identifier: MIT
 
 #include "lullwise/rate.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "lullwise/elementary.h"
 #include "solve/linear.h"
@@ -12,103 +13,184 @@
 #define STEPS_MOST 100
 #define STEP_MOST  1.0  // of any term: Newton's steps overshoot where far too few are expected
 
-static void powers(double x, double power[N])
+// The two terms between which x lies, and their parts.
+typedef struct between {
+    size_t at;
+    double part[2];
+} between;
+
+static between between_of(double x)
 {
-    power[0] = 1.0;
-    for (int k = 1; k < N; k++) power[k] = power[k - 1] * x;
+    const double along = fmin(fmax(x, 0.0), N - 1.0);
+    const double at = fmin(floor(along), N - 2.0);
+    return (between){(size_t)at, {at + 1.0 - along, along - at}};
 }
 
-static double log_rate(const lw_rate_curve *curve, double x)
+static double rate_at(const double term[N], double x)
 {
-    double power[N], sum = 0.0;
-    powers(x, power);
-    for (int k = 0; k < N; k++) sum += curve->term[k] * power[k];
-    return sum;
+    const between b = between_of(x);
+    const double sum = b.part[0] * term[b.at] + b.part[1] * term[b.at + 1];
+    return lw_exp(fmin(fmax(sum, -700.0), 700.0));
 }
 
-double lw_rate_at(const lw_rate_curve *curve, double x)
-{
-    return lw_exp(fmin(fmax(log_rate(curve, x), -700.0), 700.0));
-}
+double lw_rate_at(const lw_rate_curve *curve, double x) { return rate_at(curve->term, x); }
 
 double lw_rate_log_error(const lw_rate_curve *curve, double x)
 {
-    double power[N], sum = 0.0;
-    powers(x, power);
-    for (int i = 0; i < N; i++) {
-        for (int j = 0; j < N; j++) sum += power[i] * curve->covariance[i][j] * power[j];
+    const between b = between_of(x);
+    double sum = 0.0;
+    for (size_t i = 0; i < 2; i++) {
+        for (size_t j = 0; j < 2; j++) {
+            sum += b.part[i] * b.part[j] * curve->covariance[b.at + i][b.at + j];
+        }
     }
     return sqrt(fmax(sum, 0.0));
 }
 
-// Slope of the posterior's logarithm, and its curvature, both to be less of at the top.
-static void look(const lw_rate_curve *curve, const lw_rate_count *counts, size_t n,
-                 const lw_rate_prior *prior, double slope[N], double curvature[N * N])
+double lw_rate_family_covariance(const lw_rate_family *family, size_t i, double x, size_t j,
+                                 double y)
 {
-    for (int i = 0; i < N; i++) {
-        const double weight = 1.0 / (prior->deviation[i] * prior->deviation[i]);
-        slope[i] = -weight * (curve->term[i] - prior->mean[i]);
-        for (int j = 0; j < N; j++) curvature[i * N + j] = i == j ? weight : 0.0;
+    const size_t rows = N * family->count;
+    const between one = between_of(x), other = between_of(y);
+    double sum = 0.0;
+    for (size_t a = 0; a < 2; a++) {
+        const double *row = family->covariance + (N * i + one.at + a) * rows;
+        for (size_t b = 0; b < 2; b++) {
+            sum += one.part[a] * other.part[b] * row[N * j + other.at + b];
+        }
     }
-    for (size_t k = 0; k < n; k++) {
-        double power[N];
-        powers(counts[k].x, power);
-        const double expected = counts[k].time * lw_rate_at(curve, counts[k].x);
-        for (int i = 0; i < N; i++) {
-            slope[i] += (counts[k].events - expected) * power[i];
-            for (int j = 0; j < N; j++) curvature[i * N + j] += expected * power[i] * power[j];
+    return sum;
+}
+
+lw_rate_curve lw_rate_family_curve(const lw_rate_family *family, size_t i)
+{
+    const size_t rows = N * family->count;
+    lw_rate_curve curve = {.scatter = family->scatter};
+    for (size_t a = 0; a < N; a++) {
+        curve.term[a] = family->term[N * i + a];
+        for (size_t b = 0; b < N; b++) {
+            curve.covariance[a][b] = family->covariance[(N * i + a) * rows + N * i + b];
+        }
+    }
+    return curve;
+}
+
+// The slope of the posterior's logarithm, and its curvature, both to be less of at the top.
+typedef struct peak {
+    double slope[LW_RATE_ROWS], factors[LW_RATE_ROWS * LW_RATE_ROWS];
+    int pivot[LW_RATE_ROWS];
+} peak;
+
+// One normal prior: a weighted sum of some terms, at rows `first` and every `apart` rows on, is
+// `mean` within a deviation of 1 / sqrt(weight).
+static void pull(const lw_rate_family *family, size_t first, size_t apart, size_t n,
+                 const double part[], double mean, double weight, peak *top)
+{
+    const size_t rows = N * family->count;
+    double off = -mean;
+    for (size_t i = 0; i < n; i++) off += part[i] * family->term[first + i * apart];
+    for (size_t i = 0; i < n; i++) {
+        const size_t row = first + i * apart;
+        top->slope[row] -= weight * part[i] * off;
+        for (size_t j = 0; j < n; j++) {
+            top->factors[row * rows + first + j * apart] += weight * part[i] * part[j];
         }
     }
 }
 
-// Moves the terms one step of Newton's; returns the greatest move.
-static double climb(lw_rate_curve *curve, const double slope[N], const double factors[N * N],
-                    const int pivot[N])
+static double weight_of(double deviation) { return 1.0 / (deviation * deviation); }
+
+static void add_prior(const lw_rate_family *family, const lw_rate_prior *prior, peak *top)
 {
-    double step[N], most = 0.0;
-    for (int i = 0; i < N; i++) step[i] = slope[i];
-    lw_linear_solve(factors, N, pivot, step);
-    for (int i = 0; i < N; i++) most = fmax(most, fabs(step[i]));
+    static const double level[] = {1.0}, bend[] = {1.0, -2.0, 1.0}, step[] = {1.0, -1.0};
+    const size_t rows = N * family->count;
+    const double wide = weight_of(prior->deviation) / (double)rows;
+    for (size_t row = 0; row < rows; row++) {
+        pull(family, row, 1, 1, level, prior->mean, wide, top);
+        if (row % N + 2 < N) pull(family, row, 1, 3, bend, 0.0, weight_of(prior->bend), top);
+        if (row + N < rows) pull(family, row, N, 2, step, 0.0, weight_of(prior->step), top);
+    }
+}
+
+static void add_count(const lw_rate_family *family, const lw_rate_count *count, peak *top)
+{
+    const size_t first = N * count->curve, rows = N * family->count;
+    const double expected = count->time * rate_at(family->term + first, count->x);
+    const between b = between_of(count->x);
+    for (size_t i = 0; i < 2; i++) {
+        const size_t row = first + b.at + i;
+        top->slope[row] += (count->events - expected) * b.part[i];
+        for (size_t j = 0; j < 2; j++) {
+            top->factors[row * rows + first + b.at + j] += expected * b.part[i] * b.part[j];
+        }
+    }
+}
+
+static void look(const lw_rate_family *family, const lw_rate_count *counts, size_t n,
+                 const lw_rate_prior *prior, peak *top)
+{
+    memset(top, 0, sizeof *top);
+    add_prior(family, prior, top);
+    for (size_t k = 0; k < n; k++) add_count(family, &counts[k], top);
+}
+
+// Moves the terms one step of Newton's; returns the greatest move.
+static double climb(lw_rate_family *family, peak *top)
+{
+    const int rows = (int)(N * family->count);
+    double most = 0.0;
+    lw_linear_solve(top->factors, rows, top->pivot, top->slope);
+    for (int i = 0; i < rows; i++) most = fmax(most, fabs(top->slope[i]));
     const double part = most > STEP_MOST ? STEP_MOST / most : 1.0;
-    for (int i = 0; i < N; i++) curve->term[i] += part * step[i];
+    for (int i = 0; i < rows; i++) family->term[i] += part * top->slope[i];
     return most;
 }
 
 // Sum of (n - m)^2 over that of m, the counts being fewer by the terms that were fitted to them.
-static double scatter_of(const lw_rate_curve *curve, const lw_rate_count *counts, size_t n)
+static double scatter_of(const lw_rate_family *family, const lw_rate_count *counts, size_t n)
 {
+    const size_t rows = N * family->count;
     double squares = 0.0, sum = 0.0;
     for (size_t k = 0; k < n; k++) {
-        const double expected = counts[k].time * lw_rate_at(curve, counts[k].x);
+        const double *term = family->term + N * counts[k].curve;
+        const double expected = counts[k].time * rate_at(term, counts[k].x);
         const double off = counts[k].events - expected;
         squares += off * off, sum += expected;
     }
-    if (n <= N || sum <= 0.0) return 1.0;
-    return fmax(squares / sum * (double)n / (double)(n - N), 1.0);
+    if (n <= rows || sum <= 0.0) return 1.0;
+    return fmax(squares / sum * (double)n / (double)(n - rows), 1.0);
 }
 
-static void spread(lw_rate_curve *curve, const double factors[N * N], const int pivot[N])
+static void spread(lw_rate_family *family, const peak *top)
 {
-    for (int j = 0; j < N; j++) {
-        double column[N] = {0};
-        column[j] = curve->scatter;
-        lw_linear_solve(factors, N, pivot, column);
-        for (int i = 0; i < N; i++) curve->covariance[i][j] = column[i];
+    const size_t rows = N * family->count;
+    for (size_t j = 0; j < rows; j++) {
+        double column[LW_RATE_ROWS] = {0};
+        column[j] = family->scatter;
+        lw_linear_solve(top->factors, (int)rows, top->pivot, column);
+        for (size_t i = 0; i < rows; i++) family->covariance[i * rows + j] = column[i];
     }
+}
+
+void lw_rate_family_of(lw_rate_family *family, size_t curves, const lw_rate_count *counts, size_t n,
+                       const lw_rate_prior *prior)
+{
+    peak top;
+    memset(family, 0, sizeof *family);
+    family->count = curves, family->scatter = 1.0;
+    for (size_t i = 0; i < N * curves; i++) family->term[i] = prior->mean;
+    for (int step = 0; step < STEPS_MOST; step++) {
+        look(family, counts, n, prior, &top);
+        if (!lw_linear_factor(top.factors, (int)(N * curves), top.pivot)) return;
+        if (climb(family, &top) < 1e-12) break;
+    }
+    family->scatter = scatter_of(family, counts, n);
+    spread(family, &top);
 }
 
 lw_rate_curve lw_rate_curve_of(const lw_rate_count *counts, size_t n, const lw_rate_prior *prior)
 {
-    lw_rate_curve curve = {.scatter = 1.0};
-    double slope[N], factors[N * N];
-    int pivot[N];
-    for (int i = 0; i < N; i++) curve.term[i] = prior->mean[i];
-    for (int step = 0; step < STEPS_MOST; step++) {
-        look(&curve, counts, n, prior, slope, factors);
-        if (!lw_linear_factor(factors, N, pivot)) return curve;
-        if (climb(&curve, slope, factors, pivot) < 1e-12) break;
-    }
-    curve.scatter = scatter_of(&curve, counts, n);
-    spread(&curve, factors, pivot);
-    return curve;
+    lw_rate_family family;
+    lw_rate_family_of(&family, 1, counts, n, prior);
+    return lw_rate_family_curve(&family, 0);
 }
