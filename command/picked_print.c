@@ -92,7 +92,10 @@ static void print_holds(const lw_picked *picked)
         lw_cell_left(stdout, lw_picked_label(picked, place->pin), wide);
         lw_cell_wind(cell, place->prospect.margins_to);
         lw_cell_right(stdout, cell, 10);
-        lw_cell_wind(cell, place->prospect.rides_to);
+        if (place->prospect.rides_to > 0.0)
+            lw_cell_wind(cell, place->prospect.rides_to);
+        else
+            LW_FIT(cell, "no end");
         lw_cell_right(stdout, cell, 10);
         lw_picked_end(picked, place->pin, text);
         fputs("  ", stdout);

@@ -126,9 +126,8 @@ static void print_text(const counted *c)
     lw_print_wrapped(stdout, text, 0, 0);
     lw_print_wrapped(
         stdout,
-        "The sailor of these rides keeps her course and her rudder turns through every "
-        "gust, on a course with power to spare in the lulls: who steers for gusts swims "
-        "less. Compare pins and winds rather than trust a number.",
+        "The sailor of these rides keeps her rudder turns through every gust, never tires and "
+        "never looks ahead. Compare pins and winds rather than trust a number.",
         0, 0);
 }
 

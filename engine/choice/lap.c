@@ -195,8 +195,9 @@ static void add_limits(const lw_outlook *outlook, size_t pin, lw_prospect *sum)
         sum->stays_up_at = fmax(sum->stays_up_at, range->stays_up_at);
         sum->held_up_to = fmin(sum->held_up_to, lw_outlook_hold(outlook, pin, c));
         sum->margins_to = fmin(sum->margins_to, range->has_hold ? range->held_up_to : 0.0);
-        sum->rides_to = fmin(sum->rides_to, lw_swims_hold(&outlook->swims[pin][c]));
+        sum->rides_to = fmin(sum->rides_to, lw_outlook_ridden_to(outlook, pin, c));
     }
+    if (sum->rides_to == INFINITY) sum->rides_to = 0.0;
     if (!always) sum->stays_up_at = 0.0;
 }
 

@@ -86,24 +86,25 @@ void lw_outlook_end(lw_outlook *outlook)
     }
 }
 
-// By rides, when they end in a wind that was ridden in; else no bound.
-static double ridden_to(const lw_outlook *outlook, size_t pin, size_t course)
+// By rides; no bound where none of the winds ridden in has too many swims.
+double lw_outlook_ridden_to(const lw_outlook *outlook, size_t pin, size_t course)
 {
     const lw_swims *swims = &outlook->swims[pin][course];
     const double limit = lw_swims_hold(swims);
-    return swims->is_known && limit >= swims->high ? INFINITY : limit;
+    return !swims->is_known || limit >= swims->high ? INFINITY : limit;
 }
 
 double lw_outlook_hold(const lw_outlook *outlook, size_t pin, size_t course)
 {
     const lw_range *range = &outlook->ranges[pin][course];
-    return range->has_hold ? fmin(range->held_up_to, ridden_to(outlook, pin, course)) : 0.0;
+    return range->has_hold ? fmin(range->held_up_to, lw_outlook_ridden_to(outlook, pin, course))
+                           : 0.0;
 }
 
 bool lw_outlook_hold_ends_by_rides(const lw_outlook *outlook, size_t pin, size_t course)
 {
     const lw_range *range = &outlook->ranges[pin][course];
-    return range->has_hold && ridden_to(outlook, pin, course) < range->held_up_to;
+    return range->has_hold && lw_outlook_ridden_to(outlook, pin, course) < range->held_up_to;
 }
 
 size_t lw_outlook_hardest(const lw_outlook *outlook, size_t pin)

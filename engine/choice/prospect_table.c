@@ -19,7 +19,7 @@ static const lw_quantity rows[] = {
     ROW(stays_up_at,  "", KN,      1, "least wind in which she stays up on every leg; 0: on some leg never"),
     ROW(held_up_to,   "", KN,      1, "greatest wind held on every leg, by margins and by rides"),
     ROW(margins_to,   "", KN,      1, "greatest wind that keeps all margins on every leg; 0: none"),
-    ROW(rides_to,     "", KN,      1, "greatest mean wind ridden in with bearably few swims on every leg; 0: none"),
+    ROW(rides_to,     "", KN,      1, "greatest mean wind in which rides do not swim too often on any leg; 0: they do so in none that was tried"),
     ROW(speed,        "", KN,      1, "made good round the course in the mean wind; 0: does not fly in it"),
     ROW(turns_lull,   "", TURN,    1, "rudder turns in the lull on the longest leg; if she does not fly, of the lightest wind in which she does"),
     ROW(turns_mean,   "", TURN,    1, "rudder turns in the mean wind"),

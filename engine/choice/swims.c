@@ -8,8 +8,6 @@
 #include "lullwise/elementary.h"
 
 #define LYING      2.0  // [s] from a swim until the ride goes on: the water is as it was
-#define FREEST     (100.0 * LW_DEG)  // heading on which she has most power
-#define HEADINGS   8
 #define LIMIT_STEP (0.1 * LW_KN)
 
 // Before any ride: 5 swims an hour, give or take a factor of seven; from wind to wind the factor
@@ -46,19 +44,6 @@ static const lw_answer *trimmed_below(const lw_range *range, int k)
     return k >= 0 ? &range->at[k].trimmed : NULL;
 }
 
-// Whether its course leaves the heading to the sailor: then it is not the same in all winds.
-static bool is_free(const lw_range *range)
-{
-    const lw_flight *some = NULL;
-    for (int i = 0; i < LW_RANGE_WINDS; i++) {
-        if (range->at[i].trimmed.outcome != LW_FLIES) continue;
-        const lw_flight *f = &range->at[i].trimmed.flight;
-        if (some && fabs(some->heading - f->heading) > 1e-9) return true;
-        some = f;
-    }
-    return false;
-}
-
 static lw_ask ask_as(const lw_craft *craft, const lw_setup *setup, const lw_flight *f)
 {
     const double start[6] = {f->speed, f->leeway, f->ride_height, f->pitch, f->helm, f->effort};
@@ -68,42 +53,6 @@ static lw_ask ask_as(const lw_craft *craft, const lw_setup *setup, const lw_flig
     ask.heel = f->heel;
     ask.place = f->place_x + craft->transom_x;
     return ask;
-}
-
-// A course to keep through lulls and puffs: from that of the best speed in the lull towards a reach,
-// until the sailor's whole weight is needed in the lull too; else where most of it is.  [judged]
-static double course_to_keep(const lw_craft *craft, const lw_setup *setup, const lw_flight *in_lull)
-{
-    lw_ask asks[HEADINGS];
-    lw_answer answers[HEADINGS];
-    for (int i = 0; i < HEADINGS; i++) {
-        asks[i] = ask_as(craft, setup, in_lull);
-        asks[i].heading += (FREEST - in_lull->heading) * i / (HEADINGS - 1.0);
-    }
-    lw_balance(craft, asks, answers, HEADINGS);
-    int most = 0;
-    for (int i = 0; i < HEADINGS; i++) {
-        if (answers[i].outcome != LW_FLIES) continue;
-        if (answers[i].flight.effort >= 1.0) return asks[i].heading;
-        if (answers[i].flight.effort > answers[most].flight.effort) most = i;
-    }
-    return asks[most].heading;
-}
-
-// Trimmed for a knot of wind on the course to keep.
-static bool trim(const lw_craft *craft, const lw_setup *setup, const lw_range *range, int k,
-                 double lull_part, lw_ask *ask, lw_answer *answer)
-{
-    const lw_answer *at = trimmed_below(range, k);
-    if (!at) return false;
-    *ask = ask_as(craft, setup, &at->flight);
-    *answer = *at;
-    if (!is_free(range)) return true;
-    const lw_answer *in_lull = trimmed_below(range, knot_at(lull_part * range->at[k].wind));
-    ask->heading = course_to_keep(craft, setup, in_lull ? &in_lull->flight : &at->flight);
-    const lw_freedom free = {.heel = true, .place = true, .course = ask->heading};
-    *answer = lw_fastest(craft, ask, &free);
-    return answer->outcome == LW_FLIES;
 }
 
 // Aloft from the start, and again after a swim.
@@ -146,14 +95,13 @@ void lw_swims_ride(const lw_craft *craft, const lw_setup *setup, const lw_range 
     *counts = (lw_swim_counts){0};
     for (int i = 0, before_k = -1; i < LW_SWIM_WINDS && mean > 0.0; i++) {
         const int k = knot_at((LW_SWIM_LEAST + PART_APART * i) * mean);
-        lw_ask ask;
-        lw_answer answer;
-        if (k == before_k) continue;
+        const lw_answer *trimmed = trimmed_below(range, k);
+        if (k == before_k || !trimmed) continue;
         before_k = k;
-        if (!trim(craft, setup, range, k, weather->gust.lull / mean, &ask, &answer)) continue;
         const double wind = range->at[k].wind;
         lw_weather_put(weather, wind, &motion);
-        lw_ride_plan plan = plan_of(&motion, &ask, &answer);
+        const lw_ask ask = ask_as(craft, setup, &trimmed->flight);
+        lw_ride_plan plan = plan_of(&motion, &ask, trimmed);
         plan.seed = effort.seed + (uint64_t)(LW_SWIM_RIDES * i);
         if (counts->count == 0) counts->low = wind;
         counts->high = wind;

@@ -57,10 +57,10 @@ typedef struct lw_prospect {
     double stays_up_at;   // [m/s] on the hardest leg; 0: on some leg never
     double held_up_to;    // [m/s] on the hardest leg: the lesser of the next two
     double margins_to;    // [m/s] by the margins of steady flight, in a puff too
-    double rides_to;  // [m/s] mean wind in which rides swim bearably; the greatest ridden in, if so
-    double speed;     // [m/s] made good round the course in the mean wind, if she flies in it
-    double turns_lull;  // [turns] on the longest leg; where she does not fly, of the lightest
-    double turns_mean;  //         wind in which she does
+    double rides_to;      // [m/s] by rides: above, they swim too often; 0: in no wind ridden in
+    double speed;         // [m/s] made good round the course in the mean wind, if she flies in it
+    double turns_lull;    // [turns] on the longest leg; where she does not fly, of the lightest
+    double turns_mean;    //         wind in which she does
     double turns_puff;
     double score;  // [s], or [m/s] of hold when easy: what the ranking sorts by, least first
 } lw_prospect;
@@ -122,6 +122,9 @@ double lw_outlook_hold(const lw_outlook *outlook, size_t pin, size_t course);
 
 // The course on which a pin is held least.
 size_t lw_outlook_hardest(const lw_outlook *outlook, size_t pin);
+
+// By rides alone; INFINITY where they swim bearably in every wind ridden in.
+double lw_outlook_ridden_to(const lw_outlook *outlook, size_t pin, size_t course);
 
 // Whether swims end it, in less wind than the margins do.
 bool lw_outlook_hold_ends_by_rides(const lw_outlook *outlook, size_t pin, size_t course);

@@ -46,7 +46,7 @@ typedef struct lw_leg {
 
 typedef struct lw_cost {
     double swim;        // [s]  from the fall to sailing again, without the launch
-    double puff_risk;   // [-]  chance of a swim, beyond those of rides, for each knot of puff above the margins
+    double puff_risk;   // [-]  swims beyond those of rides, for each knot of puff above the margins
     double tack;        // [s]  lost by a tack
     double gybe;        // [s]
     double tack_every;  // [m]  sailed between tacks or gybes

@@ -41,11 +41,9 @@ typedef struct lw_swim_counts {
 
 // Rides the set-up on the course of its range in winds below and above the weather's mean, aloft
 // from the start, trimmed for the knot nearest to the mean wind or, where in that no steady flight
-// is, for the next below. As the sailor of motion.h keeps her course through a gust, that course is
-// one on which her whole weight is needed in the lull too: higher than the best of a steady wind.
-// After a swim the ride goes on aloft. The same on every machine.
+// is, for the next below. After a swim the ride goes on aloft. The same on every machine.
 //
-// Leaves out   retrimming and steering for a gust; swims while launching; what is learnt from one.
+// Leaves out   retrimming for a gust; swims while launching; what is learnt from one.
 void lw_swims_ride(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
                    const lw_weather *weather, lw_swim_effort effort, lw_swim_counts *counts);
 
