@@ -78,16 +78,17 @@ static void print_table(const lw_held *held)
 // What ends the hold of the pin in the boat, and swims where the wind is greatest.
 static void print_why(const lw_held *held)
 {
-    char text[500], course[LW_COURSE_NAME];
+    char text[800], course[LW_COURSE_NAME], end[LW_REASON_LENGTH];
     const lw_picked *picked = &held->picked;
-    const size_t c = lw_picked_hardest(picked, held->pin);
+    const size_t c = lw_outlook_hardest(picked->outlook, held->pin);
     const lw_range *range = &picked->outlook->ranges[held->pin][c];
     const double puff = picked->now.gusts.puff * held->later / held->now / LW_KN;
     lw_picked_course_name(picked, c, course);
+    lw_picked_end(picked, held->pin, end);
     if (range->has_hold)
-        LW_FIT(text, "%s is held up to %.1f kn %s, then: %s; puffs at the finish are %.1f kn.",
-               lw_picked_label(picked, held->pin), range->held_up_to / LW_KN, course,
-               lw_margin_end(range->ends_by), puff);
+        LW_FIT(text, "%s is held up to %.1f kn, then: %s; puffs at the finish are %.1f kn.",
+               lw_picked_label(picked, held->pin),
+               lw_outlook_hold(picked->outlook, held->pin, c) / LW_KN, end, puff);
     else
         LW_FIT(text, "%s is held in no wind %s; puffs at the finish are %.1f kn.",
                lw_picked_label(picked, held->pin), course, puff);

@@ -227,6 +227,7 @@ TEST_FUNCTION(any_day_has_a_ranking)
         if (run < OUTLOOKS * soak_times()) {
             const size_t steps = lw_outlook_steps(&outlook);
             for (size_t step = 0; step < steps; step++) lw_outlook_step(&outlook, &boat, step);
+            lw_outlook_end(&outlook);
         } else {
             draw_ranges(&outlook, &stream);
         }

@@ -175,9 +175,9 @@ static void add_swims(const lw_outlook *outlook, lw_gusts gusts, lw_placing *to)
 
 lw_prospect lw_lap_leg(const lw_outlook *outlook, size_t pin, size_t leg, lw_gusts gusts)
 {
-    lw_prospect sum = {0};
-    add_leg(outlook, pin, leg, gusts, &sum);
-    return sum;
+    lw_placing to = {.pin = pin};
+    add_leg(outlook, leg, gusts, &to);
+    return to.prospect;
 }
 
 // The limits of the hardest leg.
