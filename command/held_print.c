@@ -4,7 +4,6 @@
 #include <math.h>
 
 #include "advice/caution.h"
-#include "advice/margin_text.h"
 #include "command/cell.h"
 #include "command/held.h"
 #include "command/print.h"
