@@ -115,7 +115,7 @@ export function sideView(s) {
     const [sx, sy] = on(100 * drawn.sail_x, 100 * drawn.sail_height), [hx] = on(0.45 * s.length, 0);
     force.main.move([mx, my], [0, -f.main_lift * per], `lift ${newtons(f.main_lift)}`, [mx, my + 21 * px()]);
     force.rudder.move([rx, ry], [0, -f.rudder_lift * per], `lift ${newtons(f.rudder_lift)}`, [Math.max(left + 4 * px(), rx - 34 * px()), ry + 21 * px()]);
-    force.weight.move([wx, wy], [0, WEIGHT], `weight ${newtons(drawn.weight)}`, [Math.max(wx - 6 * px(), left + 106 * px()), wy + 0.8 * WEIGHT]);
+    force.weight.move([wx, wy], [0, WEIGHT], `weight ${newtons(drawn.weight)}`, [Math.max(wx - 6 * px(), left + 122 * px()), wy + 0.8 * WEIGHT]);
     force.drive.move([sx, sy], [f.drive * along, 0], `drive ${newtons(f.drive)}`, [sx - 4 * px(), sy + 5 * px()]);
     force.drag.move([mx, my], [-drag * along, 0], `drag ${newtons(drag)}`, [mx - drag * along - 4 * px(), my + 4 * px()]);
     force.hull.element.classList.toggle("none", !(f.buoyancy > 0));
