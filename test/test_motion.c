@@ -317,8 +317,8 @@ TEST_FUNCTION(ride_depends_neither_on_its_neighbours_nor_on_how_steps_are_shared
 
 // --- air
 
-// How the boat speeds up at the balance with air on one foil or strut.
-static lw_ride_state with_air(const flown *f, int place)
+// How the boat speeds up at the balance with so much air on one foil or strut: 0 none, 1 all.
+static lw_ride_state with_air(const flown *f, int place, double air)
 {
     lw_ride_lanes lanes;
     for (int i = 0; i < LW_WIDTH; i++) lw_ride_lanes_put(&lanes, i, &f->plan);
@@ -329,7 +329,7 @@ static lw_ride_state with_air(const flown *f, int place)
     const lw_turned t = lw_turned_of(&x);
     const lw_around around = lw_around_calm(lw_all(f->plan.wind));
     lw_worn worn = {lw_all(0.0), {lw_all(0.0), lw_all(0.0), lw_all(0.0), lw_all(0.0)}};
-    worn.air[place] = lw_all(1.0);
+    worn.air[place] = lw_all(air);
     lw_loads loads;
     lw_rates_of(&f->motion, &lanes, &x, &t, &around, &worn, &rates, &loads);
     lw_moves mass;
@@ -346,7 +346,7 @@ TEST_FUNCTION(air_on_the_main_foil_drops_the_boat_and_her_bow)
 {
     flown f;
     flown_fill(&f, 1, 14.0, 100.0);
-    const lw_ride_state change = with_air(&f, LW_MAIN_FOIL);
+    const lw_ride_state change = with_air(&f, LW_MAIN_FOIL, 1.0);
     CHECK(change.heave < -2.0);     // most of the weight has lost its hold
     CHECK(change.nose_rate > 0.5);  // bow down
 }
@@ -356,11 +356,88 @@ TEST_FUNCTION(air_on_the_rudder_foil_drops_the_stern)
     flown f;
     flown_fill(&f, 1, 14.0, 100.0);
     f.plan.start.rudder += 2.0 * f.craft.rudder_turn;  // that it carries something
-    const lw_ride_state wet = with_air(&f, LW_PLACES - 1), airy = with_air(&f, LW_RUDDER_FOIL);
+    const lw_ride_state wet = with_air(&f, LW_RUDDER_FOIL, 0.0),
+                        airy = with_air(&f, LW_RUDDER_FOIL, 1.0);
     CHECK(airy.nose_rate < wet.nose_rate);
 }
 
+// With air on the blade the helm is weak: nobody steers her out of a turn.
+TEST_FUNCTION(air_on_the_rudder_blade_leaves_the_helm_weak)
+{
+    flown f;
+    flown_fill(&f, 1, 14.0, 100.0);
+    double turn[2];
+    for (int is_airy = 0; is_airy < 2; is_airy++) {
+        double at[2];
+        for (int side = 0; side < 2; side++) {
+            flown moved = f;
+            moved.motion.craft = &moved.craft;
+            moved.plan.start.helm += side ? LW_DEG : -LW_DEG;
+            at[side] = with_air(&moved, LW_BLADE, is_airy).turn_rate;
+        }
+        turn[is_airy] = at[1] - at[0];
+    }
+    CHECK(fabs(turn[1]) < 0.6 * fabs(turn[0]));
+}
+
 // --- events and ends
+
+// What the half second after an event of a kind brings, over rides in far too much wind until the
+// first swim; and how far she turns in any half second before.
+typedef struct after {
+    double events, pitch, turned;  // counted; bow up, and turned either way [rad], summed
+    double halves, usually;
+} after;
+
+static void ride_on(const flown *f, lw_ride *ride, int steps, after *sum, bool happened)
+{
+    const lw_ride_state was = lw_ride_now(ride);
+    lw_rides_advance(&f->motion, ride, 1, (size_t)steps);
+    const lw_ride_state is = lw_ride_now(ride);
+    if (lw_ride_tally_swims(&ride->tally) > 0.0) return;
+    const double turned = fabs(is.bow - was.bow);
+    if (happened) {
+        sum->events += 1.0, sum->pitch += is.pitch - was.pitch, sum->turned += turned;
+    } else {
+        sum->halves += 1.0, sum->usually += turned;
+    }
+}
+
+static after after_all(lw_ride_what what)
+{
+    static flown f;
+    after sum = {0};
+    flown_fill(&f, 0, 14.0, 100.0);
+    f.plan.wind = 30.0 * LW_KN;
+    flown_stir(&f, 0.2);
+    for (uint64_t seed = 1; seed <= 60; seed++) {
+        lw_ride ride = {.events = NULL};
+        f.plan.seed = seed;
+        lw_ride_begin(&ride, &f.motion, &f.plan);
+        while (lw_ride_tally_swims(&ride.tally) == 0.0 && ride.tally.seconds < 60.0) {
+            const double count = ride.tally.count[what];
+            const bool is_early = ride.tally.seconds < 1.0;  // all is as usual yet
+            if (is_early) ride_on(&f, &ride, 25, &sum, false);
+            if (!is_early) lw_rides_advance(&f.motion, &ride, 1, 1);
+            if (ride.tally.count[what] > count) ride_on(&f, &ride, 25, &sum, true);
+        }
+    }
+    return sum;
+}
+
+// Air on the main foil drops the bow, air on the rudder's blade spins her: seen from the events.
+TEST_FUNCTION(bow_drops_after_air_on_the_main_foil_and_air_on_the_blade_turns_her)
+{
+    const after foil = after_all(LW_RIDE_FOIL_AIR), blade = after_all(LW_RIDE_BLADE_AIR);
+    printf(
+        "  in half a second: bow %+.1f deg after air on the main foil (%.0f times); turned by "
+        "%.1f deg after air on the blade (%.0f times), %.1f deg before\n",
+        foil.pitch / foil.events / LW_DEG, foil.events, blade.turned / blade.events / LW_DEG,
+        blade.events, blade.usually / blade.halves / LW_DEG);
+    CHECK(foil.events >= 10.0 && blade.events >= 10.0);
+    CHECK(foil.pitch / foil.events < -5.0 * LW_DEG);
+    CHECK(blade.turned / blade.events > 1.5 * blade.usually / blade.halves);
+}
 
 // A boat trimmed for 14 kn comes to grief in gusts about 28 kn, and each time
 // the story has its parts: she was flying or afloat, fell, lay for the cost of a swim, went on.
@@ -509,6 +586,8 @@ int main(void)
         TEST(ride_depends_neither_on_its_neighbours_nor_on_how_steps_are_shared_out),
         TEST(air_on_the_main_foil_drops_the_boat_and_her_bow),
         TEST(air_on_the_rudder_foil_drops_the_stern),
+        TEST(air_on_the_rudder_blade_leaves_the_helm_weak),
+        TEST(bow_drops_after_air_on_the_main_foil_and_air_on_the_blade_turns_her),
         TEST(swim_costs_its_time_and_is_followed_by_going_on),
         TEST(boat_at_rest_launches_and_comes_to_her_balance),
         TEST(sailor_holds_an_ordinary_wind_and_loses_far_too_much),
