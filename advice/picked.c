@@ -83,16 +83,15 @@ static void add_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LEN
     lw_text_fit(text + at, LW_REASON_LENGTH - at, "; what ends it: %s", end);
 }
 
-// "; too close to call: 4 s behind the one before, known to 6 s".
+// "; too close to call (4 ± 6 s)": behind the one before, and how well that is known.
 static void add_close(const lw_picked *picked, size_t place, char text[LW_REASON_LENGTH])
 {
     const lw_placing *it = &picked->now.places[place];
     if (!it->is_close) return;
     const double behind = it->prospect.score - picked->now.places[place - 1].prospect.score;
     const size_t at = strlen(text);
-    lw_text_fit(text + at, LW_REASON_LENGTH - at,
-                "; too close to call: %.0f s behind %s, and swims are known to %.0f s only", behind,
-                lw_picked_label(picked, picked->now.places[place - 1].pin), it->error);
+    lw_text_fit(text + at, LW_REASON_LENGTH - at, "; too close to call (%.0f ± %.0f s)", behind,
+                it->error);
 }
 
 static void reason_swims(const lw_picked *picked, const lw_placing *place,
