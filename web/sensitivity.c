@@ -16,6 +16,7 @@ LW_EXPORT(lw_web_sense) void lw_web_sense(int slot)
     const lw_picked *picked = &lw_web_slots[slot].picked;
     if (!scratch) scratch = malloc(sizeof *scratch);
     if (!scratch) abort();
+    lw_outlook_end(picked->outlook);
     lw_sensing_begin(&sensing, &picked->inputs, picked->outlook, scratch);
     lw_parcel_begin();
     lw_parcel_truth("flies", sensing.found.flies);
