@@ -202,7 +202,8 @@ static void bench_choice(const scenario *demo)
     printf("demo day, one core\n");
     printf("  the sections    %7.0f ms   (target 200)\n", 1e3 * median_of(solve));
     printf("  a craft         %7.2f ms\n", 1e3 * a);
-    printf("  a choice        %7.0f ms   (target 300)\n", 1e3 * b);
+    printf("  a choice, rides %7.0f ms\n", 1e3 * b);
+    printf("  both            %7.0f ms   (target 1000)\n", 1e3 * (median_of(solve) + b));
     printf("  ratio           %7.0f crafts to a choice\n\n", b / a);
 }
 

@@ -46,7 +46,7 @@ async function slide(browser) {
   await page.evaluate(helpers);
   const spent = await page.evaluate(async (moves) => {
     const wind = document.querySelector(".helm input[type=range]"), spent = [];
-    const picture = () => document.querySelector(".stage [role=img]").getAttribute("aria-label");
+    const picture = () => document.querySelector(".stage [role=img]").innerHTML;  // words may stay alike
     for (let i = 0; i < moves; i++) {
       const was = picture(), since = performance.now();
       wind.value = Number(wind.value) + (i < moves / 2 ? 1 : -1) * Number(wind.step);
@@ -60,17 +60,24 @@ async function slide(browser) {
   return spent;
 }
 
-/** The choice for the demo day with a lull of its own each time, so that nothing is known before. */
+/** The choice for the demo day with a lull of its own each time, from its change to the answer. */
 async function choose(page, lull) {
   const field = page.getByLabel("Lull in kn");
+  const spent = page.evaluate(() => {
+    const answers = document.querySelector(".answers");
+    let isAsked = false;
+    const isAnswered = () => {
+      const isBusy = answers.getAttribute("aria-busy") === "true";
+      isAsked ||= isBusy;
+      return isAsked && !isBusy;
+    };
+    return new Promise((on) => {
+      addEventListener("change", () => on(globalThis.whenPainted(isAnswered, performance.now())), { capture: true, once: true });
+    });
+  });
   await field.fill(lull);
   await field.press("Enter");
-  await page.getByRole("button", { name: "Stop" }).click();
-  return page.evaluate(() => {
-    const answers = document.querySelector(".answers"), since = performance.now();
-    [...document.querySelectorAll("button")].find((one) => one.textContent === "Work it out").click();
-    return globalThis.whenPainted(() => answers.getAttribute("aria-busy") === "false", since);
-  });
+  return spent;
 }
 
 function chooseNatively(lull) {
