@@ -16,16 +16,6 @@
 
 static double within(double x, double most) { return fmin(fmax(x, -most), most); }
 
-static lw_ask ask_as(const lw_craft *craft, const lw_setup *setup, const lw_answer *answer)
-{
-    const lw_flight *f = &answer->flight;
-    lw_ask ask = lw_ask_of(craft, setup, f->wind, f->heading);
-    lw_ask_follow(craft, &ask, answer);
-    ask.heel = f->heel;
-    ask.place = f->place_x + craft->transom_x;
-    return ask;
-}
-
 static lw_answer answer_to(const lw_craft *craft, const lw_ask *ask)
 {
     lw_answer answer;
@@ -51,14 +41,14 @@ static double hold_margin(const lw_craft *craft, const lw_setup *setup, const lw
                           int knot, double puff, double more)
 {
     const lw_range_point *point = &range->at[knot];
-    lw_ask ask = ask_as(craft, setup, &point->trimmed);
+    lw_ask ask = lw_ask_as(craft, setup, &point->trimmed);
     if (range->ends_in_puff && puff > 0.0) {
         const lw_answer *before = &range->at[knot_near(point->wind - puff)].trimmed;
-        lw_ask below = ask_as(craft, setup, before);
+        lw_ask below = lw_ask_as(craft, setup, before);
         below.wind = point->wind - puff + more;
         const lw_answer trimmed = answer_to(craft, &below);
         if (trimmed.outcome != LW_FLIES) return NAN;
-        ask = ask_as(craft, setup, &point->puffed);
+        ask = lw_ask_as(craft, setup, &point->puffed);
         ask.level = false;
         ask.rudder = craft->rudder_mark + trimmed.flight.turns * craft->rudder_turn;
     }
@@ -84,7 +74,7 @@ static lw_slopes slopes_of(const lw_craft *craft, const lw_setup *setup, const l
     int first = 0;
     while (first < LW_RANGE_WINDS && !is_up(&range->at[first].trimmed)) first++;
     if (first + 2 < LW_RANGE_WINDS && is_up(&range->at[first + 1].trimmed)) {
-        lw_ask ask = ask_as(craft, setup, &range->at[first + 1].trimmed);
+        lw_ask ask = lw_ask_as(craft, setup, &range->at[first + 1].trimmed);
         ask.wind += WIND_STEP;
         const lw_answer more = answer_to(craft, &ask);
         s.stay_slope = (more.flight.speed - range->at[first + 1].trimmed.flight.speed) / WIND_STEP;
@@ -119,7 +109,7 @@ static void shift_speeds(const lw_craft *craft, const lw_setup *setup, lw_gusts 
     for (int k = knot_near(gusts.lull - 1.5 * LW_KN); k <= last; k++) {
         if (!is_up(&range->at[k].trimmed)) continue;
         knots[n] = k;
-        asks[n++] = ask_as(craft, setup, &range->at[k].trimmed);
+        asks[n++] = lw_ask_as(craft, setup, &range->at[k].trimmed);
     }
     if (n == 0) return;
     lw_balance(craft, asks, answers, n);
@@ -138,7 +128,7 @@ static void shift_limits(const lw_craft *craft, const lw_setup *setup, const lw_
     }
     if (s->stay_knot >= 0) {
         const lw_answer *was = &before->at[s->stay_knot].trimmed;
-        const lw_ask ask = ask_as(craft, setup, was);
+        const lw_ask ask = lw_ask_as(craft, setup, was);
         const lw_answer is = answer_to(craft, &ask);
         const double moved = -(is.flight.speed - was->flight.speed) / s->stay_slope;
         if (is_up(&is)) range->stays_up_at += within(moved, MOVED_MOST);

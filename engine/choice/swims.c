@@ -44,17 +44,6 @@ static const lw_answer *trimmed_below(const lw_range *range, int k)
     return k >= 0 ? &range->at[k].trimmed : NULL;
 }
 
-static lw_ask ask_as(const lw_craft *craft, const lw_setup *setup, const lw_flight *f)
-{
-    const double start[6] = {f->speed, f->leeway, f->ride_height, f->pitch, f->helm, f->effort};
-    lw_ask ask = lw_ask_of(craft, setup, f->wind, f->heading);
-    for (int i = 0; i < 6; i++) ask.start[i] = start[i];
-    ask.rudder = craft->rudder_mark + f->turns * craft->rudder_turn;
-    ask.heel = f->heel;
-    ask.place = f->place_x + craft->transom_x;
-    return ask;
-}
-
 // Aloft from the start, and again after a swim.
 static lw_ride_plan plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer)
 {
@@ -100,7 +89,7 @@ void lw_swims_ride(const lw_craft *craft, const lw_setup *setup, const lw_range 
         before_k = k;
         const double wind = range->at[k].wind;
         lw_weather_put(weather, wind, &motion);
-        const lw_ask ask = ask_as(craft, setup, &trimmed->flight);
+        const lw_ask ask = lw_ask_as(craft, setup, trimmed);
         lw_ride_plan plan = plan_of(&motion, &ask, trimmed);
         plan.seed = effort.seed + (uint64_t)(LW_SWIM_RIDES * i);
         if (counts->count == 0) counts->low = wind;

@@ -171,3 +171,13 @@ void lw_ask_follow(const lw_craft *craft, lw_ask *ask, const lw_answer *from)
     for (int i = 0; i < 6; i++) ask->start[i] = start[i];
     ask->rudder = craft->rudder_mark + f->turns * craft->rudder_turn;
 }
+
+lw_ask lw_ask_as(const lw_craft *craft, const lw_setup *setup, const lw_answer *answer)
+{
+    const lw_flight *f = &answer->flight;
+    lw_ask ask = lw_ask_of(craft, setup, f->wind, f->heading);
+    lw_ask_follow(craft, &ask, answer);
+    ask.heel = f->heel;
+    ask.place = f->place_x + craft->transom_x;
+    return ask;
+}

@@ -110,6 +110,9 @@ void lw_balance(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, s
 // The next ask starts from this answer.
 void lw_ask_follow(const lw_craft *craft, lw_ask *ask, const lw_answer *from);
 
+// What asks for a flight again: its wind and heading, from there, with its heel and place.
+lw_ask lw_ask_as(const lw_craft *craft, const lw_setup *setup, const lw_answer *answer);
+
 // How much of a margin counts as one, in its unit in SI: "a little" to a sailor.  [judged]
 double lw_margins_scale(size_t row);
 
