@@ -127,7 +127,7 @@ const lw_command lw_command_ride = {
     .operands = "",
     .takes =
         "boat sailor day set"
-        " pin wind course heading heel place turns minutes seed runs error every csv svg force "
+        " pin wind course heading heel place turns trim minutes seed runs error every csv svg force "
         "json",
     .doc =
         "Sails boat and sailor for some minutes through the day's lulls, puffs and waves, trimmed "

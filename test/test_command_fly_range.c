@@ -18,17 +18,33 @@ TEST_FUNCTION(fly_names_what_runs_out_first)
     json_decref(json);
 }
 
-TEST_FUNCTION(fly_keeps_the_bow_level_unless_turns_are_given)
+TEST_FUNCTION(fly_winds_the_rudder_for_speed_or_as_asked)
 {
-    json_t *level = json_answer("fly" DEMO "--pin B --heading 100deg");
+    json_t *level = json_answer("fly" DEMO "--pin B --heading 100deg --trim level");
+    json_t *speed = json_answer("fly" DEMO "--pin B --heading 100deg");
+    json_t *hold = json_answer("fly" DEMO "--pin B --heading 100deg --trim hold");
     CHECK_NEAR(json_number(level, "flight", "pitch"), 0.0, 1e-9);
+    CHECK(json_number(speed, "flight", "speed") >= json_number(level, "flight", "speed") - 0.01);
+    CHECK_NEAR(json_number(hold, "flight", "turns"),
+               json_real_value(json_object_get(speed, "turns_that_hold_most")), 1e-9);
+    CHECK_TEXT(json_text(hold, "trim"), "hold");
+    CHECK(lullwise("fly" DEMO "--trim sideways") == 2 && answer_has("speed, hold or level"));
+
     char words[900];
     snprintf(words, sizeof words, "fly" DEMO "--pin B --heading 100deg --turns '%.3f turns'",
              json_number(level, "flight", "turns") + 0.5);
     json_t *wound = json_answer(words);  // rudder lift on puts the bow down
     CHECK(json_number(wound, "flight", "pitch") < -0.05);
     json_decref(level);
+    json_decref(speed);
+    json_decref(hold);
     json_decref(wound);
+}
+
+TEST_FUNCTION(fly_and_range_tell_turns_for_speed_and_turns_that_hold_most)
+{
+    CHECK(lullwise("fly" DEMO "--pin B --heading 100deg") == 0 && answer_has("hold most"));
+    CHECK(lullwise("range" DEMO "--pin B") == 0 && answer_has("most") && answer_has("speed"));
 }
 
 TEST_FUNCTION(the_turns_heel_and_place_found_give_the_same_flight)
@@ -122,7 +138,8 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(fly_names_what_runs_out_first),
-        TEST(fly_keeps_the_bow_level_unless_turns_are_given),
+        TEST(fly_winds_the_rudder_for_speed_or_as_asked),
+        TEST(fly_and_range_tell_turns_for_speed_and_turns_that_hold_most),
         TEST(the_turns_heel_and_place_found_give_the_same_flight),
         TEST(port_tack_mirrors_starboard_tack),
         TEST(fly_without_a_balance_ends_with_one_and_says_what_to_try),

@@ -4,7 +4,7 @@
 #ifndef LW_RANGE_H
 #define LW_RANGE_H
 
-#include "lullwise/flight.h"
+#include "lullwise/trim.h"
 
 // clang-format off
 // A course to sail, with the headings that a sailor tries on it.
@@ -28,6 +28,9 @@ lw_course lw_course_of(lw_course_kind kind);
 // A leg straight to its mark, unless the mark lies too close to the wind or too far off it.
 lw_course lw_course_to(double direction);
 
+// The heading in the middle of those tried.
+double lw_course_middle(lw_course course);
+
 // One hullborne boat gathering way in a wind: what decides whether she flies.
 typedef struct lw_launch {
     bool flies;         // through the hump and off the water
@@ -47,7 +50,7 @@ lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double rudd
 
 typedef struct lw_range_point {
     double wind;        // [m/s]
-    lw_answer trimmed;  // fastest with the bow level
+    lw_answer trimmed;  // fastest, turns wound for it, all margins kept if they can be
     lw_answer puffed;   // the same wind as a puff: rudder and place as trimmed one puff below
     bool is_held;       // both keep their margins
 } lw_range_point;
@@ -69,6 +72,14 @@ extern const lw_table lw_range_table;  // of the three winds
 // Range of a set-up on a course when puffs come `puff` [m/s] above what the rudder is trimmed for.
 void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
                  lw_range *range);
+
+// The flight on a course in one wind, as a range has it: found from its neighbours along the wind.
+lw_trim lw_flight_in(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
+                     double wind);
+
+// The turns that hold most, for a flight whose heading, heel and place stay.
+lw_trim lw_flight_holding(const lw_craft *craft, const lw_trim *trim, lw_course course,
+                          double puff);
 
 // Least wind [m/s] that lifts her off the water on another heading, the rudder wound as the range
 // has it; 0: none of a range's.
