@@ -1,4 +1,4 @@
-// flight.h - steady flight: the balance of one pose, its margins, and the fastest way to sail it.
+// flight.h - steady flight: the balance of one pose, and its margins.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_FLIGHT_H
