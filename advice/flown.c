@@ -16,6 +16,7 @@ void lw_flown_prepare(lw_flown *flown, const lw_inputs *inputs)
 {
     const lw_medium medium = lw_medium_of(&inputs->day);
     flown->inputs = inputs;
+    flown->walk.craft = NULL;
     lw_craft_prepare(&flown->craft, &inputs->boat, lw_sections_of(&inputs->boat),
                      &inputs->sailor.person, &medium);
 }
@@ -88,12 +89,27 @@ static lw_trim afloat(const lw_flown *a, const lw_setup *setup, lw_course course
     return wound(a, &trim, a->has_turns ? a->turns : 0.0, &free);
 }
 
-static lw_trim trim_of(const lw_flown *a)
+static bool is_same(lw_course a, lw_course b)
+{
+    return a.direction == b.direction && a.low == b.low && a.high == b.high;
+}
+
+// The walk on this course: a new one where boat, pin or course are others than the last time.
+static void walk(lw_flown *a, const lw_setup *setup, lw_course course)
+{
+    const lw_walk *w = &a->walk;
+    const bool is_known = w->craft == &a->craft && w->setup.incidence == setup->incidence &&
+                          is_same(w->course, course) && w->puff == puff_of(a);
+    if (!is_known) a->walk = lw_walk_of(&a->craft, setup, course, puff_of(a));
+}
+
+static lw_trim trim_of(lw_flown *a)
 {
     const lw_setup setup = setup_of(a);
     const lw_course course = course_of(a);
     const lw_freedom free = freedom_of(a, course);
-    lw_trim trim = lw_flight_in(&a->craft, &setup, course, puff_of(a), a->wind);
+    walk(a, &setup, course);
+    lw_trim trim = lw_walk_flight(&a->walk, a->wind);
     if (trim.steady.outcome != LW_FLIES) {
         const lw_trim hull = afloat(a, &setup, course);
         return hull.steady.outcome == LW_NO_BALANCE ? trim : hull;
@@ -101,8 +117,7 @@ static lw_trim trim_of(const lw_flown *a)
     const bool is_given = a->has_heel || a->has_place || a->has_turns;
     if (!is_given && a->by == LW_BY_SPEED) return trim;
     put_given(a, &trim);
-    if (!is_given && a->by == LW_BY_HOLD)
-        return lw_flight_holding(&a->craft, &trim, course, puff_of(a));
+    if (!is_given && a->by == LW_BY_HOLD) return lw_walk_holding(&a->walk, &trim);
     return a->has_turns ? wound(a, &trim, a->turns, &free) : lw_trim_from(&a->craft, &trim, &free);
 }
 
@@ -112,7 +127,7 @@ void lw_flown_answer(lw_flown *flown)
     flown->answer = trim.steady;
     flown->ask = trim.ask;
     if (trim.steady.outcome != LW_FLIES || flown->has_turns) return;
-    const lw_trim most = lw_flight_holding(&flown->craft, &trim, course_of(flown), puff_of(flown));
+    const lw_trim most = lw_walk_holding(&flown->walk, &trim);
     flown->most_turns = most.steady.flight.turns;
     flown->holds_most = lw_trim_is_held(&most);
 }

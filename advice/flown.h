@@ -5,7 +5,7 @@
 #define LW_ADVICE_FLOWN_H
 
 #include "advice/inputs.h"
-#include "lullwise/range.h"
+#include "lullwise/walk.h"
 
 // What is asked, and what came of it. What is not given is chosen by the criterion; where she floats
 // the rudder stays at the mark.
@@ -19,10 +19,11 @@ typedef struct lw_flown {
     lw_course_kind course;  // sailed when no heading is given; upwind, if nobody says otherwise
     lw_unit speed_unit;     // of speeds in sentences; LW_UNIT_NONE: knots
     lw_answer answer;
-    lw_ask ask;                    // as it stood for the answer
+    lw_ask ask;         // as it stood for the answer
     double most_turns;  // of the trim that holds most, where she flies [turns]
-    bool holds_most;               // and that it holds in the puff
-    lw_range range;  // on this heading alone, in even wind: only where she does not fly
+    bool holds_most;    // and that it holds in the puff
+    lw_walk walk;       // on this course, kept from question to question; no craft: not yet
+    lw_range range;     // on this heading alone, in even wind: only where she does not fly
 } lw_flown;
 
 // The craft in the water and air of the day.

@@ -12,6 +12,7 @@
 #include "command/given.h"
 #include "command/print.h"
 #include "command/progress.h"
+#include "lullwise/walk.h"
 #include "records/json.h"
 
 typedef struct ranged {
@@ -36,12 +37,15 @@ static bool is_flown(const lw_range_point *point)
 
 static void work_out_most(ranged *r, size_t pin, const lw_setup *setup, int course)
 {
+    const lw_walk walk = {.craft = &r->craft,
+                          .setup = *setup,
+                          .course = lw_course_of((lw_course_kind)course),
+                          .puff = r->puff};
     for (int kn = TURNS_FIRST; kn <= TURNS_LAST; kn += 2) {
         const lw_range_point *point = &r->ranges[pin][course].at[kn - LW_RANGE_FIRST_KN];
         if (!is_flown(point)) continue;
         const lw_trim trim = lw_trim_again(&r->craft, setup, &point->trimmed);
-        const lw_trim most =
-            lw_flight_holding(&r->craft, &trim, lw_course_of((lw_course_kind)course), r->puff);
+        const lw_trim most = lw_walk_holding(&walk, &trim);
         r->most[pin][course][kn - LW_RANGE_FIRST_KN] = most.steady.flight.turns;
     }
 }

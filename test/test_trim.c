@@ -1,7 +1,7 @@
 // test_trim.c - claims about heel, place and turns chosen by a criterion.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/range.h"
+#include "lullwise/walk.h"
 #include "test/check.h"
 #include "test/preset.h"
 
@@ -13,7 +13,8 @@ static const lw_course reach = {REACH, REACH, REACH};
 static lw_trim trim_by(const lw_craft *craft, lw_criterion by, double wind_kn)
 {
     const lw_setup setup = preset_setup(craft, 1);
-    const lw_trim start = lw_flight_in(craft, &setup, reach, PUFF, wind_kn * LW_KN);
+    const lw_walk walk = lw_walk_of(craft, &setup, reach, PUFF);
+    const lw_trim start = lw_walk_flight(&walk, wind_kn * LW_KN);
     const lw_freedom free = {
         .by = by, .heel = true, .place = true, .turns = true, .course = REACH, .puff = PUFF};
     return lw_trim_from(craft, &start, &free);
@@ -48,9 +49,10 @@ TEST_FUNCTION(turns_that_hold_most_leave_more_than_those_for_speed)
 {
     const lw_craft craft = preset_craft();
     const lw_setup setup = preset_setup(&craft, 1);
+    const lw_walk walk = lw_walk_of(&craft, &setup, reach, PUFF);
     for (double kn = 10.0; kn <= 20.0; kn += 2.0) {
-        const lw_trim speed = lw_flight_in(&craft, &setup, reach, PUFF, kn * LW_KN);
-        const lw_trim most = lw_flight_holding(&craft, &speed, reach, PUFF);
+        const lw_trim speed = lw_walk_flight(&walk, kn * LW_KN);
+        const lw_trim most = lw_walk_holding(&walk, &speed);
         const lw_margins *s = &speed.steady.margins, *m = &most.steady.margins;
         const double least = fmin(s->tip_depth, s->rudder_tip);
         CHECK(fmin(m->tip_depth, m->rudder_tip) > least - 0.05);
@@ -63,34 +65,29 @@ TEST_FUNCTION(turns_go_evenly_with_the_wind)
 {
     const lw_craft craft = preset_craft();
     const lw_setup setup = preset_setup(&craft, 1);
+    const lw_walk walk = lw_walk_of(&craft, &setup, reach, PUFF);
     double before = 0.0;
     for (double kn = 11.0; kn <= 18.0; kn += 0.5) {
-        const lw_trim trim = lw_flight_in(&craft, &setup, reach, PUFF, kn * LW_KN);
+        const lw_trim trim = lw_walk_flight(&walk, kn * LW_KN);
         CHECK(lw_trim_is_up(&trim));
         if (kn > 11.0) CHECK_NEAR(trim.steady.flight.turns, before, 0.5);
         before = trim.steady.flight.turns;
     }
 }
 
-// One finder: a flight asked for by itself is the one that a range has for that wind.
-TEST_FUNCTION(flight_alone_is_the_one_of_the_range)
+// One finder: between two knots a flight is one that fits both of them.
+TEST_FUNCTION(flight_between_knots_lies_between_theirs)
 {
-    static lw_range range;
     const lw_craft craft = preset_craft();
     for (int pin = 0; pin < PRESET_PINS; pin++) {
         const lw_setup setup = preset_setup(&craft, pin);
-        for (int kind = 0; kind < LW_COURSE_COUNT; kind++) {
-            const lw_course course = lw_course_of((lw_course_kind)kind);
-            lw_range_of(&craft, &setup, course, PUFF, &range);
-            for (int i = 4; i < 18; i += 2) {
-                const lw_flight *of = &range.at[i].trimmed.flight;
-                if (!range.at[i].is_held) continue;
-                const lw_trim alone = lw_flight_in(&craft, &setup, course, PUFF, range.at[i].wind);
-                const double good = of->speed * cos(of->heading - course.direction);
-                const double found =
-                    alone.steady.flight.speed * cos(alone.steady.flight.heading - course.direction);
-                CHECK_NEAR(found, good, 0.1 * LW_KN);
-            }
+        const lw_walk walk = lw_walk_of(&craft, &setup, reach, PUFF);
+        for (int i = 6; i < 14; i++) {
+            const lw_trim *a = &walk.trims[i], *b = &walk.trims[i + 1];
+            if (!lw_trim_is_held(a) || !lw_trim_is_held(b)) continue;
+            const lw_trim mid = lw_walk_flight(&walk, lw_walk_wind(i) + 0.5 * LW_KN);
+            const double V = 0.5 * (a->steady.flight.speed + b->steady.flight.speed);
+            CHECK_NEAR(mid.steady.flight.speed, V, 0.1 * LW_KN);
         }
     }
 }
@@ -102,7 +99,7 @@ int main(void)
         TEST(bow_goes_no_further_than_the_sailor_lets_it),
         TEST(turns_that_hold_most_leave_more_than_those_for_speed),
         TEST(turns_go_evenly_with_the_wind),
-        TEST(flight_alone_is_the_one_of_the_range),
+        TEST(flight_between_knots_lies_between_theirs),
     };
     return RUN_TESTS(tests);
 }

@@ -1,7 +1,7 @@
 // range.c - walks a set-up up and down the wind on a course.
 // SPDX-License-Identifier: MIT
 
-#include "flight/walk.h"
+#include "lullwise/walk.h"
 
 #include <math.h>
 
@@ -106,7 +106,7 @@ static bool is_held(const border *b, double wind)
 
 static bool launches(const border *b, double wind)
 {
-    return lw_launch_of(b->walk->craft, b->walk->setup, b->rudder, wind, b->heading).flies;
+    return lw_launch_of(b->walk->craft, &b->walk->setup, b->rudder, wind, b->heading).flies;
 }
 
 static void find_stay(const lw_walk *w, lw_range *range)
@@ -174,7 +174,7 @@ static double launch_on(const lw_walk *w, const lw_range *range, double heading,
 {
     for (int i = 0; lw_walk_wind(i) <= LAUNCH_MOST; i++) {
         const double rudder = wound_for(w->craft, range, i);
-        on_hull[i] = lw_launch_of(w->craft, w->setup, rudder, lw_walk_wind(i), heading);
+        on_hull[i] = lw_launch_of(w->craft, &w->setup, rudder, lw_walk_wind(i), heading);
         if (!on_hull[i].flies) continue;
         const border b = {.walk = w, .rudder = rudder, .heading = heading};
         return i ? between(&b, launches, lw_walk_wind(i - 1), lw_walk_wind(i)) : lw_walk_wind(0);
@@ -185,7 +185,7 @@ static double launch_on(const lw_walk *w, const lw_range *range, double heading,
 double lw_range_launch(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
                        double heading)
 {
-    const lw_walk w = {.craft = craft, .setup = setup};
+    const lw_walk w = {.craft = craft, .setup = *setup};
     lw_launch on_hull[LW_RANGE_WINDS];
     return launch_on(&w, range, heading, on_hull);
 }

@@ -1,7 +1,7 @@
 // walk.c - trims of a set-up on a course, knot by knot along the wind.
 // SPDX-License-Identifier: MIT
 
-#include "flight/walk.h"
+#include "lullwise/walk.h"
 
 #include <math.h>
 
@@ -22,7 +22,7 @@ static lw_freedom freedom_on(lw_course course, double puff)
 // margins kept if they can be. Bearing off to slow down is not counted as holding her.
 lw_trim lw_walk_trim(const lw_walk *w, double wind, const lw_trim *from)
 {
-    lw_trim trim = {.ask = lw_ask_of(w->craft, w->setup, wind, lw_course_middle(w->course))};
+    lw_trim trim = {.ask = lw_ask_of(w->craft, &w->setup, wind, lw_course_middle(w->course))};
     if (from) trim = *from;
     trim.ask.wind = wind;
     lw_freedom free = freedom_on(w->course, w->puff);
@@ -82,7 +82,7 @@ static void trim_all(lw_walk *w)
 
 lw_walk lw_walk_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff)
 {
-    lw_walk walk = {.craft = craft, .setup = setup, .course = course, .puff = puff};
+    lw_walk walk = {.craft = craft, .setup = *setup, .course = course, .puff = puff};
     trim_all(&walk);
     return walk;
 }
@@ -108,28 +108,18 @@ bool lw_walk_between(const lw_walk *w, double wind, lw_trim *trim)
     return true;
 }
 
-// From where every walk begins, a knot at a time; where that does not lead there, the whole walk.
-lw_trim lw_flight_in(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
-                     double wind)
+lw_trim lw_walk_flight(const lw_walk *w, double wind)
 {
-    const lw_walk way = {.craft = craft, .setup = setup, .course = course, .puff = puff};
-    const double first = lw_walk_wind(FIRST_KNOT), step = wind > first ? LW_KN : -LW_KN;
-    const int steps = (int)fabs((wind - first) / step);
-    lw_trim trim = lw_walk_trim(&way, first, NULL);
-    for (int i = 1; i <= steps && lw_trim_is_up(&trim); i++) {
-        trim = lw_walk_trim(&way, first + i * step, &trim);
-    }
-    if (lw_trim_is_up(&trim)) trim = lw_walk_trim(&way, wind, &trim);
-    if (lw_trim_is_up(&trim)) return trim;
-
-    const lw_walk walk = lw_walk_of(craft, setup, course, puff);
-    const bool flies = lw_walk_between(&walk, wind, &trim);
-    return lw_walk_trim(&walk, wind, flies ? &trim : NULL);
+    const double knots = wind / LW_KN - LW_RANGE_FIRST_KN, k = floor(knots + 0.5);
+    lw_trim from;
+    if (fabs(knots - k) < 1e-9 && k >= 0.0 && k < LW_RANGE_WINDS) return w->trims[(int)k];
+    const bool flies = lw_walk_between(w, wind, &from);
+    return lw_walk_trim(w, wind, flies ? &from : NULL);
 }
 
-lw_trim lw_flight_holding(const lw_craft *craft, const lw_trim *trim, lw_course course, double puff)
+lw_trim lw_walk_holding(const lw_walk *w, const lw_trim *flight)
 {
-    lw_freedom free = freedom_on(course, puff);
+    lw_freedom free = freedom_on(w->course, w->puff);
     free.by = LW_BY_HOLD, free.heading = free.heel = free.place = false;
-    return lw_trim_from(craft, trim, &free);
+    return lw_trim_from(w->craft, flight, &free);
 }

@@ -73,14 +73,6 @@ extern const lw_table lw_range_table;  // of the three winds
 void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
                  lw_range *range);
 
-// The flight on a course in one wind, as a range has it: found from its neighbours along the wind.
-lw_trim lw_flight_in(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
-                     double wind);
-
-// The turns that hold most, for a flight whose heading, heel and place stay.
-lw_trim lw_flight_holding(const lw_craft *craft, const lw_trim *trim, lw_course course,
-                          double puff);
-
 // Least wind [m/s] that lifts her off the water on another heading, the rudder wound as the range
 // has it; 0: none of a range's.
 double lw_range_launch(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
