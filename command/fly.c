@@ -45,8 +45,10 @@ static json_t *answer_json(const lw_flown *a)
 
 static void print_question(const lw_flown *a)
 {
-    char text[400], heading[60] = "heading chosen for the best VMG upwind";
+    char text[400], heading[60];
     const lw_pin *pin = &a->inputs->boat.pins[a->pin];
+    LW_FIT(heading, "%s%s", lw_course_text(a->course),
+           a->course == LW_REACH ? "" : ", heading chosen for the best VMG");
     if (a->has_heading) LW_FIT(heading, "heading %.0f deg", fabs(a->heading) / LW_DEG);
     LW_FIT(text, "%s, %s. Pin %s (%.1f deg), wind %.1f kn, %s%s.", a->inputs->boat.name,
            a->inputs->sailor.name, pin->label, pin->incidence / LW_DEG, a->wind / LW_KN, heading,
@@ -143,10 +145,10 @@ const lw_command lw_command_fly = {
     .name = "fly",
     .summary = "One steady flight: speed, trim, forces, and what runs out first.",
     .operands = "",
-    .takes = LW_INPUT_OPTIONS " pin wind heading heel place turns trim json",
+    .takes = LW_INPUT_OPTIONS " pin wind course heading heel place turns trim json",
     .doc =
         "Balances the boat in one wind on one heading. Without --wind it is the day's mean, "
-        "without --heading the one with the best VMG upwind, without --pin the middle one. "
+        "without --course or --heading upwind with the best VMG, without --pin the middle one. "
         "Rudder turns, heel and place are chosen by --trim, for speed without it, with all "
         "margins kept in the wind and in the day's puff; on the hull the rudder stays at the mark "
         "if it can. --turns, --heel and --place fix them. Ends with 1 when "

@@ -47,6 +47,32 @@ TEST_FUNCTION(fly_and_range_tell_turns_for_speed_and_turns_that_hold_most)
     CHECK(lullwise("range" DEMO "--pin B") == 0 && answer_has("most") && answer_has("speed"));
 }
 
+// What fly tells of a wind is what range tells of it, for every pin and course.
+TEST_FUNCTION(fly_finds_the_flights_of_range)
+{
+    json_t *range = json_answer("range" DEMO);
+    const json_t *one;
+    size_t i;
+    int compared = 0;
+    json_array_foreach(json_object_get(range, "ranges"), i, one)
+    {
+        for (int kn = 9; kn <= 21; kn += 4) {
+            char words[900];
+            snprintf(words, sizeof words, "fly" DEMO "--pin %s --course %s --wind %dkn",
+                     json_text(one, "pin"), json_text(one, "course"), kn);
+            const json_t *point = json_array_get(json_object_get(one, "at"), (size_t)kn - 4);
+            if (!json_is_true(json_object_get(point, "flies"))) continue;
+            json_t *flown = json_answer(words);
+            CHECK_NEAR(json_number(flown, "flight", "speed"),
+                       json_real_value(json_object_get(point, "speed")), 1e-9);
+            json_decref(flown);
+            compared++;
+        }
+    }
+    CHECK(compared > 40);
+    json_decref(range);
+}
+
 TEST_FUNCTION(the_turns_heel_and_place_found_give_the_same_flight)
 {
     json_t *found = json_answer("fly" DEMO "--pin B --heading 100deg");
@@ -139,6 +165,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(fly_names_what_runs_out_first),
         TEST(fly_winds_the_rudder_for_speed_or_as_asked),
+        TEST(fly_finds_the_flights_of_range),
         TEST(fly_and_range_tell_turns_for_speed_and_turns_that_hold_most),
         TEST(the_turns_heel_and_place_found_give_the_same_flight),
         TEST(port_tack_mirrors_starboard_tack),
