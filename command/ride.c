@@ -72,7 +72,7 @@ static lw_exit ride_once(asked *a, const lw_options *options)
     const bool is_written = write_file(a, options, "csv", lw_ride_log_csv) &&
                             write_file(a, options, "svg", lw_ride_log_draw);
     lw_ride_log_free(&a->log);
-    return is_written ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
+    return is_written ? LW_EXIT_FINE : LW_EXIT_WRONG_INPUT;
 }
 
 static lw_exit ride_many(const asked *a, const lw_options *options)
