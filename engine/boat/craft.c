@@ -106,6 +106,18 @@ static double middle_pin(const lw_boat *boat)
     return boat->pin_count ? sum / (double)boat->pin_count : 0.0;
 }
 
+// Its middle four fifths of the way out, where sailors sit along the boat; it goes under over 0.3 m,
+// the rise of a rack and of the hull's side from edge to edge.  [judged]
+static lw_rack_craft rack_craft(const lw_boat *boat)
+{
+    const double sit = 0.5 * (boat->place.aft_x + boat->place.forward_x);
+    return (lw_rack_craft){.volume = boat->hull.rack_volume,
+                           .thickness = 0.3,
+                           .x = sit - boat->main_strut.x,
+                           .y = 0.4 * boat->hull.rack_width,
+                           .z = boat->main_strut.length + boat->hull.rack_height};
+}
+
 static void place_people(lw_craft *craft, const lw_boat *boat, const lw_person *person, double up)
 {
     const lw_hull *hull = &boat->hull;
@@ -147,6 +159,7 @@ void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_sections *s
         .rudder_strut = strut_craft(&boat->rudder_strut, &boat->rudder_foil, nu),
         .linkage = linkage_craft(&boat->linkage),
         .sail = sail_craft(&boat->rig, x, up),
+        .rack = rack_craft(boat),
         .hull_mass = hull->mass,
         .hull_x = hull->centre_x - x,
         .hull_z = up + hull->centre_height,

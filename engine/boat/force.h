@@ -234,6 +234,26 @@ LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_
     sum->moment.x -= above * at->y.z + loads->hull.roll_moment * pose->sin_heel;
 }
 
+// Racks: each borne up through its middle. The surface is the hull's, level across the boat.
+LW_INLINE void lw_add_racks(const lw_craft *craft, const lw_pose *pose, const lw_moving *moving,
+                            const lw_attitude *at, lw_loads *loads, lw_sum *sum)
+{
+    const lw_rack_craft *rack = &craft->rack;
+    const lw_lanes out = rack->y * at->y.z;  // what windward heel lifts the leeward rack by
+    lw_lanes depth = -(pose->ride_height + (rack->z - craft->main_strut.length) * at->z.z +
+                       rack->x * at->x.z);
+    if (moving) depth += moving->hull_surface + rack->x * moving->hull_slope;
+    loads->racks = lw_all(0.0);
+    if (!lw_any(depth + lw_lanes_abs(out) > -0.5 * rack->thickness)) return;
+    const double weight = craft->medium.water_density * LW_GRAVITY;
+    for (int side = -1; side <= 1; side += 2) {
+        const lw_lanes B = weight * lw_rack_wet(rack, depth - side * out);
+        lw_sum_add(sum, (lw_vector){lw_all(rack->x), lw_all(side * rack->y), lw_all(rack->z)},
+                   (lw_vector){B * at->x.z, B * at->y.z, B * at->z.z});
+        loads->racks += B;
+    }
+}
+
 // Power taken off for an effort: none below 1, all beyond, with a rounded corner, because a sailor
 // eases a little before the last of hiking out.  [judged] corner
 LW_INLINE lw_lanes lw_pose_taken(lw_lanes effort)
@@ -337,6 +357,7 @@ LW_INLINE lw_loads lw_pose_loads(const lw_craft *craft, const lw_pose *pose)
     lw_sum sum = {{zero, zero, zero}, {zero, zero, zero}};
     lw_add_foils(craft, pose, NULL, &at, at_speed, &loads, &sum);
     lw_add_hull(craft, pose, NULL, &at, at_speed, log_speed, &loads, &sum);
+    lw_add_racks(craft, pose, NULL, &at, &loads, &sum);
     lw_add_air(craft, pose, NULL, &at, track, body, &loads, &sum);
     lw_add_weight(craft, pose, &at, body, loads.through, &sum);
     loads.force = sum.force, loads.moment = sum.moment;
@@ -384,6 +405,7 @@ LW_INLINE lw_loads lw_moving_loads(const lw_craft *craft, lw_pose pose, const lw
     lw_sum sum = {none, none};
     lw_add_foils(craft, &pose, moving, at, at_speed, &loads, &sum);
     lw_add_hull(craft, &pose, moving, at, at_speed, loads.log_speed, &loads, &sum);
+    lw_add_racks(craft, &pose, moving, at, &loads, &sum);
     lw_add_air(craft, &pose, moving, at, none, body, &loads, &sum);
     lw_add_moving_weight(craft, at, body, moving->body_pull, &sum);
     loads.force = sum.force, loads.moment = sum.moment;

@@ -10,6 +10,7 @@
 #include "foil/foil_force.h"
 #include "foil/strut_force.h"
 #include "hull/hull_force.h"
+#include "hull/rack.h"
 #include "linkage/linkage.h"
 #include "lullwise/craft.h"
 #include "rig/sail_force.h"
@@ -65,6 +66,7 @@ typedef struct lw_loads {
     lw_foil_load main, rudder;
     lw_strut_load main_strut, rudder_strut;
     lw_hull_load hull;
+    lw_lanes racks;  // buoyancy of both [N]
     lw_linkage_pose linkage;
     lw_sail_load sail;
     lw_sail_set set;

@@ -49,8 +49,7 @@ static lw_ride_plan plan_of(const lw_motion *motion, const lw_ask *ask, const lw
 {
     lw_ride_plan plan = lw_ride_plan_of(motion, ask, answer);
     plan.rest = plan.start;
-    plan.pilot.heel_afloat = plan.pilot.heel;
-    plan.pilot.bow_afloat = plan.pilot.bow;
+    plan.rests_aloft = true;
     return plan;
 }
 

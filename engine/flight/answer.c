@@ -97,7 +97,7 @@ static lw_flight flight_of(const lw_craft *craft, const lw_ask *ask, const lw_po
         .rudder_lift = l->rudder.lift[i],
         .main_side = l->main_strut.side[i],
         .rudder_side = l->rudder_strut.side[i],
-        .buoyancy = l->hull.buoyancy[i],
+        .buoyancy = l->hull.buoyancy[i] + l->racks[i],
         .drive = air,
         .sail_side = l->sail.across[i],
         .windage = air - sail_air,

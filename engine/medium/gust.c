@@ -28,14 +28,22 @@ lw_gust_kind lw_gust_kind_of(const lw_day *day, double height)
                           .shift = wind->shift};
 }
 
+// How (S, S'/w) goes on by itself over some time.
+static void turn_over(double period, double time, double turn[2][2])
+{
+    const double w = 2.0 * LW_PI / period * time;
+    const double root = sqrt(1.0 - DAMPING * DAMPING), decay = lw_exp(-DAMPING * w);
+    const double c = decay * lw_cos(root * w), s = decay * lw_sin(root * w) / root;
+    turn[0][0] = c + DAMPING * s, turn[0][1] = s;
+    turn[1][0] = -s, turn[1][1] = c - DAMPING * s;
+}
+
 // One step of the oscillator, solved exactly, and the noise that keeps both variances at 1:
 // noise noise^T = 1 - turn turn^T.
 static void fill_swing(lw_gust_filter *filter)
 {
-    const double w = 2.0 * LW_PI / filter->kind.period * filter->step;
-    const double root = sqrt(1.0 - DAMPING * DAMPING), decay = lw_exp(-DAMPING * w);
-    const double c = decay * lw_cos(root * w), s = decay * lw_sin(root * w) / root;
-    const double turn[2][2] = {{c + DAMPING * s, s}, {-s, c - DAMPING * s}};
+    double turn[2][2];
+    turn_over(filter->kind.period, filter->step, turn);
     double left[2][2];
     for (int i = 0; i < 2; i++) {
         for (int k = 0; k < 2; k++) {
@@ -60,5 +68,13 @@ lw_gust_filter lw_gust_filter_of(lw_gust_kind kind, double step)
         filter.eddy_pass[i] = step * 2.0 * LW_PI * eddy_corners[i] / kind.height;
     }
     fill_swing(&filter);
+    lw_gust_look_ahead(&filter, 0.0);
     return filter;
+}
+
+void lw_gust_look_ahead(lw_gust_filter *filter, double seconds)
+{
+    double turn[2][2];
+    turn_over(filter->kind.period, seconds, turn);
+    filter->ahead[0] = turn[0][0], filter->ahead[1] = turn[0][1];
 }

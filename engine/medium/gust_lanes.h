@@ -56,17 +56,30 @@ LW_INLINE void lw_gust_lanes_advance(lw_gust_lanes *gust, const lw_gust_filter *
     }
 }
 
-// The wind now [m/s], at the height where the day's wind is read.
-LW_INLINE lw_lanes lw_gust_lanes_wind(const lw_gust_lanes *gust, const lw_gust_filter *filter)
+// The wind of lulls and puffs, and the eddies now [m/s], at the height where the day's wind is read.
+LW_INLINE lw_lanes lw_gust_lanes_blow(const lw_gust_lanes *gust, const lw_gust_filter *filter,
+                                      lw_lanes puff)
 {
     const lw_gust_kind *kind = &filter->kind;
     lw_lanes eddies = filter->eddy_weight[0] * gust->eddy[0];
     for (int i = 1; i < LW_GUST_EDDIES; i++) eddies += filter->eddy_weight[i] * gust->eddy[i];
-    const lw_lanes X = filter->swing_share * gust->puff.at + filter->eddy_share * eddies;
+    const lw_lanes X = filter->swing_share * puff + filter->eddy_share * eddies;
     const lw_lanes up = lw_all((kind->puff - kind->mean) / LW_NORMAL_90);
     const lw_lanes down = lw_all((kind->mean - kind->lull) / LW_NORMAL_90);
     const lw_lanes wind = kind->mean + X * lw_select(X > 0.0, up, down);
     return lw_lanes_max(wind, lw_all(0.5 * kind->lull));
+}
+
+LW_INLINE lw_lanes lw_gust_lanes_wind(const lw_gust_lanes *gust, const lw_gust_filter *filter)
+{
+    return lw_gust_lanes_blow(gust, filter, gust->puff.at);
+}
+
+// With the lull or puff that is to be expected so far ahead as the filter looks.
+LW_INLINE lw_lanes lw_gust_lanes_coming(const lw_gust_lanes *gust, const lw_gust_filter *filter)
+{
+    const double *ahead = filter->ahead;
+    return lw_gust_lanes_blow(gust, filter, ahead[0] * gust->puff.at + ahead[1] * gust->puff.rate);
 }
 
 // The wind's direction now, from its mean [rad].

@@ -11,6 +11,7 @@
 // Along the ground's axes: towards the mean wind, to port of that, up.
 typedef struct lw_around {
     lw_vector wind;                                       // as read; z unused [m/s]
+    lw_lanes coming;                                      // wind that is seen to come [m/s]
     lw_lanes main_surface, rudder_surface, wand_surface;  // above the mean water [m]
     lw_lanes hull_surface, hull_slope;                    // of a plane under the hull
     lw_vector main_water, rudder_water;                   // velocity of the water there [m/s]
@@ -28,7 +29,7 @@ LW_INLINE lw_around lw_around_calm(lw_lanes wind)
 {
     const lw_lanes zero = lw_all(0.0);
     const lw_vector still = {zero, zero, zero};
-    return (lw_around){{-wind, zero, zero}, zero, zero, zero, zero, zero, still, still};
+    return (lw_around){{-wind, zero, zero}, wind, zero, zero, zero, zero, zero, still, still};
 }
 
 LW_INLINE void lw_blow(const lw_motion *motion, const lw_world *world, lw_around *around)
@@ -37,6 +38,7 @@ LW_INLINE void lw_blow(const lw_motion *motion, const lw_world *world, lw_around
     lw_lanes s, c;
     lw_lanes_sincos(lw_gust_lanes_shift(&world->gust, &motion->gust), &s, &c);
     around->wind.x = -wind * c, around->wind.y = -wind * s;
+    around->coming = lw_gust_lanes_coming(&world->gust, &motion->gust);
 }
 
 // The sea where the boat is. A foil's depth counts from the surface of the last looks, carried on.

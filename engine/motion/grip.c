@@ -14,19 +14,15 @@
 
 // Crossover of the pilot's loops: where answer and lag leave a gain of one. A pilot who must lead
 // works near 3 rad/s and near the limit of stability [mcruer-1967].
-#define HEEL_CROSSOVER   3.0              // [rad/s]
+#define HEEL_CROSSOVER   2.5              // [rad/s]
 #define COURSE_CROSSOVER 1.2              // [rad/s]                                      [judged]
-#define PHASE_MARGIN     (30.0 * LW_DEG)  // of the heel's loop
+#define PHASE_MARGIN     (40.0 * LW_DEG)  // of the heel's loop
 #define LEAD_MOST        3.0              // [s] more than a person can look ahead        [judged]
 #define SLOW_MOST        4.0              // [m/s] below which a boat is afloat           [judged]
 #define SLOW_GRIP_MOST   1.0              // [1/rad] effort for heel, afloat              [judged]
 #define GRIP_MOST        4.0              // [1/rad] the same in flight                   [judged]
 #define LEAN_PART        0.5              // of the heel's loop by the helm               [judged]
 #define LEAN_MOST        0.3              // [rad/rad] helm for heel                      [judged]
-// Where the sail is full only body and helm are left to bring her upright: less effort for heel,
-// and a course held loosely, because the helm has to hold the heel.  [judged]
-#define SOFTER        0.5
-#define COURSE_SOFTER 0.2
 #define PUFF_MOST     0.2  // [1/(m/s)] effort for wind                    [judged]
 
 // Response of the boat to a state that the sailor sets, at a frequency: (i w - A) x = b, of the
@@ -141,8 +137,7 @@ lw_grip lw_grip_of(const lw_motion *motion, const lw_ride_plan *plan, const lw_r
     const double ahead = HEEL_CROSSOVER * grip.lead;
     const double per = 1.0 / (fmax(heel.gain, LEAST_ANSWER) * sqrt(1.0 + ahead * ahead));
 
-    const double soft = effort < 1.0 ? per * (1.0 - SOFTER) : per;
-    grip.heel = at->surge < SLOW_MOST ? fmin(per, SLOW_GRIP_MOST) : fmin(soft, GRIP_MOST);
+    grip.heel = fmin(per, at->surge < SLOW_MOST ? SLOW_GRIP_MOST : GRIP_MOST);
 
     wind_into(motion, plan, at, into);
     respond(slopes, into, HEEL_CROSSOVER, &to_wind);
@@ -154,7 +149,6 @@ lw_grip lw_grip_of(const lw_motion *motion, const lw_ride_plan *plan, const lw_r
     respond(slopes, into, COURSE_CROSSOVER, &to_helm);
     grip.steer = 1.0 / fmax(bode_of(&to_helm, IS_BOW).gain, LEAST_ANSWER);
     if (at->surge < SLOW_MOST) return grip;
-    if (effort < 1.0) grip.steer *= COURSE_SOFTER;
     respond(slopes, into, HEEL_CROSSOVER, &to_helm);
     const double lean = bode_of(&to_helm, IS_HEEL).gain * sqrt(1.0 + ahead * ahead);
     grip.lean = fmin(LEAN_PART / fmax(lean, LEAST_ANSWER), LEAN_MOST);
@@ -163,5 +157,6 @@ lw_grip lw_grip_of(const lw_motion *motion, const lw_ride_plan *plan, const lw_r
 
 void lw_grip_everywhere(lw_pilot *pilot, const lw_grip *grip)
 {
-    for (int k = 0; k < LW_GRIPS; k++) pilot->grip[k] = *grip;
+    pilot->rest = pilot->rising = *grip;
+    for (int k = 0; k < LW_WISHES; k++) pilot->wish[k].grip = *grip;
 }

@@ -28,7 +28,8 @@ bool lw_near_values(const lw_motion *motion, const lw_ride_plan *plan, lw_hands 
 {
     double slopes[LW_RIDE_STATES][LW_RIDE_STATES];
     lw_ride_plan held = *plan;  // she does not change her grip meanwhile
-    lw_grip grip = plan->pilot.grip[plan->starts_aloft ? LW_GRIPS - 1 : 0];
+    const lw_pilot *pilot = &plan->pilot;
+    lw_grip grip = plan->starts_aloft ? pilot->wish[LW_WISH_MEAN].grip : pilot->rest;
     grip.speed = 0.0;
     lw_grip_everywhere(&held.pilot, &grip);
     held.pilot.flight = 0.0;

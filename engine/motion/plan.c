@@ -8,6 +8,7 @@
 #include "lullwise/elementary.h"
 #include "motion/fleet.h"
 #include "motion/grip.h"
+#include "motion/wish.h"
 
 #define PATIENCE 2.0  // [s] in which a steady miss is worked off  [judged]
 
@@ -47,7 +48,7 @@ static lw_ride_state state_of(const lw_motion *motion, const lw_ask *ask, const 
     state.rudder = craft->rudder_mark + f->turns * craft->rudder_turn;
     state.seen_heel = f->heel;
     state.seen_course = state.bow;
-    state.seen_wind = ask->wind;
+    state.seen_wind = state.felt_wind = state.mean_wind = ask->wind;
     const double depth =
         -(state.height +
           craft->pin_arm * (ask->setup.incidence - craft->pin_middle) * lw_sin(f->pitch));
@@ -58,9 +59,9 @@ static lw_ride_state state_of(const lw_motion *motion, const lw_ask *ask, const 
 
 // --- on the hull
 
-#define REST_HEEL (8.0 * LW_DEG)  // to windward: a launch begins with it in hand          [judged]
+#define REST_HEEL (4.0 * LW_DEG)  // to windward: a launch begins with it in hand          [judged]
 #define REST_REACH \
-    (85.0 * LW_DEG)             // heading of a launch, with power to hold the boat by   [judged]
+    (80.0 * LW_DEG)             // heading of a launch, with power to hold the boat by   [judged]
 #define REST_SPEED 1.5          // [m/s] under way on the hull, as a launch begins
 #define RISE_LOAD  (2.0 / 3.0)  // of the weight on the main foil at C_L 1 as she rises  [judged]
 #define RISE_SHARE 0.45         // of the speed of flight, at most                       [judged]
@@ -93,7 +94,7 @@ static lw_ask launch_of(const lw_ask *ask, const lw_ride_plan *plan)
     lw_ask rest = *ask;
     rest.heading = REST_REACH;
     rest.towed = true, rest.level = false;
-    rest.rudder = plan->pilot.rudder;
+    rest.rudder = plan->pilot.rudder[LW_WISH_MEAN];
     rest.heel = REST_HEEL;
     return rest;
 }
@@ -150,38 +151,6 @@ static bool fly_near(const lw_motion *motion, lw_ask *ask, lw_answer *answer)
     return false;
 }
 
-#define COURSE_STEP (6.0 * LW_DEG)
-
-// Effort that another course takes in a steady wind [1/rad]; 0 where either is no flight.
-static double effort_by_course(const lw_motion *motion, const lw_ask *ask, const lw_flight *f)
-{
-    lw_ask asks[2];
-    lw_answer answers[2];
-    const double start[6] = {f->speed, f->leeway, f->ride_height, f->pitch, f->helm, f->effort};
-    for (int i = 0; i < 2; i++) {
-        asks[i] = *ask;
-        asks[i].heading = f->heading + (i ? COURSE_STEP : -COURSE_STEP);
-        asks[i].heel = f->heel;
-        memcpy(asks[i].start, start, sizeof start);
-    }
-    lw_balance(motion->craft, asks, answers, 2);
-    if (answers[0].outcome != LW_FLIES || answers[1].outcome != LW_FLIES) return 0.0;
-    return (answers[1].flight.effort - answers[0].flight.effort) / (2.0 * COURSE_STEP);
-}
-
-#define YIELD_FREE   4.0              // power that the course gives back for one that effort does,
-#define YIELD_CLOSE  1.0              // off the wind and close to it                       [judged]
-#define YIELD_LEAST  6.0              // [1/rad] a course that changes less is not steered by
-#define YIELD_COURSE (23.0 * LW_DEG)  // at most, either way                                [judged]
-
-// Up in the lull and down in the puff where that takes power away, else the other way round.
-static void steer_for_power(lw_pilot *pilot, double effort_by)
-{
-    const double part = effort_by > 0.0 ? YIELD_CLOSE : YIELD_FREE;
-    pilot->yield = -part * effort_by / (effort_by * effort_by + YIELD_LEAST * YIELD_LEAST);
-    pilot->most_yield = YIELD_COURSE;
-}
-
 static lw_grip grip_between(const lw_grip *a, const lw_grip *b, double part)
 {
     lw_grip grip;
@@ -190,6 +159,40 @@ static lw_grip grip_between(const lw_grip *a, const lw_grip *b, double part)
         ((double *)&grip)[i] = from + part * (to - from);
     }
     return grip;
+}
+
+// What is wanted in a flight, and how it is held.
+static lw_wish wish_of(const lw_motion *motion, const lw_ride_plan *still, const lw_ask *ask,
+                       const lw_answer *answer)
+{
+    const lw_ride_state flying = state_of(motion, ask, answer);
+    lw_ride_plan there = *still;
+    there.wind = ask->wind;
+    return (lw_wish){.heel = flying.heel,
+                     .bow = flying.bow,
+                     .helm = flying.helm,
+                     .grip = lw_grip_of(motion, &there, &flying, answer->flight.effort)};
+}
+
+// In flight: by the wind of some seconds where it is gusty, else as asked. False when no wind has a
+// flight.
+static bool put_aloft(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer,
+                      const lw_ride_plan *still, lw_pilot *pilot)
+{
+    lw_ask aloft = *ask;
+    lw_answer near = *answer;
+    if (!fly_near(motion, &aloft, &near)) return false;
+    if (motion->is_gusty) {
+        const lw_wishes wishes = lw_wishes_by_wind(motion->craft, pilot, &aloft, &near);
+        for (int k = wishes.first; k <= wishes.last; k++) {
+            pilot->wish[k] = wish_of(motion, still, &wishes.ask[k], &wishes.answer[k]);
+        }
+        lw_wishes_let_down(pilot, &wishes);
+    } else {
+        const lw_wish wish = wish_of(motion, still, &aloft, &near);
+        for (int k = 0; k < LW_WISHES; k++) pilot->wish[k] = wish;
+    }
+    return true;
 }
 
 // Grips from the hull to flight. Effort goes evenly with the speed: it must not jump with it.
@@ -204,27 +207,20 @@ static void put_grips(const lw_motion *motion, const lw_ask *ask, const lw_answe
     lw_grip_everywhere(&still.pilot, &loose);
     const lw_grip slow = lw_grip_of(motion, &still, &plan->rest, rest_effort);
     lw_grip_everywhere(&plan->pilot, &slow);
+    if (!put_aloft(motion, ask, answer, &still, &plan->pilot)) return;
 
-    lw_ask aloft = *ask;
-    lw_answer near = *answer;
-    if (!fly_near(motion, &aloft, &near)) return;
-    const lw_ride_state flying = state_of(motion, &aloft, &near);
+    const lw_grip *flight = &plan->pilot.wish[LW_WISH_MEAN].grip;
     const double lift = craft->medium.water_density * craft->main_foil.area;
     const double speed =
-        fmin(sqrt(2.0 * RISE_LOAD * craft->weight / lift), RISE_SHARE * flying.surge);
-    lw_grip *grip = plan->pilot.grip;
-    still.wind = aloft.wind;
-    grip[2] = lw_grip_of(motion, &still, &flying, near.flight.effort);
-    still.wind = plan->wind;
-    const double part = (speed - slow.speed) / fmax(flying.surge - slow.speed, 0.1);
-    grip[1] = grip_between(&slow, &grip[2], fmin(fmax(part, 0.0), 1.0));
-    const lw_grip even = grip[1];
-    if (put_rising(motion, &rest, &still, speed, &grip[1])) {
-        grip[1].speed = even.speed, grip[1].effort = even.effort;
+        fmin(sqrt(2.0 * RISE_LOAD * craft->weight / lift), RISE_SHARE * flight->speed);
+    const double part = (speed - slow.speed) / fmax(flight->speed - slow.speed, 0.1);
+    const lw_grip even = grip_between(&slow, flight, fmin(fmax(part, 0.0), 1.0));
+    lw_grip *rising = &plan->pilot.rising;
+    *rising = even;
+    if (put_rising(motion, &rest, &still, speed, rising)) {
+        rising->speed = even.speed, rising->effort = even.effort;
     }
-    plan->pilot.flight = flying.surge;
-    plan->pilot.wind = aloft.wind;
-    steer_for_power(&plan->pilot, effort_by_course(motion, &aloft, &near.flight));
+    plan->pilot.flight = flight->speed;
 }
 
 lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer)
@@ -236,12 +232,12 @@ lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const l
     plan.place = ask->place;
     plan.starts_aloft = answer->outcome == LW_FLIES;
     plan.start = state_of(motion, ask, answer);
-    plan.pilot = (lw_pilot){.heel = plan.start.heel,
-                            .bow = plan.start.bow,
-                            .helm = plan.start.helm,
-                            .rudder = plan.start.rudder,
-                            .wind = ask->wind,
-                            .patience = 1.0 / PATIENCE};
+    plan.pilot = (lw_pilot){.wind = ask->wind, .patience = 1.0 / PATIENCE};
+    for (int k = 0; k < LW_WISHES; k++) plan.pilot.rudder[k] = plan.start.rudder;
+    for (int k = 0; k < LW_WISHES; k++) {
+        plan.pilot.wish[k] = (lw_wish){
+            .heel = plan.start.heel, .bow = plan.start.bow, .helm = plan.start.helm};
+    }
     put_grips(motion, ask, answer, &plan);
     if (answer->outcome == LW_NO_BALANCE) plan.start = plan.rest;
     return plan;

@@ -96,7 +96,9 @@ LW_INLINE void lw_rates_of(const lw_motion *motion, const lw_ride_lanes *ride, c
 {
     const lw_craft *craft = motion->craft;
     const lw_attitude at = lw_turned_attitude(t);
-    const lw_lanes push = lw_body_push(motion, &ride->pilot, x);
+    const lw_pilot_view view = lw_pilot_view_of(&ride->pilot, x);
+    const lw_lanes effort = lw_pilot_effort(&ride->pilot, &view, x);
+    const lw_lanes push = lw_body_push(motion, effort, x);
     const lw_moving moving = lw_moving_of(motion, x, t, &at, around, worn, push);
     const lw_pose pose = lw_pose_of(motion, ride, x, &at);
     *loads = lw_moving_loads(craft, pose, &moving, &at);
@@ -109,8 +111,8 @@ LW_INLINE void lw_rates_of(const lw_motion *motion, const lw_ride_lanes *ride, c
     rates->height = rates->upwind = rates->port = none;
     const lw_vector wind = around->wind;
     rates->body_speed = push;
-    lw_pilot_rates(motion, &ride->pilot, x, lw_angle_rates(t, x->spin),
-                   lw_lanes_sqrt(wind.x * wind.x + wind.y * wind.y), rates);
+    lw_pilot_rates(motion, &ride->pilot, &view, effort, x, lw_angle_rates(t, x->spin),
+                   lw_lanes_sqrt(wind.x * wind.x + wind.y * wind.y), around->coming, rates);
     rates->wand = lw_wand_rate(motion, x->wand, loads->linkage.wand);
     rates->wash = (loads->wash - x->wash) * lw_wash_pace(craft, x);
 }

@@ -44,23 +44,23 @@ static lw_ride_state state_of(const lw_state *state, int i)
 
 // --- begin
 
+static void lanes_put(void *lanes, int i, const void *from, size_t count)
+{
+    for (size_t k = 0; k < count; k++) ((lw_lanes *)lanes)[k][i] = ((const double *)from)[k];
+}
+
 static void pilot_put(lw_pilot_lanes *lanes, int i, const lw_pilot *pilot)
 {
-    lanes->heel_aloft[i] = pilot->heel, lanes->bow_aloft[i] = pilot->bow;
-    lanes->heel_afloat[i] = pilot->heel_afloat, lanes->bow_afloat[i] = pilot->bow_afloat;
-    lanes->helm[i] = pilot->helm, lanes->rudder[i] = pilot->rudder;
-    lanes->wind[i] = pilot->wind, lanes->patience[i] = pilot->patience;
-    lanes->yield[i] = pilot->yield, lanes->most_yield[i] = pilot->most_yield;
-    const lw_grip *grip = pilot->grip;
-    lanes->per_flight[i] = pilot->flight > 0.0 ? 1.0 / pilot->flight : 0.0;
-    for (int k = 0; k < LW_GRIPS; k++) {
-        lanes->grip[k][i] = grip[k].heel, lanes->lead[k][i] = grip[k].lead;
-        lanes->effort[k][i] = grip[k].effort, lanes->puff[k][i] = grip[k].puff;
-        lanes->steer[k][i] = grip[k].steer, lanes->lean[k][i] = grip[k].lean;
-        if (k + 1 == LW_GRIPS) break;
-        lanes->speed[k][i] = grip[k].speed;
-        lanes->per_speed[k][i] = 1.0 / fmax(grip[k + 1].speed - grip[k].speed, 0.1);
+    lanes_put(&lanes->rest, i, &pilot->rest, LW_GRIP_MEMBERS);
+    lanes_put(&lanes->rising, i, &pilot->rising, LW_GRIP_MEMBERS);
+    for (int k = 0; k < LW_WISHES; k++) {
+        lanes_put(&lanes->wish[k], i, &pilot->wish[k], LW_WISH_MEMBERS);
+        lanes->rudder[k][i] = pilot->rudder[k];
     }
+    lanes->heel_afloat[i] = pilot->heel_afloat, lanes->bow_afloat[i] = pilot->bow_afloat;
+    lanes->wind[i] = pilot->wind, lanes->patience[i] = pilot->patience;
+    lanes->per_wind[i] = 1.0 / (LW_WISH_STEP * fmax(pilot->wind, LW_LEAST_WAY));
+    lanes->per_flight[i] = pilot->flight > 0.0 ? 1.0 / pilot->flight : 0.0;
 }
 
 void lw_ride_lanes_put(lw_ride_lanes *lanes, int i, const lw_ride_plan *plan)
@@ -71,7 +71,8 @@ void lw_ride_lanes_put(lw_ride_lanes *lanes, int i, const lw_ride_plan *plan)
     lanes->rod[i] = plan->setup.rod;
     lanes->place[i] = plan->place;
     pilot_put(&lanes->pilot, i, &plan->pilot);
-    lanes->pilot.heel[i] = plan->pilot.heel, lanes->pilot.bow[i] = plan->pilot.bow;
+    const lw_wish *usual = &plan->pilot.wish[LW_WISH_MEAN];
+    lanes->pilot.heel[i] = usual->heel, lanes->pilot.bow[i] = usual->bow;
 }
 
 // Lane i stands still at a state, with no past and no air.
@@ -90,8 +91,8 @@ static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
     watch->flies[i] = flies ? -1 : 0;
     watch->clear[i] = watch->wet[i] = watch->tip_in[i] = watch->rudder_tip_in[i] = 0.0;
     lw_pilot_lanes *pilot = &fleet->ride.pilot;
-    pilot->heel[i] = flies ? pilot->heel_aloft[i] : pilot->heel_afloat[i];
-    pilot->bow[i] = flies ? pilot->bow_aloft[i] : pilot->bow_afloat[i];
+    pilot->heel[i] = flies ? at->heel : pilot->heel_afloat[i];  // gone on from
+    pilot->bow[i] = flies ? at->bow : pilot->bow_afloat[i];
 }
 
 static void start_world(const lw_motion *motion, lw_world *world, uint64_t seed)
@@ -186,7 +187,7 @@ static void lie(group *g, int i)
     const bool is_sound = x == x && y == y;  // false for no number
     rest.upwind = is_sound ? x : 0.0;
     rest.port = is_sound ? y : 0.0;
-    stand(&g->fleet, i, &rest, false);
+    stand(&g->fleet, i, &rest, g->rides[i].plan.rests_aloft);
 }
 
 static void swim(group *g)
@@ -239,7 +240,7 @@ LW_INLINE void step(group *g, lw_turns *turns)
     lw_watch_foils(motion->craft, watch, &g->loads, was, dt, fleet->worn.air, &g->happened);
     lw_watch_falls(was, &g->loads, &fleet->ride.pilot, &g->happened);
     g->happened.any &= ~watch->swims;
-    lw_pilot_turn(&fleet->ride.pilot, watch->flies, dt);
+    lw_pilot_turn(&fleet->ride.pilot, fleet->now.felt_wind, watch->flies, dt);
     if (lw_any(g->happened.any)) report(g);
     count(motion, fleet, &g->loads);
     if (lw_any(watch->swims)) {
@@ -260,7 +261,9 @@ static void advance(group *g, size_t steps)
 void lw_rides_advance(const lw_motion *motion, lw_ride *rides, size_t n, size_t steps)
 {
     group g;
-    g.motion = motion;
+    lw_motion seen = *motion;
+    lw_gust_look_ahead(&seen.gust, motion->rules.preview);
+    g.motion = &seen;
     for (size_t first = 0; first < n; first += LW_WIDTH) {
         g.count = n - first < LW_WIDTH ? (int)(n - first) : LW_WIDTH;
         g.rides = rides + first;

@@ -58,6 +58,8 @@ LW_INLINE void lw_step_lags(const lw_motion *motion, const lw_fleet *fleet, cons
     LW_STEP_LAG(seen_roll, sight);
     LW_STEP_LAG(seen_course, sight);
     LW_STEP_LAG(seen_wind, sight);
+    LW_STEP_LAG(felt_wind, lw_all(1.0 / rules->felt_lag));
+    LW_STEP_LAG(mean_wind, lw_all(1.0 / rules->mean_lag));
     LW_STEP_LAG(trim, none);
 }
 

@@ -11,7 +11,9 @@
 #define LW_WINDWARD_MOST (55.0 * LW_DEG)  // the sailor is in the water
 #define LW_BOW_DOWN_MOST (22.0 * LW_DEG)
 #define LW_BOW_UP_MOST   (40.0 * LW_DEG)
-#define LW_SPIN_MOST     (80.0 * LW_DEG)  // off the wanted course, in flight or just off it
+#define LW_SPIN_MOST     (80.0 * LW_DEG)  // off the wanted course, and turning
+#define LW_SPIN_LEAST    0.7              // so fast at least [rad/s], with so much way on: who only
+#define LW_SPIN_WAY      2.5              // rounds up stays aboard [m/s]
 #define LW_SPEED_MOST    30.0             // [m/s]
 
 // Times that decide.  [judged]
@@ -102,8 +104,9 @@ LW_INLINE lw_mask lw_watch_falls(const lw_state *x, const lw_loads *loads,
     const lw_mask over = leeward | windward;
     const lw_mask dives =
         sound & ~over & ((x->pitch < -LW_BOW_DOWN_MOST) | (x->pitch > LW_BOW_UP_MOST));
-    const lw_mask spins = sound & ~over & ~dives & (x->velocity.x > LW_LEAST_WAY) &
-                          (lw_lanes_abs(x->yaw - pilot->bow) > LW_SPIN_MOST);
+    const lw_mask spins = sound & ~over & ~dives & (speed > LW_SPIN_WAY) &
+                          (lw_lanes_abs(x->spin.z) > LW_SPIN_LEAST) &
+                          (lw_lanes_abs(lw_way_round(x->yaw - pilot->bow)) > LW_SPIN_MOST);
     lw_happens(happened, LW_RIDE_LEEWARD, leeward);
     lw_happens(happened, LW_RIDE_WINDWARD, windward);
     lw_happens(happened, LW_RIDE_PITCHPOLE, dives);

@@ -78,6 +78,14 @@ static const lw_quantity rows[] = {
      .usual_min = 0.2,     .usual_max = 0.55, .decimals = 2,
      .doc = "Outer edge of the racks above the hull's bottom, hull level. Plumb line and tape."},
 
+    {LW_MEMBER(lw_hull, rack_volume),    .symbol = "V_r",
+     .unit = LW_UNIT_L,    .min = 0.0,  .max = 300.0, .preset = 80.0, .error = 20.0,
+     .usual_min = 20.0,    .usual_max = 150.0, .decimals = 0,
+     .doc = "What floats on one side when she heels: rack with its tubes and padding, and the flare "
+            "of the hull's side above the waterline. Length x width x thickness of each; or afloat, "
+            "tied upright at the mast, canisters of water on one rack until it is just under: a kg "
+            "is a litre. [judged] preset"},
+
     {LW_MEMBER(lw_hull, windage_area),   .symbol = "C_D A",
      .unit = LW_UNIT_M2,   .min = 0.1,  .max = 1.5,  .preset = 0.45, .error = 0.1,
      .usual_min = 0.3,     .usual_max = 0.8,  .decimals = 2,

@@ -9,6 +9,7 @@ typedef enum dimension {
     NUMBER,
     LENGTH,
     AREA,
+    VOLUME,
     ANGLE,
     SPEED,
     TIME,
@@ -50,6 +51,8 @@ static const struct {
     {"degree", LW_UNIT_DEG},
     {"m\xC2\xB2", LW_UNIT_M2},
     {"m^2", LW_UNIT_M2},
+    {"litres", LW_UNIT_L},
+    {"litre", LW_UNIT_L},
     {"turn", LW_UNIT_TURN},
     {"\xC2\xB0"
      "C",

@@ -41,6 +41,7 @@
     X(KM,           "km",      LENGTH,      1000.0)            \
     X(NMI,          "nmi",     LENGTH,      1852.0)            \
     X(M2,           "m2",      AREA,        1.0)               \
+    X(L,            "l",       VOLUME,      0.001)             \
     X(DEG,          "deg",     ANGLE,       LW_DEG)            \
     X(RAD,          "rad",     ANGLE,       1.0)               \
     X(KN,           "kn",      SPEED,       LW_KN)             \

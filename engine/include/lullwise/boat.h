@@ -22,6 +22,7 @@ typedef struct lw_hull {
     double centre_height;   // z_G    [m]
     double rack_width;      // b_r    [m]   over both racks: where the sailor's feet or thighs are
     double rack_height;     // z_r    [m]
+    double rack_volume;     // V_r    [m^3] of one side: what goes under when she heels
     double windage_area;    // C_D A  [m^2] drag area of hull, racks and stays, head to wind
     double windage_side;    // C_D A  [m^2] the same, wind abeam
     double windage_height;  // z_w    [m]   middle of that area

@@ -88,6 +88,13 @@ typedef struct lw_hull_craft {
     lw_curve friction;                // over ln V: (1 + k) C_F on the whole length
 } lw_hull_craft;
 
+// What floats on each side of the hull.
+typedef struct lw_rack_craft {
+    double volume;     // V [m^3] of one side
+    double thickness;  // t [m] from its lowest to its highest edge, as it goes under
+    double x, y, z;    // middle: forward of the main foil, off the middle line, above the foil [m]
+} lw_rack_craft;
+
 typedef struct lw_sail_craft {
     double area;           // A [m^2]
     double luff;           // P [m]
@@ -113,6 +120,7 @@ typedef struct lw_craft {
     lw_strut_craft main_strut, rudder_strut;
     lw_linkage_craft linkage;
     lw_hull_craft hull;
+    lw_rack_craft rack;
     lw_sail_craft sail;
 
     double weight;                     // W [N] all that floats or flies

@@ -46,10 +46,15 @@ typedef struct lw_gust_filter {
     double swing_share, eddy_share;      // sqrt(1 - r), sqrt(r)
     double turn[2][2];                   // of (S, S'/w) in one step
     double noise[2][2];                  // [0][0] and [0][1] into S, [1][0] into S'/w
+    double ahead[2];                     // of (S, S'/w) in the S expected so far ahead as one sees
     double eddy_weight[LW_GUST_EDDIES];  // square roots of shares of variance; sum of squares 1
     double eddy_pass[LW_GUST_EDDIES];    // dt / length [s/m]
 } lw_gust_filter;
 
 lw_gust_filter lw_gust_filter_of(lw_gust_kind kind, double step);
+
+// Lets the filter tell the lull or puff that is to come in some seconds: of all that may follow from S
+// and S' now, the mean. At first it tells the one that is.
+void lw_gust_look_ahead(lw_gust_filter *filter, double seconds);
 
 #endif

@@ -33,6 +33,7 @@ typedef struct lw_ride_state {
     double rudder;  // incidence of the rudder foil [rad]
     double seen_heel, seen_roll, seen_course;  // what the sailor has noticed [rad], [rad/s], [rad]
     double seen_wind;                          // [m/s]
+    double felt_wind, mean_wind;               // of some seconds, of the last minute [m/s]
     double trim;                               // effort that the sailor has come to add
 } lw_ride_state;
 #define LW_RIDE_STATES (sizeof(lw_ride_state) / sizeof(double))
@@ -44,9 +45,11 @@ typedef struct lw_ride_rules {
     double wand_fall;  //       [rad/s]  of a wand that the water has left
     double slack;      //       [rad]    of the flap, either way
     double delay;      //       [s]      of the sailor, from what is to what she has noticed
+    double felt_lag;   //       [s]      over which she feels the wind that she sails by
+    double mean_lag;   //       [s]      over which she feels the wind that she winds the rudder by
+    double preview;    //       [s]      how far she sees lulls and puffs come
     double hand_lag;   //       [s]      of the arms, on sheet and helm
     double sheet_out, sheet_in;  // [1/s] how fast power is taken off and put back
-    double haul_in;              // [1/s] as sheet_in, but with little way on
     double helm_pace;            //       [rad/s]
     double turn_pace;            //       [turns/s] of the rudder's twist grip
     double body_lag;             //       [s]      of the sailor's body, moved across the boat
@@ -55,6 +58,8 @@ typedef struct lw_ride_rules {
     double swim;                 //       [s]      from a fall to being under way again
 } lw_ride_rules;
 
+// Of a sailor of some skill (lw_person.skill); the preset's is practised.
+lw_ride_rules lw_ride_rules_of(double skill);
 lw_ride_rules lw_ride_rules_preset(void);
 
 // What rides side by side share; constant while they are under way.
@@ -67,7 +72,8 @@ typedef struct lw_motion {
     lw_sea_kind sea;
 } lw_motion;
 
-lw_motion lw_motion_of(const lw_craft *craft);  // steady wind, plain water, preset rules
+// Steady wind, plain water, the rules of a sailor of the craft's skill.
+lw_motion lw_motion_of(const lw_craft *craft);
 
 // How strongly a sailor answers what she sees, at one speed of the boat.
 typedef struct lw_grip {
@@ -80,23 +86,34 @@ typedef struct lw_grip {
     double lean;    // k_x [rad/rad]   helm for heel
 } lw_grip;
 
-// On the hull, about to lift off it, in flight.
-#define LW_GRIPS 3
+// What the sailor wants in flight in a wind, and how she holds it.
+typedef struct lw_wish {
+    double heel, bow;  // [rad]
+    double helm;       // that holds them [rad]
+    lw_grip grip;      // at the speed of that flight
+} lw_wish;
+
+// Winds that she has a wish for, even from half of the plan's wind on; between them along straight
+// lines. The plan's own is one of them.
+#define LW_WISHES     8
+#define LW_WISH_FIRST 0.5          // of the plan's wind
+#define LW_WISH_STEP  (1.0 / 6.0)  // of it
+#define LW_WISH_MEAN  3            // where it is
 
 // What the sailor wants, and how strongly she answers.
 typedef struct lw_pilot {
-    double heel, bow;                // wanted in flight [rad]
-    double heel_afloat, bow_afloat;  // and until the boat flies
-    double helm, rudder;             // that hold a steady course [rad]
-    double wind;                     // of the trim [m/s]
+    double heel_afloat, bow_afloat;  // wanted until the boat flies [rad]
+    lw_grip rest, rising;            // on the hull, and about to lift off it: by rising speed
+    lw_wish wish[LW_WISHES];         // in flight, by the wind of some seconds
+    double rudder[LW_WISHES];        // incidence wound to, by the wind of the last minute [rad]
+    double wind;                     // of the plan [m/s]
     double patience;                 // 1 / T_i [1/s]
-    double yield;                    // k_b [rad] course steered for a unit of effort beyond p_0
-    double most_yield;               // either way [rad]
     double flight;                   // [m/s] beyond this speed the helm is moved less, as 1 / V^2
-    lw_grip grip[LW_GRIPS];          // by rising speed; between them along straight lines
 } lw_pilot;
 
-// The same at every speed.
+double lw_wish_wind(const lw_pilot *pilot, int which);  // [m/s]
+
+// The same at every speed, and in every wind.
 void lw_grip_everywhere(lw_pilot *pilot, const lw_grip *grip);
 
 typedef struct lw_ride_plan {
@@ -104,12 +121,15 @@ typedef struct lw_ride_plan {
     double wind;   // [m/s] where it is not gusty
     double place;  // sailor's, forward of the main foil [m]
     bool starts_aloft;
+    bool rests_aloft;           // after a swim: in flight, else on the hull
     lw_ride_state start, rest;  // to begin from, and to go on from after a swim
     lw_pilot pilot;
     uint64_t seed;  // of gusts and chop
 } lw_ride_plan;
 
-// A plan to sail as a balance does, from there, with a pilot for the boat as she is there.
+// A plan to sail as a balance does, from there, with a pilot for the boat as she is there. In an even
+// wind she sails as asked; where `motion` is gusty, by the wind of some seconds (motion/wish.h), at the
+// rudder of the balance, which stays.
 lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer);
 
 // Rates of all states in a steady wind over plain water, and their slopes: slopes[i][j] is the
@@ -119,7 +139,7 @@ void lw_motion_rates(const lw_motion *motion, const lw_ride_plan *plan, const lw
 void lw_motion_slopes(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *state,
                       double slopes[LW_RIDE_STATES][LW_RIDE_STATES]);
 
-#define LW_RIDE_LANES 320  // room for all that a ride remembers between calls
+#define LW_RIDE_LANES 400  // room for all that a ride remembers between calls
 
 // One ride, owned by the caller.
 typedef struct lw_ride {

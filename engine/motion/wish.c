@@ -1,0 +1,161 @@
+// wish.c - what a sailor wants in each wind of some seconds: course, heel, and the effort they take.
+// SPDX-License-Identifier: MIT
+
+#include "motion/wish.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "lullwise/elementary.h"
+
+#define RESERVE      1.25             // effort wanted at least: power in hand for a lull   [judged]
+#define RESERVE_COST 8.0              // [m/s] for each part of effort that is missing      [judged]
+#define MARGIN_COST  4.0              // [m/s] as where the flight is trimmed (flight/fastest.c)
+#define TURN_COST    0.02             // [m/s] for a step of 5 deg between winds, squared   [judged]
+#define LEAST_HEEL   (4.0 * LW_DEG)   // to windward                                        [judged]
+#define COURSE_MOST  (30.0 * LW_DEG)  // off the flight's heading either way                [judged]
+#define CLOSEST      (32.0 * LW_DEG)  // to the wind                                        [judged]
+#define DEEPEST      (165.0 * LW_DEG)
+
+double lw_wish_wind(const lw_pilot *pilot, int which)
+{
+    return pilot->wind * (LW_WISH_FIRST + LW_WISH_STEP * which);
+}
+
+// --- the best in one wind
+
+typedef struct tried {
+    lw_ask ask;
+    lw_answer answer;
+    double worth;
+} tried;
+
+// Which courses and heels are tried, and where to.
+typedef struct bounds {
+    const lw_craft *craft;
+    double course, low, high;  // [rad] of the heading
+} bounds;
+
+static double within(double x, double low, double high) { return fmin(fmax(x, low), high); }
+
+static double worth_of(const bounds *b, const lw_answer *answer, const lw_flight *from)
+{
+    const lw_flight *f = &answer->flight;
+    if (answer->outcome != LW_FLIES) return -1e9;
+    lw_margins margins = answer->margins;
+    margins.heel = fmax(margins.heel, 0.0);  // heel in hand: bounds have their own
+    const double turn = (f->heading - from->heading) / (5.0 * LW_DEG);
+    const double lean = (f->heel - from->heel) / (5.0 * LW_DEG);
+    return f->speed * lw_cos(f->heading - b->course) -
+           RESERVE_COST * fmax(RESERVE - f->effort, 0.0) -
+           MARGIN_COST * lw_margins_overdrawn(&margins) -
+           TURN_COST * (turn * turn + lean * lean);
+}
+
+#define SIDES 15  // tried at once, at most
+
+// Moves to the best of some steps of course and heel about where it stands.
+static void improve(const bounds *b, double turn, double lean, const lw_flight *from, tried *best)
+{
+    lw_ask asks[SIDES];
+    lw_answer answers[SIDES];
+    size_t n = 0;
+    const double least = fmin(LEAST_HEEL, b->craft->most_heel);
+    for (int i = -2; i <= 2; i++) {
+        for (int j = -1; j <= 1; j++) {
+            lw_ask *ask = &asks[n++];
+            *ask = best->ask;
+            ask->heading = within(ask->heading + i * turn, b->low, b->high);
+            ask->heel = within(ask->heel + j * lean, least, b->craft->most_heel);
+        }
+    }
+    lw_balance(b->craft, asks, answers, n);
+    for (size_t i = 0; i < n; i++) {
+        const double worth = worth_of(b, &answers[i], from);
+        if (worth > best->worth) *best = (tried){asks[i], answers[i], worth};
+    }
+    lw_ask_follow(b->craft, &best->ask, &best->answer);
+}
+
+#define ROUNDS 4
+
+// The best in a wind, from where a neighbour stands; its answer does not fly when there is none.
+static tried best_in(const bounds *b, const tried *neighbour, double wind)
+{
+    tried best = *neighbour;
+    best.ask.wind = wind;
+    best.answer.outcome = LW_NO_BALANCE;
+    best.worth = -1e9;
+    double turn = 8.0 * LW_DEG, lean = 5.0 * LW_DEG;
+    for (int i = 0; i < ROUNDS; i++) {
+        improve(b, turn, lean, &neighbour->answer.flight, &best);
+        if (best.answer.outcome != LW_FLIES) break;
+        turn *= 0.5, lean *= 0.5;
+    }
+    return best;
+}
+
+// --- the course that a flight is the fastest on
+
+#define ASIDE (3.0 * LW_DEG)
+
+static double course_of(const lw_craft *craft, const lw_ask *ask, const lw_answer *answer)
+{
+    const lw_flight *f = &answer->flight;
+    lw_ask asks[2] = {*ask, *ask};
+    lw_answer answers[2];
+    asks[0].heading = f->heading - ASIDE, asks[1].heading = f->heading + ASIDE;
+    lw_balance(craft, asks, answers, 2);
+    if (answers[0].outcome != LW_FLIES || answers[1].outcome != LW_FLIES) {
+        const bool is_beat = f->heading < 75.0 * LW_DEG, is_run = f->heading > 110.0 * LW_DEG;
+        return is_beat ? 0.0 : is_run ? LW_PI : f->heading;
+    }
+    const double slope = (answers[1].flight.speed - answers[0].flight.speed) / (2.0 * ASIDE);
+    return within(f->heading - lw_atan2(slope, f->speed), 0.0, LW_PI);
+}
+
+// --- all winds
+
+lw_wishes lw_wishes_by_wind(const lw_craft *craft, const lw_pilot *pilot, const lw_ask *ask,
+                            const lw_answer *answer)
+{
+    const double heading = answer->flight.heading;
+    tried found[LW_WISHES], start = {*ask, *answer, -1e9};
+    lw_ask_follow(craft, &start.ask, answer);
+    start.ask.level = false;
+    const bounds b = {.craft = craft,
+                      .course = course_of(craft, &start.ask, answer),
+                      .low = fmin(fmax(heading - COURSE_MOST, CLOSEST), heading),
+                      .high = fmax(fmin(heading + COURSE_MOST, DEEPEST), heading)};
+    const double at = (ask->wind / pilot->wind - LW_WISH_FIRST) / LW_WISH_STEP;
+    const int from = (int)within(floor(at + 0.5), 0.0, LW_WISHES - 1.0);
+    found[from] = best_in(&b, &start, lw_wish_wind(pilot, from));
+    if (found[from].answer.outcome != LW_FLIES) found[from] = start;
+    lw_wishes wishes = {.first = from, .last = from};
+    for (int k = from + 1; k < LW_WISHES; k++) {
+        found[k] = best_in(&b, &found[k - 1], lw_wish_wind(pilot, k));
+        if (found[k].answer.outcome != LW_FLIES) break;
+        wishes.last = k;
+    }
+    for (int k = from - 1; k >= 0; k--) {
+        found[k] = best_in(&b, &found[k + 1], lw_wish_wind(pilot, k));
+        if (found[k].answer.outcome != LW_FLIES) break;
+        wishes.first = k;
+    }
+    for (int k = wishes.first; k <= wishes.last; k++) {
+        wishes.ask[k] = found[k].ask, wishes.answer[k] = found[k].answer;
+    }
+    return wishes;
+}
+
+void lw_wishes_let_down(lw_pilot *pilot, const lw_wishes *wishes)
+{
+    for (int k = wishes->last + 1; k < LW_WISHES; k++) pilot->wish[k] = pilot->wish[wishes->last];
+    for (int k = 0; k < wishes->first; k++) {
+        const double share = lw_wish_wind(pilot, k) / lw_wish_wind(pilot, wishes->first);
+        lw_wish *wish = &pilot->wish[k];
+        *wish = pilot->wish[wishes->first];
+        wish->grip.effort *= share * share;
+        wish->heel = fmin(wish->heel, LEAST_HEEL + (wish->heel - LEAST_HEEL) * share * share);
+    }
+}
