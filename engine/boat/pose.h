@@ -7,7 +7,7 @@
 #ifndef LW_POSE_H
 #define LW_POSE_H
 
-#include "foil/foil_force.h"
+#include "foil/face_force.h"
 #include "foil/strut_force.h"
 #include "hull/hull_force.h"
 #include "linkage/linkage.h"
