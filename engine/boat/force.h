@@ -205,6 +205,25 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
                lw_strut_vector(u_r, per_flow_r, loads->rudder_strut));
 }
 
+// Water on a hull that comes down on it, and on a bow under it.
+LW_INLINE void lw_add_impact(const lw_craft *craft, const lw_moving *moving,
+                             const lw_hull_in_water *in, lw_loads *loads, lw_sum *sum)
+{
+    const double rho = craft->medium.water_density;
+    const lw_hull_craft *hull = &craft->hull;
+    const lw_lanes zero = lw_all(0.0), u = loads->through.x, keel = lw_all(craft->main_strut.length);
+    const lw_lanes nose_rate = moving ? moving->spin.y : zero;
+    const lw_hull_slap slap = lw_hull_slap_of(hull, rho, *in, loads->through.z, nose_rate);
+    sum->force.z += slap.force;
+    sum->moment.y -= slap.moment;
+    const lw_lanes d = loads->hull.stem;
+    const lw_lanes u_2 = u * u, open = u_2 / (u_2 + 9.0 * LW_GRAVITY * d);
+    const lw_lanes bow = (-0.5 * rho * hull->stem_drag) * open * d * u * lw_lanes_abs(u);
+    lw_sum_add(sum, (lw_vector){lw_all(hull->stem_x), zero, keel + 0.5 * d},
+               (lw_vector){bow, zero, zero});
+    loads->slap = slap.force, loads->bow_drag = bow;
+}
+
 // Water on the hull: drag against the way at the hull's bottom, buoyancy upright through the middle
 // of what is immersed. In waves a plane stands for the surface.
 LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_moving *moving,
@@ -220,6 +239,7 @@ LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_
                                  .speed = pose->speed,
                                  .log_speed = log_speed,
                                  .at_speed = at_speed};
+    loads->slap = loads->bow_drag = zero;
     loads->hull = lw_hull_force(&craft->hull, craft->medium.water_density, in);
     const lw_lanes k = -loads->hull.drag / pose->speed;
     const lw_vector u = loads->through;
@@ -233,6 +253,9 @@ LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_
     sum->moment.y += above * at->x.z - ahead * at->z.z;
     sum->moment.z += ahead * at->y.z;
     sum->moment.x -= above * at->y.z + loads->hull.roll_moment * pose->sin_heel;
+    if (lw_any(loads->hull.immersed > 0.0)) {
+        lw_add_impact(craft, moving, &in, loads, sum);
+    }
 }
 
 // Power taken off for an effort: none below 1, all beyond, with a rounded corner, because a sailor

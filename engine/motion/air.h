@@ -15,6 +15,7 @@
 
 #include "boat/pose.h"
 
+#define LW_AIR_LEAST 1e-3  // less counts as none
 #define LW_AIR_SLOW 2.0  // [m/s] no cavity holds below: foils do not suck enough  [judged]
 
 typedef enum lw_place_of_air {
@@ -53,7 +54,7 @@ LW_INLINE lw_air_strut lw_air_strut_of(const lw_strut_craft *strut, lw_lanes dep
 
 // `draws` starts the air of a place, `keeps` holds it; without both it goes after the way `shed`.
 LW_INLINE void lw_air_turn(lw_cavities *air, lw_place_of_air place, lw_mask draws, lw_mask keeps,
-                           lw_lanes moved, double shed)
+                           lw_lanes moved, lw_lanes shed)
 {
     const lw_lanes none = lw_all(0.0);
     air->left[place] = lw_select(draws | keeps, none, air->left[place] + moved);
@@ -64,20 +65,20 @@ LW_INLINE void lw_air_turn(lw_cavities *air, lw_place_of_air place, lw_mask draw
 // A strut and the foil below it, whose higher tip is `tip` below the surface [m].
 LW_INLINE void lw_air_turn_pair(lw_cavities *air, lw_place_of_air foil, lw_place_of_air strut,
                                 lw_air_strut at_strut, lw_mask fast, lw_lanes tip, double chord,
-                                lw_lanes moved)
+                                lw_lanes lasts, lw_lanes moved)
 {
     const double spread = 10.0 * chord;
     const lw_mask from_foil = air->on[foil] & (air->had[foil] > spread) & at_strut.stays;
     const lw_mask from_strut = air->on[strut] & (air->had[strut] > spread);
     const lw_mask out = tip < -0.5 * chord;
     lw_air_turn(air, strut, fast & (at_strut.forms | from_foil), fast & at_strut.stays, moved,
-                5.0 * chord);
+                lw_all(5.0 * chord));
     lw_air_turn(air, foil, fast & (out | from_strut), fast & ((tip < 0.5 * chord) | air->on[strut]),
-                moved, 20.0 * chord);
+                moved, lasts);
 }
 
-// Air after a step in which the boat moved on by `moved` [m], and how much of it there is; `clear`:
-// hull above the water [m].
+// Air after a step in which the boat moved on by `moved` [m], and how much of it there is; `clear`: hull above
+// the water at the main strut, upright [m].
 LW_INLINE void lw_air_step(const lw_craft *craft, const lw_loads *loads, lw_lanes clear,
                            lw_lanes speed, lw_lanes moved, lw_cavities *air,
                            lw_lanes amount[LW_PLACES])
@@ -92,14 +93,17 @@ LW_INLINE void lw_air_step(const lw_craft *craft, const lw_loads *loads, lw_lane
                         air->on[LW_BLADE] | air->on[LW_RUDDER_FOIL]);
     const double c = craft->main_foil.chord, c_r = craft->rudder_foil.chord;
     lw_air_turn_pair(air, LW_MAIN_FOIL, LW_MAIN_STRUT, main, fast,
-                     loads->main_depth - loads->main_tip_rise, c, moved);
+                     loads->main_depth - loads->main_tip_rise, c,
+                     lw_face_lasts(c, loads->main.face, loads->main_depth, speed), moved);
     lw_air_turn_pair(air, LW_RUDDER_FOIL, LW_BLADE, blade, fast,
-                     loads->rudder_depth - loads->rudder_tip_rise, c_r, moved);
+                     loads->rudder_depth - loads->rudder_tip_rise, c_r,
+                     lw_face_lasts(c_r, loads->rudder.face, loads->rudder_depth, speed), moved);
     const double growth[LW_PLACES] = {3.0 * c, 3.0 * c_r, 3.0 * craft->main_strut.chord,
                                       3.0 * craft->rudder_strut.chord};
     for (int i = 0; i < LW_PLACES; i++) {
         const lw_lanes wanted = lw_select(air->on[i], lw_all(1.0), lw_all(0.0));
         amount[i] += (wanted - amount[i]) * moved / (moved + growth[i]);
+        amount[i] = lw_select(amount[i] > LW_AIR_LEAST, amount[i], lw_all(0.0));
     }
 }
 

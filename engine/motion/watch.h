@@ -80,7 +80,7 @@ LW_INLINE void lw_watch_foils(const lw_craft *craft, lw_watch *watch, const lw_l
     lw_mask had[LW_PLACES];
     for (int i = 0; i < LW_PLACES; i++) had[i] = watch->air.on[i];
     const lw_lanes speed = lw_lanes_max(x->velocity.x, lw_all(LW_LEAST_WAY));
-    const lw_lanes clear = lw_select(loads->hull.immersed > 0.0, lw_all(0.0), lw_all(1.0));
+    const lw_lanes clear = craft->main_strut.length - loads->main_depth;
     lw_air_step(craft, loads, clear, speed, dt * speed, &watch->air, amount);
     for (int i = 0; i < LW_PLACES; i++) {
         lw_happens(happened, (lw_ride_what)(LW_RIDE_FOIL_AIR + i), watch->air.on[i] & ~had[i]);

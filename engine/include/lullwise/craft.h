@@ -82,6 +82,8 @@ typedef struct lw_hull_craft {
     double reach;   // farthest end from the main foil [m]
     double lowest;  // strip above the hull's bottom at the strut [m]
     lw_hull_strip strip[LW_HULL_STRIPS];
+    double stem_x, stem_deep;  // [m] foremost strip; how deep it floats
+    double stem_drag;          // [m] drag area for each metre that it is deeper than that
     double most, steepest;  // last knots: volume [m^3], slope
     double form[LW_HULL_VOLUMES + 2][LW_HULL_SLOPES + 2][4];
     double wave_first, wave_step;  // of ln V
