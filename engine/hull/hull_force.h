@@ -90,8 +90,8 @@ LW_INLINE void lw_hull_displaced(const lw_hull_craft *hull, lw_lanes water, lw_l
 //     D = 1/2 rho u^2 C_D b d,   C_D = 4 gamma / pi                                   [tulin-1953]
 //
 // d: how much deeper the stem is than afloat; gamma: half of the entrance's angle.
-#define LW_HULL_BOW_DRAG 0.3   // a half angle of 13 deg: a full bow, its deck and what stands on it  [judged]
-#define LW_HULL_BOW_BEAM 0.75  // b over the greatest beam                                            [judged]
+#define LW_HULL_BOW_DRAG 0.13   // a half angle of 13 deg: a full bow, its deck and what stands on it  [judged]
+#define LW_HULL_BOW_BEAM 1.0  // b over the greatest beam                                            [judged]
 
 LW_INLINE lw_lanes lw_hull_stem(const lw_hull_craft *hull, lw_hull_in_water in)
 {

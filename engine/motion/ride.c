@@ -89,6 +89,7 @@ static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
     }
     watch->flies[i] = flies ? -1 : 0;
     watch->clear[i] = watch->wet[i] = watch->tip_in[i] = watch->rudder_tip_in[i] = 0.0;
+    watch->firm[i] = 0.0;
     lw_pilot_lanes *pilot = &fleet->ride.pilot;
     pilot->heel[i] = flies ? pilot->heel_aloft[i] : pilot->heel_afloat[i];
     pilot->bow[i] = flies ? pilot->bow_aloft[i] : pilot->bow_afloat[i];
@@ -237,7 +238,8 @@ LW_INLINE void step(group *g, lw_turns *turns)
     const lw_state *was = &fleet->past.state;
     lw_watch_hull(watch, &g->loads, dt, &g->happened);
     lw_watch_foils(motion->craft, watch, &g->loads, was, dt, fleet->worn.air, &g->happened);
-    lw_watch_falls(was, &g->loads, &fleet->ride.pilot, &g->happened);
+    const lw_mask thrown = lw_watch_stop(motion->craft, was, &g->loads, dt, watch);
+    lw_watch_falls(was, &g->loads, &fleet->ride.pilot, thrown, &g->happened);
     g->happened.any &= ~watch->swims;
     lw_pilot_turn(&fleet->ride.pilot, watch->flies, dt);
     if (lw_any(g->happened.any)) report(g);

@@ -13,6 +13,8 @@
 #define LW_BOW_UP_MOST   (40.0 * LW_DEG)
 #define LW_SPIN_MOST     (80.0 * LW_DEG)  // off the wanted course, in flight or just off it
 #define LW_SPEED_MOST    30.0             // [m/s]
+#define LW_STOP_MOST     0.6   // g along the boat that a sailor with feet and hands in place holds
+#define LW_STOP_LEAST    0.12  // [s] of it that throw her: half a metre a second within a hand's breadth
 
 // Times that decide.  [judged]
 #define LW_CLEAR_LEAST 1.0  // [s] clear of the water before she counts as flying
@@ -25,6 +27,7 @@ typedef struct lw_watch {
     lw_mask flies, swims;
     lw_lanes clear, wet;             // [s] since the hull was last wet, and clear
     lw_lanes tip_in, rudder_tip_in;  // [s] since the tips were last out
+    lw_lanes firm;                   // [s] since no stop pulled harder than a sailor holds
     lw_lanes swum;                   // [s]
     lw_cavities air;
 } lw_watch;
@@ -87,9 +90,22 @@ LW_INLINE void lw_watch_foils(const lw_craft *craft, lw_watch *watch, const lw_l
     }
 }
 
+// A stop that throws the sailor off, forward: what she feels along the boat, weight and all.
+LW_INLINE lw_mask lw_watch_stop(const lw_craft *craft, const lw_state *x, const lw_loads *loads,
+                                double dt, lw_watch *watch)
+{
+    const lw_lanes along = loads->force.x * (LW_GRAVITY / craft->weight);
+    lw_lanes sine, cosine;
+    lw_upright_sincos(x->pitch, &sine, &cosine);
+    const lw_mask holds = along + LW_GRAVITY * sine > -LW_STOP_MOST * LW_GRAVITY;
+    watch->firm = lw_since(holds, watch->firm, dt);
+    return watch->firm > LW_STOP_LEAST;
+}
+
 // Falls. A comparison with what is no number is false, so that such a lane counts as lost.
 LW_INLINE lw_mask lw_watch_falls(const lw_state *x, const lw_loads *loads,
-                                 const lw_pilot_lanes *pilot, lw_happened *happened)
+                                 const lw_pilot_lanes *pilot, lw_mask thrown,
+                                 lw_happened *happened)
 {
     const lw_lanes speed =
         lw_lanes_abs(x->velocity.x) + lw_lanes_abs(x->velocity.y) + lw_lanes_abs(x->velocity.z);
@@ -102,14 +118,16 @@ LW_INLINE lw_mask lw_watch_falls(const lw_state *x, const lw_loads *loads,
     const lw_mask over = leeward | windward;
     const lw_mask dives =
         sound & ~over & ((x->pitch < -LW_BOW_DOWN_MOST) | (x->pitch > LW_BOW_UP_MOST));
-    const lw_mask spins = sound & ~over & ~dives & (x->velocity.x > LW_LEAST_WAY) &
+    const lw_mask stops = sound & ~over & ~dives & thrown;
+    const lw_mask spins = sound & ~over & ~dives & ~thrown & (x->velocity.x > LW_LEAST_WAY) &
                           (lw_lanes_abs(x->yaw - pilot->bow) > LW_SPIN_MOST);
     lw_happens(happened, LW_RIDE_LEEWARD, leeward);
     lw_happens(happened, LW_RIDE_WINDWARD, windward);
     lw_happens(happened, LW_RIDE_PITCHPOLE, dives);
+    lw_happens(happened, LW_RIDE_THROWN, stops);
     lw_happens(happened, LW_RIDE_SPIN, spins);
     lw_happens(happened, LW_RIDE_LOST, ~sound);
-    return over | dives | spins | ~sound;
+    return over | dives | stops | spins | ~sound;
 }
 
 #endif
