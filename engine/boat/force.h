@@ -211,7 +211,8 @@ LW_INLINE void lw_add_impact(const lw_craft *craft, const lw_moving *moving,
 {
     const double rho = craft->medium.water_density;
     const lw_hull_craft *hull = &craft->hull;
-    const lw_lanes zero = lw_all(0.0), u = loads->through.x, keel = lw_all(craft->main_strut.length);
+    const lw_lanes zero = lw_all(0.0), u = loads->through.x,
+                   keel = lw_all(craft->main_strut.length);
     const lw_lanes nose_rate = moving ? moving->spin.y : zero;
     const lw_hull_slap slap = lw_hull_slap_of(hull, rho, *in, loads->through.z, nose_rate);
     sum->force.z += slap.force;

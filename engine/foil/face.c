@@ -73,8 +73,8 @@ static void add_load(const plate *p, bool by_flap, double end, double sum[2])
         const double r = (i + 0.5) / steps, theta = p->hinge + (end - p->hinge) * r * r;
         const double width = fabs(end - p->hinge) * 2.0 * r / steps;
         const double cot = lw_cos(0.5 * theta) / lw_sin(0.5 * theta);
-        const double jump = lw_log(fabs(lw_sin(0.5 * (theta + p->hinge)) /
-                                        lw_sin(0.5 * (theta - p->hinge))));
+        const double jump =
+            lw_log(fabs(lw_sin(0.5 * (theta + p->hinge)) / lw_sin(0.5 * (theta - p->hinge))));
         const double u = by_flap ? ((LW_PI - p->hinge) * cot + jump) / LW_PI : cot;
         const double t = 0.5 * (p->b + 1.0) - 0.5 * (p->b - 1.0) * lw_cos(theta);
         const double lift = u * (t - 1.0) / t * 0.5 * (p->b - 1.0) * lw_sin(theta) * width;

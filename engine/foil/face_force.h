@@ -33,7 +33,8 @@ LW_INLINE lw_lanes lw_face_rise(lw_lanes a, lw_lanes k, lw_lanes x)
     return 2.0 * a / (half + lw_lanes_sqrt(half * half - 2.0 * a * k * all));
 }
 
-// Force on the face of a foil, square to it; the moment about the quarter chord.
+// Force on the face of a foil, square to it, or on its back where the flow meets that, nose and all;
+// the moment about the quarter chord.
 LW_INLINE lw_foil_load lw_face_force(const lw_foil_craft *foil, double density, lw_foil_flow flow)
 {
     const lw_lanes u = flow.forward, w = flow.upward, V_2 = u * u + w * w;
@@ -43,17 +44,18 @@ LW_INLINE lw_foil_load lw_face_force(const lw_foil_craft *foil, double density, 
     const lw_lanes flap = foil->flap_lift * flow.flap;
     const lw_lanes alpha = lw_lanes_atan(-w / u) + flow.incidence;
     const lw_lanes by_flap = lw_curve_read(&foil->face_flap, at_depth) * flap;
-    const lw_lanes x = lw_face_angle(alpha + by_flap, sigma);
-    const lw_lanes rise = lw_face_rise(LW_FACE_SHARE * lw_curve_read(&foil->face, at_depth),
-                                       lw_curve_read(&foil->induced, at_depth), x);
-    const lw_lanes C_L = rise * x;
+    const lw_lanes turned = alpha + by_flap, back = -lw_lanes_max(alpha, turned);
+    const lw_lanes a = LW_FACE_SHARE * lw_curve_read(&foil->face, at_depth);
+    const lw_lanes k = lw_curve_read(&foil->induced, at_depth);
+    const lw_lanes x = lw_face_angle(turned, sigma), y = lw_face_angle(back, sigma);
+    const lw_lanes rise = lw_face_rise(a, k, x);
+    const lw_lanes C_L = rise * x - lw_face_rise(a, k, y) * y;
 
     const lw_lanes slant = alpha + lw_curve_read(&foil->face_drag, at_depth) * flap;
-    const lw_lanes C_D =
-        rise * slant * slant + 0.5 * lw_curve_read(&foil->profile, flow.at_speed);
+    const lw_lanes C_D = rise * slant * slant + 0.5 * lw_curve_read(&foil->profile, flow.at_speed);
     const lw_lanes centre = lw_curve_read(&foil->face_centre, at_depth);
     const lw_lanes hinged = lw_curve_read(&foil->face_flap_centre, at_depth);
-    const lw_lanes C_M = rise * ((0.25 - centre) * (x - by_flap) + (0.25 - hinged) * by_flap);
+    const lw_lanes C_M = (0.25 - centre) * C_L + (centre - hinged) * rise * by_flap;
 
     const lw_lanes q = 0.5 * density * V_2;
     const lw_lanes qS = q * foil->area * lw_foil_wetted(foil, flow.depth, flow.tip_rise);
@@ -74,10 +76,10 @@ LW_INLINE lw_foil_load lw_face_force(const lw_foil_craft *foil, double density, 
 
 LW_INLINE lw_lanes lw_face_lasts(double chord, lw_lanes angle, lw_lanes depth, lw_lanes speed)
 {
-    const lw_lanes sigma =
-        2.0 * LW_GRAVITY * lw_lanes_max(depth, lw_all(0.02)) / (speed * speed);
+    const lw_lanes sigma = 2.0 * LW_GRAVITY * lw_lanes_max(depth, lw_all(0.02)) / (speed * speed);
     const lw_lanes x = lw_lanes_max(angle, lw_all(0.0)), r = (2.0 + sigma) * x / sigma;
-    const lw_lanes held = (0.25 * LW_PI * 0.5 * LW_PI * LW_FACE_SHARE) * x * x / sigma * (1.0 + r * r);
+    const lw_lanes held =
+        (0.25 * LW_PI * 0.5 * LW_PI * LW_FACE_SHARE) * x * x / sigma * (1.0 + r * r);
     return chord * lw_lanes_clamp((1.0 / LW_FACE_LOSS) * held, lw_all(2.0), lw_all(100.0));
 }
 

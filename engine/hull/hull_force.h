@@ -90,8 +90,10 @@ LW_INLINE void lw_hull_displaced(const lw_hull_craft *hull, lw_lanes water, lw_l
 //     D = 1/2 rho u^2 C_D b d,   C_D = 4 gamma / pi                                   [tulin-1953]
 //
 // d: how much deeper the stem is than afloat; gamma: half of the entrance's angle.
-#define LW_HULL_BOW_DRAG 0.13   // a half angle of 13 deg: a full bow, its deck and what stands on it  [judged]
-#define LW_HULL_BOW_BEAM 1.0  // b over the greatest beam                                            [judged]
+#define LW_HULL_BOW_DRAG \
+    0.13  // a half angle of 13 deg: a full bow, its deck and what stands on it  [judged]
+#define LW_HULL_BOW_BEAM \
+    1.0  // b over the greatest beam                                            [judged]
 
 LW_INLINE lw_lanes lw_hull_stem(const lw_hull_craft *hull, lw_hull_in_water in)
 {
@@ -111,8 +113,8 @@ LW_INLINE lw_hull_load lw_hull_force(const lw_hull_craft *hull, double density, 
 {
     const lw_lanes none = lw_all(0.0);
     if (!lw_any(in.water > hull->lowest - hull->reach * lw_lanes_abs(in.slope))) {
-        return (lw_hull_load){none, none, none, none,
-                              none, none, none, none, none};  // all clear of the water
+        return (lw_hull_load){none, none, none, none, none,
+                              none, none, none, none};  // all clear of the water
     }
     lw_lanes volume, ahead;
     lw_hull_displaced(hull, in.water, in.slope, &volume, &ahead);
@@ -168,8 +170,7 @@ LW_INLINE lw_hull_slap lw_hull_slap_of(const lw_hull_craft *hull, double density
     lw_hull_slap slap = {lw_all(0.0), lw_all(0.0)};
     for (int i = 0; i < LW_HULL_STRIPS; i++) {
         const lw_hull_strip *strip = &hull->strip[i];
-        const lw_lanes T =
-            lw_lanes_max(in.water - strip->keel - strip->x * in.slope, lw_all(0.0));
+        const lw_lanes T = lw_lanes_max(in.water - strip->keel - strip->x * in.slope, lw_all(0.0));
         const lw_lanes w = lw_lanes_min(rise - strip->x * bow_down, lw_all(0.0));
         const lw_lanes part = (0.5 * density * C * strip->width) * lw_hull_wet(strip, T) * w * w;
         slap.force += part;

@@ -13,8 +13,9 @@
 #define LW_BOW_UP_MOST   (40.0 * LW_DEG)
 #define LW_SPIN_MOST     (80.0 * LW_DEG)  // off the wanted course, in flight or just off it
 #define LW_SPEED_MOST    30.0             // [m/s]
-#define LW_STOP_MOST     0.6   // g along the boat that a sailor with feet and hands in place holds
-#define LW_STOP_LEAST    0.12  // [s] of it that throw her: half a metre a second within a hand's breadth
+#define LW_STOP_MOST     0.6  // g along the boat that a sailor with feet and hands in place holds
+#define LW_STOP_LEAST \
+    0.12  // [s] of it that throw her: half a metre a second within a hand's breadth
 
 // Times that decide.  [judged]
 #define LW_CLEAR_LEAST 1.0  // [s] clear of the water before she counts as flying
@@ -69,10 +70,12 @@ LW_INLINE void lw_watch_hull(lw_watch *watch, const lw_loads *loads, double dt,
 }
 
 // Tips and air.
-LW_INLINE void lw_watch_foils(const lw_craft *craft, lw_watch *watch, const lw_loads *loads,
-                              const lw_state *x, double dt, lw_lanes amount[LW_PLACES],
-                              lw_happened *happened)
+LW_INLINE void lw_watch_foils(const lw_motion *motion, lw_watch *watch, const lw_loads *loads,
+                              const lw_state *x, lw_lanes amount[LW_PLACES], lw_happened *happened)
 {
+    const lw_craft *craft = motion->craft;
+    const double dt = motion->rules.step, period = motion->sea.wave.period;
+    const double crest = motion->is_choppy ? LW_GRAVITY / (2.0 * LW_PI) * period * period : 0.0;
     const lw_mask out = lw_tip(loads->main_depth, loads->main_tip_rise) < 0.0;
     const lw_mask rudder_out = lw_tip(loads->rudder_depth, loads->rudder_tip_rise) < 0.0;
     lw_happens(happened, LW_RIDE_BREACH, out & (watch->tip_in > LW_REARM));
@@ -84,7 +87,7 @@ LW_INLINE void lw_watch_foils(const lw_craft *craft, lw_watch *watch, const lw_l
     for (int i = 0; i < LW_PLACES; i++) had[i] = watch->air.on[i];
     const lw_lanes speed = lw_lanes_max(x->velocity.x, lw_all(LW_LEAST_WAY));
     const lw_lanes clear = craft->main_strut.length - loads->main_depth;
-    lw_air_step(craft, loads, clear, speed, dt * speed, &watch->air, amount);
+    lw_air_step(craft, loads, clear, crest, speed, dt * speed, &watch->air, amount);
     for (int i = 0; i < LW_PLACES; i++) {
         lw_happens(happened, (lw_ride_what)(LW_RIDE_FOIL_AIR + i), watch->air.on[i] & ~had[i]);
     }
@@ -104,8 +107,7 @@ LW_INLINE lw_mask lw_watch_stop(const lw_craft *craft, const lw_state *x, const 
 
 // Falls. A comparison with what is no number is false, so that such a lane counts as lost.
 LW_INLINE lw_mask lw_watch_falls(const lw_state *x, const lw_loads *loads,
-                                 const lw_pilot_lanes *pilot, lw_mask thrown,
-                                 lw_happened *happened)
+                                 const lw_pilot_lanes *pilot, lw_mask thrown, lw_happened *happened)
 {
     const lw_lanes speed =
         lw_lanes_abs(x->velocity.x) + lw_lanes_abs(x->velocity.y) + lw_lanes_abs(x->velocity.z);
