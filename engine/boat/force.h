@@ -245,6 +245,9 @@ LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_
     const lw_lanes k = -loads->hull.drag / pose->speed;
     const lw_vector u = loads->through;
     lw_sum_add(sum, (lw_vector){zero, zero, keel}, (lw_vector){k * u.x, k * u.y, k * u.z});
+    if (lw_any(loads->hull.immersed > 0.0)) {
+        lw_add_impact(craft, moving, &in, loads, sum);
+    }
     loads->water = sum->force;
 
     const lw_lanes B = loads->hull.buoyancy;
@@ -254,9 +257,6 @@ LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_
     sum->moment.y += above * at->x.z - ahead * at->z.z;
     sum->moment.z += ahead * at->y.z;
     sum->moment.x -= above * at->y.z + loads->hull.roll_moment * pose->sin_heel;
-    if (lw_any(loads->hull.immersed > 0.0)) {
-        lw_add_impact(craft, moving, &in, loads, sum);
-    }
 }
 
 // Power taken off for an effort: none below 1, all beyond, with a rounded corner, because a sailor

@@ -97,8 +97,10 @@ LW_INLINE void lw_hull_displaced(const lw_hull_craft *hull, lw_lanes water, lw_l
 
 LW_INLINE lw_lanes lw_hull_stem(const lw_hull_craft *hull, lw_hull_in_water in)
 {
-    const double keel = hull->strip[LW_HULL_STRIPS - 1].keel;
-    return lw_lanes_max(in.water - keel - hull->stem_x * in.slope - hull->stem_deep, lw_all(0.0));
+    const double keel = hull->strip[LW_HULL_STRIPS - 1].keel, flare = 0.05;  // [m] [judged]
+    const lw_lanes deep = in.water - keel - hull->stem_x * in.slope - hull->stem_deep;
+    const lw_lanes d = lw_lanes_max(deep, lw_all(0.0));
+    return d * d / (d + flare);  // comes in without a corner
 }
 
 // Forces on a hull, from strips and splines of its own lines (doc/theory.md, Hull).
