@@ -96,10 +96,6 @@ LW_INLINE lw_lanes lw_foil_roll(const lw_foil_craft *foil, double density, lw_la
     return -(density / 32.0 * foil->area * foil->span * foil->span * a) * forward * spin;
 }
 
-// Part of a foil's lift that is left with air on its back: a plate at no cavitation number has
-// (pi/2) alpha instead of 2 pi alpha [rayleigh-1876].
-LW_INLINE lw_lanes lw_airy_lift(lw_lanes air) { return 1.0 - 0.75 * air; }
-
 // Side force of a strut that is ventilated in part.
 LW_INLINE void lw_let_in_air(const lw_strut_craft *strut, double density, lw_lanes speed,
                              lw_lanes wet, lw_lanes air, lw_strut_load *load)
@@ -129,34 +125,39 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
         u_r = lw_flow_at(moving, rudder_at, moving->rudder_water);
     }
 
-    loads->main = lw_foil_force(&craft->main_foil, rho,
-                                (lw_foil_flow){.forward = u.x,
-                                               .upward = u.z,
-                                               .log_speed = loads->log_speed,
-                                               .at_speed = at_speed,
-                                               .incidence = pose->incidence,
-                                               .flap = loads->linkage.flap,
-                                               .depth = loads->main_depth,
-                                               .tip_rise = loads->main_tip_rise});
+    const lw_foil_flow past_main = {.forward = u.x,
+                                    .upward = u.z,
+                                    .log_speed = loads->log_speed,
+                                    .at_speed = at_speed,
+                                    .incidence = pose->incidence,
+                                    .flap = loads->linkage.flap,
+                                    .depth = loads->main_depth,
+                                    .tip_rise = loads->main_tip_rise};
+    loads->main = lw_foil_force(&craft->main_foil, rho, past_main);
+    if (moving) {
+        lw_let_air_on_foil(&craft->main_foil, rho, past_main, moving->main_air, &loads->main);
+    }
     loads->wash =
         loads->main.coefficient * lw_curve_read(&craft->main_foil.downwash,
                                                 lw_knot_of(0.0, LW_DEPTH_STEP, loads->main_depth));
-    if (moving) loads->main.lift *= lw_airy_lift(moving->main_air);
     const lw_lanes per_main = 1.0 / lw_lanes_sqrt(u.x * u.x + u.z * u.z);
     lw_sum_add(sum, main_at, lw_foil_vector(u, per_main, loads->main));
     sum->moment.y -= loads->main.moment;
 
     const lw_lanes wash = moving ? moving->wash : loads->wash;
-    loads->rudder = lw_foil_force(&craft->rudder_foil, rho,
-                                  (lw_foil_flow){.forward = u_r.x,
-                                                 .upward = u_r.z,
-                                                 .log_speed = loads->log_speed,
-                                                 .at_speed = at_speed,
-                                                 .incidence = pose->rudder_incidence - wash,
-                                                 .flap = zero,
-                                                 .depth = loads->rudder_depth,
-                                                 .tip_rise = loads->rudder_tip_rise});
-    if (moving) loads->rudder.lift *= lw_airy_lift(moving->rudder_air);
+    const lw_foil_flow past_rudder = {.forward = u_r.x,
+                                      .upward = u_r.z,
+                                      .log_speed = loads->log_speed,
+                                      .at_speed = at_speed,
+                                      .incidence = pose->rudder_incidence - wash,
+                                      .flap = zero,
+                                      .depth = loads->rudder_depth,
+                                      .tip_rise = loads->rudder_tip_rise};
+    loads->rudder = lw_foil_force(&craft->rudder_foil, rho, past_rudder);
+    if (moving) {
+        lw_let_air_on_foil(&craft->rudder_foil, rho, past_rudder, moving->rudder_air,
+                           &loads->rudder);
+    }
     const lw_lanes per_rudder =
         moving ? 1.0 / lw_lanes_sqrt(u_r.x * u_r.x + u_r.z * u_r.z) : per_main;
     lw_sum_add(sum, rudder_at, lw_foil_vector(u_r, per_rudder, loads->rudder));
@@ -204,6 +205,26 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
                lw_strut_vector(u_r, per_flow_r, loads->rudder_strut));
 }
 
+// Water on a hull that comes down on it, and on a bow under it.
+LW_INLINE void lw_add_impact(const lw_craft *craft, const lw_moving *moving,
+                             const lw_hull_in_water *in, lw_loads *loads, lw_sum *sum)
+{
+    const double rho = craft->medium.water_density;
+    const lw_hull_craft *hull = &craft->hull;
+    const lw_lanes zero = lw_all(0.0), u = loads->through.x,
+                   keel = lw_all(craft->main_strut.length);
+    const lw_lanes nose_rate = moving ? moving->spin.y : zero;
+    const lw_hull_slap slap = lw_hull_slap_of(hull, rho, *in, loads->through.z, nose_rate);
+    sum->force.z += slap.force;
+    sum->moment.y -= slap.moment;
+    const lw_lanes d = loads->hull.stem;
+    const lw_lanes u_2 = u * u, open = u_2 / (u_2 + 9.0 * LW_GRAVITY * d);
+    const lw_lanes bow = (-0.5 * rho * hull->stem_drag) * open * d * u * lw_lanes_abs(u);
+    lw_sum_add(sum, (lw_vector){lw_all(hull->stem_x), zero, keel + 0.5 * d},
+               (lw_vector){bow, zero, zero});
+    loads->slap = slap.force, loads->bow_drag = bow;
+}
+
 // Water on the hull: drag against the way at the hull's bottom, buoyancy upright through the middle
 // of what is immersed. In waves a plane stands for the surface.
 LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_moving *moving,
@@ -219,10 +240,14 @@ LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_
                                  .speed = pose->speed,
                                  .log_speed = log_speed,
                                  .at_speed = at_speed};
+    loads->slap = loads->bow_drag = zero;
     loads->hull = lw_hull_force(&craft->hull, craft->medium.water_density, in);
     const lw_lanes k = -loads->hull.drag / pose->speed;
     const lw_vector u = loads->through;
     lw_sum_add(sum, (lw_vector){zero, zero, keel}, (lw_vector){k * u.x, k * u.y, k * u.z});
+    if (lw_any(loads->hull.immersed > 0.0)) {
+        lw_add_impact(craft, moving, &in, loads, sum);
+    }
     loads->water = sum->force;
 
     const lw_lanes B = loads->hull.buoyancy;

@@ -25,6 +25,7 @@ typedef struct lw_foil_load {
     lw_lanes coefficient;         // C_L
     lw_lanes load_share;          // C_L asked / greatest C_L: 1 at stall
     lw_lanes angle;               // from the zero-lift angle, flap counted [rad]
+    lw_lanes face;  // of the face to the flow, flap counted; only with air on it [rad]
 } lw_foil_load;
 
 #define LW_TIP_BEND 0.06

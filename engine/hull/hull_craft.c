@@ -119,6 +119,15 @@ static void fill_strips(lw_hull_craft *craft, const lw_hull_lines *lines, double
     }
 }
 
+// Water that a bow under it throws aside: lw_hull_bow_drag.
+static void fill_stem(lw_hull_craft *craft, const lw_hull *hull)
+{
+    const lw_hull_strip *stem = &craft->strip[LW_HULL_STRIPS - 1];
+    craft->stem_x = stem->x;
+    craft->stem_deep = fmax(hull->draft - stem->keel, 0.0);
+    craft->stem_drag = LW_HULL_BOW_DRAG * LW_HULL_BOW_BEAM * hull->beam;
+}
+
 // Height of the water at which the strips displace a volume: by halving.
 static double water_for(const lw_hull_craft *craft, double volume, double slope, double high)
 {
@@ -220,6 +229,7 @@ void lw_hull_prepare(lw_hull_craft *craft, const lw_hull *hull, double origin_x,
                              .wave_first = lw_log(slowest),
                              .wave_step = lw_log(LW_HULL_FASTEST / LW_HULL_SLOWEST) / (SPEEDS - 1)};
     fill_strips(craft, &p.lines, DEEP * hull->draft);
+    fill_stem(craft, hull);
     friction_curve(&craft->friction, hull, viscosity);
     for (int j = 0; j < SLOPES; j++) {
         const double slope = slope_at(craft, j), trim = lw_atan(slope);
