@@ -62,11 +62,8 @@ static lw_answer as_puff(const lw_walk *w, double wind, lw_answer trimmed)
     return puffed_from(w->craft, &below.ask, wind);
 }
 
-static void fill_point(const lw_walk *w, lw_range *range, int i)
+static void puff_point(const lw_walk *w, lw_range_point *point)
 {
-    lw_range_point *point = &range->at[i];
-    point->wind = lw_walk_wind(i);
-    point->trimmed = w->trims[i].steady;
     point->puffed = as_puff(w, point->wind, point->trimmed);
     point->is_held = keeps_margins(&point->trimmed) && rides_out(&point->puffed);
 }
@@ -154,18 +151,6 @@ static void find_hold(const lw_walk *w, lw_range *range)
     name_end(range, &range->at[last + 1]);
 }
 
-// Rudder incidence wound for flight in a wind: of the nearest wind in which she flies.
-static double wound_for(const lw_craft *craft, const lw_range *range, int i)
-{
-    for (int away = 0; away < LW_RANGE_WINDS; away++) {
-        for (int k = i - away; k <= i + away; k += away ? 2 * away : 1) {
-            if (k < 0 || k >= LW_RANGE_WINDS || range->at[k].trimmed.outcome != LW_FLIES) continue;
-            return craft->rudder_mark + craft->rudder_turn * range->at[k].trimmed.flight.turns;
-        }
-    }
-    return craft->rudder_mark;
-}
-
 #define LAUNCH_MOST (22.0 * LW_KN)  // no launch is looked for in more wind
 
 // Least wind that launches on a heading, to 0.1 kn; keeps what was found on the hull on the way.
@@ -173,7 +158,8 @@ static double launch_on(const lw_walk *w, const lw_range *range, double heading,
                         lw_launch on_hull[LW_RANGE_WINDS])
 {
     for (int i = 0; lw_walk_wind(i) <= LAUNCH_MOST; i++) {
-        const double rudder = wound_for(w->craft, range, i);
+        const double turns = lw_range_turns(range, lw_walk_wind(i));
+        const double rudder = w->craft->rudder_mark + w->craft->rudder_turn * turns;
         on_hull[i] = lw_launch_of(w->craft, &w->setup, rudder, lw_walk_wind(i), heading);
         if (!on_hull[i].flies) continue;
         const border b = {.walk = w, .rudder = rudder, .heading = heading};
@@ -190,12 +176,21 @@ double lw_range_launch(const lw_craft *craft, const lw_setup *setup, const lw_ra
     return launch_on(&w, range, heading, on_hull);
 }
 
+void lw_range_trims(const lw_walk *walk, lw_range *range)
+{
+    *range = (lw_range){.ends_by = LW_MARGIN_COUNT};
+    for (int i = 0; i < LW_RANGE_WINDS; i++) {
+        range->at[i].wind = lw_walk_wind(i);
+        range->at[i].trimmed = range->at[i].puffed = walk->trims[i].steady;
+    }
+}
+
 void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
                  lw_range *range)
 {
     const lw_walk w = lw_walk_of(craft, setup, course, puff);
-    *range = (lw_range){.ends_by = LW_MARGIN_COUNT};
-    for (int i = 0; i < LW_RANGE_WINDS; i++) fill_point(&w, range, i);
+    lw_range_trims(&w, range);
+    for (int i = 0; i < LW_RANGE_WINDS; i++) puff_point(&w, &range->at[i]);
     find_stay(&w, range);
     find_hold(&w, range);
     range->launches_at = launch_on(&w, range, lw_course_middle(course), range->on_hull);

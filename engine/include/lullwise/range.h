@@ -73,6 +73,15 @@ extern const lw_table lw_range_table;  // of the three winds
 void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
                  lw_range *range);
 
+// What she is sailed with in a mean wind: the flight of the nearest knot; beyond the last that keeps
+// her margins that of the last, because who cannot hold her does not trim her for speed; where no
+// wind keeps them the nearest that flies. NULL: none does.
+const lw_range_point *lw_range_sailed(const lw_range *range, double wind);
+
+// Turns that the rudder is wound to in a mean wind, likewise; between knots along straight lines. 0
+// where none flies.
+double lw_range_turns(const lw_range *range, double wind);
+
 // Least wind [m/s] that lifts her off the water on another heading, the rudder wound as the range
 // has it; 0: none of a range's.
 double lw_range_launch(const lw_craft *craft, const lw_setup *setup, const lw_range *range,

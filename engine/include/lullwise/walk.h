@@ -28,6 +28,9 @@ lw_trim lw_walk_holding(const lw_walk *walk, const lw_trim *flight);
 // The trim for a wind sought from another; NULL: from nothing.
 lw_trim lw_walk_trim(const lw_walk *walk, double wind, const lw_trim *from);
 
+// The trims as the points of a range, whose limits stay unknown.
+void lw_range_trims(const lw_walk *walk, lw_range *range);
+
 // Straight between the knots beside a wind, for where to start; with one that flies, that one. False
 // where neither does.
 bool lw_walk_between(const lw_walk *walk, double wind, lw_trim *trim);
