@@ -218,8 +218,7 @@ LW_INLINE void lw_add_impact(const lw_craft *craft, const lw_moving *moving,
     sum->force.z += slap.force;
     sum->moment.y -= slap.moment;
     const lw_lanes d = loads->hull.stem;
-    const lw_lanes u_2 = u * u, open = u_2 / (u_2 + 9.0 * LW_GRAVITY * d);
-    const lw_lanes bow = (-0.5 * rho * hull->stem_drag) * open * d * u * lw_lanes_abs(u);
+    const lw_lanes bow = -lw_hull_bow_drag(hull, rho, d, u);
     lw_sum_add(sum, (lw_vector){lw_all(hull->stem_x), zero, keel + 0.5 * d},
                (lw_vector){bow, zero, zero});
     loads->slap = slap.force, loads->bow_drag = bow;

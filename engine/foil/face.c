@@ -19,7 +19,7 @@
 #include "foil/face_force.h"
 #include "lullwise/elementary.h"
 
-#define LEAST_DEPTH 0.02  // [chords]
+#define LEAST_DEPTH 1e-4  // [chords]
 
 // Places x from the nose, pi / h times: t - 1 - ln t.
 static double along(double t) { return t - 1.0 - lw_log(t); }

@@ -85,16 +85,7 @@ LW_INLINE void lw_hull_displaced(const lw_hull_craft *hull, lw_lanes water, lw_l
     *volume = all, *moment = ahead;
 }
 
-// A bow under water is a wedge with a cavity behind its shoulders.
-//
-//     D = 1/2 rho u^2 C_D b d,   C_D = 4 gamma / pi                                   [tulin-1953]
-//
-// d: how much deeper the stem is than afloat; gamma: half of the entrance's angle.
-#define LW_HULL_BOW_DRAG \
-    0.13  // a half angle of 13 deg: a full bow, its deck and what stands on it  [judged]
-#define LW_HULL_BOW_BEAM \
-    1.0  // b over the greatest beam                                            [judged]
-
+// How much deeper the stem is than afloat, which lw_hull_bow_drag goes by.
 LW_INLINE lw_lanes lw_hull_stem(const lw_hull_craft *hull, lw_hull_in_water in)
 {
     const double keel = hull->strip[LW_HULL_STRIPS - 1].keel, flare = 0.05;  // [m] [judged]
@@ -152,6 +143,18 @@ LW_INLINE lw_hull_load lw_hull_force(const lw_hull_craft *hull, double density, 
                           .drag = friction + waves,
                           .immersed = volume,
                           .stem = lw_hull_stem(hull, in)};
+}
+
+// Drag of a bow under water: a wedge (lullwise/hull_form.h) with a cavity behind its shoulders.
+//
+//     D = 1/2 rho u |u| C_D B d,   less where the water closes in: by u^2 / (u^2 + 9 g d)  [judged]
+//
+// d: lw_hull_stem; B: the hull's beam. Leaves out the deck and what stands on it.
+LW_INLINE lw_lanes lw_hull_bow_drag(const lw_hull_craft *hull, double density, lw_lanes d,
+                                    lw_lanes u)
+{
+    const lw_lanes u_2 = u * u, open = u_2 / (u_2 + 9.0 * LW_GRAVITY * d + 1e-9);
+    return (0.5 * density * hull->stem_drag) * open * d * u * lw_lanes_abs(u);
 }
 
 // Water met across: what a hull that comes down on it, or goes bow up, feels in each strip.

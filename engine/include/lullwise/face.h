@@ -25,7 +25,7 @@ typedef struct lw_face {
     double flap_centre;  // of the flap's
 } lw_face;
 
-// depth: of the nose [chords], at least 0.02; flap_chord: E, 0..1, 0 is none.
+// depth: of the nose [chords], at least 1e-4; flap_chord: E, 0..1, 0 is none.
 lw_face lw_face_of(double depth, double flap_chord);
 
 // Lift coefficient of a face of slope a with a cavity of pressure number sigma = 2 g h / V^2, which
