@@ -16,11 +16,17 @@ double lw_jackknife(const double of_set[LW_SETS])
     return sqrt(square * (LW_BLOCKS - 1.0) / LW_BLOCKS);
 }
 
-double lw_chance(double mean, double error)
+double lw_spread(const double moved[LW_BLOCKS])
 {
-    if (error > 0.0) {
-        return lw_student_below(mean / (error * sqrt(LW_BLOCKS + 1.0)), LW_BLOCKS - 1);
-    }
+    double square = 0.0;
+    for (int b = 0; b < LW_BLOCKS; b++) square += moved[b] * moved[b];
+    return sqrt(square / LW_BLOCKS);
+}
+
+double lw_chance(double mean, double error, double spread)
+{
+    const double unsure = sqrt(error * error + spread * spread);
+    if (unsure > 0.0) return lw_student_below(mean / unsure, LW_BLOCKS - 1);
     return mean > 0.0 ? 1.0 : mean < 0.0 ? 0.0 : 0.5;
 }
 

@@ -68,7 +68,6 @@ void lw_draw_of(const lw_boat *boat, const lw_person *person, unsigned number, l
     for (int k = 0; k < HALVINGS; k++) {
         moves m = {lw_seed_of(number / 2, LW_SEED_DRAW), side / (1 << k)};
         *draw = (lw_draw){.boat = *boat, .person = *person, .judged = lw_judged_preset()};
-        draw->swim = move_of(&m);
         move_table(&lw_judged_table, &draw->judged, &m);
         move_table(person_table, &draw->person, &m);
         move_record(&lw_boat_record, &draw->boat, &m);

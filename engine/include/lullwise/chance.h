@@ -1,4 +1,4 @@
-// chance.h - how surely a mean over blocks is known, and the chance that one more block agrees.
+// chance.h - how surely a mean over blocks is known, and the chance that it has the right sign.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_CHANCE_H
@@ -15,11 +15,13 @@
 //     e^2 = (n - 1) / n  sum (x_b - mean of x_b)^2
 double lw_jackknife(const double of_set[LW_SETS]);
 
-// Chance that a thing that is `mean` on average over blocks, known to `error`, is above zero in one
-// block more, which is one day like this, of one boat within her measurements: Student's t with
-// LW_BLOCKS - 1 degrees of freedom, at mean / (error sqrt(n + 1)). Not narrower for more rides than a
-// day has, and never certain.
-double lw_chance(double mean, double error);
+// How far draws move a thing, from what they change of it in each block: root mean square.
+double lw_spread(const double moved[LW_BLOCKS]);
+
+// Chance that a thing is above zero which is `mean` as far as rides and numbers as given have it: rides
+// leave an error, and what is not known of boat, sailor and model spreads it. Student's t with
+// LW_BLOCKS - 1 degrees of freedom at mean / sqrt(error^2 + spread^2).
+double lw_chance(double mean, double error, double spread);
 
 // Chance that Student's t is below t; degrees of freedom: odd. 26.7.3 of [abramowitz-stegun].
 double lw_student_below(double t, int freedom);

@@ -24,6 +24,7 @@
 #define LW_REASON_LIST(X)                                                  \
     X(FIRST,   "best for this aim")                                        \
     X(NEVER,   "does not fly in these winds")                              \
+    X(HULL,    "does better on the hull than trying to fly")               \
     X(STUCK,   "cannot be sailed")                                         \
     X(DROPS,   "spends more time on the hull")                             \
     X(UNHELD,  "cannot be held in the puffs")                              \
@@ -60,14 +61,19 @@ typedef struct lw_ridden {
     double swims;
 } lw_ridden;
 
+typedef lw_ridden lw_ridden_by[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];
+
+// A block of rides: one stretch of gusts and waves, which all pins meet.
 typedef struct lw_block {
-    lw_ridden of[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];
+    lw_ridden_by as_is;  // boat, sailor and judged numbers as given
+    lw_ridden_by drawn;  // drawn within their errors (draw.h), a draw for each block
 } lw_block;
 
 // How much is ridden. All pins and courses of a block and a wind have the same gusts and waves.
 typedef struct lw_effort {
     double seconds;       // [s] each ride
-    bool rides_all;       // each block in every wind; else all in the day's own, half in each other
+    bool rides_all;       // each block in every wind; else all in the day's own, half in each other,
+                          // and drawn in the day's own alone
     size_t more;          // rides more in the day's wind, of pins that are not told apart
     uint64_t first_seed;  // rides have seeds from this on
 } lw_effort;
@@ -107,10 +113,12 @@ typedef struct lw_placing {
     bool ends_by_rides;  // not a margin but the swims of rides end it there
     bool rides_end;      // false: rides hold the most wind that they met, on every leg
     bool can_be_sailed;  // at a knot made good and more on every leg
-    bool flies;          // in rides, on some leg
+    bool flies;          // on some leg
+    bool could_fly;      // rides flew, but on the hull she does better on every leg
     double behind;       // [s]  the place before, as the aim counts seconds; 0 where it does not
-    double error;        // [s]  standard error of that
-    double chance;       // that on one such day it is behind the place before
+    double error;        // [s]  standard error of that, by rides
+    double spread;       // [s]  by what is not known of boat, sailor and judged numbers
+    double chance;       // [-]  that it is behind, over both; 0: not weighed
     bool is_close;       // behind by less than LW_CLOSE errors
     bool flies_in_lull, flies_in_mean, flies_in_puff;  // steady flight on every leg in that wind
 } lw_placing;
@@ -138,17 +146,16 @@ typedef struct lw_outlook {
     double leg_length[LW_LEGS_MOST];
     double
         reach_launch[LW_PINS_MOST];  // [m/s] least wind in which she launches bearing away; 0: none
+    double relaunch[LW_PINS_MOST];  // [s] to launch again after a swim, bearing away
     lw_range ranges[LW_PINS_MOST][LW_COURSES_MOST];
     lw_weather weather;
-    lw_craft drawn[LW_BLOCKS];  // of each block, once it is ready
-    lw_judged judged[LW_BLOCKS];
-    double pin_drawn[LW_BLOCKS][LW_PINS_MOST];  // [rad] incidence
-    double swim_cost[LW_SETS];                  // [s] of a set's draws, on average
-    bool is_drawn[LW_BLOCKS];
-    lw_block blocks[LW_BLOCKS], more[LW_BLOCKS];
+    lw_ride_plan plans[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];  // once they are asked for
+    signed char has_plan[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];  // 1; -1: she never flies
+    lw_block blocks[LW_BLOCKS];
+    lw_ridden_by more[LW_BLOCKS];  // rides as is, again
     bool is_done[LW_PINS_MOST * LW_COURSES_MOST + 2 * LW_BLOCKS];  // by step
     bool is_decided, rides_more[LW_PINS_MOST];                     // which pins ride again
-    lw_block sums[LW_SETS];
+    lw_ridden_by sums[LW_SETS];  // as is
     double log_rate[LW_SETS][LW_PINS_MOST][LW_COURSES_MOST][LW_RIDE_WINDS];  // of swims [1/s]
     lw_swims swims[LW_PINS_MOST][LW_COURSES_MOST];                           // of all blocks
     double pace[LW_PINS_MOST][LW_COURSES_MOST];  // factor on speeds, for a boat a little different
@@ -177,7 +184,7 @@ void lw_outlook_end(lw_outlook *outlook);
 
 typedef struct lw_outlook_part {
     lw_range range;
-    double reach_launch;
+    double reach_launch, relaunch;
     lw_block block;
 } lw_outlook_part;
 void lw_outlook_give(const lw_outlook *outlook, size_t step, lw_outlook_part *part);
@@ -195,17 +202,25 @@ bool lw_outlook_hold_ends_by_rides(const lw_outlook *outlook, size_t pin, size_t
 
 // --- what is expected
 
-// A pin on one course, from the rides of a set of blocks (chance.h) in a mean wind [m/s].
+// Whose rides: of a set of blocks, as is, with swims from the curves fitted to them; or of one block
+// alone, as they were counted, as is or drawn.
+typedef struct lw_source {
+    enum { LW_OF_SET, LW_OF_BLOCK, LW_OF_DRAW } kind;
+    size_t number;
+} lw_source;
+
+// A pin on one course in a mean wind [m/s].
 typedef struct lw_sailing {
     double speed;    // [m/s] made good along the course under way
     double flying;   // [-]   share of that time
     double swims;    // [1/s] under way
+    double swim;     // [s]   that one costs, with launching again
     bool on_hull;    // sails on the hull: does not fly, lies in the water longer than she sails, or,
                      // where time decides, is faster so
     bool is_stuck;    // makes less than a knot good
 } lw_sailing;
 
-lw_sailing lw_outlook_sailing(const lw_outlook *outlook, size_t set, size_t pin, size_t course,
+lw_sailing lw_outlook_sailing(const lw_outlook *outlook, lw_source source, size_t pin, size_t course,
                               double wind, bool for_time);
 
 // Ranks the pins when the mean wind is `more` [m/s] than the day says, lull and puff in proportion.

@@ -34,7 +34,6 @@ typedef struct lw_draw {
     lw_boat boat;
     lw_person person;
     lw_judged judged;
-    double swim;  // [-] by how many errors the day's cost of a swim is moved
 } lw_draw;
 
 // Draws come in pairs, 2 k and 2 k + 1, that move everything the same way and the opposite way, so
