@@ -248,6 +248,7 @@ static lw_ridden ridden_in(const lw_outlook *outlook, size_t block, size_t k, si
 }
 
 #define COUNTS (LW_PINS_MOST * LW_RIDE_WINDS * LW_BLOCKS)
+#define DRAWN  LW_SETS  // in place of a set: the rides drawn, of all blocks
 
 // Counts of one course, block by block, but for the one that a set leaves out.
 static size_t counts_of(const lw_outlook *outlook, size_t set, size_t course,
@@ -257,7 +258,8 @@ static size_t counts_of(const lw_outlook *outlook, size_t set, size_t course,
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
         for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
             for (size_t b = 0; b < LW_BLOCKS; b++) {
-                const lw_ridden r = ridden_in(outlook, b, k, pin, course);
+                const lw_ridden r = set == DRAWN ? outlook->blocks[b].drawn[k][pin][course]
+                                                 : ridden_in(outlook, b, k, pin, course);
                 if (b + 1 == set || r.seconds <= 0.0) continue;
                 counts[n++] = (lw_rate_count){(double)k, r.swims, r.seconds, pin};
             }
@@ -275,7 +277,7 @@ static void fit_course(lw_outlook *outlook, size_t set, size_t course)
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
         if (set == 0) outlook->swims[pin][course] = swims[pin];
         for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
-            outlook->log_rate[set][pin][course][k] = swims[pin].curve.term[k];
+            outlook->rate[set][pin][course][k] = lw_rate_at(&swims[pin].curve, (double)k);
         }
     }
 }
@@ -298,8 +300,8 @@ static void sum_set(lw_outlook *outlook, size_t set)
 
 void lw_blocks_sum(lw_outlook *outlook)
 {
-    for (size_t set = 0; set < LW_SETS; set++) {
-        sum_set(outlook, set);
+    for (size_t set = 0; set < LW_SETS; set++) sum_set(outlook, set);
+    for (size_t set = 0; set <= DRAWN; set++) {
         for (size_t c = 0; c < outlook->course_count; c++) fit_course(outlook, set, c);
     }
 }

@@ -27,6 +27,13 @@ static double hull_speed(const lw_range *range, lw_course course, double wind)
     return share * range->on_hull[k].speed * lw_cos(heading - course.direction);
 }
 
+// Whose fitted rates a source goes by.
+static size_t rate_of(lw_source source)
+{
+    if (source.kind == LW_OF_DRAW) return LW_SETS;
+    return source.kind == LW_OF_SET ? source.number : 0;
+}
+
 // What one kind of rides counted in a wind that was ridden in; false: nobody rode there.
 static bool counted_in(const lw_outlook *outlook, lw_source source, size_t k, size_t pin, size_t c,
                        lw_sailing *sum)
@@ -38,10 +45,9 @@ static bool counted_in(const lw_outlook *outlook, lw_source source, size_t k, si
     if (r->seconds <= 0.0) return false;
     sum->speed = r->along / r->seconds;
     sum->flying = r->flying / r->seconds;
-    sum->swims = r->swims / r->seconds;
-    if (source.kind == LW_OF_SET) {
-        sum->swims = lw_exp(fmin(outlook->log_rate[source.number][pin][c][k], 0.0));
-    }
+    const double rate = outlook->rate[rate_of(source)][pin][c][k];
+    const bool is_alone = source.kind != LW_OF_SET;
+    sum->swims = is_alone ? rate * (r->swims + 1.0) / (rate * r->seconds + 1.0) : rate;
     return true;
 }
 

@@ -156,8 +156,9 @@ typedef struct lw_outlook {
     bool is_done[LW_PINS_MOST * LW_COURSES_MOST + 2 * LW_BLOCKS];  // by step
     bool is_decided, rides_more[LW_PINS_MOST];                     // which pins ride again
     lw_ridden_by sums[LW_SETS];  // as is
-    double log_rate[LW_SETS][LW_PINS_MOST][LW_COURSES_MOST][LW_RIDE_WINDS];  // of swims [1/s]
-    lw_swims swims[LW_PINS_MOST][LW_COURSES_MOST];                           // of all blocks
+    double rate[LW_SETS + 1][LW_PINS_MOST][LW_COURSES_MOST][LW_RIDE_WINDS];  // of swims, fitted
+                                            // [1/s]: of each set; and last, of the rides drawn
+    lw_swims swims[LW_PINS_MOST][LW_COURSES_MOST];  // of all blocks
     double pace[LW_PINS_MOST][LW_COURSES_MOST];  // factor on speeds, for a boat a little different
     lw_rate_family family;                       // room for a fit
 } lw_outlook;
@@ -203,7 +204,12 @@ bool lw_outlook_hold_ends_by_rides(const lw_outlook *outlook, size_t pin, size_t
 // --- what is expected
 
 // Whose rides: of a set of blocks, as is, with swims from the curves fitted to them; or of one block
-// alone, as they were counted, as is or drawn.
+// alone, as is or drawn, with its swims drawn towards those curves. From block to block rates go as a
+// gamma variable with a deviation of its mean m [judged]; after n swims in a time T
+//
+//     m (n + 1) / (m T + 1)
+//
+// is expected: what a few minutes happened to see does not count for a draw's own.
 typedef struct lw_source {
     enum { LW_OF_SET, LW_OF_BLOCK, LW_OF_DRAW } kind;
     size_t number;
