@@ -43,8 +43,9 @@ static void add_hold(lines *to, const lw_picked *picked)
     const double widest_held = most->prospect.held_up_to;
     if (!lw_picked_flies(choice) || held >= puff) return;
     if (widest_held <= 0.0)
-        ADD(to, "No pin is held in any wind on every leg. Wait, find more shelter, or be ready to "
-                "come off the foils.");
+        ADD(to,
+            "No pin is held in any wind on every leg. Wait, find more shelter, or be ready to "
+            "come off the foils.");
     else if (widest_held < puff)
         ADD(to,
             "No pin holds puffs of %s; the widest, %s, holds %s. Wait, find more "

@@ -77,8 +77,8 @@ static void say_no_hold(const lw_picked *picked, size_t pin, const char *course,
                     "held in less wind (%s, %s) than she stays up in on every leg (%s)",
                     SPEED(held), course, SPEED(p->stays_up_at));
     else if (range->has_hold && range->held_up_to >= range->stays_up_at)
-        lw_text_fit(text, LW_REASON_LENGTH, "in every wind that was ridden in she swims too often, %s",
-                    course);
+        lw_text_fit(text, LW_REASON_LENGTH,
+                    "in every wind that was ridden in she swims too often, %s", course);
     else
         lw_text_fit(text, LW_REASON_LENGTH, "%s no wind keeps all margins", course);
 }
@@ -123,8 +123,9 @@ static void add_close(const lw_picked *picked, size_t place, char text[LW_REASON
     const lw_placing *it = &picked->now.places[place];
     if (!it->is_close) return;
     const size_t at = strlen(text);
-    lw_text_fit(text + at, LW_REASON_LENGTH - at, "; too close to call (%.0f s behind %s, ± %.0f s)",
-                it->behind, lw_picked_label(picked, it[-1].pin), it->error);
+    lw_text_fit(text + at, LW_REASON_LENGTH - at,
+                "; too close to call (%.0f s behind %s, ± %.0f s)", it->behind,
+                lw_picked_label(picked, it[-1].pin), it->error);
 }
 
 static void reason_swims(const lw_picked *picked, const lw_placing *place,
@@ -219,14 +220,15 @@ void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON
             reason_hull(picked, it, text);
             break;
         case LW_REASON_STUCK:
-            lw_text_fit(text, LW_REASON_LENGTH, "%s: less than a knot made good on some leg", reason);
+            lw_text_fit(text, LW_REASON_LENGTH, "%s: less than a knot made good on some leg",
+                        reason);
             break;
         case LW_REASON_UNHELD:
             reason_unheld(picked, it, text);
             break;
         case LW_REASON_DROPS:
-            lw_text_fit(text, LW_REASON_LENGTH, "%s: %.0f s there, the first %.0f s; lulls %s", reason,
-                        p->hull_seconds, picked->now.places[0].prospect.hull_seconds,
+            lw_text_fit(text, LW_REASON_LENGTH, "%s: %.0f s there, the first %.0f s; lulls %s",
+                        reason, p->hull_seconds, picked->now.places[0].prospect.hull_seconds,
                         SPEED(picked->now.gusts.lull));
             break;
         case LW_REASON_TIGHTER:
@@ -259,11 +261,12 @@ bool lw_picked_behind(const lw_picked *picked, size_t place, char text[LW_REASON
     char chance[LW_CELL_LENGTH];
     if (place == 0 || it->chance <= 0.0) return false;
     lw_chance_text(chance, it->chance);
-    lw_text_fit(text, LW_REASON_LENGTH,
-                "%s behind %s by %.0f s: ± %.0f s by rides%s, ± %.0f s by what is not known; chance "
-                "that it is behind: %s",
-                lw_picked_label(picked, it->pin), lw_picked_label(picked, it[-1].pin), it->behind,
-                it->error, it->is_close ? " (too close to call)" : "", it->spread, chance);
+    lw_text_fit(
+        text, LW_REASON_LENGTH,
+        "%s behind %s by %.0f s: ± %.0f s by rides%s, ± %.0f s by what is not known; chance "
+        "that it is behind: %s",
+        lw_picked_label(picked, it->pin), lw_picked_label(picked, it[-1].pin), it->behind,
+        it->error, it->is_close ? " (too close to call)" : "", it->spread, chance);
     return true;
 }
 
@@ -288,8 +291,7 @@ static void fit_hold_step(const lw_picked *picked, const lw_prospect *from, cons
         lw_text_fit(text, 2 * LW_CELL_LENGTH, "holds %s %s", SPEED(fabs(more)),
                     more < 0.0 ? "less" : "more");
     else if (to->held_up_to > 0.0)
-        lw_text_fit(text, 2 * LW_CELL_LENGTH, "holds %s instead of no wind",
-                    SPEED(to->held_up_to));
+        lw_text_fit(text, 2 * LW_CELL_LENGTH, "holds %s instead of no wind", SPEED(to->held_up_to));
     else
         lw_text_fit(text, 2 * LW_CELL_LENGTH, "is held in no wind");
 }
@@ -354,11 +356,11 @@ void lw_picked_no_flight(const lw_picked *picked, char text[LW_REASON_LENGTH])
             "No wind was found that launches this boat with this sailor: look the files over "
             "with `lullwise check`.");
     else if (launch > puff)
-        lw_text_fit(text, LW_REASON_LENGTH,
-                    "Nothing flies in puffs of %s. They would have to reach %s, %s more: then pin %s "
-                    "launches, bearing away if need be.",
-                    SPEED(puff), SPEED(launch), SPEED(launch - puff),
-                    lw_picked_label(picked, least->pin));
+        lw_text_fit(
+            text, LW_REASON_LENGTH,
+            "Nothing flies in puffs of %s. They would have to reach %s, %s more: then pin %s "
+            "launches, bearing away if need be.",
+            SPEED(puff), SPEED(launch), SPEED(launch - puff), lw_picked_label(picked, least->pin));
     else
         lw_text_fit(text, LW_REASON_LENGTH,
                     "Nothing flies for long: pin %s launches at %s and puffs reach %s, but in the "

@@ -138,8 +138,9 @@ static void print_unheld(const lw_held *held)
     for (size_t i = 0; i < now->count; i++) most = fmax(most, now->places[i].prospect.held_up_to);
     if (puff <= most) return;
     if (most <= 0.0) {
-        print_caution("No pin is held in any wind on every leg: be ready to come off the foils, or to "
-                      "go in.");
+        print_caution(
+            "No pin is held in any wind on every leg: be ready to come off the foils, or to "
+            "go in.");
         return;
     }
     LW_FIT(text,

@@ -66,10 +66,11 @@ static void print_table(const lw_picked *picked)
             fputs("    ", stdout);
         print_row(picked, i, wide);
     }
-    lw_print_wrapped(stdout,
-                     "    Time, flying, swims: from rides. Launches (bearing away if need be), stays "
-                     "up (on every leg): steady wind. Held to: puffs, on every leg.",
-                     0, 4);
+    lw_print_wrapped(
+        stdout,
+        "    Time, flying, swims: from rides. Launches (bearing away if need be), stays "
+        "up (on every leg): steady wind. Held to: puffs, on every leg.",
+        0, 4);
 }
 
 static void print_reasons(const lw_picked *picked)

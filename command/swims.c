@@ -120,11 +120,12 @@ static void print_text(const counted *c)
     lw_print_wrapped(stdout, text, 0, 0);
     putchar('\n');
     for (int course = 0; course < LW_COURSE_COUNT; course++) print_course(c, course, wide);
-    LW_FIT(text,
-           "\"8 x1.5\": 8 an hour under way, two times in three between 8 / 1.5 and 8 x 1.5, as far "
-           "as the number of rides goes: %d of %.1f min in each wind. Held to, " LW_HELD_BY_RIDES
-           "; margins are not asked here.",
-           LW_BLOCKS, c->outlook->effort.seconds / 60.0);
+    LW_FIT(
+        text,
+        "\"8 x1.5\": 8 an hour under way, two times in three between 8 / 1.5 and 8 x 1.5, as far "
+        "as the number of rides goes: %d of %.1f min in each wind. Held to, " LW_HELD_BY_RIDES
+        "; margins are not asked here.",
+        LW_BLOCKS, c->outlook->effort.seconds / 60.0);
     lw_print_wrapped(stdout, text, 0, 0);
     lw_print_wrapped(
         stdout,

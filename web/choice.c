@@ -27,6 +27,11 @@ LW_EXPORT(lw_web_steps) int lw_web_steps(int slot)
     return (int)lw_outlook_steps(lw_web_slots[slot].picked.outlook);
 }
 
+LW_EXPORT(lw_web_forget) void lw_web_forget(int slot)
+{
+    lw_outlook_forget(lw_web_slots[slot].picked.outlook);
+}
+
 LW_EXPORT(lw_web_part_size) size_t lw_web_part_size(void) { return sizeof(lw_outlook_part); }
 
 LW_EXPORT(lw_web_step) void lw_web_step(int slot, int step)

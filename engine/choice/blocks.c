@@ -11,10 +11,7 @@
 #define LYING 2.0  // [s] in the water after a swim, as rides count it; the day's cost comes on top
 #define ROOM  16   // rides side by side
 
-lw_effort lw_effort_usual(void)
-{
-    return (lw_effort){.seconds = 60.0, .more = 2, .first_seed = 1};
-}
+lw_effort lw_effort_usual(void) { return (lw_effort){.seconds = 60.0, .more = 2, .first_seed = 1}; }
 
 lw_effort lw_effort_thorough(void)
 {
@@ -87,7 +84,7 @@ typedef struct crowd {
     lw_motion motion;
     size_t steps, count;
     lw_ride rides[ROOM];
-    lw_ridden *of[ROOM];
+    lw_ride_sum *of[ROOM];
     double direction[ROOM];
 } crowd;
 
@@ -109,7 +106,7 @@ static void sail(crowd *c)
     c->count = 0;
 }
 
-static void enter(crowd *c, const lw_ride_plan *plan, double direction, lw_ridden *of)
+static void enter(crowd *c, const lw_ride_plan *plan, double direction, lw_ride_sum *of)
 {
     if (c->count == ROOM) sail(c);
     lw_ride *ride = &c->rides[c->count];
@@ -146,7 +143,7 @@ static uint64_t seed_of(const lw_outlook *outlook, const heat *h, size_t i)
     return outlook->effort.first_seed + 64 * (LW_RIDE_WINDS * h->block + h->k) + h->first + i;
 }
 
-static void ride_as_is(lw_outlook *outlook, const heat *h, crowd *c, lw_ridden_by to)
+static void ride_as_is(lw_outlook *outlook, const heat *h, crowd *c, lw_ride_sums to)
 {
     lw_weather_put(&outlook->weather, lw_block_wind(outlook, h->k), &c->motion);
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
@@ -164,7 +161,7 @@ static void ride_as_is(lw_outlook *outlook, const heat *h, crowd *c, lw_ridden_b
 }
 
 static void ride_drawn(lw_outlook *outlook, const heat *h, const lw_draw *draw, crowd *c,
-                       lw_ridden_by to)
+                       lw_ride_sums to)
 {
     const double wind = lw_block_wind(outlook, h->k);
     lw_weather_put(&outlook->weather, wind, &c->motion);
@@ -215,7 +212,7 @@ void lw_block_ride(lw_outlook *outlook, size_t block, bool again)
 {
     crowd c;
     memset(again ? (void *)outlook->more[block] : &outlook->blocks[block], 0,
-           again ? sizeof(lw_ridden_by) : sizeof(lw_block));
+           again ? sizeof(lw_ride_sums) : sizeof(lw_block));
     if (outlook->gusts.mean <= 0.0) return;
     begin_crowd(outlook, &outlook->craft, &c);
     if (again) {
@@ -232,7 +229,7 @@ void lw_block_ride(lw_outlook *outlook, size_t block, bool again)
 
 // --- sets
 
-static void add(lw_ridden *to, const lw_ridden *from)
+static void add(lw_ride_sum *to, const lw_ride_sum *from)
 {
     to->seconds += from->seconds;
     to->along += from->along;
@@ -240,9 +237,10 @@ static void add(lw_ridden *to, const lw_ridden *from)
     to->swims += from->swims;
 }
 
-static lw_ridden ridden_in(const lw_outlook *outlook, size_t block, size_t k, size_t pin, size_t c)
+static lw_ride_sum ridden_in(const lw_outlook *outlook, size_t block, size_t k, size_t pin,
+                             size_t c)
 {
-    lw_ridden sum = outlook->blocks[block].as_is[k][pin][c];
+    lw_ride_sum sum = outlook->blocks[block].as_is[k][pin][c];
     add(&sum, &outlook->more[block][k][pin][c]);
     return sum;
 }
@@ -258,8 +256,8 @@ static size_t counts_of(const lw_outlook *outlook, size_t set, size_t course,
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
         for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
             for (size_t b = 0; b < LW_BLOCKS; b++) {
-                const lw_ridden r = set == DRAWN ? outlook->blocks[b].drawn[k][pin][course]
-                                                 : ridden_in(outlook, b, k, pin, course);
+                const lw_ride_sum r = set == DRAWN ? outlook->blocks[b].drawn[k][pin][course]
+                                                   : ridden_in(outlook, b, k, pin, course);
                 if (b + 1 == set || r.seconds <= 0.0) continue;
                 counts[n++] = (lw_rate_count){(double)k, r.swims, r.seconds, pin};
             }
@@ -290,7 +288,7 @@ static void sum_set(lw_outlook *outlook, size_t set)
         for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
             for (size_t pin = 0; pin < outlook->pin_count; pin++) {
                 for (size_t c = 0; c < outlook->course_count; c++) {
-                    const lw_ridden r = ridden_in(outlook, b, k, pin, c);
+                    const lw_ride_sum r = ridden_in(outlook, b, k, pin, c);
                     add(&outlook->sums[set][k][pin][c], &r);
                 }
             }

@@ -5,11 +5,10 @@
 #include "quantity/tables.h"
 
 // A factor on a preset; the error is one sigma.  [judged] all
-#define ROW(member, sym, off, words)                                                     \
-    {                                                                                    \
-        LW_MEMBER(lw_judged, member), .symbol = sym, .unit = LW_UNIT_NONE, .min = 0.4,   \
-                                      .max = 1.6, .preset = 1.0, .error = off,           \
-                                      .decimals = 2, .doc = words                        \
+#define ROW(member, sym, off, words)                                                               \
+    {                                                                                              \
+        LW_MEMBER(lw_judged, member), .symbol = sym, .unit = LW_UNIT_NONE, .min = 0.4, .max = 1.6, \
+                                      .preset = 1.0, .error = off, .decimals = 2, .doc = words     \
     }
 
 // clang-format off

@@ -39,9 +39,9 @@ static bool counted_in(const lw_outlook *outlook, lw_source source, size_t k, si
                        lw_sailing *sum)
 {
     const lw_block *block = &outlook->blocks[source.number];
-    const lw_ridden *r = source.kind == LW_OF_SET     ? &outlook->sums[source.number][k][pin][c]
-                         : source.kind == LW_OF_BLOCK ? &block->as_is[k][pin][c]
-                                                      : &block->drawn[k][pin][c];
+    const lw_ride_sum *r = source.kind == LW_OF_SET     ? &outlook->sums[source.number][k][pin][c]
+                           : source.kind == LW_OF_BLOCK ? &block->as_is[k][pin][c]
+                                                        : &block->drawn[k][pin][c];
     if (r->seconds <= 0.0) return false;
     sum->speed = r->along / r->seconds;
     sum->flying = r->flying / r->seconds;
@@ -56,8 +56,7 @@ static lw_sailing ridden_at(const lw_outlook *outlook, lw_source source, size_t 
                             double wind)
 {
     const double share = wind / outlook->gusts.mean;
-    const double x =
-        fmin(fmax((share - LW_RIDE_LEAST) / LW_RIDE_APART, 0.0), LW_RIDE_WINDS - 1.0);
+    const double x = fmin(fmax((share - LW_RIDE_LEAST) / LW_RIDE_APART, 0.0), LW_RIDE_WINDS - 1.0);
     const double at = fmin(floor(x), LW_RIDE_WINDS - 2.0);
     lw_sailing sum = {0}, one = {0};
     double parts = 0.0;
@@ -78,8 +77,8 @@ static lw_sailing ridden_at(const lw_outlook *outlook, lw_source source, size_t 
 
 #define FLIES_LEAST 0.005  // of the time under way: less is no flying  [judged]
 
-lw_sailing lw_outlook_sailing(const lw_outlook *outlook, lw_source source, size_t pin, size_t course,
-                              double wind, bool for_time)
+lw_sailing lw_outlook_sailing(const lw_outlook *outlook, lw_source source, size_t pin,
+                              size_t course, double wind, bool for_time)
 {
     const lw_range *range = &outlook->ranges[pin][course];
     const double hull = hull_speed(range, outlook->courses[course], wind);
@@ -128,7 +127,8 @@ lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double
     return lap;
 }
 
-#define APART 0.35  // of a rate of swims, from pin to pin: what is held of it before any ride [judged]
+#define APART \
+    0.35  // of a rate of swims, from pin to pin: what is held of it before any ride [judged]
 
 // What has not happened yet may still: half an event in all the time that a pin rode on a course. Two
 // pins differ by a part of that.
@@ -156,7 +156,7 @@ static bool could_fly(const lw_outlook *outlook, size_t pin)
 {
     double seconds = 0.0, flown = 0.0;
     for (size_t c = 0; c < outlook->course_count; c++) {
-        const lw_ridden *r = &outlook->sums[0][LW_RIDE_MEAN][pin][c];
+        const lw_ride_sum *r = &outlook->sums[0][LW_RIDE_MEAN][pin][c];
         seconds += r->seconds;
         flown += r->flying;
     }

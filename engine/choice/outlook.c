@@ -50,14 +50,15 @@ void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_section
 {
     const lw_medium medium = lw_medium_of(day);
     const lw_wind *wind = &day->wind;
-    *outlook = (lw_outlook){.boat = *boat,
-                            .person = *person,
-                            .sections = *sections,
-                            .gusts = {wind->lull, wind->mean, wind->puff, wind->period},
-                            .cost = day->cost,
-                            .aim = lw_aim_of(day->aim),
-                            .effort = lw_effort_usual(),
-                            .pin_count = boat->pin_count};
+    memset(outlook, 0, sizeof *outlook);
+    outlook->boat = *boat;
+    outlook->person = *person;
+    outlook->sections = *sections;
+    outlook->gusts = (lw_gusts){wind->lull, wind->mean, wind->puff, wind->period};
+    outlook->cost = day->cost;
+    outlook->aim = lw_aim_of(day->aim);
+    outlook->effort = lw_effort_usual();
+    outlook->pin_count = boat->pin_count;
     lw_craft_prepare(&outlook->craft, boat, sections, person, &medium);
     outlook->weather = lw_weather_of(&outlook->craft, day);
     take_legs(outlook, day);
@@ -67,6 +68,15 @@ void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_section
 }
 
 // --- steps: pins on their courses, blocks, blocks again
+
+void lw_outlook_forget(lw_outlook *outlook)
+{
+    memset(outlook->is_done, 0, sizeof outlook->is_done);
+    memset(outlook->blocks, 0, sizeof outlook->blocks);
+    memset(outlook->more, 0, sizeof outlook->more);
+    memset(outlook->rides_more, 0, sizeof outlook->rides_more);
+    outlook->is_decided = false;
+}
 
 static size_t range_steps(const lw_outlook *outlook)
 {
@@ -135,10 +145,12 @@ static void find_range(lw_outlook *outlook, size_t pin, size_t course)
 void lw_outlook_step(lw_outlook *outlook, size_t step)
 {
     const size_t ranges = range_steps(outlook), courses = outlook->course_count;
+    const bool again = step >= ranges + LW_BLOCKS;
+    if (again) decide(outlook);
     if (step < ranges)
         find_range(outlook, step / courses, step % courses);
     else
-        lw_block_ride(outlook, (step - ranges) % LW_BLOCKS, step >= ranges + LW_BLOCKS);
+        lw_block_ride(outlook, (step - ranges) % LW_BLOCKS, again);
     outlook->is_done[step] = true;
 }
 

@@ -104,8 +104,8 @@ static double error_of(const lw_outlook *outlook, size_t pin, size_t ahead, cons
         behind[set] = behind_by(outlook, (lw_source){LW_OF_SET, set}, pin, ahead, choice);
     }
     const double seen = lw_jackknife(behind);
-    const double unseen = swims_counted(choice->aim) * outlook->cost.swim *
-                          lw_lap_unseen(outlook, pin, ahead, wind);
+    const double unseen =
+        swims_counted(choice->aim) * outlook->cost.swim * lw_lap_unseen(outlook, pin, ahead, wind);
     const double hull = HULL_ERROR * lw_lap_of(outlook, all, pin, wind, for_time).on_hull;
     return sqrt(seen * seen + unseen * unseen + hull * hull);
 }

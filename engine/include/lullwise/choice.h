@@ -54,27 +54,27 @@ lw_gusts lw_gusts_at(lw_gusts gusts, double mean);
 // --- what is ridden
 
 // What rides of one pin on one course came to, from the first second to the last.
-typedef struct lw_ridden {
+typedef struct lw_ride_sum {
     double seconds;  // [s]  under way: all but lying in the water after a swim
     double along;    // [m]  made good along the course
     double flying;   // [s]
     double swims;
-} lw_ridden;
+} lw_ride_sum;
 
-typedef lw_ridden lw_ridden_by[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];
+typedef lw_ride_sum lw_ride_sums[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];
 
 // A block of rides: one stretch of gusts and waves, which all pins meet.
 typedef struct lw_block {
-    lw_ridden_by as_is;  // boat, sailor and judged numbers as given
-    lw_ridden_by drawn;  // drawn within their errors (draw.h), a draw for each block
+    lw_ride_sums as_is;  // boat, sailor and judged numbers as given
+    lw_ride_sums drawn;  // drawn within their errors (draw.h), a draw for each block
 } lw_block;
 
 // How much is ridden. All pins and courses of a block and a wind have the same gusts and waves.
 typedef struct lw_effort {
-    double seconds;       // [s] each ride
-    bool rides_all;       // each block in every wind; else all in the day's own, half in each other,
-                          // and drawn in the day's own alone
-    size_t more;          // rides more in the day's wind, of pins that are not told apart
+    double seconds;  // [s] each ride
+    bool rides_all;  // each block in every wind; else all in the day's own, half in each other,
+                     // and drawn in the day's own alone
+    size_t more;     // rides more in the day's wind, of pins that are not told apart
     uint64_t first_seed;  // rides have seeds from this on
 } lw_effort;
 
@@ -146,18 +146,18 @@ typedef struct lw_outlook {
     double leg_length[LW_LEGS_MOST];
     double
         reach_launch[LW_PINS_MOST];  // [m/s] least wind in which she launches bearing away; 0: none
-    double relaunch[LW_PINS_MOST];  // [s] to launch again after a swim, bearing away
+    double relaunch[LW_PINS_MOST];   // [s] to launch again after a swim, bearing away
     lw_range ranges[LW_PINS_MOST][LW_COURSES_MOST];
     lw_weather weather;
-    lw_ride_plan plans[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];  // once they are asked for
+    lw_ride_plan plans[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];    // once they are asked for
     signed char has_plan[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];  // 1; -1: she never flies
     lw_block blocks[LW_BLOCKS];
-    lw_ridden_by more[LW_BLOCKS];  // rides as is, again
+    lw_ride_sums more[LW_BLOCKS];                                  // rides as is, again
     bool is_done[LW_PINS_MOST * LW_COURSES_MOST + 2 * LW_BLOCKS];  // by step
     bool is_decided, rides_more[LW_PINS_MOST];                     // which pins ride again
-    lw_ridden_by sums[LW_SETS];  // as is
+    lw_ride_sums sums[LW_SETS];                                    // as is
     double rate[LW_SETS + 1][LW_PINS_MOST][LW_COURSES_MOST][LW_RIDE_WINDS];  // of swims, fitted
-                                            // [1/s]: of each set; and last, of the rides drawn
+        // [1/s]: of each set; and last, of the rides drawn
     lw_swims swims[LW_PINS_MOST][LW_COURSES_MOST];  // of all blocks
     double pace[LW_PINS_MOST][LW_COURSES_MOST];  // factor on speeds, for a boat a little different
     lw_rate_family family;                       // room for a fit
@@ -182,6 +182,9 @@ void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_section
 size_t lw_outlook_steps(lw_outlook *outlook);
 void lw_outlook_step(lw_outlook *outlook, size_t step);
 void lw_outlook_end(lw_outlook *outlook);
+
+// Begun again: what steps worked out is forgotten.
+void lw_outlook_forget(lw_outlook *outlook);
 
 typedef struct lw_outlook_part {
     lw_range range;
@@ -217,17 +220,17 @@ typedef struct lw_source {
 
 // A pin on one course in a mean wind [m/s].
 typedef struct lw_sailing {
-    double speed;    // [m/s] made good along the course under way
-    double flying;   // [-]   share of that time
-    double swims;    // [1/s] under way
-    double swim;     // [s]   that one costs, with launching again
-    bool on_hull;    // sails on the hull: does not fly, lies in the water longer than she sails, or,
-                     // where time decides, is faster so
-    bool is_stuck;    // makes less than a knot good
+    double speed;   // [m/s] made good along the course under way
+    double flying;  // [-]   share of that time
+    double swims;   // [1/s] under way
+    double swim;    // [s]   that one costs, with launching again
+    bool on_hull;   // sails on the hull: does not fly, lies in the water longer than she sails, or,
+                    // where time decides, is faster so
+    bool is_stuck;  // makes less than a knot good
 } lw_sailing;
 
-lw_sailing lw_outlook_sailing(const lw_outlook *outlook, lw_source source, size_t pin, size_t course,
-                              double wind, bool for_time);
+lw_sailing lw_outlook_sailing(const lw_outlook *outlook, lw_source source, size_t pin,
+                              size_t course, double wind, bool for_time);
 
 // Ranks the pins when the mean wind is `more` [m/s] than the day says, lull and puff in proportion.
 lw_choice lw_choice_of(const lw_outlook *outlook, lw_aim aim, double more);

@@ -16,8 +16,8 @@ typedef struct lw_pace {
     lw_way seconds[LW_SETS];  // [s/m] by each set of blocks, swims counted at the day's cost of one
     lw_way swims[LW_SETS];    // [1/m]
     lw_way as_is[LW_BLOCKS], drawn[LW_BLOCKS];  // [s/m] by each block alone
-    lw_way flying;            // [-]   share of the time under way, of all blocks
-    bool is_stuck;            // somewhere less than a knot is made good
+    lw_way flying;                              // [-]   share of the time under way, of all blocks
+    bool is_stuck;                              // somewhere less than a knot is made good
 } lw_pace;
 
 // Pace of a pin round the outlook's course, its legs in their proportion all the way, while the
@@ -40,11 +40,11 @@ typedef struct lw_change {
     double spread;         // [s]  of that by what is not known of boat, sailor and judged numbers
     double chance;         // [-]  that changing here is faster
     bool is_ever;          // some distance left makes a stop pay
-    double even_left;      // [m]  left where both take the same: stop with more left, hold with less
-    double even_seconds;   // [s]  which the held pin takes for it
-    double best_at;        // [m]  to sail on until the stop that saves most; 0: here
+    double even_left;     // [m]  left where both take the same: stop with more left, hold with less
+    double even_seconds;  // [s]  which the held pin takes for it
+    double best_at;       // [m]  to sail on until the stop that saves most; 0: here
     double best_saved, best_error, best_spread;  // [s] by that stop; not above 0: none
-    double best_chance;             // [-]  that it saves anything
+    double best_chance;                          // [-]  that it saves anything
 } lw_change;
 
 // With more left than `length` the paces of here go on. length > 0, stop >= 0.

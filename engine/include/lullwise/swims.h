@@ -46,9 +46,9 @@ double lw_swims_log_error(const lw_swims *swims, double wind);  // of the rate's
 
 // Held to, by rides: the puffs of the greatest mean wind in which she swims less than once in five
 // minutes. Nowhere is it anything else.
-#define LW_SWIM_MANY     (1.0 / 300.0)  // [1/s] more than a sailor bears  [judged]
+#define LW_SWIM_MANY       (1.0 / 300.0)  // [1/s] more than a sailor bears  [judged]
 #define LW_HELD_BY_MARGINS "By margins: steady flight keeps them all, as the puff hits too"
-#define LW_HELD_BY_RIDES "by rides: less than a swim in five minutes, in a wind with such puffs"
+#define LW_HELD_BY_RIDES   "by rides: less than a swim in five minutes, in a wind with such puffs"
 typedef struct lw_ride_hold {
     double mean, puff;  // [m/s] of that wind; 0: she swims more often in all that was ridden in
     bool has_end;       // false: she does not even in the greatest that was ridden in
