@@ -128,6 +128,20 @@ static void add_close(const lw_picked *picked, size_t place, char text[LW_REASON
                 lw_picked_label(picked, it[-1].pin), it->error);
 }
 
+// "; cannot be held in the puffs: held to 18.1 kn, puffs 24.0 kn", where the reason is another.
+static void add_unheld(const lw_picked *picked, const lw_placing *it, char text[LW_REASON_LENGTH])
+{
+    char held[LW_CELL_LENGTH];
+    const double puff = picked->now.gusts.puff;
+    const bool says_so = it->reason == LW_REASON_UNHELD || it->reason == LW_REASON_TIGHTER ||
+                         it->reason == LW_REASON_FIRST;
+    if (!it->flies || says_so || it->prospect.held_up_to >= puff) return;
+    fit_held(held, it->prospect.held_up_to, picked->speed_unit);
+    const size_t at = strlen(text);
+    lw_text_fit(text + at, LW_REASON_LENGTH - at, "; %s: %s, puffs %s",
+                lw_reason_text(LW_REASON_UNHELD), held, SPEED(puff));
+}
+
 static void reason_swims(const lw_picked *picked, const lw_placing *place,
                          char text[LW_REASON_LENGTH])
 {
@@ -242,6 +256,7 @@ void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON
         default:
             reason_slower(picked, it, text);
     }
+    add_unheld(picked, it, text);
     add_close(picked, place, text);
 }
 
@@ -362,8 +377,9 @@ void lw_picked_no_flight(const lw_picked *picked, char text[LW_REASON_LENGTH])
             "launches, bearing away if need be.",
             SPEED(puff), SPEED(launch), SPEED(launch - puff), lw_picked_label(picked, least->pin));
     else
-        lw_text_fit(text, LW_REASON_LENGTH,
-                    "Nothing flies for long: pin %s launches at %s and puffs reach %s, but in the "
-                    "lulls she comes off, and on the hull she is better off.",
-                    lw_picked_label(picked, least->pin), SPEED(launch), SPEED(puff));
+        lw_text_fit(
+            text, LW_REASON_LENGTH,
+            "Nothing flies for long: pin %s launches at %s and puffs reach %s, but she drops "
+            "and swims so often that she does better on the hull.",
+            lw_picked_label(picked, least->pin), SPEED(launch), SPEED(puff));
 }
