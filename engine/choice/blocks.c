@@ -42,15 +42,8 @@ const lw_answer *lw_block_flight(const lw_range *range, double wind)
     return NULL;
 }
 
-// The same flight with a boat that is a little different and in a wind a little off; false when that
-// is none.
-static bool flies_so(const lw_craft *craft, lw_ask *ask, lw_answer *answer)
-{
-    lw_balance(craft, ask, answer, 1);
-    return answer->outcome == LW_FLIES;
-}
-
-// After a swim she goes on aloft: launching again is charged for (lap.c), not ridden.  [judged]
+// After a swim she goes on aloft. Launching again is charged for (lap.c), not ridden: how often she
+// swims in flight is known from far fewer rides than how each launch goes.
 static void go_on_aloft(lw_ride_plan *plan)
 {
     plan->rest = plan->start;
@@ -58,18 +51,29 @@ static void go_on_aloft(lw_ride_plan *plan)
     plan->pilot.bow_afloat = plan->pilot.bow;
 }
 
+// The flight that a pin is trimmed for in a wind, or the nearest to it; false when there is none.
+static bool ask_of(const lw_craft *craft, const lw_setup *setup, const lw_range *range, double wind,
+                   lw_ask *ask, bool *is_there)
+{
+    const lw_answer *near = lw_block_flight(range, wind);
+    if (!near) return false;
+    *ask = lw_ask_as(craft, setup, near);
+    *is_there = near == &range->at[knot_at(wind)].trimmed;
+    if (*is_there) ask->wind = wind;
+    return true;
+}
+
 // Aloft where the mean wind carries her, else on the hull.
 static bool plan_of(const lw_motion *motion, const lw_setup *setup, const lw_range *range,
                     double wind, lw_ride_plan *plan)
 {
-    const lw_answer *near = lw_block_flight(range, wind);
-    if (!near) return false;
-    const bool is_there = near == &range->at[knot_at(wind)].trimmed;
+    lw_ask ask;
     lw_answer answer;
-    lw_ask ask = lw_ask_as(motion->craft, setup, near);
-    if (is_there) ask.wind = wind;
-    const bool flies = flies_so(motion->craft, &ask, &answer);
-    *plan = lw_ride_plan_of(motion, &ask, flies ? &answer : near);
+    bool is_there;
+    if (!ask_of(motion->craft, setup, range, wind, &ask, &is_there)) return false;
+    lw_balance(motion->craft, &ask, &answer, 1);
+    const bool flies = answer.outcome == LW_FLIES;
+    *plan = lw_ride_plan_of(motion, &ask, flies ? &answer : lw_block_flight(range, wind));
     if (flies && is_there) {
         go_on_aloft(plan);
         return true;
@@ -77,6 +81,23 @@ static bool plan_of(const lw_motion *motion, const lw_setup *setup, const lw_ran
     plan->starts_aloft = false;
     plan->start = plan->rest;
     return true;
+}
+
+// The rudder as it is wound for the same flight with a boat that is a little different: the sailor sees
+// where the bow is.
+static void wind_rudder(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
+                        double wind, lw_ride_plan *plan)
+{
+    lw_ask ask;
+    lw_answer answer;
+    bool is_there;
+    if (!ask_of(craft, setup, range, wind, &ask, &is_there)) return;
+    lw_balance(craft, &ask, &answer, 1);
+    if (answer.outcome != LW_FLIES) return;
+    const double to = craft->rudder_mark + answer.flight.turns * craft->rudder_turn;
+    plan->start.rudder += to - plan->pilot.rudder;
+    plan->rest.rudder += to - plan->pilot.rudder;
+    plan->pilot.rudder = to;
 }
 
 // Rides side by side in one wind, and whose they are.
@@ -117,16 +138,17 @@ static void enter(crowd *c, const lw_ride_plan *plan, double direction, lw_ride_
 }
 
 // The plan of a pin as given: worked out once for all blocks.
-static const lw_ride_plan *plan_as_is(lw_outlook *outlook, const lw_motion *motion, size_t k,
-                                      size_t pin, size_t course)
+static const lw_ride_plan *plan_as_is(lw_outlook *outlook, size_t k, size_t pin, size_t course)
 {
     lw_ride_plan *plan = &outlook->plans[k][pin][course];
     signed char *has = &outlook->has_plan[k][pin][course];
+    const double wind = lw_block_wind(outlook, k);
     lw_setup setup = outlook->craft.setup;
     setup.incidence = outlook->boat.pins[pin].incidence;
     if (*has == 0) {
-        const lw_range *range = &outlook->ranges[pin][course];
-        *has = plan_of(motion, &setup, range, lw_block_wind(outlook, k), plan) ? 1 : -1;
+        lw_motion motion = lw_motion_of(&outlook->craft);
+        lw_weather_put(&outlook->weather, wind, &motion);
+        *has = plan_of(&motion, &setup, &outlook->ranges[pin][course], wind, plan) ? 1 : -1;
     }
     return *has > 0 ? plan : NULL;
 }
@@ -149,7 +171,7 @@ static void ride_as_is(lw_outlook *outlook, const heat *h, crowd *c, lw_ride_sum
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
         if (h->again && !outlook->rides_more[pin]) continue;
         for (size_t course = 0; course < outlook->course_count; course++) {
-            const lw_ride_plan *as_is = plan_as_is(outlook, &c->motion, h->k, pin, course);
+            const lw_ride_plan *as_is = plan_as_is(outlook, h->k, pin, course);
             for (size_t i = 0; as_is && i < h->times; i++) {
                 lw_ride_plan plan = *as_is;
                 plan.seed = seed_of(outlook, h, i);
@@ -160,17 +182,23 @@ static void ride_as_is(lw_outlook *outlook, const heat *h, crowd *c, lw_ride_sum
     sail(c);
 }
 
+// The sailor wants what she would want of the boat as given: she knows no other.
 static void ride_drawn(lw_outlook *outlook, const heat *h, const lw_draw *draw, crowd *c,
                        lw_ride_sums to)
 {
+    const lw_craft *craft = c->motion.craft;
     const double wind = lw_block_wind(outlook, h->k);
     lw_weather_put(&outlook->weather, wind, &c->motion);
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-        lw_setup setup = c->motion.craft->setup;
+        lw_setup setup = craft->setup;
         setup.incidence = draw->boat.pins[pin].incidence;
         for (size_t course = 0; course < outlook->course_count; course++) {
-            lw_ride_plan plan;
-            if (!plan_of(&c->motion, &setup, &outlook->ranges[pin][course], wind, &plan)) continue;
+            const lw_range *range = &outlook->ranges[pin][course];
+            const lw_ride_plan *as_is = plan_as_is(outlook, h->k, pin, course);
+            if (!as_is) continue;
+            lw_ride_plan plan = *as_is;
+            plan.setup = setup;
+            wind_rudder(craft, &setup, range, wind, &plan);
             lw_judged_put_pilot(&draw->judged, &plan.pilot);
             plan.seed = seed_of(outlook, h, 0);
             enter(c, &plan, outlook->courses[course].direction, &to[h->k][pin][course]);

@@ -74,6 +74,7 @@ void lw_outlook_forget(lw_outlook *outlook)
     memset(outlook->is_done, 0, sizeof outlook->is_done);
     memset(outlook->blocks, 0, sizeof outlook->blocks);
     memset(outlook->more, 0, sizeof outlook->more);
+    memset(outlook->has_plan, 0, sizeof outlook->has_plan);
     memset(outlook->rides_more, 0, sizeof outlook->rides_more);
     outlook->is_decided = false;
 }
