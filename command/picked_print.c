@@ -66,11 +66,12 @@ static void print_table(const lw_picked *picked)
             fputs("    ", stdout);
         print_row(picked, i, wide);
     }
+    fputs("    ", stdout);
     lw_print_wrapped(
         stdout,
-        "    Time, flying, swims: from rides. Launches (bearing away if need be), stays "
-        "up (on every leg): steady wind. Held to: puffs, on every leg.",
-        0, 4);
+        "Time, flying, swims: from rides. Launches (bearing away if need be), stays up "
+        "(on every leg): steady wind. Held to: puffs, on every leg.",
+        4, 4);
 }
 
 static void print_reasons(const lw_picked *picked)
