@@ -40,16 +40,23 @@ static void add_hold(lines *to, const lw_picked *picked)
     const lw_choice *choice = &picked->now;
     const lw_placing *first = &choice->places[0], *most = widest(choice);
     const double puff = choice->gusts.puff, held = first->prospect.held_up_to;
+    const double widest_held = most->prospect.held_up_to;
     if (!lw_picked_flies(choice) || held >= puff) return;
-    if (most->prospect.held_up_to < puff) {
+    if (widest_held <= 0.0)
+        ADD(to,
+            "No pin is held in any wind on every leg. Wait, find more shelter, or be ready to "
+            "come off the foils.");
+    else if (widest_held < puff)
         ADD(to,
             "No pin holds puffs of %s; the widest, %s, holds %s. Wait, find more "
             "shelter, or be ready to come off the foils.",
-            SPEED(puff), lw_picked_label(picked, most->pin), SPEED(most->prospect.held_up_to));
-    } else {
+            SPEED(puff), lw_picked_label(picked, most->pin), SPEED(widest_held));
+    else if (held <= 0.0)
+        ADD(to, "Pin %s is held in no wind on every leg; pin %s holds the puffs of %s.",
+            lw_picked_label(picked, first->pin), lw_picked_label(picked, most->pin), SPEED(puff));
+    else
         ADD(to, "Puffs of %s go over what pin %s holds (%s); pin %s holds them.", SPEED(puff),
             lw_picked_label(picked, first->pin), SPEED(held), lw_picked_label(picked, most->pin));
-    }
 }
 
 static void fit_hours(char text[40], double from, double to)

@@ -48,12 +48,13 @@ static void say_pin(lines *to, lw_side as_is, lw_side changed)
         ADD(to, "Pin %s is first instead of pin %s.", is, was);
 }
 
-static bool say_flight(lines *to, const lw_prospect *as_is, const lw_prospect *changed)
+// Whether both fly; if not, what is to be said of it.
+static bool say_flight(lines *to, const lw_placing *as_is, const lw_placing *changed)
 {
-    if (as_is->flying > 0.0 && changed->flying > 0.0) return true;
-    if (as_is->flying > 0.0)
+    if (as_is->flies && changed->flies) return true;
+    if (as_is->flies)
         ADD(to, "Changed, she does not fly in the day's winds.");
-    else if (changed->flying > 0.0)
+    else if (changed->flies)
         ADD(to, "As it is she does not fly in the day's winds; changed, she does.");
     else
         ADD(to, "She does not fly in the day's winds, as it is or changed.");
@@ -64,6 +65,11 @@ static void say_time(lines *to, const lw_prospect *as_is, const lw_prospect *cha
 {
     char was[LW_CELL_LENGTH], is[LW_CELL_LENGTH], more[LW_CELL_LENGTH];
     const double seconds = more_shown(as_is->seconds, changed->seconds, 1.0, 0);
+    if (as_is->seconds <= 0.0 || changed->seconds <= 0.0) {
+        ADD(to, "%s the course cannot be sailed: less than a knot made good on some leg.",
+            changed->seconds > 0.0 ? "As it is" : "Changed");
+        return;
+    }
     lw_cell_time(was, as_is->seconds);
     lw_cell_time(is, changed->seconds);
     lw_cell_time(more, fabs(seconds));
@@ -110,7 +116,7 @@ static void say_speed(lines *to, const lw_prospect *as_is, const lw_prospect *ch
     const double si = lw_unit_in_si(lw_speed_unit(unit));
     const double more = more_shown(as_is->speed, changed->speed, si, 1);
     if (as_is->speed <= 0.0 || changed->speed <= 0.0 || fabs(more) < 1e-9) return;
-    ADD(to, "In the mean wind %s %s made good: %s instead of %s.", SPEED(fabs(more)),
+    ADD(to, "Under way %s %s made good: %s instead of %s.", SPEED(fabs(more)),
         more < 0.0 ? "slower" : "faster", SPEED(changed->speed), SPEED(as_is->speed));
 }
 
@@ -152,7 +158,7 @@ size_t lw_compared(lw_side as_is, lw_side changed, char at[LW_COMPARED_MOST][LW_
     const lw_prospect *p = &as_is.place->prospect, *q = &changed.place->prospect;
     const lw_unit unit = as_is.picked->speed_unit;
     say_pin(&to, as_is, changed);
-    const bool both_fly = say_flight(&to, p, q);
+    const bool both_fly = say_flight(&to, as_is.place, changed.place);
     say_time(&to, p, q);
     if (both_fly) say_speed(&to, p, q, unit);
     say_winds(&to, p, q, unit);

@@ -35,7 +35,10 @@ const lw_placing *lw_picked_place_of(const lw_choice *choice, size_t pin)
 
 bool lw_picked_flies(const lw_choice *choice)
 {
-    return choice->count > 0 && choice->places[0].prospect.flying > 0.0;
+    for (size_t i = 0; i < choice->count; i++) {
+        if (choice->places[i].flies) return true;
+    }
+    return false;
 }
 
 void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_COURSE_NAME])
@@ -58,20 +61,51 @@ size_t lw_picked_longest(const lw_picked *picked)
     return outlook->leg_course[longest];
 }
 
+// Why a pin is held in no wind on its hardest leg, or round the course.
+static void say_no_hold(const lw_picked *picked, size_t pin, const char *course,
+                        char text[LW_REASON_LENGTH])
+{
+    const lw_prospect *p = &lw_picked_place_of(&picked->now, pin)->prospect;
+    const lw_outlook *outlook = picked->outlook;
+    const size_t hardest = lw_outlook_hardest(outlook, pin);
+    const lw_range *range = &outlook->ranges[pin][hardest];
+    const double held = lw_outlook_hold(outlook, pin, hardest);
+    if (p->stays_up_at <= 0.0)
+        lw_text_fit(text, LW_REASON_LENGTH, "she does not stay up on every leg in any wind");
+    else if (held > 0.0)
+        lw_text_fit(text, LW_REASON_LENGTH,
+                    "held in less wind (%s, %s) than she stays up in on every leg (%s)",
+                    SPEED(held), course, SPEED(p->stays_up_at));
+    else if (range->has_hold && range->held_up_to >= range->stays_up_at)
+        lw_text_fit(text, LW_REASON_LENGTH,
+                    "in every wind that was ridden in she swims too often, %s", course);
+    else
+        lw_text_fit(text, LW_REASON_LENGTH, "%s no wind keeps all margins", course);
+}
+
 void lw_picked_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH])
 {
     char course[LW_COURSE_NAME];
     const size_t hardest = lw_outlook_hardest(picked->outlook, pin);
     const lw_range *range = &picked->outlook->ranges[pin][hardest];
+    const lw_placing *place = lw_picked_place_of(&picked->now, pin);
     lw_picked_course_name(picked, hardest, course);
-    if (!range->has_hold)
-        lw_text_fit(text, LW_REASON_LENGTH, "%s no wind keeps all margins", course);
-    else if (lw_outlook_hold_ends_by_rides(picked->outlook, pin, hardest))
-        lw_text_fit(text, LW_REASON_LENGTH, "in rides more than %.0f swims an hour, %s",
-                    3600.0 * LW_SWIM_MANY, course);
+    if (place->prospect.held_up_to <= 0.0)
+        say_no_hold(picked, pin, course, text);
+    else if (place->ends_by_rides)
+        lw_text_fit(text, LW_REASON_LENGTH, "more than a swim in five minutes, %s", course);
     else
         lw_text_fit(text, LW_REASON_LENGTH, "%s, %s%s", lw_margin_end(range->ends_by), course,
                     range->ends_in_puff ? ", as the puff hits" : "");
+}
+
+// "held to 17.5 kn" or "held in no wind".
+static void fit_held(char text[LW_CELL_LENGTH], double held, lw_unit unit)
+{
+    if (held > 0.0)
+        lw_text_fit(text, LW_CELL_LENGTH, "held to %s", LW_SPEED_TEXT(held, 1, unit));
+    else
+        lw_text_fit(text, LW_CELL_LENGTH, "held in no wind");
 }
 
 // "; what ends it: rudder foil's tip in the chop, downwind, as the puff hits".
@@ -83,15 +117,29 @@ static void add_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LEN
     lw_text_fit(text + at, LW_REASON_LENGTH - at, "; what ends it: %s", end);
 }
 
-// "; too close to call (4 ± 6 s)": behind the one before, and how well that is known.
+// "; too close to call (4 s behind B, ± 6 s)".
 static void add_close(const lw_picked *picked, size_t place, char text[LW_REASON_LENGTH])
 {
     const lw_placing *it = &picked->now.places[place];
     if (!it->is_close) return;
-    const double behind = it->prospect.score - picked->now.places[place - 1].prospect.score;
     const size_t at = strlen(text);
-    lw_text_fit(text + at, LW_REASON_LENGTH - at, "; too close to call (%.0f ± %.0f s)", behind,
-                it->error);
+    lw_text_fit(text + at, LW_REASON_LENGTH - at,
+                "; too close to call (%.0f s behind %s, ± %.0f s)", it->behind,
+                lw_picked_label(picked, it[-1].pin), it->error);
+}
+
+// "; cannot be held in the puffs: held to 18.1 kn, puffs 24.0 kn", where the reason is another.
+static void add_unheld(const lw_picked *picked, const lw_placing *it, char text[LW_REASON_LENGTH])
+{
+    char held[LW_CELL_LENGTH];
+    const double puff = picked->now.gusts.puff;
+    const bool says_so = it->reason == LW_REASON_UNHELD || it->reason == LW_REASON_TIGHTER ||
+                         it->reason == LW_REASON_FIRST;
+    if (!it->flies || says_so || it->prospect.held_up_to >= puff) return;
+    fit_held(held, it->prospect.held_up_to, picked->speed_unit);
+    const size_t at = strlen(text);
+    lw_text_fit(text + at, LW_REASON_LENGTH - at, "; %s: %s, puffs %s",
+                lw_reason_text(LW_REASON_UNHELD), held, SPEED(puff));
 }
 
 static void reason_swims(const lw_picked *picked, const lw_placing *place,
@@ -109,13 +157,13 @@ static void reason_first(const lw_picked *picked, const lw_placing *place,
 {
     const lw_prospect *p = &place->prospect;
     const double puff = picked->now.gusts.puff, spare = p->held_up_to - puff;
-    char time[LW_CELL_LENGTH];
+    char time[LW_CELL_LENGTH], held[LW_CELL_LENGTH], over[LW_CELL_LENGTH] = "";
     lw_cell_time(time, p->seconds);
-    lw_text_fit(text, LW_REASON_LENGTH,
-                "%s: %s round the course, flying %.0f %%; held to %s, "
-                "%s %s the puffs",
-                lw_reason_text(place->reason), time, 100.0 * p->flying, SPEED(p->held_up_to),
-                SPEED(fabs(spare)), spare < 0.0 ? "under" : "over");
+    fit_held(held, p->held_up_to, picked->speed_unit);
+    if (p->held_up_to > 0.0)
+        LW_FIT(over, ", %s %s the puffs", SPEED(fabs(spare)), spare < 0.0 ? "under" : "over");
+    lw_text_fit(text, LW_REASON_LENGTH, "%s: %s round the course, flying %.0f %%; %s%s",
+                lw_reason_text(place->reason), time, 100.0 * p->flying, held, over);
     add_end(picked, place->pin, text);
 }
 
@@ -142,14 +190,32 @@ static void reason_slower(const lw_picked *picked, const lw_placing *place,
     const lw_prospect *p = &place->prospect, *first = &picked->now.places[0].prospect;
     char time[LW_CELL_LENGTH];
     lw_cell_time(time, p->seconds - first->seconds);
-    if (p->speed > 0.0 && p->speed < first->speed)
-        lw_text_fit(text, LW_REASON_LENGTH,
-                    "%s: %s made good in the mean wind, the first "
-                    "%s; %s more",
+    if (p->speed < first->speed)
+        lw_text_fit(text, LW_REASON_LENGTH, "%s: %s made good under way, the first %s; %s more",
                     lw_reason_text(place->reason), SPEED(p->speed), SPEED(first->speed), time);
     else
         lw_text_fit(text, LW_REASON_LENGTH, "%s: %s more round the course",
                     lw_reason_text(place->reason), time);
+}
+
+// On the hull in all of the day's winds.
+static void reason_hull(const lw_picked *picked, const lw_placing *place,
+                        char text[LW_REASON_LENGTH])
+{
+    char time[LW_CELL_LENGTH];
+    lw_cell_time(time, place->prospect.seconds);
+    lw_text_fit(text, LW_REASON_LENGTH, "%s: %s round the course, %s made good",
+                lw_reason_text(place->reason), time, SPEED(place->prospect.speed));
+}
+
+static void reason_unheld(const lw_picked *picked, const lw_placing *place,
+                          char text[LW_REASON_LENGTH])
+{
+    char held[LW_CELL_LENGTH];
+    fit_held(held, place->prospect.held_up_to, picked->speed_unit);
+    lw_text_fit(text, LW_REASON_LENGTH, "%s: %s, puffs %s", lw_reason_text(place->reason), held,
+                SPEED(picked->now.gusts.puff));
+    add_end(picked, place->pin, text);
 }
 
 void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON_LENGTH])
@@ -157,7 +223,6 @@ void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON
     const lw_placing *it = &picked->now.places[place];
     const lw_prospect *p = &it->prospect;
     const char *reason = lw_reason_text(it->reason);
-    const lw_gusts *gusts = &picked->now.gusts;
     switch (it->reason) {
         case LW_REASON_FIRST:
             reason_first(picked, it, text);
@@ -165,17 +230,20 @@ void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON
         case LW_REASON_NEVER:
             reason_never(picked, it, text);
             break;
+        case LW_REASON_HULL:
+            reason_hull(picked, it, text);
+            break;
+        case LW_REASON_STUCK:
+            lw_text_fit(text, LW_REASON_LENGTH, "%s: less than a knot made good on some leg",
+                        reason);
+            break;
         case LW_REASON_UNHELD:
-            lw_text_fit(text, LW_REASON_LENGTH, "%s: held to %s, puffs %s", reason,
-                        SPEED(p->held_up_to), SPEED(gusts->puff));
-            add_end(picked, it->pin, text);
+            reason_unheld(picked, it, text);
             break;
         case LW_REASON_DROPS:
-            lw_text_fit(text, LW_REASON_LENGTH,
-                        "%s: %.0f s there; stays up from %s, launches at "
-                        "%s, lulls %s",
-                        reason, p->hull_seconds, SPEED(p->stays_up_at), SPEED(p->launches_at),
-                        SPEED(gusts->lull));
+            lw_text_fit(text, LW_REASON_LENGTH, "%s: %.0f s there, the first %.0f s; lulls %s",
+                        reason, p->hull_seconds, picked->now.places[0].prospect.hull_seconds,
+                        SPEED(picked->now.gusts.lull));
             break;
         case LW_REASON_TIGHTER:
             lw_text_fit(text, LW_REASON_LENGTH, "%s: to %s, the first to %s", reason,
@@ -188,7 +256,33 @@ void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON
         default:
             reason_slower(picked, it, text);
     }
+    add_unheld(picked, it, text);
     add_close(picked, place, text);
+}
+
+void lw_chance_text(char text[LW_CELL_LENGTH], double chance)
+{
+    if (chance > 0.95)
+        lw_text_fit(text, LW_CELL_LENGTH, "over 95 %%");
+    else if (chance < 0.05)
+        lw_text_fit(text, LW_CELL_LENGTH, "under 5 %%");
+    else
+        lw_text_fit(text, LW_CELL_LENGTH, "%.0f %%", 100.0 * chance);
+}
+
+bool lw_picked_behind(const lw_picked *picked, size_t place, char text[LW_REASON_LENGTH])
+{
+    const lw_placing *it = &picked->now.places[place];
+    char chance[LW_CELL_LENGTH];
+    if (place == 0 || it->chance <= 0.0) return false;
+    lw_chance_text(chance, it->chance);
+    lw_text_fit(
+        text, LW_REASON_LENGTH,
+        "%s behind %s by %.0f s: ± %.0f s by rides%s, ± %.0f s by what is not known; chance "
+        "that it is behind: %s",
+        lw_picked_label(picked, it->pin), lw_picked_label(picked, it[-1].pin), it->behind,
+        it->error, it->is_close ? " (too close to call)" : "", it->spread, chance);
+    return true;
 }
 
 // "costs 0.2 kn", "gains 0.2 kn"; `none` when it would read 0.
@@ -203,21 +297,35 @@ static void fit_cost(char text[LW_CELL_LENGTH], double cost, int decimals, const
         lw_text_fit(text, LW_CELL_LENGTH, "%s", none);
 }
 
+// "; holds 3.5 kn more", or what takes its place where one of them is held in no wind.
+static void fit_hold_step(const lw_picked *picked, const lw_prospect *from, const lw_prospect *to,
+                          char text[2 * LW_CELL_LENGTH])
+{
+    const double more = to->held_up_to - from->held_up_to;
+    if (from->held_up_to > 0.0 && to->held_up_to > 0.0)
+        lw_text_fit(text, 2 * LW_CELL_LENGTH, "holds %s %s", SPEED(fabs(more)),
+                    more < 0.0 ? "less" : "more");
+    else if (to->held_up_to > 0.0)
+        lw_text_fit(text, 2 * LW_CELL_LENGTH, "holds %s instead of no wind", SPEED(to->held_up_to));
+    else
+        lw_text_fit(text, 2 * LW_CELL_LENGTH, "is held in no wind");
+}
+
 void lw_picked_step(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH])
 {
     const lw_prospect *from = &lw_picked_place_of(&picked->now, pin)->prospect;
     const lw_prospect *to = &lw_picked_place_of(&picked->now, pin + 1)->prospect;
-    const double held = to->held_up_to - from->held_up_to;
-    char time[LW_CELL_LENGTH], cost[LW_CELL_LENGTH], speed[2 * LW_CELL_LENGTH] = "";
-    fit_cost(time, to->seconds - from->seconds, 0, "s", "takes as long");
-    if (from->speed > 0.0 && to->speed > 0.0) {
-        const lw_unit unit = lw_speed_unit(picked->speed_unit);
-        const double lost = (from->speed - to->speed) / lw_unit_in_si(unit);
-        fit_cost(cost, lost, 1, lw_unit_text(unit), "as fast");
-        LW_FIT(speed, "%s in the mean wind, ", cost);
+    char time[LW_CELL_LENGTH], cost[LW_CELL_LENGTH], held[2 * LW_CELL_LENGTH];
+    fit_hold_step(picked, from, to, held);
+    if (from->seconds <= 0.0 || to->seconds <= 0.0) {
+        lw_text_fit(text, LW_REASON_LENGTH, "%s", held);
+        return;
     }
-    lw_text_fit(text, LW_REASON_LENGTH, "%s%s round the course; holds %s %s", speed, time,
-                SPEED(fabs(held)), held < 0.0 ? "less" : "more");
+    fit_cost(time, to->seconds - from->seconds, 0, "s", "takes as long");
+    const lw_unit unit = lw_speed_unit(picked->speed_unit);
+    const double lost = (from->speed - to->speed) / lw_unit_in_si(unit);
+    fit_cost(cost, lost, 1, lw_unit_text(unit), "as fast");
+    lw_text_fit(text, LW_REASON_LENGTH, "%s under way, %s round the course; %s", cost, time, held);
 }
 
 void lw_picked_order(const lw_picked *picked, const lw_choice *choice, char text[LW_REASON_LENGTH])
@@ -238,26 +346,40 @@ void lw_picked_order(const lw_picked *picked, const lw_choice *choice, char text
     }
 }
 
+// The pin that launches and stays up in the least wind, or NULL.
+static const lw_placing *soonest(const lw_choice *choice, double *wind)
+{
+    const lw_placing *least = NULL;
+    for (size_t i = 0; i < choice->count; i++) {
+        const lw_prospect *p = &choice->places[i].prospect;
+        if (p->launches_at <= 0.0) continue;
+        const double from = fmax(p->launches_at, p->stays_up_at);
+        if (!least || from < *wind) least = &choice->places[i], *wind = from;
+    }
+    return least;
+}
+
 void lw_picked_no_flight(const lw_picked *picked, char text[LW_REASON_LENGTH])
 {
     const lw_choice *choice = &picked->now;
-    const lw_placing *least = NULL;
-    for (size_t i = 0; i < choice->count; i++) {
-        const lw_placing *p = &choice->places[i];
-        if (p->prospect.launches_at <= 0.0) continue;
-        if (!least || p->prospect.launches_at < least->prospect.launches_at) least = p;
-    }
-    if (!least) {
+    const double puff = choice->gusts.puff;
+    double launch = 0.0;
+    const lw_placing *least = soonest(choice, &launch);
+    if (!least)
         lw_text_fit(
             text, LW_REASON_LENGTH,
             "No wind was found that launches this boat with this sailor: look the files over "
             "with `lullwise check`.");
-        return;
-    }
-    const double launch = fmax(least->prospect.launches_at, least->prospect.stays_up_at);
-    lw_text_fit(text, LW_REASON_LENGTH,
-                "Nothing flies in puffs of %s. They would have to "
-                "reach %s, %s more: then pin %s launches, bearing away if need be.",
-                SPEED(choice->gusts.puff), SPEED(launch), SPEED(launch - choice->gusts.puff),
-                lw_picked_label(picked, least->pin));
+    else if (launch > puff)
+        lw_text_fit(
+            text, LW_REASON_LENGTH,
+            "Nothing flies in puffs of %s. They would have to reach %s, %s more: then pin %s "
+            "launches, bearing away if need be.",
+            SPEED(puff), SPEED(launch), SPEED(launch - puff), lw_picked_label(picked, least->pin));
+    else
+        lw_text_fit(
+            text, LW_REASON_LENGTH,
+            "Nothing flies for long: pin %s launches at %s and puffs reach %s, but she drops "
+            "and swims so often that she does better on the hull.",
+            lw_picked_label(picked, least->pin), SPEED(launch), SPEED(puff));
 }

@@ -25,6 +25,7 @@ static void search_anew(lw_sensing *b)
     for (size_t c = 0; c < o->course_count; c++) {
         lw_range_of(&o->craft, &setup, o->courses[c], b->base.puff, &o->ranges[pin][c]);
     }
+    lw_shift_pace(b->base.outlook, pin, o);
 }
 
 static lw_choice choice_now(lw_sensing *b, bool is_anew)
@@ -131,7 +132,7 @@ void lw_sensing_begin(lw_sensing *b, const lw_inputs *inputs, const lw_outlook *
     lw_shift_base_prepare(&b->base, outlook, inputs);
     const lw_choice choice = choice_now(b, false);
     const lw_placing *first = &choice.places[0];
-    b->found.flies = choice.count > 0 && first->prospect.flying > 0.0;
+    b->found.flies = choice.count > 0 && first->flies;
     if (!b->found.flies) return;
     b->found.pin = first->pin;
     b->found.held_up_to = first->prospect.held_up_to;

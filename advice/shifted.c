@@ -10,6 +10,7 @@
 #include <math.h>
 
 #include "advice/sections.h"
+#include "lullwise/elementary.h"
 
 #define WIND_STEP  (0.5 * LW_KN)
 #define MOVED_MOST (3.0 * LW_KN)  // first order is worth nothing beyond
@@ -135,6 +136,30 @@ static void shift_limits(const lw_craft *craft, const lw_setup *setup, const lw_
     }
 }
 
+// Speed made good, summed over the knots of the day's winds in which both fly.
+static double sum_good(const lw_range *range, const lw_range *other, lw_gusts gusts,
+                       lw_course course)
+{
+    double sum = 0.0;
+    for (int k = knot_near(gusts.lull); k <= knot_near(gusts.puff); k++) {
+        const lw_flight *f = &range->at[k].trimmed.flight;
+        if (!is_up(&range->at[k].trimmed) || !is_up(&other->at[k].trimmed)) continue;
+        sum += f->speed * lw_cos(f->heading - course.direction);
+    }
+    return sum;
+}
+
+// Rides are carried over by what steady flight gains or loses.
+void lw_shift_pace(const lw_outlook *from, size_t pin, lw_outlook *to)
+{
+    for (size_t c = 0; c < from->course_count; c++) {
+        const lw_range *was = &from->ranges[pin][c], *is = &to->ranges[pin][c];
+        const double before = sum_good(was, is, from->gusts, from->courses[c]);
+        const double after = sum_good(is, was, from->gusts, from->courses[c]);
+        to->pace[pin][c] = before > 0.0 && after > 0.0 ? after / before : 1.0;
+    }
+}
+
 void lw_shifted(const lw_shift_base *base, const lw_boat *boat, const lw_person *person,
                 lw_outlook *to)
 {
@@ -149,5 +174,6 @@ void lw_shifted(const lw_shift_base *base, const lw_boat *boat, const lw_person 
             shift_limits(&to->craft, &setup, &base->slopes[pin][c], base->puff,
                          &from->ranges[pin][c], range);
         }
+        lw_shift_pace(from, pin, to);
     }
 }

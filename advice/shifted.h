@@ -29,4 +29,8 @@ void lw_shift_base_prepare(lw_shift_base *base, const lw_outlook *outlook, const
 void lw_shifted(const lw_shift_base *base, const lw_boat *boat, const lw_person *person,
                 lw_outlook *to);
 
+// The same for the pace of one pin alone, from its ranges in both: rides are carried over by what
+// steady flight gains or loses.
+void lw_shift_pace(const lw_outlook *from, size_t pin, lw_outlook *to);
+
 #endif

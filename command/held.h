@@ -29,6 +29,9 @@ bool lw_held_flies(const lw_held *held);  // any pin, somewhere on the way
 // Swims expected to the finish, and their standard error.
 double lw_held_swims(const lw_held *held, size_t pin, double *error);
 
+// Give or take, of rides and of what is not known together.
+double lw_held_unsure(double error, double spread);
+
 void lw_held_print(const lw_held *held);
 json_t *lw_held_json(const lw_held *held);
 

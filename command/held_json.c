@@ -15,18 +15,21 @@ static json_t *pin_json(const lw_held *held, size_t pin)
     const bool is_in = pin == held->pin;
     const double swims = lw_held_swims(held, pin, &error);
     return json_pack(
-        "{s:s, s:b, s:f, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:f, s:f, s:f}", "pin",
-        lw_picked_label(&held->picked, pin), "is_held", is_in, "to_finish",
+        "{s:s, s:b, s:f, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:b, s:f, s:f, "
+        "s:f}",
+        "pin", lw_picked_label(&held->picked, pin), "is_held", is_in, "to_finish",
         is_in ? change->held : change->changed, "saved", number_or_null(!is_in, change->saved),
-        "saved_error", number_or_null(!is_in, change->error), "chance",
-        number_or_null(!is_in, change->chance), "even_left",
-        number_or_null(!is_in && change->is_ever, change->even_left / LW_NMI), "even_seconds",
-        number_or_null(!is_in && change->is_ever, change->even_seconds), "best_after",
-        number_or_null(!is_in, change->best_at / LW_NMI), "best_saved",
+        "saved_error", number_or_null(!is_in, change->error), "saved_spread",
+        number_or_null(!is_in, change->spread), "chance", number_or_null(!is_in, change->chance),
+        "even_left", number_or_null(!is_in && change->is_ever, change->even_left / LW_NMI),
+        "even_seconds", number_or_null(!is_in && change->is_ever, change->even_seconds),
+        "best_after", number_or_null(!is_in, change->best_at / LW_NMI), "best_saved",
         number_or_null(!is_in, change->best_saved), "best_error",
-        number_or_null(!is_in, change->best_error), "best_chance",
-        number_or_null(!is_in, change->best_chance), "swims", swims, "swims_error", error, "flying",
-        lw_pace_rest(held->paces[pin].flying, 1.0, 0.0));
+        number_or_null(!is_in, change->best_error), "best_spread",
+        number_or_null(!is_in, change->best_spread), "best_chance",
+        number_or_null(!is_in, change->best_chance), "can_be_sailed", !held->paces[pin].is_stuck,
+        "swims", swims, "swims_error", error, "flying",
+        lw_way_rest(held->paces[pin].flying, 1.0, 0.0));
 }
 
 json_t *lw_held_json(const lw_held *held)

@@ -28,10 +28,10 @@ static void print_change(const lw_change *change)
     char text[LW_CELL_LENGTH];
     lw_cell_time(text, change->saved);
     lw_cell_right(stdout, text, 13);
-    lw_cell_time(text, change->error);
+    lw_cell_time(text, lw_held_unsure(change->error, change->spread));
     lw_cell_right(stdout, text, 12);
-    LW_FIT(text, "%.0f %%", 100.0 * change->chance);
-    lw_cell_right(stdout, text, 7);
+    lw_chance_text(text, change->chance);
+    lw_cell_right(stdout, text, 11);
     LW_FIT(text, "never");
     if (change->is_ever) {
         const double miles = change->even_left / LW_NMI;
@@ -52,7 +52,7 @@ static void print_row(const lw_held *held, size_t pin, size_t wide)
     lw_cell_time(text, is_in ? change->held : change->changed);
     lw_cell_right(stdout, text, 13);
     if (is_in)
-        printf("%13s%12s%7s%12s", "held", "", "", "");
+        printf("%13s%12s%11s%12s", "held", "", "", "");
     else
         print_change(change);
     LW_FIT(text, "%.1f", lw_held_swims(held, pin, &error));
@@ -69,7 +69,7 @@ static void print_table(const lw_held *held)
     for (size_t i = 0; i < count; i++) {
         wide = lw_cell_width(wide, lw_picked_label(&held->picked, i));
     }
-    printf("\n  %-*s%13s%13s%12s%7s%12s%7s%6s\n", (int)wide, "pin", "to finish", "saves", "+-",
+    printf("\n  %-*s%13s%13s%12s%11s%12s%7s%6s\n", (int)wide, "pin", "to finish", "saves", "+-",
            "chance", "break-even", "swims", "+-");
     for (size_t pin = 0; pin < count; pin++) print_row(held, pin, wide);
 }
@@ -77,30 +77,27 @@ static void print_table(const lw_held *held)
 // What ends the hold of the pin in the boat, and swims where the wind is greatest.
 static void print_why(const lw_held *held)
 {
-    char text[800], course[LW_COURSE_NAME], end[LW_REASON_LENGTH];
+    char text[800], end[LW_REASON_LENGTH];
     const lw_picked *picked = &held->picked;
-    const size_t c = lw_outlook_hardest(picked->outlook, held->pin);
-    const lw_range *range = &picked->outlook->ranges[held->pin][c];
     const double puff = picked->now.gusts.puff * held->later / held->now / LW_KN;
-    lw_picked_course_name(picked, c, course);
     lw_picked_end(picked, held->pin, end);
-    if (range->has_hold)
-        LW_FIT(text, "%s is held up to %.1f kn, then: %s; puffs at the finish are %.1f kn.",
-               lw_picked_label(picked, held->pin),
-               lw_outlook_hold(picked->outlook, held->pin, c) / LW_KN, end, puff);
+    const double most = lw_picked_place_of(&picked->now, held->pin)->prospect.held_up_to;
+    if (most > 0.0)
+        LW_FIT(text, "%s is held up to %.1f kn of puff, then: %s; puffs at the finish are %.1f kn.",
+               lw_picked_label(picked, held->pin), most / LW_KN, end, puff);
     else
-        LW_FIT(text, "%s is held in no wind %s; puffs at the finish are %.1f kn.",
-               lw_picked_label(picked, held->pin), course, puff);
+        LW_FIT(text, "%s is held in no wind: %s; puffs at the finish are %.1f kn.",
+               lw_picked_label(picked, held->pin), end, puff);
     fputs("\nWhy  ", stdout);
     lw_print_wrapped(stdout, text, 5, 5);
     if (!held->has_best) return;
     const size_t pins[] = {held->pin, held->best};
     for (int i = 0; i < 2; i++) {
         double error, swims = lw_held_swims(held, pins[i], &error);
-        const double hours = lw_pace_rest(held->paces[pins[i]].seconds, held->left, 0.0) / 3600.0;
+        const double hours = lw_way_rest(held->paces[pins[i]].seconds[0], held->left, 0.0) / 3600.0;
         LW_FIT(text, "%s: %.1f swims an hour, give or take %.1f, flying %.0f %% of the time.",
                lw_picked_label(picked, pins[i]), swims / hours, error / hours,
-               100.0 * lw_pace_rest(held->paces[pins[i]].flying, 1.0, 0.0));
+               100.0 * lw_way_rest(held->paces[pins[i]].flying, 1.0, 0.0));
         fputs("     ", stdout);
         lw_print_wrapped(stdout, text, 5, 5);
     }
@@ -110,18 +107,18 @@ static void print_trust(const lw_held *held)
 {
     char text[200];
     putchar('\n');
-    if (held->later > LW_SWIM_MOST * held->now || held->later < LW_SWIM_LEAST * held->now) {
+    if (held->later > LW_RIDE_MOST * held->now || held->later < LW_RIDE_LEAST * held->now) {
         LW_FIT(text, "Rides reach from %.1f to %.1f kn of mean wind; beyond, the nearer stands.",
-               LW_SWIM_LEAST * held->now / LW_KN, LW_SWIM_MOST * held->now / LW_KN);
+               LW_RIDE_LEAST * held->now / LW_KN, LW_RIDE_MOST * held->now / LW_KN);
         lw_print_wrapped(stdout, text, 0, 0);
     }
     lw_print_wrapped(
         stdout,
         "Saves: by stopping here, the stop counted. Break-even: stop with more left, hold with "
-        "less. +- and chance come from the number of rides alone, as if normal: they know "
-        "nothing of what the model has wrong. The sailor of those rides is modelled too, and "
-        "keeps her rudder turns through every gust: who swims less gains less by a stop. Time "
-        "yourself changing a pin, and say it with --stop.",
+        "less. +- and chance: over the gusts of the rides, your measurements within their errors, "
+        "and what is judged of the sailor and the wand, drawn eight times, the same for every pin. "
+        "They know nothing of what the model leaves out. Time yourself changing a pin, and say it "
+        "with --stop.",
         0, 0);
 }
 
@@ -140,6 +137,12 @@ static void print_unheld(const lw_held *held)
     double most = 0.0;
     for (size_t i = 0; i < now->count; i++) most = fmax(most, now->places[i].prospect.held_up_to);
     if (puff <= most) return;
+    if (most <= 0.0) {
+        print_caution(
+            "No pin is held in any wind on every leg: be ready to come off the foils, or to "
+            "go in.");
+        return;
+    }
     LW_FIT(text,
            "Puffs of %.1f kn come before the finish, and no pin is held in more than %.1f kn: be "
            "ready to come off the foils, or to go in.",

@@ -25,31 +25,22 @@ static void say_even(const lw_change *change, double left, char text[120])
     lw_text_fit(text, 120, "%.2f nmi or %s left", change->even_left / LW_NMI, time);
 }
 
-// "90 %"; never a certainty.
-static void fit_chance(char text[LW_CELL_LENGTH], double chance)
-{
-    if (chance > 0.995)
-        lw_text_fit(text, LW_CELL_LENGTH, "over 99 %%");
-    else if (chance < 0.005)
-        lw_text_fit(text, LW_CELL_LENGTH, "under 1 %%");
-    else
-        lw_text_fit(text, LW_CELL_LENGTH, "%.0f %%", 100.0 * chance);
-}
-
 // Chances near one half are no advice.  [judged]
 static const char *say_close(double chance)
 {
     return fabs(chance - 0.5) < 0.15 ? " Too close to call." : "";
 }
 
+double lw_held_unsure(double error, double spread) { return hypot(error, spread); }
+
 static void say_stop(const lw_held *held, char text[LW_HELD_LENGTH])
 {
     const lw_change *change = &held->changes[held->best];
     const char *to = lw_picked_label(&held->picked, held->best);
     char saved[LW_CELL_LENGTH], error[LW_CELL_LENGTH], chance[LW_CELL_LENGTH], even[120];
-    fit_chance(chance, change->best_chance);
+    lw_chance_text(chance, change->best_chance);
     lw_cell_time(saved, change->best_saved);
-    lw_cell_time(error, change->best_error);
+    lw_cell_time(error, lw_held_unsure(change->best_error, change->best_spread));
     say_even(change, held->left, even);
     const double share = change->best_at / held->left;
     const double wind = held->now + share * (held->later - held->now);
@@ -75,9 +66,9 @@ static void say_hold(const lw_held *held, char text[LW_HELD_LENGTH])
     const lw_change *change = &held->changes[held->best];
     const char *to = lw_picked_label(&held->picked, held->best);
     char lost[LW_CELL_LENGTH], error[LW_CELL_LENGTH], chance[LW_CELL_LENGTH], even[120];
-    fit_chance(chance, 1.0 - change->chance);
+    lw_chance_text(chance, 1.0 - change->chance);
     lw_cell_time(lost, -change->saved);
-    lw_cell_time(error, change->error);
+    lw_cell_time(error, lw_held_unsure(change->error, change->spread));
     say_even(change, held->left, even);
     lw_text_fit(text, LW_HELD_LENGTH,
                 "Hold %s. The best other pin, %s, loses %s, give or take %s, by the stop over the "

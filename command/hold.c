@@ -69,7 +69,8 @@ const lw_command lw_command_hold = {
     .takes = "boat sailor day set pin left builds-to stop json",
     .doc =
         "Weighs what is left of the race against a stop: time to the finish with the pin of --pin "
-        "held and with each other pin, swims counted from rides at the day's cost of one, while "
+        "held and with each other pin, from rides in the same gusts, swims at the day's cost, "
+        "while "
         "the mean wind goes evenly to that of --builds-to. Tells the break-even in miles and "
         "minutes left, the chance that a stop pays, and when to stop if later is better. Ends with "
         "1 when no pin flies.",

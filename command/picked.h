@@ -13,6 +13,10 @@
 bool lw_picked_work_out(lw_picked *picked, const char *what);
 void lw_picked_free(lw_picked *picked);
 
+// The same in parts, with the outlook's memory there: after the first, other effort may be set.
+void lw_picked_begin(lw_picked *picked);
+void lw_picked_sail(lw_picked *picked, const char *what);
+
 json_t *lw_picked_json(const lw_picked *picked);
 
 // The whole answer on the terminal; and two of them side by side.

@@ -36,14 +36,27 @@ static void fit_difference(char text[LW_CELL_LENGTH], const lw_quantity *row, do
         lw_text_fit(text, LW_CELL_LENGTH, "=");
 }
 
+// A member with its unit, or "none"; tells whether there is none.
+static bool fit_value(char text[LW_CELL_LENGTH], const lw_quantity *row, const lw_prospect *p)
+{
+    const size_t at = (size_t)(row - lw_prospect_table.rows);
+    if (lw_prospect_may_lack(at) && lw_quantity_value(row, p) <= 0.0) {
+        lw_text_fit(text, LW_CELL_LENGTH, "none");
+        return true;
+    }
+    lw_cell_value(text, row, p);
+    return false;
+}
+
 static void print_value(const char *name, const char *key, const lw_prospect *a,
                         const lw_prospect *b)
 {
     const lw_quantity *row = lw_table_find(&lw_prospect_table, key);
     char one[LW_CELL_LENGTH], other[LW_CELL_LENGTH], difference[LW_CELL_LENGTH];
-    lw_cell_value(one, row, a);
-    lw_cell_value(other, row, b);
-    fit_difference(difference, row, lw_quantity_shown(row, a), lw_quantity_shown(row, b));
+    const bool lacks_one = fit_value(one, row, a), lacks_other = fit_value(other, row, b);
+    difference[0] = '\0';
+    if (!lacks_one && !lacks_other)
+        fit_difference(difference, row, lw_quantity_shown(row, a), lw_quantity_shown(row, b));
     print_cells(name, one, other, difference);
 }
 
@@ -56,7 +69,7 @@ static void print_first(const lw_picked *a, const lw_picked *b)
         {"  launches at",         "launches_at"},
         {"  stays up from",       "stays_up_at"},
         {"  held to",             "held_up_to"},
-        {"  made good in the mean", "speed"},
+        {"  made good under way", "speed"},
         {"  turns in the lull",   "turns_lull"},
         {"  turns in the mean",   "turns_mean"},
         {"  turns in the puff",   "turns_puff"},

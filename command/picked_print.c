@@ -38,11 +38,13 @@ static void print_row(const lw_picked *picked, size_t i, size_t wide)
     const double winds[] = {p->launches_at, p->stays_up_at, p->held_up_to};
     char text[LW_CELL_LENGTH];
     lw_cell_left(stdout, lw_picked_label(picked, place->pin), wide);
-    lw_cell_time(text, p->seconds);
+    LW_FIT(text, "none");
+    if (place->can_be_sailed) lw_cell_time(text, p->seconds);
     lw_cell_right(stdout, text, 13);
     LW_FIT(text, "%.0f %%", 100.0 * p->flying);
     lw_cell_right(stdout, text, 8);
-    LW_FIT(text, "%.2f ± %.2f", p->swims, p->swims_error);
+    LW_FIT(text, "-");
+    if (place->can_be_sailed) LW_FIT(text, "%.2f ± %.2f", p->swims, p->swims_error);
     lw_cell_right(stdout, text, 14);
     for (int k = 0; k < 3; k++) {
         lw_cell_wind(text, winds[k]);
@@ -64,6 +66,12 @@ static void print_table(const lw_picked *picked)
             fputs("    ", stdout);
         print_row(picked, i, wide);
     }
+    fputs("    ", stdout);
+    lw_print_wrapped(
+        stdout,
+        "Time, flying, swims: from rides. Launches (bearing away if need be), stays up "
+        "(on every leg): steady wind. Held to: puffs, on every leg.",
+        4, 4);
 }
 
 static void print_reasons(const lw_picked *picked)
@@ -80,27 +88,48 @@ static void print_reasons(const lw_picked *picked)
     }
 }
 
+// How surely each is behind the one before.
+static void print_behind(const lw_picked *picked)
+{
+    char text[LW_REASON_LENGTH];
+    bool is_told = false;
+    for (size_t i = 1; i < picked->now.count; i++) {
+        if (!lw_picked_behind(picked, i, text)) continue;
+        if (!is_told) fputs("\nHow sure the order is\n    ", stdout);
+        if (is_told) fputs("    ", stdout);
+        is_told = true;
+        lw_print_wrapped(stdout, text, 4, 6);
+    }
+    if (!is_told) return;
+    fputs("    ", stdout);
+    lw_print_wrapped(stdout,
+                     "By rides: from the number of them; nearer than twice that is too close to "
+                     "call. What is not known: measurements within their errors, and the sailor "
+                     "and wand of the rides, drawn for each of eight stretches of wind.",
+                     4, 4);
+}
+
 // The two limits of each pin, and which of them ends its hold.
 static void print_holds(const lw_picked *picked)
 {
     const size_t wide = label_width(picked);
-    char text[LW_REASON_LENGTH], cell[LW_CELL_LENGTH];
-    fputs("\nHeld to, by margins and by rides; the lesser counts\n", stdout);
+    char text[LW_REASON_LENGTH], cell[LW_CELL_LENGTH], more[LW_CELL_LENGTH];
+    fputs("\nHeld to, in puffs: by margins and by rides; the lesser counts\n", stdout);
     for (size_t i = 0; i < picked->now.count; i++) {
         const lw_placing *place = &picked->now.places[i];
         fputs("    ", stdout);
         lw_cell_left(stdout, lw_picked_label(picked, place->pin), wide);
         lw_cell_wind(cell, place->prospect.margins_to);
         lw_cell_right(stdout, cell, 10);
-        if (place->prospect.rides_to > 0.0)
-            lw_cell_wind(cell, place->prospect.rides_to);
-        else
-            LW_FIT(cell, "no end");
-        lw_cell_right(stdout, cell, 10);
+        lw_cell_wind(cell, place->prospect.rides_to);
+        LW_FIT(more, "%s%s", place->rides_end ? "" : "over ", cell);
+        lw_cell_right(stdout, place->prospect.rides_to > 0.0 ? more : cell, 14);
         lw_picked_end(picked, place->pin, text);
         fputs("  ", stdout);
-        lw_print_wrapped(stdout, text, wide + 26, wide + 26);
+        lw_print_wrapped(stdout, text, wide + 30, wide + 30);
     }
+    fputs("    ", stdout);
+    lw_print_wrapped(stdout, LW_HELD_BY_MARGINS "; " LW_HELD_BY_RIDES ".", 4, 4);
 }
 
 static void print_orders(const lw_picked *picked)
@@ -133,7 +162,7 @@ static void print_turns(const lw_picked *picked)
     printf("    %-*s%9s%10s%10s\n", (int)wide, "pin", "lull", "mean", "puff");
     for (size_t i = 0; i < picked->now.count; i++) {
         const lw_placing *place = &picked->now.places[i];
-        if (place->prospect.flying <= 0.0) continue;
+        if (!place->flies) continue;
         fputs("    ", stdout);
         lw_cell_left(stdout, lw_picked_label(picked, place->pin), wide);
         all_fly &= print_turns_cell(place->prospect.turns_lull, place->flies_in_lull);
@@ -183,6 +212,7 @@ void lw_picked_print(const lw_picked *picked)
     print_table(picked);
     if (lw_picked_flies(&picked->now)) {
         print_reasons(picked);
+        print_behind(picked);
         print_holds(picked);
     }
     print_orders(picked);

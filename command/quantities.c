@@ -25,6 +25,8 @@ static lw_exit run(const lw_options *options)
     for (const lw_record *const *record = lw_records; *record; record++) {
         lw_record_manual(stdout, *record);
     }
+    fprintf(stdout, "\n## %s\n\n%s In no file.\n\n", lw_judged_table.title, lw_judged_table.doc);
+    lw_table_manual(stdout, &lw_judged_table);
     fputs("\n## Results\n\nWhat the commands answer, in these units in JSON.\n", stdout);
     for (const lw_table *const *table = results; *table; table++) {
         lw_result_manual(stdout, *table);

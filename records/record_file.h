@@ -74,6 +74,9 @@ void lw_record_write(const lw_record *record, const void *data, FILE *out);
 // The page on all quantities of a record, in Markdown.
 void lw_record_manual(FILE *out, const lw_record *record);
 
+// The rows of one table of it, with ranges, presets and errors.
+void lw_table_manual(FILE *out, const lw_table *table);
+
 // The same of the quantities of a result, which nobody writes.
 void lw_result_manual(FILE *out, const lw_table *table);
 

@@ -48,15 +48,20 @@ static const char *how_written(lw_section_kind kind)
     }
 }
 
+void lw_table_manual(FILE *out, const lw_table *table)
+{
+    fputs("| key | symbol | range | usually | preset | known to | what it is |\n", out);
+    fputs("|---|---|---|---|---|---|---|\n", out);
+    for (size_t i = 0; i < table->count; i++) write_row(out, &table->rows[i]);
+}
+
 static void write_section(FILE *out, const lw_section *section)
 {
     const lw_table *table = section->table;
     fprintf(out, "\n### %s: `%s`\n\n", table->title, table->key);
     fprintf(out, "%s %s%s\n\n", table->doc, section->required ? "" : "May be left out. ",
             how_written(section->kind));
-    fputs("| key | symbol | range | usually | preset | known to | what it is |\n", out);
-    fputs("|---|---|---|---|---|---|---|\n", out);
-    for (size_t i = 0; i < table->count; i++) write_row(out, &table->rows[i]);
+    lw_table_manual(out, table);
 }
 
 void lw_record_manual(FILE *out, const lw_record *record)

@@ -47,9 +47,9 @@ static bool play_asked(size_t count, void (*call)(int slot))
 
 static bool play_choice(void)
 {
-    const int steps = lw_web_begin(0);
-    for (int step = 0; step < steps; step++) lw_web_step(0, step);
-    if (steps) lw_web_choice(0);
+    if (!lw_web_begin(0)) return true;
+    for (int step = 0; step < lw_web_steps(0); step++) lw_web_step(0, step);
+    lw_web_choice(0);
     return true;
 }
 

@@ -19,7 +19,7 @@
 #else
 #define QUESTIONS 100000
 #define RANGES    300
-#define OUTLOOKS  8
+#define OUTLOOKS  40
 #define DAYS      200
 #define CRAFTS    200
 #endif
@@ -185,17 +185,53 @@ TEST_FUNCTION(any_range_is_whole)
                   flies, holds);
 }
 
-// Every pin has one place, best first.
-static void check_choice(const lw_choice *choice, size_t pin_count)
+// What one place says of itself agrees with itself: no hold below the wind she stays up in, no flight
+// in winds where nothing flies, no time for what cannot be sailed, no more time swimming than sailing.
+static void check_place(const lw_placing *place, double swim_cost)
 {
-    CHECK(choice->count == pin_count);
+    const lw_prospect *p = &place->prospect;
+    CHECK(place->reason < LW_REASON_COUNT && place->ends_by <= LW_MARGIN_COUNT);
+    CHECK(IS_FINITE(p) && isfinite(place->behind) && isfinite(place->error));
+    CHECK(p->held_up_to == 0.0 || (p->stays_up_at > 0.0 && p->held_up_to >= p->stays_up_at));
+    CHECK(p->flying >= 0.0 && p->flying <= 1.0 && place->flies == (p->flying > 0.0));
+    CHECK(place->flies || (p->swims == 0.0 && !place->flies_in_mean && !place->flies_in_puff));
+    CHECK(place->can_be_sailed == (p->seconds > 0.0));
+    CHECK(!place->can_be_sailed || p->speed >= 0.999 * LW_KN);
+    CHECK(p->swim_seconds <= 0.5 * p->seconds && p->swims * swim_cost <= p->swim_seconds + 1e-6);
+    CHECK(place->chance >= 0.0 && place->chance <= 1.0);
+    const bool says_none = place->reason == LW_REASON_NEVER || place->reason == LW_REASON_HULL;
+    CHECK(!says_none || !place->flies);
+}
+
+// Nothing before what goes before it for that aim.
+static void check_order(const lw_placing *a, const lw_placing *b, lw_aim aim)
+{
+    CHECK(a->can_be_sailed || !b->can_be_sailed);
+    if (!b->can_be_sailed) return;
+    const lw_prospect *p = &a->prospect, *q = &b->prospect;
+    if (aim == LW_AIM_RACE) CHECK(p->seconds <= q->seconds);
+    if (aim == LW_AIM_RACE) return;
+    CHECK(a->flies || !b->flies);
+    if (a->flies != b->flies) return;
+    if (aim == LW_AIM_EASY) CHECK(p->held_up_to >= q->held_up_to);
+    if (aim == LW_AIM_STEADY)
+        CHECK(p->seconds + 2.0 * p->swim_seconds <= q->seconds + 2.0 * q->swim_seconds + 1e-9);
+}
+
+// Every pin has one place, best first.
+static void check_choice(const lw_choice *choice, const lw_outlook *outlook)
+{
+    CHECK(choice->count == outlook->pin_count);
     bool seen[LW_PINS_MOST] = {false};
     for (size_t i = 0; i < choice->count; i++) {
         const lw_placing *place = &choice->places[i];
-        CHECK(place->pin < pin_count && !seen[place->pin]);
+        CHECK(place->pin < outlook->pin_count && !seen[place->pin]);
         seen[place->pin] = true;
-        CHECK(place->reason < LW_REASON_COUNT && place->ends_by <= LW_MARGIN_COUNT);
-        CHECK(IS_FINITE(&place->prospect));
+        CHECK((place->reason == LW_REASON_FIRST) <= (i == 0));
+        check_place(place, outlook->cost.swim);
+        for (size_t j = i + 1; j < choice->count; j++) {
+            check_order(place, &choice->places[j], choice->aim);
+        }
     }
 }
 
@@ -208,10 +244,38 @@ static void draw_ranges(lw_outlook *outlook, random_stream *stream)
         }
         const lw_range *first = &outlook->ranges[pin][0];
         outlook->reach_launch[pin] = random_bits(stream) & 1 ? first->launches_at : 0.0;
+        outlook->relaunch[pin] = random_between(stream, 0.0, 900.0);
     }
 }
 
-// The first days are worked out, the others have the ranges of the claim above.
+// A minute's ride of any kind: backwards too, never flying, swimming every few seconds.
+static lw_ride_sum random_ride(random_stream *stream)
+{
+    static const double swims[] = {0.0, 0.0, 0.0, 1.0, 2.0, 15.0};
+    const double share = random_between(stream, -0.5, 1.5);
+    return (lw_ride_sum){.seconds = 60.0,
+                         .along = 60.0 * random_between(stream, -2.0, 14.0),
+                         .flying = 60.0 * fmin(fmax(share, 0.0), 1.0),
+                         .swims = swims[random_bits(stream) % 6]};
+}
+
+static void draw_rides(lw_outlook *outlook, random_stream *stream)
+{
+    for (size_t b = 0; b < LW_BLOCKS; b++) {
+        for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
+            for (size_t pin = 0; pin < outlook->pin_count; pin++) {
+                for (size_t c = 0; c < outlook->course_count; c++) {
+                    if (k != LW_RIDE_MEAN && (k + b) % 2) continue;
+                    outlook->blocks[b].as_is[k][pin][c] = random_ride(stream);
+                    outlook->blocks[b].drawn[k][pin][c] = random_ride(stream);
+                }
+            }
+        }
+    }
+}
+
+// The first days are worked out, with short rides; the others have the ranges of the claim above, and
+// rides of any kind.
 TEST_FUNCTION(any_day_has_a_ranking)
 {
     static lw_outlook outlook;
@@ -225,15 +289,19 @@ TEST_FUNCTION(any_day_has_a_ranking)
         if (!lw_day_settle(&day, &why)) continue;
         lw_outlook_begin(&outlook, &boat, random_sections(&stream), &person, &day);
         if (run < OUTLOOKS * soak_times()) {
-            const size_t steps = lw_outlook_steps(&outlook);
-            for (size_t step = 0; step < steps; step++) lw_outlook_step(&outlook, &boat, step);
-            lw_outlook_end(&outlook);
+            outlook.effort.seconds = 10.0;
+            for (size_t step = 0; step < lw_outlook_steps(&outlook); step++) {
+                lw_outlook_step(&outlook, step);
+            }
         } else {
             draw_ranges(&outlook, &stream);
+            draw_rides(&outlook, &stream);
         }
+        lw_outlook_end(&outlook);
         for (int aim = 0; aim < LW_AIM_COUNT; aim++) {
-            const lw_choice choice = lw_choice_of(&outlook, (lw_aim)aim, 0.0);
-            check_choice(&choice, boat.pin_count);
+            const lw_choice choice =
+                lw_choice_of(&outlook, (lw_aim)aim, (run % 3 - 1) * 2.0 * LW_KN);
+            check_choice(&choice, &outlook);
         }
     }
 }

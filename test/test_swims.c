@@ -1,149 +1,105 @@
-// test_swims.c - claims about how often a set-up swims, as rides count it.
+// test_swims.c - claims about how often a pin swims, as rides count it.
 // SPDX-License-Identifier: MIT
 
 #include "lullwise/swims.h"
 #include "test/check.h"
 #include "test/preset.h"
 
-typedef struct scene {
-    lw_craft craft;
-    lw_setup setup;
-    lw_range range;
-    lw_weather weather;
-} scene;
-
-// The preset boat with a pin on a course, in a puffy breeze over two kilometres of water.
-static void scene_fill(scene *s, int pin, lw_course_kind course)
+static lw_weather breeze(lw_craft *craft)
 {
     lw_day day;
     lw_record_preset(&lw_day_record, &day);
     day.wind.lull = 10.0 * LW_KN, day.wind.mean = 12.5 * LW_KN, day.wind.puff = 15.5 * LW_KN;
     day.sea.fetch = 2000.0;
-    const lw_boat boat = preset_boat();
-    const lw_person person = preset_person();
-    const lw_medium medium = lw_medium_of(&day);
-    lw_craft_prepare(&s->craft, &boat, preset_sections(), &person, &medium);
-    s->setup = preset_setup(&s->craft, pin);
-    s->weather = lw_weather_of(&s->craft, &day);
-    const lw_gust_kind *gust = &s->weather.gust;
-    lw_range_of(&s->craft, &s->setup, lw_course_of(course), gust->puff - gust->mean, &s->range);
-}
-
-static lw_swims swims_of(const scene *s, double seconds, uint64_t seed)
-{
-    return lw_swims_of(&s->craft, &s->setup, &s->range, &s->weather,
-                       (lw_swim_effort){seconds, seed});
+    *craft = preset_craft();
+    return lw_weather_of(craft, &day);
 }
 
 TEST_FUNCTION(lull_and_puff_go_with_the_mean_wind)
 {
-    static scene s;
-    scene_fill(&s, 1, LW_REACH);
-    lw_motion motion = lw_motion_of(&s.craft);
-    lw_weather_put(&s.weather, 2.0 * s.weather.gust.mean, &motion);
-    CHECK_RELATIVE(motion.gust.kind.lull, 2.0 * s.weather.gust.lull, 1e-15);
-    CHECK_RELATIVE(motion.gust.kind.puff, 2.0 * s.weather.gust.puff, 1e-15);
+    static lw_craft craft;
+    const lw_weather weather = breeze(&craft);
+    lw_motion motion = lw_motion_of(&craft);
+    lw_weather_put(&weather, 2.0 * weather.gust.mean, &motion);
+    CHECK_RELATIVE(motion.gust.kind.lull, 2.0 * weather.gust.lull, 1e-15);
+    CHECK_RELATIVE(motion.gust.kind.puff, 2.0 * weather.gust.puff, 1e-15);
     CHECK(motion.is_gusty);
 }
 
-// Four standard errors of the difference of two logarithms.
-TEST_FUNCTION(other_seeds_and_longer_rides_come_to_the_same_rate_within_their_errors)
+// Counts of two pins in every wind, the second with more by a factor.
+static size_t counts_of(double rate, double factor, double time, lw_rate_count counts[])
 {
-    static scene s;
-    for (int course = 0; course < LW_COURSE_COUNT; course += 2) {
-        scene_fill(&s, 0, (lw_course_kind)course);
-        const lw_swims brief = swims_of(&s, 40.0, 1), lengthy = swims_of(&s, 160.0, 1000);
-        CHECK(brief.is_known && lengthy.time > 2.0 * brief.time);
-        for (double part = 0.8; part < 1.7; part += 0.2) {
-            const double wind = part * s.weather.gust.mean;
-            const double a = lw_swims_rate(&brief, wind), b = lw_swims_rate(&lengthy, wind);
-            const double error_a = lw_swims_log_error(&brief, wind);
-            const double error_b = lw_swims_log_error(&lengthy, wind);
-            CHECK_NEAR(log(a / b), 0.0, 4.0 * sqrt(error_a * error_a + error_b * error_b));
+    size_t n = 0;
+    for (size_t pin = 0; pin < 2; pin++) {
+        for (int k = 0; k < LW_RIDE_WINDS; k++) {
+            counts[n++] = (lw_rate_count){k, time * rate * (pin ? factor : 1.0), time, pin};
         }
     }
+    return n;
 }
 
-TEST_FUNCTION(longer_rides_know_the_rate_better_where_she_swims)
+TEST_FUNCTION(many_counts_give_their_own_rate_and_few_lean_on_the_neighbour)
 {
-    static scene s;
-    scene_fill(&s, 0, LW_DOWNWIND);
-    const lw_swims brief = swims_of(&s, 20.0, 1), lengthy = swims_of(&s, 160.0, 1);
-    const double wind = 1.6 * s.weather.gust.mean;
-    CHECK(lw_swims_log_error(&lengthy, wind) < lw_swims_log_error(&brief, wind));
-}
-
-// Common practice: what is too strong a pin for a wind cannot be carried in it.  [common practice]
-TEST_FUNCTION(strongest_pin_swims_more_than_the_weakest_downwind_in_much_wind)
-{
-    static scene strong, weak;
-    scene_fill(&strong, 0, LW_DOWNWIND);
-    scene_fill(&weak, 3, LW_DOWNWIND);
-    const lw_swims much = swims_of(&strong, 80.0, 1), few = swims_of(&weak, 80.0, 1);
-    const double wind = 1.6 * strong.weather.gust.mean;
-    CHECK(lw_swims_rate(&much, wind) > 2.0 * lw_swims_rate(&few, wind));
-    CHECK(lw_swims_limit(&much, 10.0 / 3600.0) <= lw_swims_limit(&few, 10.0 / 3600.0));
-}
-
-// Fitted with its neighbour, a pin is nearer to it than alone, and how near is known better.
-TEST_FUNCTION(pins_fitted_together_lie_nearer_and_their_difference_is_known_better)
-{
-    static scene s[2];
-    static lw_swim_counts counts[2];
+    static lw_craft craft;
     static lw_rate_family family;
-    lw_swims alone[2], together[2], *const to[2] = {&together[0], &together[1]};
-    const lw_swim_counts *const from[2] = {&counts[0], &counts[1]};
-    for (int i = 0; i < 2; i++) {
-        scene_fill(&s[i], i, LW_DOWNWIND);
-        const lw_swim_effort effort = {40.0, 1};
-        lw_swims_ride(&s[i].craft, &s[i].setup, &s[i].range, &s[i].weather, effort, &counts[i]);
-        alone[i] = swims_of(&s[i], 40.0, 1);
-        CHECK(alone[i].events > 0.0 && counts[i].count == LW_SWIM_WINDS * LW_SWIM_RIDES);
-    }
-    lw_swims_fit(&s[0].weather, 2, from, &family, to);
-    for (double part = 0.8; part < 1.8; part += 0.2) {
-        const double wind = part * s[0].weather.gust.mean;
-        const double apart = log(lw_swims_rate(&alone[0], wind) / lw_swims_rate(&alone[1], wind));
-        const double near =
-            log(lw_swims_rate(&together[0], wind) / lw_swims_rate(&together[1], wind));
-        CHECK(fabs(near) < fabs(apart) + 0.2);
-        const double x = lw_swims_x(&together[0], wind);
-        const double square = lw_rate_family_covariance(&family, 0, x, 0, x) +
-                              lw_rate_family_covariance(&family, 1, x, 1, x) -
-                              2.0 * lw_rate_family_covariance(&family, 0, x, 1, x);
-        CHECK(sqrt(square) <
-              hypot(lw_swims_log_error(&alone[0], wind), lw_swims_log_error(&alone[1], wind)));
-    }
+    const lw_weather weather = breeze(&craft);
+    lw_rate_count counts[2 * LW_RIDE_WINDS];
+    lw_swims swims[2];
+    size_t n = counts_of(0.01, 3.0, 1e5, counts);
+    lw_swims_fit(&weather, counts, n, 2, &family, swims);
+    CHECK_RELATIVE(lw_swims_rate(&swims[0], weather.gust.mean), 0.01, 0.02);
+    CHECK_RELATIVE(lw_swims_rate(&swims[1], weather.gust.mean), 0.03, 0.02);
+    n = counts_of(0.01, 3.0, 200.0, counts);
+    lw_swims_fit(&weather, counts, n, 2, &family, swims);
+    const double apart =
+        lw_swims_rate(&swims[1], weather.gust.mean) / lw_swims_rate(&swims[0], weather.gust.mean);
+    CHECK(apart > 1.0 && apart < 2.5);
+    CHECK(swims[0].is_known && swims[0].time == LW_RIDE_WINDS * 200.0);
 }
 
-TEST_FUNCTION(hold_of_a_pin_that_swims_as_often_in_any_wind_is_the_greatest_ridden_in)
+// Rates that rise by a factor from wind to wind: where they cross once in five minutes, by hand.
+TEST_FUNCTION(held_by_rides_is_the_puff_of_the_wind_with_a_swim_in_five_minutes)
 {
-    lw_swims swims = {.first = 5.0, .apart = 1.0, .low = 5.0, .high = 10.0, .is_known = true};
+    static lw_craft craft;
+    const lw_weather weather = breeze(&craft);
+    const double mean = weather.gust.mean, puff = weather.gust.puff;
+    lw_swims swims = {
+        .first = LW_RIDE_LEAST * mean, .apart = LW_RIDE_APART * mean, .is_known = true};
+    for (int k = 0; k < LW_RATE_TERMS; k++) swims.curve.term[k] = log(4.0 / 3600.0) + 0.4 * k;
+    const double x = log(3.0) / 0.4, wind = swims.first + x * swims.apart;
+    const lw_ride_hold hold = lw_swims_hold(&swims, &weather);
+    CHECK(hold.has_end);
+    CHECK_NEAR(hold.mean, wind, 0.11 * LW_KN);
+    CHECK_RELATIVE(hold.puff, hold.mean * puff / mean, 1e-12);
+
+    for (int k = 0; k < LW_RATE_TERMS; k++) swims.curve.term[k] = log(4.0 / 3600.0);
+    CHECK(!lw_swims_hold(&swims, &weather).has_end);
     for (int k = 0; k < LW_RATE_TERMS; k++) swims.curve.term[k] = log(40.0 / 3600.0);
-    CHECK(lw_swims_hold(&swims) == 10.0 && lw_swims_limit(&swims, LW_SWIM_MANY) == 0.0);
-    for (int k = 0; k < LW_RATE_TERMS; k++) swims.curve.term[k] += 0.2 * k;  // 52 an hour at 6.3
-    CHECK_NEAR(lw_swims_hold(&swims), 5.0 + log(52.0 / 40.0) / 0.2, 0.06);
+    CHECK(lw_swims_hold(&swims, &weather).puff == 0.0 && lw_swims_hold(&swims, &weather).has_end);
 }
 
-TEST_FUNCTION(boat_that_never_flies_has_no_known_rate)
+// Swims in the lulls of little wind are no loss of hold: the greatest wind counts.
+TEST_FUNCTION(swims_in_little_wind_do_not_end_the_hold)
 {
-    static scene s;
-    scene_fill(&s, 1, LW_REACH);
-    for (int i = 0; i < LW_RANGE_WINDS; i++) s.range.at[i].trimmed.outcome = LW_NO_BALANCE;
-    const lw_swims swims = swims_of(&s, 20.0, 1);
-    CHECK(!swims.is_known && swims.time == 0.0);
+    static lw_craft craft;
+    const lw_weather weather = breeze(&craft);
+    const double mean = weather.gust.mean;
+    lw_swims swims = {
+        .first = LW_RIDE_LEAST * mean, .apart = LW_RIDE_APART * mean, .is_known = true};
+    for (int k = 0; k < LW_RATE_TERMS; k++) {
+        swims.curve.term[k] = log((k == 0 ? 60.0 : k == LW_RATE_TERMS - 1 ? 60.0 : 2.0) / 3600.0);
+    }
+    const lw_ride_hold hold = lw_swims_hold(&swims, &weather);
+    CHECK(hold.mean > 1.6 * mean && hold.mean < LW_RIDE_MOST * mean);
 }
 
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(lull_and_puff_go_with_the_mean_wind),
-        TEST(other_seeds_and_longer_rides_come_to_the_same_rate_within_their_errors),
-        TEST(longer_rides_know_the_rate_better_where_she_swims),
-        TEST(strongest_pin_swims_more_than_the_weakest_downwind_in_much_wind),
-        TEST(pins_fitted_together_lie_nearer_and_their_difference_is_known_better),
-        TEST(hold_of_a_pin_that_swims_as_often_in_any_wind_is_the_greatest_ridden_in),
-        TEST(boat_that_never_flies_has_no_known_rate),
+        TEST(many_counts_give_their_own_rate_and_few_lean_on_the_neighbour),
+        TEST(held_by_rides_is_the_puff_of_the_wind_with_a_swim_in_five_minutes),
+        TEST(swims_in_little_wind_do_not_end_the_hold),
     };
     return RUN_TESTS(tests);
 }

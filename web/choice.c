@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include <stdlib.h>
+#include <string.h>
 
 #include "advice/caution.h"
 #include "advice/margin_text.h"
@@ -21,36 +22,31 @@ LW_EXPORT(lw_web_begin) int lw_web_begin(int slot)
     return (int)lw_outlook_steps(picked->outlook);
 }
 
-// What one step works out.
-typedef struct part {
-    lw_range range;
-    double reach_launch;
-    lw_swim_counts ridden;
-} part;
+LW_EXPORT(lw_web_steps) int lw_web_steps(int slot)
+{
+    return (int)lw_outlook_steps(lw_web_slots[slot].picked.outlook);
+}
 
-LW_EXPORT(lw_web_part_size) size_t lw_web_part_size(void) { return sizeof(part); }
+LW_EXPORT(lw_web_forget) void lw_web_forget(int slot)
+{
+    lw_outlook_forget(lw_web_slots[slot].picked.outlook);
+}
+
+LW_EXPORT(lw_web_part_size) size_t lw_web_part_size(void) { return sizeof(lw_outlook_part); }
 
 LW_EXPORT(lw_web_step) void lw_web_step(int slot, int step)
 {
-    lw_picked *picked = &lw_web_slots[slot].picked;
-    lw_outlook *outlook = picked->outlook;
-    const size_t pin = (size_t)step / outlook->course_count;
-    part *to = (part *)lw_web_room(sizeof *to);
-    lw_outlook_step(outlook, &picked->inputs.boat, (size_t)step);
-    to->range = outlook->ranges[pin][(size_t)step % outlook->course_count];
-    to->ridden = outlook->ridden[pin][(size_t)step % outlook->course_count];
-    to->reach_launch = outlook->reach_launch[pin];
+    lw_outlook *outlook = lw_web_slots[slot].picked.outlook;
+    lw_outlook_part *to = (lw_outlook_part *)lw_web_room(sizeof *to);
+    memset(to, 0, sizeof *to);
+    lw_outlook_step(outlook, (size_t)step);
+    lw_outlook_give(outlook, (size_t)step, to);
 }
 
 LW_EXPORT(lw_web_take) void lw_web_take(int slot, int step)
 {
-    lw_outlook *outlook = lw_web_slots[slot].picked.outlook;
-    const size_t pin = (size_t)step / outlook->course_count;
-    const size_t course = (size_t)step % outlook->course_count;
-    const part *from = (const part *)lw_web_room(sizeof *from);
-    outlook->ranges[pin][course] = from->range;
-    outlook->ridden[pin][course] = from->ridden;
-    if (course == 0) outlook->reach_launch[pin] = from->reach_launch;
+    const lw_outlook_part *from = (const lw_outlook_part *)lw_web_room(sizeof *from);
+    lw_outlook_take(lw_web_slots[slot].picked.outlook, (size_t)step, from);
 }
 
 static bool flies(const lw_range_point *point)
@@ -100,6 +96,9 @@ static void put_place(const lw_picked *picked, size_t i)
     lw_parcel_text("sentence", text);
     lw_picked_end(picked, place->pin, text);
     lw_parcel_text("ends_by", text);
+    lw_parcel_text("behind", lw_picked_behind(picked, i, text) ? text : "");
+    lw_parcel_truth("can_be_sailed", place->can_be_sailed);
+    lw_parcel_truth("flies", place->flies);
     lw_parcel_truth("ends_by_rides", place->ends_by_rides);
     lw_parcel_truth("is_close", place->is_close);
     lw_parcel_truth("flies_in_lull", place->flies_in_lull);

@@ -54,10 +54,13 @@ void lw_web_row(int slot, int name, int number);
 void lw_web_polar(int slot, int name);
 void lw_web_sections_take(int slot);
 
-// The outlook of a slot in steps; returns how many. A step leaves what it worked out in the room;
-// another worker's engine that has begun the same takes it from its own. Then the ranking, as one
-// parcel.
+// The outlook of a slot in steps; returns how many can be done now. A step leaves what it worked out in
+// the room; another worker's engine that has begun the same takes it from its own. When all of them
+// are done or taken, `steps` tells whether more have come; if not, the ranking, as one parcel.
+// `forget` begins again.
 int lw_web_begin(int slot);
+int lw_web_steps(int slot);
+void lw_web_forget(int slot);
 void lw_web_step(int slot, int step);
 size_t lw_web_part_size(void);
 void lw_web_take(int slot, int step);

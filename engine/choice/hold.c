@@ -5,67 +5,70 @@
 
 #include <math.h>
 
-#include "choice/lap.h"
-#include "lullwise/elementary.h"
-
 #define LAST (LW_HOLD_POINTS - 1)
 
-static lw_gusts gusts_in(const lw_outlook *outlook, double mean)
-{
-    lw_gusts gusts = outlook->gusts;
-    const double share = mean / gusts.mean;
-    gusts.lull *= share, gusts.mean = mean, gusts.puff *= share;
-    return gusts;
-}
+// The legs once round in one wind, for each metre of them.
+typedef struct metre {
+    double seconds, swims, flying;
+    bool is_stuck;
+} metre;
 
-// One point of a pace: the legs once round in one wind.
-static void add_point(const lw_outlook *outlook, size_t pin, const lw_swims swims[LW_COURSES_MOST],
-                      double wind, size_t at, lw_pace *pace)
+static metre metre_of(const lw_outlook *outlook, lw_source source, size_t pin, double wind)
 {
-    const lw_gusts gusts = gusts_in(outlook, wind);
-    double length = 0.0, seconds = 0.0, sailed = 0.0, flown = 0.0, fallen = 0.0, unsure = 0.0;
+    double length = 0.0, sailed = 0.0, flown = 0.0, swims = 0.0, swimming = 0.0;
+    metre m = {.is_stuck = false};
     for (size_t leg = 0; leg < outlook->leg_count; leg++) {
-        const lw_prospect p = lw_lap_leg(outlook, pin, leg, gusts);
-        const lw_swims *of = &swims[outlook->leg_course[leg]];
-        const double fell = of->is_known ? lw_swims_rate(of, wind) * p.flying : 0.0;
+        const size_t c = outlook->leg_course[leg];
+        const lw_sailing s = lw_outlook_sailing(outlook, source, pin, c, wind, true);
+        const double seconds = outlook->leg_length[leg] / s.speed;
         length += outlook->leg_length[leg];
-        seconds += p.seconds;
-        sailed += p.flying + p.hull_seconds;
-        flown += p.flying;
-        fallen += fell;
-        unsure += fell > 0.0 ? fell * lw_swims_log_error(of, wind) : 0.0;
+        sailed += seconds;
+        flown += seconds * s.flying;
+        swims += seconds * s.swims;
+        swimming += seconds * s.swims * s.swim;
+        m.is_stuck |= s.is_stuck;
     }
-    pace->seconds[at] = (seconds + fallen * outlook->cost.swim) / length;
-    pace->error[at] = unsure * outlook->cost.swim / length;
-    pace->swims[at] = fallen / length;
-    pace->flying[at] = flown / sailed;
+    m.seconds = (sailed + swimming) / length;
+    m.swims = swims / length;
+    m.flying = flown / sailed;
+    return m;
 }
 
-lw_pace lw_pace_of(const lw_outlook *outlook, size_t pin, const lw_swims swims[LW_COURSES_MOST],
-                   double now, double later)
+lw_pace lw_pace_of(const lw_outlook *outlook, size_t pin, double now, double later)
 {
-    lw_pace pace;
+    lw_pace pace = {.is_stuck = false};
     for (size_t i = 0; i < LW_HOLD_POINTS; i++) {
-        add_point(outlook, pin, swims, now + (later - now) * (double)i / LAST, i, &pace);
+        const double wind = now + (later - now) * (double)i / LAST;
+        for (size_t set = 0; set < LW_SETS; set++) {
+            const metre m = metre_of(outlook, (lw_source){LW_OF_SET, set}, pin, wind);
+            pace.seconds[set][i] = m.seconds;
+            pace.swims[set][i] = m.swims;
+            if (set == 0) pace.flying[i] = m.flying, pace.is_stuck |= m.is_stuck;
+        }
+        for (size_t b = 0; b < LW_BLOCKS; b++) {
+            const lw_source as_is = {LW_OF_BLOCK, b}, drawn = {LW_OF_DRAW, b};
+            pace.as_is[b][i] = metre_of(outlook, as_is, pin, wind).seconds;
+            pace.drawn[b][i] = metre_of(outlook, drawn, pin, wind).seconds;
+        }
     }
     return pace;
 }
 
-double lw_pace_rest(const double row[LW_HOLD_POINTS], double length, double from)
+double lw_way_rest(const lw_way way, double length, double from)
 {
     const double step = length / LAST;
     double sum = 0.0;
-    if (from < 0.0) sum -= row[0] * from, from = 0.0;
+    if (from < 0.0) sum -= way[0] * from, from = 0.0;
     for (int i = 0; i < LAST; i++) {
         const double u = fmin(fmax(from / step - i, 0.0), 1.0);  // share of this step that is over
-        const double first = row[i] + u * (row[i + 1] - row[i]);
-        sum += 0.5 * (first + row[i + 1]) * (1.0 - u) * step;
+        const double first = way[i] + u * (way[i + 1] - way[i]);
+        sum += 0.5 * (first + way[i + 1]) * (1.0 - u) * step;
     }
     return sum;
 }
 
 // Distance left, the least, over which `gain` sums up to `stop`; negative: none.
-static double even_left(const double gain[LW_HOLD_POINTS], double length, double stop)
+static double even_left(const lw_way gain, double length, double stop)
 {
     const double step = length / LAST;
     double sum = 0.0;
@@ -83,57 +86,62 @@ static double even_left(const double gain[LW_HOLD_POINTS], double length, double
 }
 
 // Where to stop at best: here, or where the other pin becomes the faster one.
-static void find_best(const double gain[LW_HOLD_POINTS], double length, double stop,
-                      lw_change *change)
+static void find_best(const lw_way gain, double length, double stop, lw_change *change)
 {
     change->best_at = 0.0, change->best_saved = change->saved;
     for (int i = 0; i < LAST; i++) {
         if (!(gain[i] < 0.0 && gain[i + 1] >= 0.0)) continue;
         const double at = (i + gain[i] / (gain[i] - gain[i + 1])) * length / LAST;
-        const double saved = lw_pace_rest(gain, length, at) - stop;
+        const double saved = lw_way_rest(gain, length, at) - stop;
         if (saved > change->best_saved) change->best_at = at, change->best_saved = saved;
     }
 }
 
-static double error_from(const lw_pace *held, const lw_pace *other, double length, double from)
+// What a stop at a place saves, by one way of sailing each pin.
+static double saved_by(const lw_way held, const lw_way other, double length, double from)
 {
-    const double a = lw_pace_rest(held->error, length, from);
-    const double b = lw_pace_rest(other->error, length, from);
-    return sqrt(a * a + b * b);
+    return lw_way_rest(held, length, from) - lw_way_rest(other, length, from);
 }
 
-static double chance_of(double saved, double error)
+static double error_at(const lw_pace *held, const lw_pace *other, double length, double from)
 {
-    if (error > 0.0) return lw_normal_below(saved / error);
-    return saved > 0.0 ? 1.0 : saved < 0.0 ? 0.0 : 0.5;
+    double saved[LW_SETS];
+    for (int set = 0; set < LW_SETS; set++) {
+        saved[set] = saved_by(held->seconds[set], other->seconds[set], length, from);
+    }
+    return lw_jackknife(saved);
+}
+
+static double spread_at(const lw_pace *held, const lw_pace *other, double length, double from)
+{
+    double moved[LW_BLOCKS];
+    for (int b = 0; b < LW_BLOCKS; b++) {
+        moved[b] = saved_by(held->drawn[b], other->drawn[b], length, from) -
+                   saved_by(held->as_is[b], other->as_is[b], length, from);
+    }
+    return lw_spread(moved);
 }
 
 lw_change lw_change_of(const lw_pace *held, const lw_pace *other, double length, double stop)
 {
-    double gain[LW_HOLD_POINTS];
-    for (int i = 0; i < LW_HOLD_POINTS; i++) gain[i] = held->seconds[i] - other->seconds[i];
-    lw_change change = {.held = lw_pace_rest(held->seconds, length, 0.0),
-                        .changed = stop + lw_pace_rest(other->seconds, length, 0.0),
-                        .error = error_from(held, other, length, 0.0)};
+    lw_way gain;
+    for (int i = 0; i < LW_HOLD_POINTS; i++) {
+        gain[i] = held->seconds[0][i] - other->seconds[0][i];
+    }
+    lw_change change = {.held = lw_way_rest(held->seconds[0], length, 0.0),
+                        .changed = stop + lw_way_rest(other->seconds[0], length, 0.0),
+                        .error = error_at(held, other, length, 0.0),
+                        .spread = spread_at(held, other, length, 0.0)};
     change.saved = change.held - change.changed;
-    change.chance = chance_of(change.saved, change.error);
+    change.chance = lw_chance(change.saved, change.error, change.spread);
     change.even_left = even_left(gain, length, stop);
     change.is_ever = change.even_left >= 0.0;
     if (change.is_ever) {
-        change.even_seconds = lw_pace_rest(held->seconds, length, length - change.even_left);
+        change.even_seconds = lw_way_rest(held->seconds[0], length, length - change.even_left);
     }
     find_best(gain, length, stop, &change);
-    change.best_error = error_from(held, other, length, change.best_at);
-    change.best_chance = chance_of(change.best_saved, change.best_error);
+    change.best_error = error_at(held, other, length, change.best_at);
+    change.best_spread = spread_at(held, other, length, change.best_at);
+    change.best_chance = lw_chance(change.best_saved, change.best_error, change.best_spread);
     return change;
-}
-
-double lw_normal_below(double z)
-{
-    static const double b[] = {0.319381530, -0.356563782, 1.781477937, -1.821255978, 1.330274429};
-    const double t = 1.0 / (1.0 + 0.2316419 * fabs(z));
-    double tail = 0.0;
-    for (int i = 4; i >= 0; i--) tail = t * (b[i] + tail);
-    tail *= lw_exp(-0.5 * z * z) / sqrt(2.0 * LW_PI);
-    return z > 0.0 ? 1.0 - tail : tail;
 }

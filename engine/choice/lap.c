@@ -1,24 +1,14 @@
-// lap.c - time round the course through lulls and puffs, with the hysteresis of taking off.
+// lap.c - time round the course from rides: pace under way, swims at the day's cost, tacks and gybes.
 // SPDX-License-Identifier: MIT
-//
-// A boat that has dropped off the foils needs the wind that launches her, not the one in which she
-// would have stayed up; so the state is carried from phase to phase of a gust.
 
 #include "choice/lap.h"
 
 #include <math.h>
 
+#include "choice/blocks.h"
 #include "lullwise/elementary.h"
 
-#define PHASES  60     // of one gust
-#define SINE_90 0.951  // a sine is below this share of its height for 90 % of the time
-
-// Wind at a phase of the gust, from 0 to 1.
-static double wind_at(lw_gusts gusts, double phase)
-{
-    const double s = lw_sin(2.0 * LW_PI * phase) / SINE_90;
-    return gusts.mean + s * (s > 0.0 ? gusts.puff - gusts.mean : gusts.mean - gusts.lull);
-}
+// --- a pin on a course
 
 static int knot_below(double wind)
 {
@@ -26,83 +16,85 @@ static int knot_below(double wind)
     return (int)fmin(fmax(k, 0.0), LW_RANGE_WINDS - 2.0);
 }
 
-static bool is_up(const lw_answer *answer) { return answer->outcome == LW_FLIES; }
-
-// The trimmed flight of the knot nearest to a wind, or NULL when she does not fly there.
-static const lw_answer *near_wind(const lw_range *range, double wind)
-{
-    const int k = knot_below(wind + 0.5 * LW_KN);
-    return is_up(&range->at[k].trimmed) ? &range->at[k].trimmed : NULL;
-}
-
-// Speed made good towards a course by a flying boat, straight between the knots of wind.
-static double flying_speed(const lw_range *range, lw_course course, double wind)
-{
-    const int k = knot_below(wind);
-    const lw_answer *a = &range->at[k].trimmed, *b = &range->at[k + 1].trimmed;
-    if (!is_up(a)) a = b;
-    if (!is_up(b)) b = a;
-    if (!is_up(a)) return 0.0;
-    const double u = fmin(fmax(wind / LW_KN - LW_RANGE_FIRST_KN - k, 0.0), 1.0);
-    const double at_a = a->flight.speed * lw_cos(a->flight.heading - course.direction);
-    const double at_b = b->flight.speed * lw_cos(b->flight.heading - course.direction);
-    return at_a + u * (at_b - at_a);
-}
-
-// Speed made good on the hull: a knot at least, which any boat drifts and paddles.  [judged]
+// Speed made good on the hull, as far as the steady model knows it: below the least wind of a range
+// in proportion.
 static double hull_speed(const lw_range *range, lw_course course, double wind)
 {
     int k = knot_below(wind);
     while (k > 0 && (range->on_hull[k].flies || range->on_hull[k].speed <= 0.0)) k--;
     const double heading = 0.5 * (course.low + course.high);
-    return fmax(range->on_hull[k].speed * lw_cos(heading - course.direction), 1.0 * LW_KN);
+    const double share = fmin(wind / (LW_RANGE_FIRST_KN * LW_KN), 1.0);
+    return share * range->on_hull[k].speed * lw_cos(heading - course.direction);
 }
 
-// Least wind that gets her flying for a leg: on its own headings, or bearing away to a reach.
-static double launch_for(const lw_outlook *outlook, const lw_range *range, size_t pin)
+// Whose fitted rates a source goes by.
+static size_t rate_of(lw_source source)
 {
-    const double reach = outlook->reach_launch[pin];
-    if (!range->has_launch) return reach;
-    return reach > 0.0 ? fmin(range->launches_at, reach) : range->launches_at;
+    if (source.kind == LW_OF_DRAW) return LW_SETS;
+    return source.kind == LW_OF_SET ? source.number : 0;
 }
 
-// What one gust brings on one course, as means over it.
-typedef struct gust {
-    double speed;           // made good [m/s]
-    double flying, unheld;  // shares of the time
-    double top;             // greatest wind while flying [m/s]
-} gust;
-
-static gust through(const lw_outlook *outlook, size_t pin, size_t c, lw_gusts gusts)
+// What one kind of rides counted in a wind that was ridden in; false: nobody rode there.
+static bool counted_in(const lw_outlook *outlook, lw_source source, size_t k, size_t pin, size_t c,
+                       lw_sailing *sum)
 {
-    const lw_range *range = &outlook->ranges[pin][c];
-    const lw_course course = outlook->courses[c];
-    const double launch = launch_for(outlook, range, pin), held = lw_outlook_hold(outlook, pin, c);
-    gust mean = {0};
-    bool up = false;
-    for (int i = 0; i < 2 * PHASES; i++) {  // the first gust only settles the state
-        const double wind = wind_at(gusts, (double)i / PHASES);
-        const bool can_stay = range->has_flight && wind >= range->stays_up_at;
-        up = can_stay && (up || (launch > 0.0 && wind >= launch));
-        if (i < PHASES) continue;
+    const lw_block *block = &outlook->blocks[source.number];
+    const lw_ride_sum *r = source.kind == LW_OF_SET     ? &outlook->sums[source.number][k][pin][c]
+                           : source.kind == LW_OF_BLOCK ? &block->as_is[k][pin][c]
+                                                        : &block->drawn[k][pin][c];
+    if (r->seconds <= 0.0) return false;
+    sum->speed = r->along / r->seconds;
+    sum->flying = r->flying / r->seconds;
+    const double rate = outlook->rate[rate_of(source)][pin][c][k];
+    const bool is_alone = source.kind != LW_OF_SET;
+    sum->swims = is_alone ? rate * (r->swims + 1.0) / (rate * r->seconds + 1.0) : rate;
+    return true;
+}
 
-        mean.speed += up ? flying_speed(range, course, wind) : hull_speed(range, course, wind);
-        mean.flying += up;
-        mean.unheld += up && wind > held;
-        if (up) mean.top = fmax(mean.top, wind);
+// In any wind, straight between the winds that were ridden in; beyond them, the nearer.
+static lw_sailing ridden_at(const lw_outlook *outlook, lw_source source, size_t pin, size_t c,
+                            double wind)
+{
+    const double share = wind / outlook->gusts.mean;
+    const double x = fmin(fmax((share - LW_RIDE_LEAST) / LW_RIDE_APART, 0.0), LW_RIDE_WINDS - 1.0);
+    const double at = fmin(floor(x), LW_RIDE_WINDS - 2.0);
+    lw_sailing sum = {0}, one = {0};
+    double parts = 0.0;
+    for (size_t i = 0; i < 2; i++) {
+        const double part = i ? x - at : 1.0 - (x - at);
+        if (part <= 0.0 || !counted_in(outlook, source, (size_t)at + i, pin, c, &one)) continue;
+        sum.speed += part * one.speed;
+        sum.flying += part * one.flying;
+        sum.swims += part * one.swims;
+        parts += part;
     }
-    mean.speed = fmax(mean.speed, 1.0 * LW_KN * PHASES);
-    mean.speed /= PHASES, mean.flying /= PHASES, mean.unheld /= PHASES;
-    return mean;
+    if (parts <= 0.0) return sum;
+    sum.speed *= outlook->pace[pin][c] / parts;
+    sum.flying /= parts;
+    sum.swims /= parts;
+    return sum;
 }
 
-// Swims in each gust beyond those that rides tell: the risk for each knot that its top exceeds what
-// the margins hold.
-static double swims_beyond(const lw_outlook *outlook, const lw_range *range, gust g)
+#define FLIES_LEAST 0.005  // of the time under way: less is no flying  [judged]
+
+lw_sailing lw_outlook_sailing(const lw_outlook *outlook, lw_source source, size_t pin,
+                              size_t course, double wind, bool for_time)
 {
-    const double held = range->has_hold ? range->held_up_to : range->stays_up_at;
-    return fmin(outlook->cost.puff_risk * fmax(g.top - held, 0.0) / LW_KN, 1.0);
+    const lw_range *range = &outlook->ranges[pin][course];
+    const double hull = hull_speed(range, outlook->courses[course], wind);
+    lw_sailing ridden = {0};
+    if (outlook->gusts.mean > 0.0) ridden = ridden_at(outlook, source, pin, course, wind);
+    ridden.swim = outlook->cost.swim + outlook->relaunch[pin];
+    const double lost = ridden.swims * ridden.swim;
+    const double all_in = ridden.speed / (1.0 + lost);
+    if (ridden.flying >= FLIES_LEAST && all_in >= LW_KN && lost < 1.0 &&
+        !(for_time && hull > all_in)) {
+        return ridden;
+    }
+    return (lw_sailing){.speed = fmax(hull, LW_KN), .on_hull = true, .is_stuck = hull < LW_KN};
 }
+
+// --- a lap
 
 static double turns_cost(const lw_outlook *outlook, lw_course course, double length)
 {
@@ -114,79 +106,83 @@ static double turns_cost(const lw_outlook *outlook, lw_course course, double len
     return floor(sailed / outlook->cost.tack_every) * each;
 }
 
-static void add_leg(const lw_outlook *outlook, size_t leg, lw_gusts gusts, lw_placing *to)
+lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double wind,
+                 bool for_time)
 {
-    const size_t c = outlook->leg_course[leg];
-    const lw_course course = outlook->courses[c];
-    const double length = outlook->leg_length[leg];
-    const gust g = through(outlook, to->pin, c, gusts);
-    const double sailing = length / g.speed;
-    lw_prospect *sum = &to->prospect;
-    sum->seconds += sailing + turns_cost(outlook, course, length);
-    sum->flying += g.flying * sailing;
-    sum->unheld += g.unheld * sailing;
-    sum->hull_seconds += (1.0 - g.flying) * sailing;
-    to->flown[c] += g.flying * sailing;
-    sum->swims +=
-        swims_beyond(outlook, &outlook->ranges[to->pin][c], g) * sailing / outlook->gusts.period;
+    lw_lap lap = {0};
+    for (size_t leg = 0; leg < outlook->leg_count; leg++) {
+        const size_t c = outlook->leg_course[leg];
+        const double length = outlook->leg_length[leg];
+        const lw_sailing s = lw_outlook_sailing(outlook, source, pin, c, wind, for_time);
+        const double sailing = length / s.speed;
+        lap.under_way += sailing;
+        lap.flown += sailing * s.flying;
+        lap.on_hull += sailing * (1.0 - s.flying);
+        lap.swims += sailing * s.swims;
+        lap.swimming += sailing * s.swims * s.swim;
+        lap.seconds += sailing + turns_cost(outlook, outlook->courses[c], length);
+        lap.is_stuck |= s.is_stuck;
+    }
+    lap.seconds += lap.swimming;
+    return lap;
 }
 
-// On one course, at the rate that rides have in that mean wind.
-static double swims_expected(const lw_outlook *outlook, const lw_placing *place, size_t c,
-                             lw_gusts gusts)
-{
-    const lw_swims *swims = &outlook->swims[place->pin][c];
-    return swims->is_known ? place->flown[c] * lw_swims_rate(swims, gusts.mean) : 0.0;
-}
+#define APART \
+    0.35  // of a rate of swims, from pin to pin: what is held of it before any ride [judged]
 
-double lw_lap_swims_error(const lw_outlook *outlook, const lw_placing *place,
-                          const lw_placing *other, lw_gusts gusts)
+// What has not happened yet may still: half an event in all the time that a pin rode on a course. Two
+// pins differ by a part of that.
+double lw_lap_unseen(const lw_outlook *outlook, size_t pin, size_t other, double wind)
 {
+    const lw_source all = {LW_OF_SET, 0};
     double square = 0.0;
-    for (size_t c = 0; c < outlook->course_count; c++) {
-        const lw_placing *places[2] = {place, other};
-        double swims[2] = {0}, x[2] = {0};
-        for (int i = 0; i < 2 && places[i]; i++) {
-            swims[i] = (i ? -1.0 : 1.0) * swims_expected(outlook, places[i], c, gusts);
-            x[i] = lw_swims_x(&outlook->swims[places[i]->pin][c], gusts.mean);
+    for (size_t leg = 0; leg < outlook->leg_count; leg++) {
+        const size_t c = outlook->leg_course[leg];
+        const lw_sailing s = lw_outlook_sailing(outlook, all, pin, c, wind, true);
+        double ridden = 0.0;
+        for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
+            ridden += outlook->sums[0][k][pin][c].seconds;
+            if (other != pin) ridden += outlook->sums[0][k][other][c].seconds;
         }
-        for (int i = 0; i < 2; i++) {
-            for (int j = 0; j < 2; j++) {
-                if (swims[i] == 0.0 || swims[j] == 0.0) continue;
-                square += swims[i] * swims[j] *
-                          lw_rate_family_covariance(&outlook->rates[c], places[i]->pin, x[i],
-                                                    places[j]->pin, x[j]);
-            }
-        }
+        if (s.on_hull || ridden <= 0.0) continue;
+        const double may = 0.5 * outlook->leg_length[leg] / s.speed / ridden;
+        square += may * may;
     }
-    return sqrt(fmax(square, 0.0));
+    return (other == pin ? 1.0 : APART) * sqrt(square);
 }
 
-static void add_swims(const lw_outlook *outlook, lw_gusts gusts, lw_placing *to)
+// Whether rides flew on any course.
+static bool could_fly(const lw_outlook *outlook, size_t pin)
+{
+    double seconds = 0.0, flown = 0.0;
+    for (size_t c = 0; c < outlook->course_count; c++) {
+        const lw_ride_sum *r = &outlook->sums[0][LW_RIDE_MEAN][pin][c];
+        seconds += r->seconds;
+        flown += r->flying;
+    }
+    return flown > FLIES_LEAST * seconds;
+}
+
+// --- what is told of a pin
+
+// Least wind that gets her flying for a leg: on its own headings, or bearing away to a reach.
+static double launch_for(const lw_outlook *outlook, const lw_range *range, size_t pin)
+{
+    const double reach = outlook->reach_launch[pin];
+    if (!range->has_launch) return reach;
+    return reach > 0.0 ? fmin(range->launches_at, reach) : range->launches_at;
+}
+
+// The limits of the hardest leg. Puffs that hold her there are no hold where she does not stay up.
+static void add_limits(const lw_outlook *outlook, lw_placing *to)
 {
     lw_prospect *sum = &to->prospect;
-    for (size_t c = 0; c < outlook->course_count; c++) {
-        sum->swims += swims_expected(outlook, to, c, gusts);
-    }
-    sum->swims_error = lw_lap_swims_error(outlook, to, NULL, gusts);
-    sum->swim_seconds = sum->swims * outlook->cost.swim;
-    sum->seconds += sum->swim_seconds;
-}
-
-lw_prospect lw_lap_leg(const lw_outlook *outlook, size_t pin, size_t leg, lw_gusts gusts)
-{
-    lw_placing to = {.pin = pin};
-    add_leg(outlook, leg, gusts, &to);
-    return to.prospect;
-}
-
-// The limits of the hardest leg.
-static void add_limits(const lw_outlook *outlook, size_t pin, lw_prospect *sum)
-{
+    const size_t pin = to->pin;
     bool always = true;
     sum->held_up_to = sum->margins_to = sum->rides_to = INFINITY;
     for (size_t c = 0; c < outlook->course_count; c++) {
         const lw_range *range = &outlook->ranges[pin][c];
+        const lw_ride_hold rides = lw_swims_hold(&outlook->swims[pin][c], &outlook->weather);
         const double launch = launch_for(outlook, range, pin);
         if (launch > 0.0 && (sum->launches_at == 0.0 || launch < sum->launches_at)) {
             sum->launches_at = launch;
@@ -195,10 +191,12 @@ static void add_limits(const lw_outlook *outlook, size_t pin, lw_prospect *sum)
         sum->stays_up_at = fmax(sum->stays_up_at, range->stays_up_at);
         sum->held_up_to = fmin(sum->held_up_to, lw_outlook_hold(outlook, pin, c));
         sum->margins_to = fmin(sum->margins_to, range->has_hold ? range->held_up_to : 0.0);
-        sum->rides_to = fmin(sum->rides_to, lw_outlook_ridden_to(outlook, pin, c));
+        sum->rides_to = fmin(sum->rides_to, rides.puff);
+        to->rides_end |= rides.has_end;
     }
-    if (sum->rides_to == INFINITY) sum->rides_to = 0.0;
     if (!always) sum->stays_up_at = 0.0;
+    if (!always || sum->held_up_to < sum->stays_up_at) sum->held_up_to = 0.0;
+    if (sum->rides_to == INFINITY) sum->rides_to = 0.0;
 }
 
 static size_t longest_leg(const lw_outlook *outlook)
@@ -210,40 +208,72 @@ static size_t longest_leg(const lw_outlook *outlook)
     return longest;
 }
 
-// Rudder turns that keep the bow level in a wind, or in the lightest in which she flies.
+// The trimmed flight of the knot nearest to a wind, or NULL when she does not fly there.
+static const lw_answer *near_wind(const lw_range *range, double wind)
+{
+    const int k = knot_below(wind + 0.5 * LW_KN);
+    return range->at[k].trimmed.outcome == LW_FLIES ? &range->at[k].trimmed : NULL;
+}
+
+// Rudder turns in a wind, or in the lightest in which she flies.
 static double turns_in(const lw_range *range, double wind)
 {
     const lw_answer *answer = near_wind(range, fmax(wind, range->stays_up_at));
     return answer ? answer->flight.turns : 0.0;
 }
 
-static double mean_speed(const lw_outlook *outlook, size_t pin, double wind)
+static double swims_error(const lw_outlook *outlook, size_t pin, double wind, bool for_time)
 {
-    double length = 0.0, seconds = 0.0;
-    for (size_t i = 0; i < outlook->leg_count; i++) {
-        const size_t c = outlook->leg_course[i];
-        const double v = flying_speed(&outlook->ranges[pin][c], outlook->courses[c], wind);
-        if (v <= 0.0) return 0.0;
-        length += outlook->leg_length[i];
-        seconds += outlook->leg_length[i] / v;
+    double swims[LW_SETS];
+    for (size_t set = 0; set < LW_SETS; set++) {
+        swims[set] = lw_lap_of(outlook, (lw_source){LW_OF_SET, set}, pin, wind, for_time).swims;
     }
-    return seconds > 0.0 ? length / seconds : 0.0;
+    const double seen = lw_jackknife(swims), unseen = lw_lap_unseen(outlook, pin, pin, wind);
+    return sqrt(seen * seen + unseen * unseen);
 }
 
-lw_placing lw_lap(const lw_outlook *outlook, size_t pin, lw_gusts gusts)
+static double course_length(const lw_outlook *outlook)
+{
+    double length = 0.0;
+    for (size_t i = 0; i < outlook->leg_count; i++) length += outlook->leg_length[i];
+    return length;
+}
+
+static bool stays_up_in(const lw_placing *place, double wind)
+{
+    const double from = place->prospect.stays_up_at;
+    return place->flies && from > 0.0 && wind >= from;
+}
+
+lw_placing lw_lap_placing(const lw_outlook *outlook, size_t pin, lw_gusts gusts, bool for_time)
 {
     lw_placing to = {.pin = pin};
-    lw_prospect *lap = &to.prospect;
-    for (size_t i = 0; i < outlook->leg_count; i++) add_leg(outlook, i, gusts, &to);
-    const double sailing = lap->flying + lap->hull_seconds;  // tacks and gybes left out
-    if (sailing > 0.0) lap->flying /= sailing, lap->unheld /= sailing;
-    add_swims(outlook, gusts, &to);
-    add_limits(outlook, pin, lap);
-    lap->speed = mean_speed(outlook, pin, gusts.mean);
+    lw_prospect *p = &to.prospect;
+    const lw_source all = {LW_OF_SET, 0};
+    const lw_lap lap = lw_lap_of(outlook, all, pin, gusts.mean, for_time);
+    to.can_be_sailed = !lap.is_stuck;
+    to.flies = lap.flown > 0.0;
+    to.could_fly = could_fly(outlook, pin);
+    if (lap.under_way > 0.0) p->flying = lap.flown / lap.under_way;
+    if (to.can_be_sailed && lap.under_way > 0.0) {
+        p->seconds = lap.seconds;
+        p->speed = course_length(outlook) / lap.under_way;
+        p->hull_seconds = lap.on_hull;
+        p->swims = lap.swims;
+        p->swim_seconds = lap.swimming;
+        if (to.flies) p->swims_error = swims_error(outlook, pin, gusts.mean, for_time);
+    }
+    add_limits(outlook, &to);
 
     const lw_range *range = &outlook->ranges[pin][outlook->leg_course[longest_leg(outlook)]];
-    lap->turns_lull = turns_in(range, gusts.lull);
-    lap->turns_mean = turns_in(range, gusts.mean);
-    lap->turns_puff = turns_in(range, gusts.puff);
+    p->turns_lull = turns_in(range, gusts.lull);
+    p->turns_mean = turns_in(range, gusts.mean);
+    p->turns_puff = turns_in(range, gusts.puff);
+    to.flies_in_lull = stays_up_in(&to, gusts.lull);
+    to.flies_in_mean = stays_up_in(&to, gusts.mean);
+    to.flies_in_puff = stays_up_in(&to, gusts.puff);
+    const size_t hardest = lw_outlook_hardest(outlook, pin);
+    to.ends_by = outlook->ranges[pin][hardest].ends_by;
+    to.ends_by_rides = lw_outlook_hold_ends_by_rides(outlook, pin, hardest);
     return to;
 }

@@ -1,4 +1,4 @@
-// lap.h - one set-up round the course through the day's gusts.
+// lap.h - one set-up round the course through the day's gusts, as rides have it.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_LAP_H
@@ -6,15 +6,23 @@
 
 #include "lullwise/choice.h"
 
-// What is expected of it; its place is left open.
-lw_placing lw_lap(const lw_outlook *outlook, size_t pin, lw_gusts gusts);
+// A lap by one source of rides.
+typedef struct lw_lap {
+    double seconds;          // [s] round the course, swims counted
+    double under_way;        // [s] of it: sailing
+    double flown, on_hull;   // [s] of that
+    double swims, swimming;  // [-], [s] that they cost
+    bool is_stuck;           // on some leg less than a knot is made good
+} lw_lap;
 
-// Standard error of the swims round the course: of one, or of how many more than the other's. Both
-// errors go together as far as neighbours were fitted together.
-double lw_lap_swims_error(const lw_outlook *outlook, const lw_placing *place,
-                          const lw_placing *other, lw_gusts gusts);
+lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double wind,
+                 bool for_time);
 
-// One leg only: seconds without swims, and of them those flying and on the hull [s].
-lw_prospect lw_lap_leg(const lw_outlook *outlook, size_t pin, size_t leg, lw_gusts gusts);
+// What swims that have not happened yet may still add to a difference between two pins, or to one
+// pin's own swims where `other` is the same.
+double lw_lap_unseen(const lw_outlook *outlook, size_t pin, size_t other, double wind);
+
+// What is expected of a pin; its place is left open.
+lw_placing lw_lap_placing(const lw_outlook *outlook, size_t pin, lw_gusts gusts, bool for_time);
 
 #endif

@@ -1,12 +1,10 @@
-// outlook.c - everything that a day's choice rests on: each pin's range on each course of the day.
+// outlook.c - everything that a day's choice rests on: each pin's range on each course, and rides.
 // SPDX-License-Identifier: MIT
 
 #include <math.h>
+#include <string.h>
 
-#include "lullwise/choice.h"
-
-// Of each ride, in each wind: what half a second of work is enough for.
-static const lw_swim_effort effort = {.seconds = 60.0, .seed = 1};
+#include "choice/blocks.h"
 
 #define BEAR_AWAY (100.0 * LW_DEG)  // heading on which a boat launches soonest
 
@@ -30,15 +28,21 @@ static void take_legs(lw_outlook *outlook, const lw_day *day)
     for (size_t i = 0; i < day->leg_count; i++) {
         const lw_leg *leg = &day->legs[i];
         outlook->leg_length[i] = leg->length;
-        outlook->leg_course[i] = course_for(outlook, lw_course_to(leg->heading));
+        outlook->leg_course[i] = course_for(outlook, lw_course_to(fabs(leg->heading)));
     }
 }
 
-static lw_setup setup_of(const lw_craft *craft, const lw_pin *pin)
+static lw_setup setup_of(const lw_outlook *outlook, size_t pin)
 {
-    lw_setup setup = craft->setup;
-    setup.incidence = pin->incidence;
+    lw_setup setup = outlook->craft.setup;
+    setup.incidence = outlook->boat.pins[pin].incidence;
     return setup;
+}
+
+lw_gusts lw_gusts_at(lw_gusts gusts, double mean)
+{
+    const double share = gusts.mean > 0.0 ? fmax(mean, 0.0) / gusts.mean : 0.0;
+    return (lw_gusts){share * gusts.lull, share * gusts.mean, share * gusts.puff, gusts.period};
 }
 
 void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
@@ -46,65 +50,184 @@ void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_section
 {
     const lw_medium medium = lw_medium_of(day);
     const lw_wind *wind = &day->wind;
-    *outlook = (lw_outlook){.gusts = {wind->lull, wind->mean, wind->puff, wind->period},
-                            .cost = day->cost,
-                            .pin_count = boat->pin_count};
+    memset(outlook, 0, sizeof *outlook);
+    outlook->boat = *boat;
+    outlook->person = *person;
+    outlook->sections = *sections;
+    outlook->gusts = (lw_gusts){wind->lull, wind->mean, wind->puff, wind->period};
+    outlook->cost = day->cost;
+    outlook->aim = lw_aim_of(day->aim);
+    outlook->effort = lw_effort_usual();
+    outlook->pin_count = boat->pin_count;
     lw_craft_prepare(&outlook->craft, boat, sections, person, &medium);
     outlook->weather = lw_weather_of(&outlook->craft, day);
     take_legs(outlook, day);
+    for (size_t pin = 0; pin < LW_PINS_MOST; pin++) {
+        for (size_t c = 0; c < LW_COURSES_MOST; c++) outlook->pace[pin][c] = 1.0;
+    }
 }
 
-size_t lw_outlook_steps(const lw_outlook *outlook)
+// --- steps: pins on their courses, blocks, blocks again
+
+void lw_outlook_forget(lw_outlook *outlook)
+{
+    memset(outlook->is_done, 0, sizeof outlook->is_done);
+    memset(outlook->blocks, 0, sizeof outlook->blocks);
+    memset(outlook->more, 0, sizeof outlook->more);
+    memset(outlook->has_plan, 0, sizeof outlook->has_plan);
+    memset(outlook->rides_more, 0, sizeof outlook->rides_more);
+    outlook->is_decided = false;
+}
+
+static size_t range_steps(const lw_outlook *outlook)
 {
     return outlook->pin_count * outlook->course_count;
 }
 
-void lw_outlook_step(lw_outlook *outlook, const lw_boat *boat, size_t step)
+static bool are_done(const lw_outlook *outlook, size_t steps)
 {
-    const size_t pin = step / outlook->course_count, course = step % outlook->course_count;
-    const lw_setup setup = setup_of(&outlook->craft, &boat->pins[pin]);
-    lw_range *range = &outlook->ranges[pin][course];
-    lw_range_of(&outlook->craft, &setup, outlook->courses[course],
-                outlook->gusts.puff - outlook->gusts.mean, range);
-    lw_swims_ride(&outlook->craft, &setup, range, &outlook->weather, effort,
-                  &outlook->ridden[pin][course]);
-    if (course > 0) return;
-    outlook->reach_launch[pin] = lw_range_launch(&outlook->craft, &setup, range, BEAR_AWAY);
+    size_t done = 0;
+    while (done < steps && outlook->is_done[done]) done++;
+    return done == steps;
 }
 
-// All pins of a course together.
-void lw_outlook_end(lw_outlook *outlook)
+// Neighbours that are not told apart ride more, once.
+static void decide(lw_outlook *outlook)
 {
-    for (size_t c = 0; c < outlook->course_count; c++) {
-        const lw_swim_counts *counts[LW_PINS_MOST];
-        lw_swims *swims[LW_PINS_MOST];
-        for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-            counts[pin] = &outlook->ridden[pin][c];
-            swims[pin] = &outlook->swims[pin][c];
-        }
-        lw_swims_fit(&outlook->weather, outlook->pin_count, counts, &outlook->rates[c], swims);
+    if (outlook->is_decided) return;
+    outlook->is_decided = true;
+    if (outlook->effort.more == 0 || outlook->aim >= LW_AIM_COUNT) return;
+    lw_blocks_sum(outlook);
+    const lw_choice choice = lw_choice_of(outlook, outlook->aim, 0.0);
+    for (size_t i = 1; i < choice.count; i++) {
+        if (!choice.places[i].is_close) continue;
+        outlook->rides_more[choice.places[i].pin] = true;
+        outlook->rides_more[choice.places[i - 1].pin] = true;
     }
 }
 
-// By rides; no bound where none of the winds ridden in has too many swims.
-double lw_outlook_ridden_to(const lw_outlook *outlook, size_t pin, size_t course)
+size_t lw_outlook_steps(lw_outlook *outlook)
+{
+    const size_t ranges = range_steps(outlook);
+    if (!are_done(outlook, ranges)) return ranges;
+    if (!are_done(outlook, ranges + LW_BLOCKS)) return ranges + LW_BLOCKS;
+    decide(outlook);
+    size_t riding = 0;
+    for (size_t pin = 0; pin < outlook->pin_count; pin++) riding += outlook->rides_more[pin];
+    return ranges + (riding ? 2 : 1) * LW_BLOCKS;
+}
+
+// Launching again after a swim, bearing away: in the mean wind; where that is too little, in the
+// least that launches her, after half the time from puff to puff.  [judged]
+static double relaunch_of(const lw_outlook *outlook, size_t pin, const lw_setup *setup)
+{
+    const double least = outlook->reach_launch[pin], mean = outlook->gusts.mean;
+    const double wait = 0.5 * outlook->gusts.period;
+    const lw_answer *near = lw_block_flight(&outlook->ranges[pin][0], mean);
+    if (least <= 0.0 || !near) return wait;
+    const lw_craft *craft = &outlook->craft;
+    const double rudder = craft->rudder_mark + near->flight.turns * craft->rudder_turn;
+    const double wind = fmax(mean, least + LW_KN);
+    const lw_launch launch = lw_launch_of(craft, setup, rudder, wind, BEAR_AWAY);
+    return launch.seconds + (mean < least || !launch.flies ? wait : 0.0);
+}
+
+static void find_range(lw_outlook *outlook, size_t pin, size_t course)
+{
+    const lw_setup setup = setup_of(outlook, pin);
+    lw_range *range = &outlook->ranges[pin][course];
+    lw_range_of(&outlook->craft, &setup, outlook->courses[course],
+                outlook->gusts.puff - outlook->gusts.mean, range);
+    if (course > 0) return;
+    outlook->reach_launch[pin] = lw_range_launch(&outlook->craft, &setup, range, BEAR_AWAY);
+    outlook->relaunch[pin] = relaunch_of(outlook, pin, &setup);
+}
+
+void lw_outlook_step(lw_outlook *outlook, size_t step)
+{
+    const size_t ranges = range_steps(outlook), courses = outlook->course_count;
+    const bool again = step >= ranges + LW_BLOCKS;
+    if (again) decide(outlook);
+    if (step < ranges)
+        find_range(outlook, step / courses, step % courses);
+    else
+        lw_block_ride(outlook, (step - ranges) % LW_BLOCKS, again);
+    outlook->is_done[step] = true;
+}
+
+void lw_outlook_give(const lw_outlook *outlook, size_t step, lw_outlook_part *part)
+{
+    const size_t ranges = range_steps(outlook), courses = outlook->course_count;
+    if (step < ranges) {
+        part->range = outlook->ranges[step / courses][step % courses];
+        part->reach_launch = outlook->reach_launch[step / courses];
+        part->relaunch = outlook->relaunch[step / courses];
+        return;
+    }
+    const size_t block = (step - ranges) % LW_BLOCKS;
+    if (step < ranges + LW_BLOCKS)
+        part->block = outlook->blocks[block];
+    else
+        memcpy(part->block.as_is, outlook->more[block], sizeof part->block.as_is);
+}
+
+void lw_outlook_take(lw_outlook *outlook, size_t step, const lw_outlook_part *part)
+{
+    const size_t ranges = range_steps(outlook), courses = outlook->course_count;
+    outlook->is_done[step] = true;
+    if (step < ranges) {
+        outlook->ranges[step / courses][step % courses] = part->range;
+        if (step % courses != 0) return;
+        outlook->reach_launch[step / courses] = part->reach_launch;
+        outlook->relaunch[step / courses] = part->relaunch;
+        return;
+    }
+    const size_t block = (step - ranges) % LW_BLOCKS;
+    if (step < ranges + LW_BLOCKS)
+        outlook->blocks[block] = part->block;
+    else
+        memcpy(outlook->more[block], part->block.as_is, sizeof part->block.as_is);
+}
+
+void lw_outlook_end(lw_outlook *outlook) { lw_blocks_sum(outlook); }
+
+void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
+                        const lw_person *person, const lw_day *day)
+{
+    size_t done = 0, steps;
+    lw_outlook_begin(outlook, boat, sections, person, day);
+    while (done < (steps = lw_outlook_steps(outlook))) {
+        while (done < steps) lw_outlook_step(outlook, done++);
+    }
+    lw_outlook_end(outlook);
+}
+
+// --- limits
+
+static double margins_hold(const lw_range *range)
+{
+    return range->has_hold && range->held_up_to >= range->stays_up_at ? range->held_up_to : 0.0;
+}
+
+// By rides; no bound where the greatest wind that was ridden in is bearable.
+static double rides_hold(const lw_outlook *outlook, size_t pin, size_t course)
 {
     const lw_swims *swims = &outlook->swims[pin][course];
-    const double limit = lw_swims_hold(swims);
-    return !swims->is_known || limit >= swims->high ? INFINITY : limit;
+    const lw_ride_hold hold = lw_swims_hold(swims, &outlook->weather);
+    return swims->is_known && hold.has_end ? hold.puff : INFINITY;
 }
 
 double lw_outlook_hold(const lw_outlook *outlook, size_t pin, size_t course)
 {
     const lw_range *range = &outlook->ranges[pin][course];
-    return range->has_hold ? fmin(range->held_up_to, lw_outlook_ridden_to(outlook, pin, course))
-                           : 0.0;
+    const double held = fmin(margins_hold(range), rides_hold(outlook, pin, course));
+    return held >= range->stays_up_at ? held : 0.0;
 }
 
 bool lw_outlook_hold_ends_by_rides(const lw_outlook *outlook, size_t pin, size_t course)
 {
-    const lw_range *range = &outlook->ranges[pin][course];
-    return range->has_hold && lw_outlook_ridden_to(outlook, pin, course) < range->held_up_to;
+    const double margins = margins_hold(&outlook->ranges[pin][course]);
+    return margins > 0.0 && rides_hold(outlook, pin, course) < margins;
 }
 
 size_t lw_outlook_hardest(const lw_outlook *outlook, size_t pin)
@@ -114,13 +237,4 @@ size_t lw_outlook_hardest(const lw_outlook *outlook, size_t pin)
         if (lw_outlook_hold(outlook, pin, c) < lw_outlook_hold(outlook, pin, hardest)) hardest = c;
     }
     return hardest;
-}
-
-void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
-                        const lw_person *person, const lw_day *day)
-{
-    lw_outlook_begin(outlook, boat, sections, person, day);
-    const size_t steps = lw_outlook_steps(outlook);
-    for (size_t step = 0; step < steps; step++) lw_outlook_step(outlook, boat, step);
-    lw_outlook_end(outlook);
 }

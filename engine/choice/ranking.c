@@ -24,17 +24,40 @@ lw_aim lw_aim_of(const char *text)
     return (lw_aim)aim;
 }
 
-#define NEVER_FLIES 1e6  // score of a set-up that does not fly at all, above any that does
+// How often the aim counts a swim.  [judged]
+static double swims_counted(lw_aim aim) { return aim == LW_AIM_STEADY ? 3.0 : 1.0; }
 
-// Least is best. Race: seconds. Steady: seconds with swims and time above the hold limit counted
-// threefold. Easy: the widest hold wins among those that fly at all, if only in the puffs.
-// [judged] weights
-static double score_of(const lw_prospect *p, lw_aim aim, lw_gusts gusts)
+// Seconds round the course as the aim counts them.
+static double counted(const lw_prospect *p, lw_aim aim)
 {
-    if (p->flying <= 0.0) return NEVER_FLIES + p->seconds;
-    if (aim == LW_AIM_RACE) return p->seconds;
-    if (aim == LW_AIM_STEADY) return p->seconds * (1.0 + 2.0 * p->unheld) + 2.0 * p->swim_seconds;
-    return gusts.puff - p->held_up_to;
+    return p->seconds + (swims_counted(aim) - 1.0) * p->swim_seconds;
+}
+
+// Where a set-up belongs before anything is weighed: what cannot be sailed at the end, and before
+// it, where flying is the aim, what does not fly.
+static int rank_of(const lw_placing *place, lw_aim aim)
+{
+    if (!place->can_be_sailed) return 2;
+    return aim != LW_AIM_RACE && !place->flies ? 1 : 0;
+}
+
+static bool goes_before(const lw_placing *a, const lw_placing *b, lw_aim aim)
+{
+    const int rank = rank_of(a, aim), other = rank_of(b, aim);
+    if (rank != other) return rank < other;
+    const double held = a->prospect.held_up_to, other_held = b->prospect.held_up_to;
+    if (aim == LW_AIM_EASY && held != other_held) return held > other_held;
+    return counted(&a->prospect, aim) < counted(&b->prospect, aim);
+}
+
+static void place(lw_choice *choice, const lw_placing *placing)
+{
+    size_t at = choice->count++;
+    while (at > 0 && goes_before(placing, &choice->places[at - 1], choice->aim)) {
+        choice->places[at] = choice->places[at - 1];
+        at--;
+    }
+    choice->places[at] = *placing;
 }
 
 // Why a set-up loses: where the time goes that the first does not spend.
@@ -42,72 +65,92 @@ static lw_reason reason_of(const lw_placing *place, const lw_placing *first, lw_
                            lw_gusts gusts)
 {
     const lw_prospect *p = &place->prospect, *best = &first->prospect;
-    if (p->flying <= 0.0) return LW_REASON_NEVER;
-    const double hull = p->hull_seconds - best->hull_seconds;
-    const double swims = p->swim_seconds - best->swim_seconds;
+    if (!place->can_be_sailed) return LW_REASON_STUCK;
+    if (!place->flies) return place->could_fly ? LW_REASON_HULL : LW_REASON_NEVER;
+    if (place == first) return LW_REASON_FIRST;
     if (aim == LW_AIM_EASY) {
         return p->held_up_to < gusts.puff ? LW_REASON_UNHELD : LW_REASON_TIGHTER;
     }
+    const double hull = p->hull_seconds - best->hull_seconds;
+    const double swims = p->swim_seconds - best->swim_seconds;
     const double rest = p->seconds - best->seconds - hull - swims;
-    if (p->unheld > best->unheld && swims >= fmax(hull, 0.0)) return LW_REASON_UNHELD;
-    if (swims > 0.0 && swims >= hull && swims >= rest) return LW_REASON_SWIMS;
-    if (hull > 0.0 && hull >= rest) return LW_REASON_DROPS;
-    return LW_REASON_SLOWER;
-}
-
-static void place(lw_choice *choice, const lw_placing *placing)
-{
-    size_t at = choice->count++;
-    while (at > 0 && choice->places[at - 1].prospect.score > placing->prospect.score) {
-        choice->places[at] = choice->places[at - 1];
-        at--;
+    if (swims > 0.0 && swims >= hull && swims >= rest) {
+        return p->held_up_to < gusts.puff ? LW_REASON_UNHELD : LW_REASON_SWIMS;
     }
-    choice->places[at] = *placing;
+    return hull > 0.0 && hull >= rest ? LW_REASON_DROPS : LW_REASON_SLOWER;
 }
 
-// How surely each is behind the one before it, as far as swims make the difference.
+// How far one pin is behind another, as the aim counts seconds, by one source of rides.
+static double behind_by(const lw_outlook *outlook, lw_source source, size_t pin, size_t ahead,
+                        const lw_choice *choice)
+{
+    const bool for_time = choice->aim == LW_AIM_RACE;
+    const double wind = choice->gusts.mean, more = swims_counted(choice->aim) - 1.0;
+    const lw_lap a = lw_lap_of(outlook, source, pin, wind, for_time);
+    const lw_lap b = lw_lap_of(outlook, source, ahead, wind, for_time);
+    return a.seconds - b.seconds + more * (a.swimming - b.swimming);
+}
+
+#define HULL_ERROR 0.01  // of a time sailed on the hull: nobody rides it  [judged]
+
+// Error by rides: over the blocks that both rode, and for swims that did not happen yet.
+static double error_of(const lw_outlook *outlook, size_t pin, size_t ahead, const lw_choice *choice)
+{
+    const lw_source all = {LW_OF_SET, 0};
+    const double wind = choice->gusts.mean;
+    const bool for_time = choice->aim == LW_AIM_RACE;
+    double behind[LW_SETS];
+    for (size_t set = 0; set < LW_SETS; set++) {
+        behind[set] = behind_by(outlook, (lw_source){LW_OF_SET, set}, pin, ahead, choice);
+    }
+    const double seen = lw_jackknife(behind);
+    const double unseen =
+        swims_counted(choice->aim) * outlook->cost.swim * lw_lap_unseen(outlook, pin, ahead, wind);
+    const double hull = HULL_ERROR * lw_lap_of(outlook, all, pin, wind, for_time).on_hull;
+    return sqrt(seen * seen + unseen * unseen + hull * hull);
+}
+
+// What draws change of it, block by block, in the day's own wind.
+static double spread_of(const lw_outlook *outlook, size_t pin, size_t ahead, lw_choice choice)
+{
+    double moved[LW_BLOCKS];
+    choice.gusts = outlook->gusts;
+    for (size_t b = 0; b < LW_BLOCKS; b++) {
+        moved[b] = behind_by(outlook, (lw_source){LW_OF_DRAW, b}, pin, ahead, &choice) -
+                   behind_by(outlook, (lw_source){LW_OF_BLOCK, b}, pin, ahead, &choice);
+    }
+    return lw_spread(moved);
+}
+
+// How far each is behind the one before it, and how surely.
 static void weigh(const lw_outlook *outlook, lw_choice *choice)
 {
-    if (choice->aim == LW_AIM_EASY) return;  // no swims in that score
-    const double each = outlook->cost.swim * (choice->aim == LW_AIM_STEADY ? 3.0 : 1.0);
+    const lw_aim aim = choice->aim;
+    if (aim == LW_AIM_EASY) return;  // its order is by hold, not by seconds
+    const lw_source all = {LW_OF_SET, 0};
     for (size_t i = 1; i < choice->count; i++) {
-        lw_placing *place = &choice->places[i], *ahead = &choice->places[i - 1];
-        if (place->prospect.flying <= 0.0) continue;
-        place->error = each * lw_lap_swims_error(outlook, place, ahead, choice->gusts);
-        place->is_close = place->prospect.score - ahead->prospect.score < place->error;
+        lw_placing *it = &choice->places[i];
+        const lw_placing *ahead = &choice->places[i - 1];
+        if (rank_of(it, aim) != rank_of(ahead, aim) || !it->can_be_sailed) continue;
+        it->behind = behind_by(outlook, all, it->pin, ahead->pin, choice);
+        it->error = error_of(outlook, it->pin, ahead->pin, choice);
+        it->spread = spread_of(outlook, it->pin, ahead->pin, *choice);
+        it->chance = lw_chance(it->behind, it->error, it->spread);
+        it->is_close = it->behind < LW_CLOSE * it->error;
     }
-}
-
-static bool flies_in(const lw_prospect *p, double wind)
-{
-    return p->stays_up_at > 0.0 && wind >= p->stays_up_at;
 }
 
 lw_choice lw_choice_of(const lw_outlook *outlook, lw_aim aim, double more)
 {
-    lw_gusts gusts = outlook->gusts;
-    gusts.lull = fmax(gusts.lull + more, 0.0);
-    gusts.mean = fmax(gusts.mean + more, 0.0);
-    gusts.puff = fmax(gusts.puff + more, 0.0);
+    const lw_gusts gusts = lw_gusts_at(outlook->gusts, outlook->gusts.mean + more);
     lw_choice choice = {.aim = aim, .gusts = gusts};
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-        lw_placing placing = lw_lap(outlook, pin, gusts);
-        lw_prospect *p = &placing.prospect;
-        p->score = score_of(p, aim, gusts);
-        const size_t hardest = lw_outlook_hardest(outlook, pin);
-        placing.ends_by = outlook->ranges[pin][hardest].ends_by;
-        placing.ends_by_rides = lw_outlook_hold_ends_by_rides(outlook, pin, hardest);
-        placing.flies_in_lull = flies_in(p, gusts.lull);
-        placing.flies_in_mean = flies_in(p, gusts.mean);
-        placing.flies_in_puff = flies_in(p, gusts.puff);
+        const lw_placing placing = lw_lap_placing(outlook, pin, gusts, aim == LW_AIM_RACE);
         place(&choice, &placing);
     }
     weigh(outlook, &choice);
-    for (size_t i = 1; i < choice.count; i++) {
+    for (size_t i = 0; i < choice.count; i++) {
         choice.places[i].reason = reason_of(&choice.places[i], &choice.places[0], aim, gusts);
-    }
-    if (choice.count > 0 && choice.places[0].prospect.flying <= 0.0) {
-        choice.places[0].reason = LW_REASON_NEVER;
     }
     return choice;
 }

@@ -121,14 +121,8 @@ static const lw_quantity cost_rows[] = {
     {LW_MEMBER(lw_cost, swim),       .symbol = "t_swim",
      .unit = LW_UNIT_S, .min = 0.0,  .max = 600.0,  .preset = 60.0, .error = 15.0,
      .usual_min = 15.0, .usual_max = 240.0,  .decimals = 0,
-     .doc = "What a swim costs: from the fall to sailing again. A watch, or a guess. [judged]"},
-
-    {LW_MEMBER(lw_cost, puff_risk),  .symbol = "p_puff",
-     .unit = LW_UNIT_PERCENT, .min = 0.0, .max = 100.0, .preset = 3.0, .error = 2.0,
-     .usual_min = 0.5,  .usual_max = 20.0,   .decimals = 1,
-     .doc = "Chance that a puff 1 kn above what the margins hold ends in a swim; 2 kn above, twice "
-            "that. Comes on top of the swims of rides, whose sailor neither tires nor errs. Count "
-            "swims and puffs on a day when the boat could hardly be held. [judged]"},
+     .doc = "What a swim costs: from the fall to being under way again; launching comes on top. A "
+            "watch, or a guess. [judged]"},
 
     {LW_MEMBER(lw_cost, tack),       .symbol = "t_tack",
      .unit = LW_UNIT_S, .min = 0.0,  .max = 120.0,  .preset = 8.0, .error = 2.0,

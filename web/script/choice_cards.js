@@ -23,8 +23,8 @@ function bestCard(answer, unit) {
     make("h2", {}, "Pin ", make("b", { class: "pin" }, first.label)),
     over < 0 && make("p", { class: "unheld" }, make("b", {}, "Not held in the puffs")),
     keys([
-      ["held to", wind(held, unit)],
-      [over < 0 ? "under the puffs" : "over the puffs", wind(Math.abs(over), unit)],
+      ["held to puffs of", wind(held, unit)],
+      ...(held > 0 ? [[over < 0 ? "under the puffs" : "over the puffs", wind(Math.abs(over), unit)]] : []),
       ["round the course", time(seconds)],
     ]),
     make("p", { class: "caption" }, `Rudder lift on, in turns, ${answer.turns_course}`),
@@ -35,19 +35,21 @@ function bestCard(answer, unit) {
 
 function ranking(answer) {
   return make("ol", { class: "ranking" }, answer.places.map((place) => make("li", {},
-    make("b", { class: "pin" }, place.label), make("p", {}, place.sentence, "."))));
+    make("b", { class: "pin" }, place.label), make("p", {}, place.sentence, "."),
+    place.behind && make("p", { class: "note" }, place.behind, "."))));
 }
 
 function numbers(answer, unit) {
   return table("Each pin round the course",
     ["pin", "time", "flying", "swims", "launches", "stays up", "held to"],
     answer.places.map(({ label, prospect: p }) => [
-      label, time(p.seconds), `${(100 * p.flying).toFixed(0)} %`, p.swims.toFixed(2),
+      label, p.seconds > 0 ? time(p.seconds) : "none", `${(100 * p.flying).toFixed(0)} %`,
+      p.seconds > 0 ? `${p.swims.toFixed(2)} ± ${p.swims_error.toFixed(2)}` : "–",
       wind(p.launches_at, unit), wind(p.stays_up_at, unit), wind(p.held_up_to, unit)]));
 }
 
 function turns(answer) {
-  const flying = answer.places.filter((place) => place.prospect.flying > 0);
+  const flying = answer.places.filter((place) => place.flies);
   return [
     table(`Rudder lift on, in turns from the reference mark, ${answer.turns_course}`, ["pin", ...gustKeys],
       flying.map((place) => [place.label, ...turnsOf(place)])),

@@ -63,10 +63,9 @@ export async function openEngine({ textContent: packed, dataset: { hash } }, sou
   const long = Array.from({ length: Math.min(navigator.hardwareConcurrency || 2, LONG_MOST) }, () => thread(module, source));
   await module;
 
-  // Each worker takes the next of so many steps: one(ask, step).
-  async function share(steps, work, one) {
-    const parts = [];
-    let next = 0, done = 0;
+  // Each worker takes the next of so many steps, behind those that are there: one(ask, step).
+  async function share(steps, work, one, parts = []) {
+    let next = parts.length, done = parts.length;
     await Promise.all(long.map(async ({ ask }) => {
       while (next < steps && !work.isStopped) {
         const step = next++;
@@ -98,8 +97,12 @@ export async function openEngine({ textContent: packed, dataset: { hash } }, sou
   async function outlook(slot, set, work) {
     await Promise.all(long.map((thread) => ready(thread, slot, set)));
     if (work.isStopped) return [];
-    const [steps] = await Promise.all(long.map((thread) => thread.ask("choice steps", slot, set)));
-    return share(steps, work, (ask, step) => ask("choice step", slot, set, step));
+    const parts = [], stepsNow = () => long[0].ask("choice steps", slot, set, parts);
+    for (let steps; !work.isStopped && parts.length < (steps = await stepsNow());) {
+      const known = [...parts];
+      await share(steps, work, (ask, step) => ask("choice step", slot, set, known, step), parts);
+    }
+    return parts;
   }
 
   async function choice(slot, set, work) {

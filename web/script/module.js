@@ -93,7 +93,7 @@ export async function engineIn(module) {
     }
   }
 
-  /** Begins a slot's outlook, unless it is begun: how many steps. */
+  /** Begins a slot's outlook, unless it is begun: whether it has steps. */
   const begin = (slot) => (begun[slot] ||= calls.lw_web_begin(slot));
 
   function putAll(parts) {
@@ -124,6 +124,9 @@ export async function engineIn(module) {
       calls.lw_web_step(slot, step);
       return bytesLeft(calls.lw_web_part_size());
     },
+    /** How many steps can be done, once those before are done or taken; and as if none were. */
+    steps: (slot) => calls.lw_web_steps(slot),
+    forget: (slot) => calls.lw_web_forget(slot),
     take(slot, step, bytes) {
       putBytes(bytes);
       calls.lw_web_take(slot, step);

@@ -64,14 +64,17 @@ const questions = {
     engine.load(slot, set);
     engine.takeSections(slot, polars);
   },
-  // Long work in steps, for engine.js to hand out: how many; one; and all of them put together.
-  "choice steps"(slot, set) {
+  // Long work in steps, for engine.js to hand out: how many can be done when those of the parts are,
+  // none the first time; one, which rests on them; and all of them put together.
+  "choice steps"(slot, set, parts) {
     engine.load(slot, set);
-    return engine.begin(slot);
+    if (!engine.begin(slot)) return 0;
+    engine.forget(slot);
+    parts.forEach((part, step) => engine.take(slot, step, part));
+    return engine.steps(slot);
   },
-  "choice step"(slot, set, step) {
-    engine.load(slot, set);
-    engine.begin(slot);
+  "choice step"(slot, set, parts, step) {
+    takeAll(slot, set, parts);
     return engine.step(slot, step);
   },
   "choice whole"(slot, set, parts) {

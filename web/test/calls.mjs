@@ -46,9 +46,9 @@ const player = `
     if (call === "read") engine.read(0, ["boat", "sailor", "day"][record], name, text);
     else if (asked) { engine.put(asked); engine.ask(call, 0); }
     else {
-      const steps = engine.begin(0);
-      for (let step = 0; step < steps; step++) engine.step(0, step);
-      if (steps) engine.ask("choice", 0);
+      const isBegun = engine.begin(0) > 0;
+      for (let step = 0; isBegun && step < engine.steps(0); step++) engine.step(0, step);
+      if (isBegun) engine.ask("choice", 0);
     }
     return hash(engine);
   }

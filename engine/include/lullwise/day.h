@@ -45,8 +45,7 @@ typedef struct lw_leg {
 } lw_leg;
 
 typedef struct lw_cost {
-    double swim;        // [s]  from the fall to sailing again, without the launch
-    double puff_risk;   // [-]  swims beyond those of rides, for each knot of puff above the margins
+    double swim;        // [s]  from the fall to being under way again, without the launch
     double tack;        // [s]  lost by a tack
     double gybe;        // [s]
     double tack_every;  // [m]  sailed between tacks or gybes

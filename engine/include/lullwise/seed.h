@@ -12,7 +12,7 @@ typedef struct lw_seed {
 } lw_seed;
 
 // What a stream is for: streams of one number with different uses share nothing.
-typedef enum lw_seed_use { LW_SEED_SEA, LW_SEED_GUST } lw_seed_use;
+typedef enum lw_seed_use { LW_SEED_SEA, LW_SEED_GUST, LW_SEED_DRAW } lw_seed_use;
 
 // The next of a sequence that is started by any number; fills the state of a stream. [splitmix64]
 uint64_t lw_seed_mix(uint64_t *state);

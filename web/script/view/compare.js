@@ -178,6 +178,7 @@ function compared(row, places, speedUnit) {
   const [one, two] = places.map((place) => place.prospect[row.key]);
   const flies = places.map((place) => place[row.key.replace("turns_", "flies_in_")] ?? true);
   if (flies.includes(false)) return [one, two].map((turns, i) => (flies[i] ? told(row, turns, speedUnit) : "does not fly")).concat("");
+  if (row.key === "seconds" && !(one > 0 && two > 0)) return [one, two].map((seconds) => (seconds > 0 ? time(seconds) : "cannot be sailed")).concat("");
   if (row.unit === "s") return [time(one), time(two), difference(Math.round(two) - Math.round(one), (x) => `${x > 0 ? "+" : "−"}${time(Math.abs(x))}`)];
   if (row.unit === "kn") {
     const { inSi } = shownUnit(row, speedUnit), more = Number(fixed(two / inSi, 1)) - Number(fixed(one / inSi, 1));
@@ -191,14 +192,13 @@ function compared(row, places, speedUnit) {
 const difference = (more, tell) => (Math.abs(more) < 1e-9 ? "=" : tell(more));
 
 function sideBySide(rows, sides, speedUnit) {
-  const shown = rows.filter((row) => row.key !== "score");
   const head = make("tr", {}, ["as it is", "changed", "difference"].map((text) => make("th", { scope: "col" }, text)));
   const body = (name, cells, doc) => make("tbody", {},
     make("tr", {}, make("th", { scope: "rowgroup", colspan: 3, title: doc }, name)),
     make("tr", {}, cells.map((cell) => make("td", {}, cell))));
   return make("table", { class: "sides" }, make("thead", {}, head),
     body("Pin", [...sides.map((side) => make("b", { class: "pin" }, side.label)), ""]),
-    shown.map((row) => body(heading(row.doc.split(/[;:]/)[0]), compared(row, sides, speedUnit), row.doc)),
+    rows.map((row) => body(heading(row.doc.split(/[;:]/)[0]), compared(row, sides, speedUnit), row.doc)),
     body("What ends it", [...sides.map((side) => side.ends_by), ""]));
 }
 
@@ -208,7 +208,7 @@ function everyPin(choices, speedUnit) {
   const cell = (choice, label) => {
     const at = choice.places.findIndex((one) => one.label === label), prospect = choice.places[at]?.prospect;
     const held = prospect?.held_up_to > 0 ? `held to ${wind(prospect.held_up_to, speedUnit)}` : "held in no wind";
-    return make("td", {}, at < 0 ? "not there" : `${at + 1}. in ${time(prospect.seconds)}, ${held}`);
+    return make("td", {}, at < 0 ? "not there" : `${at + 1}. ${prospect.seconds > 0 ? `in ${time(prospect.seconds)}` : "cannot be sailed"}, ${held}`);
   };
   return make("table", { class: "sides" },
     make("thead", {}, make("tr", {}, ["as it is", "changed"].map((text) => make("th", { scope: "col" }, text)))),

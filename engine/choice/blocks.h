@@ -1,0 +1,22 @@
+// blocks.h - rides of a day in blocks, and what sets of blocks come to.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_BLOCKS_H
+#define LW_BLOCKS_H
+
+#include "lullwise/choice.h"
+
+// Rides one block of an outlook whose ranges are there: every pin in its winds, or, `again`, those
+// that ride more in the day's own wind.
+void lw_block_ride(lw_outlook *outlook, size_t block, bool again);
+
+// Sums and rates of all sets, from the blocks that are there.
+void lw_blocks_sum(lw_outlook *outlook);
+
+// The flight of the knot nearest to a wind, or of the nearest to that which has one; NULL: none has.
+const lw_answer *lw_block_flight(const lw_range *range, double wind);
+
+// Mean wind of a ride's place.
+double lw_block_wind(const lw_outlook *outlook, size_t k);
+
+#endif

@@ -1,0 +1,99 @@
+// draw.c - boat, sailor and judged numbers drawn within their errors.
+// SPDX-License-Identifier: MIT
+
+#include "lullwise/draw.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "lullwise/seed.h"
+
+#define FARTHEST 2.5  // errors from what was measured
+#define HALVINGS 6
+
+// Moves of one draw: where the normal numbers come from, and what part of them is taken.
+typedef struct moves {
+    lw_seed seed;
+    double part;
+} moves;
+
+static double move_of(moves *m)
+{
+    const double z = lw_seed_normal(&m->seed);
+    return m->part * fmin(fmax(z, -FARTHEST), FARTHEST);
+}
+
+static void move_row(const lw_quantity *row, void *data, moves *m)
+{
+    if (row->error <= 0.0) return;
+    const double unit = lw_unit_in_si(row->unit), at = lw_quantity_value(row, data) / unit;
+    const double to = fmin(fmax(at + row->error * move_of(m), row->min), row->max);
+    lw_quantity_put(row, data, to * unit);
+}
+
+static void move_table(const lw_table *table, void *data, moves *m)
+{
+    for (size_t i = 0; i < table->count; i++) move_row(&table->rows[i], data, m);
+}
+
+static void move_section(const lw_section *section, char *record, moves *m)
+{
+    if (section->kind == LW_SECTION_PLAIN) move_table(section->table, record + section->offset, m);
+    if (section->kind != LW_SECTION_LABELLED) return;
+    size_t count;
+    char *const counted = record + section->count_offset;
+    memcpy(&count, counted, sizeof count);
+    for (size_t i = 0; i < count; i++) {
+        move_table(section->table, record + section->offset + i * section->stride, m);
+    }
+}
+
+static void move_record(const lw_record *record, void *data, moves *m)
+{
+    for (size_t i = 0; i < record->section_count; i++) move_section(&record->sections[i], data, m);
+}
+
+lw_judged lw_judged_preset(void)
+{
+    lw_judged judged;
+    lw_table_preset(&lw_judged_table, &judged);
+    return judged;
+}
+
+void lw_draw_of(const lw_boat *boat, const lw_person *person, unsigned number, lw_draw *draw)
+{
+    const char *why;
+    const double side = number % 2 ? -1.0 : 1.0;
+    const lw_table *person_table = lw_sailor_record.sections[0].table;
+    for (int k = 0; k < HALVINGS; k++) {
+        moves m = {lw_seed_of(number / 2, LW_SEED_DRAW), side / (1 << k)};
+        *draw = (lw_draw){.boat = *boat, .person = *person, .judged = lw_judged_preset()};
+        move_table(&lw_judged_table, &draw->judged, &m);
+        move_table(person_table, &draw->person, &m);
+        move_record(&lw_boat_record, &draw->boat, &m);
+        if (!lw_boat_contradiction(&draw->boat, &why)) return;
+    }
+    draw->boat = *boat;
+}
+
+void lw_judged_put_rules(const lw_judged *judged, lw_ride_rules *rules)
+{
+    rules->delay *= judged->delay;
+    rules->hand_lag *= judged->hand_lag;
+    rules->body_lag *= judged->body_lag;
+    rules->body_pace *= judged->body_pace;
+    rules->sheet_out *= judged->sheet_out;
+    rules->sheet_in *= judged->sheet_in;
+    rules->wand_lag *= judged->wand_lag;
+}
+
+void lw_judged_put_pilot(const lw_judged *judged, lw_pilot *pilot)
+{
+    for (int k = 0; k < LW_GRIPS; k++) {
+        lw_grip *grip = &pilot->grip[k];
+        grip->heel *= judged->heel;
+        grip->lead *= judged->lead;
+        grip->steer *= judged->steer;
+        grip->lean *= judged->lean;
+    }
+}

@@ -1,0 +1,190 @@
+// test_choice.c - claims about a day's choice: rides that pins share, and what follows from them.
+// SPDX-License-Identifier: MIT
+
+#include <string.h>
+
+#include "lullwise/choice.h"
+#include "lullwise/hold.h"
+#include "records/record_file.h"
+#include "test/check.h"
+
+static lw_boat boat;
+static lw_sailor sailor;
+static lw_day day;
+static lw_sections sections;
+static lw_outlook one, other;
+
+static void read_or_stop(const lw_record *record, const char *path, void *data)
+{
+    lw_faults faults = {0};
+    if (!lw_record_read_file(record, path, data, &faults)) fail_msg("%s does not read", path);
+    lw_faults_free(&faults);
+}
+
+static void read_demo(void)
+{
+    static lw_polar_room room;
+    const char *why;
+    if (boat.pin_count > 0) return;
+    read_or_stop(&lw_boat_record, LW_DEMO_DIR "/heron.yaml", &boat);
+    read_or_stop(&lw_sailor_record, LW_DEMO_DIR "/light.yaml", &sailor);
+    read_or_stop(&lw_day_record, LW_DEMO_DIR "/breeze.yaml", &day);
+    CHECK(lw_day_settle(&day, &why));
+    lw_sections_prepare(&sections, &boat, &room);
+}
+
+static void begin(lw_outlook *outlook, uint64_t seed)
+{
+    read_demo();
+    lw_outlook_begin(outlook, &boat, &sections, &sailor.person, &day);
+    outlook->effort.first_seed = seed;
+}
+
+static void finish(lw_outlook *outlook)
+{
+    for (size_t k = 0; k < lw_outlook_steps(outlook); k++) lw_outlook_step(outlook, k);
+    lw_outlook_end(outlook);
+}
+
+static size_t place_of(const lw_choice *choice, size_t pin)
+{
+    size_t at = 0;
+    while (choice->places[at].pin != pin) at++;
+    return at;
+}
+
+// Two outlooks share the steps, from the last to the first of each round, and hand them over.
+TEST_FUNCTION(steps_in_any_order_by_anybody_come_to_the_same_bits)
+{
+    static lw_outlook_part part;
+    begin(&one, 1);
+    finish(&one);
+    static lw_outlook two, three;
+    begin(&two, 1);
+    begin(&three, 1);
+    size_t done = 0, steps;
+    while (done < (steps = lw_outlook_steps(&two))) {
+        CHECK(steps == lw_outlook_steps(&three));
+        for (size_t k = steps; k-- > done;) {
+            lw_outlook *from = k % 2 ? &two : &three, *to = k % 2 ? &three : &two;
+            lw_outlook_step(from, k);
+            lw_outlook_give(from, k, &part);
+            lw_outlook_take(to, k, &part);
+        }
+        done = steps;
+    }
+    lw_outlook_end(&three);
+    const lw_choice a = lw_choice_of(&one, LW_AIM_RACE, 0.0);
+    const lw_choice b = lw_choice_of(&three, LW_AIM_RACE, 0.0);
+    for (size_t i = 0; i < a.count; i++) {
+        CHECK(a.places[i].pin == b.places[i].pin && a.places[i].error == b.places[i].error);
+        CHECK(memcmp(&a.places[i].prospect, &b.places[i].prospect, sizeof(lw_prospect)) == 0);
+    }
+}
+
+// Both pins meet the same gusts: their difference is known better than if each had its own.
+TEST_FUNCTION(common_gusts_make_a_difference_surer_than_what_it_is_between)
+{
+    begin(&one, 1);
+    finish(&one);
+    for (size_t pin = 0; pin + 1 < boat.pin_count; pin++) {
+        double a[LW_SETS], b[LW_SETS], more[LW_SETS];
+        const lw_pace p = lw_pace_of(&one, pin, one.gusts.mean, one.gusts.mean);
+        const lw_pace q = lw_pace_of(&one, pin + 1, one.gusts.mean, one.gusts.mean);
+        for (size_t set = 0; set < LW_SETS; set++) {
+            a[set] = p.seconds[set][0], b[set] = q.seconds[set][0];
+            more[set] = b[set] - a[set];
+        }
+        CHECK(lw_jackknife(more) < 0.7 * hypot(lw_jackknife(a), lw_jackknife(b)));
+    }
+}
+
+#define OTHERS 5
+
+TEST_FUNCTION(other_gusts_give_the_same_order_or_had_it_too_close_to_call)
+{
+    begin(&one, 1);
+    finish(&one);
+    const lw_choice here = lw_choice_of(&one, LW_AIM_RACE, 0.0);
+    for (uint64_t k = 1; k <= OTHERS; k++) {
+        begin(&other, 100000 * k);
+        finish(&other);
+        const lw_choice there = lw_choice_of(&other, LW_AIM_RACE, 0.0);
+        for (size_t i = 1; i < here.count; i++) {
+            const size_t at = place_of(&there, here.places[i].pin);
+            const size_t ahead = place_of(&there, here.places[i - 1].pin);
+            CHECK(ahead < at || here.places[i].is_close || there.places[ahead].is_close);
+        }
+    }
+}
+
+// Half the rides leave about the root of two of the error; other effort changes nothing else.
+TEST_FUNCTION(longer_rides_know_swims_better)
+{
+    begin(&one, 1);
+    one.effort.more = 0;
+    finish(&one);
+    begin(&other, 1);
+    other.effort = (lw_effort){.seconds = 240.0, .first_seed = 1};
+    finish(&other);
+    const double wind = one.gusts.mean;
+    double brief = 0.0, lengthy = 0.0;
+    for (size_t c = 0; c < one.course_count; c++) {
+        brief += lw_swims_log_error(&one.swims[1][c], wind);
+        lengthy += lw_swims_log_error(&other.swims[1][c], wind);
+    }
+    CHECK(lengthy < brief);
+}
+
+// Common practice: what is too strong a pin for a wind cannot be carried in it.  [common practice]
+TEST_FUNCTION(strongest_pin_swims_more_than_the_weakest_downwind_in_much_wind)
+{
+    begin(&one, 1);
+    one.effort = lw_effort_thorough();
+    finish(&one);
+    const double wind = LW_RIDE_MOST * one.gusts.mean;
+    const double strong = lw_swims_rate(&one.swims[0][1], wind);
+    CHECK(strong > 2.0 * lw_swims_rate(&one.swims[boat.pin_count - 1][1], wind));
+}
+
+// 6, 8 and 10 kn: what cannot stay up is sailed on the hull, and time decides.
+TEST_FUNCTION(on_a_light_day_nothing_slower_stands_before_what_is_faster)
+{
+    begin(&one, 1);
+    one.gusts.lull = 6.0 * LW_KN, one.gusts.mean = 8.0 * LW_KN, one.gusts.puff = 10.0 * LW_KN;
+    one.weather.gust.lull = one.gusts.lull, one.weather.gust.mean = one.gusts.mean;
+    one.weather.gust.puff = one.gusts.puff;
+    finish(&one);
+    const lw_choice choice = lw_choice_of(&one, LW_AIM_RACE, 0.0);
+    for (size_t i = 0; i < choice.count; i++) {
+        const lw_prospect *p = &choice.places[i].prospect;
+        CHECK(p->seconds > 0.0 && p->swim_seconds <= 0.5 * p->seconds);
+        CHECK(i == 0 || p->seconds >= choice.places[i - 1].prospect.seconds);
+    }
+}
+
+TEST_FUNCTION(without_wind_nothing_can_be_sailed_and_nothing_is_ridden)
+{
+    begin(&one, 1);
+    one.gusts = (lw_gusts){.period = 60.0};
+    finish(&one);
+    const lw_choice choice = lw_choice_of(&one, LW_AIM_RACE, 0.0);
+    for (size_t i = 0; i < choice.count; i++) {
+        CHECK(!choice.places[i].can_be_sailed && choice.places[i].prospect.seconds == 0.0);
+        CHECK(choice.places[i].reason == LW_REASON_STUCK);
+    }
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(steps_in_any_order_by_anybody_come_to_the_same_bits),
+        TEST(common_gusts_make_a_difference_surer_than_what_it_is_between),
+        TEST(other_gusts_give_the_same_order_or_had_it_too_close_to_call),
+        TEST(longer_rides_know_swims_better),
+        TEST(strongest_pin_swims_more_than_the_weakest_downwind_in_much_wind),
+        TEST(on_a_light_day_nothing_slower_stands_before_what_is_faster),
+        TEST(without_wind_nothing_can_be_sailed_and_nothing_is_ridden),
+    };
+    return RUN_TESTS(tests);
+}
