@@ -23,58 +23,39 @@ double lw_block_wind(const lw_outlook *outlook, size_t k)
     return (LW_RIDE_LEAST + LW_RIDE_APART * (double)k) * outlook->gusts.mean;
 }
 
-static int knot_at(double wind)
-{
-    const double k = floor(wind / LW_KN + 0.5) - LW_RANGE_FIRST_KN;
-    return (int)fmin(fmax(k, 0.0), LW_RANGE_WINDS - 1.0);
-}
-
-const lw_answer *lw_block_flight(const lw_range *range, double wind)
-{
-    const int knot = knot_at(wind);
-    for (int away = 0; away < LW_RANGE_WINDS; away++) {
-        for (int side = 1; side >= -1; side -= 2) {
-            const int k = knot + side * away;
-            if (k < 0 || k >= LW_RANGE_WINDS) continue;
-            if (range->at[k].trimmed.outcome == LW_FLIES) return &range->at[k].trimmed;
-        }
-    }
-    return NULL;
-}
-
 // After a swim she goes on aloft. Launching again is charged for (lap.c), not ridden: how often she
 // swims in flight is known from far fewer rides than how each launch goes.
 static void go_on_aloft(lw_ride_plan *plan)
 {
     plan->rest = plan->start;
-    plan->pilot.heel_afloat = plan->pilot.heel;
-    plan->pilot.bow_afloat = plan->pilot.bow;
+    plan->rests_aloft = true;
 }
 
-// The flight that a pin is trimmed for in a wind, or the nearest to it; false when there is none.
+// What is asked of a pin that is sailed in a mean wind; false when she flies in none. Beyond what she
+// is held in she is sailed as in the last that she is.
 static bool ask_of(const lw_craft *craft, const lw_setup *setup, const lw_range *range, double wind,
-                   lw_ask *ask, bool *is_there)
+                   lw_ask *ask)
 {
-    const lw_answer *near = lw_block_flight(range, wind);
-    if (!near) return false;
-    *ask = lw_ask_as(craft, setup, near);
-    *is_there = near == &range->at[knot_at(wind)].trimmed;
-    if (*is_there) ask->wind = wind;
+    const lw_range_point *sailed = lw_range_sailed(range, wind);
+    if (!sailed) return false;
+    *ask = lw_ask_as(craft, setup, &sailed->trimmed);
+    if (fabs(wind - sailed->wind) <= LW_KN) ask->wind = wind;
     return true;
 }
 
-// Aloft where the mean wind carries her, else on the hull.
+// Aloft where the mean wind carries her, else on the hull; the rudder wound after the last minute's wind.
 static bool plan_of(const lw_motion *motion, const lw_setup *setup, const lw_range *range,
                     double wind, lw_ride_plan *plan)
 {
     lw_ask ask;
     lw_answer answer;
-    bool is_there;
-    if (!ask_of(motion->craft, setup, range, wind, &ask, &is_there)) return false;
+    if (!ask_of(motion->craft, setup, range, wind, &ask)) return false;
     lw_balance(motion->craft, &ask, &answer, 1);
     const bool flies = answer.outcome == LW_FLIES;
-    *plan = lw_ride_plan_of(motion, &ask, flies ? &answer : lw_block_flight(range, wind));
-    if (flies && is_there) {
+    if (!flies) answer = lw_range_sailed(range, wind)->trimmed;
+    *plan = lw_ride_plan_of(motion, &ask, &answer);
+    lw_ride_plan_wind(plan, motion->craft, range);
+    if (flies && wind >= ask.wind - LW_KN) {
         go_on_aloft(plan);
         return true;
     }
@@ -90,14 +71,13 @@ static void wind_rudder(const lw_craft *craft, const lw_setup *setup, const lw_r
 {
     lw_ask ask;
     lw_answer answer;
-    bool is_there;
-    if (!ask_of(craft, setup, range, wind, &ask, &is_there)) return;
+    if (!ask_of(craft, setup, range, wind, &ask)) return;
     lw_balance(craft, &ask, &answer, 1);
     if (answer.outcome != LW_FLIES) return;
     const double to = craft->rudder_mark + answer.flight.turns * craft->rudder_turn;
-    plan->start.rudder += to - plan->pilot.rudder;
-    plan->rest.rudder += to - plan->pilot.rudder;
-    plan->pilot.rudder = to;
+    const double more = to - plan->pilot.rudder[LW_WISH_MEAN];
+    plan->start.rudder += more, plan->rest.rudder += more;
+    for (int k = 0; k < LW_WISHES; k++) plan->pilot.rudder[k] += more;
 }
 
 // Rides side by side in one wind, and whose they are.

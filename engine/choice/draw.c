@@ -87,13 +87,17 @@ void lw_judged_put_rules(const lw_judged *judged, lw_ride_rules *rules)
     rules->wand_lag *= judged->wand_lag;
 }
 
+static void put_grip(const lw_judged *judged, lw_grip *grip)
+{
+    grip->heel *= judged->heel;
+    grip->lead *= judged->lead;
+    grip->steer *= judged->steer;
+    grip->lean *= judged->lean;
+}
+
 void lw_judged_put_pilot(const lw_judged *judged, lw_pilot *pilot)
 {
-    for (int k = 0; k < LW_GRIPS; k++) {
-        lw_grip *grip = &pilot->grip[k];
-        grip->heel *= judged->heel;
-        grip->lead *= judged->lead;
-        grip->steer *= judged->steer;
-        grip->lean *= judged->lean;
-    }
+    put_grip(judged, &pilot->rest);
+    put_grip(judged, &pilot->rising);
+    for (int k = 0; k < LW_WISHES; k++) put_grip(judged, &pilot->wish[k].grip);
 }

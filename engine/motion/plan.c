@@ -235,10 +235,18 @@ lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const l
     plan.pilot = (lw_pilot){.wind = ask->wind, .patience = 1.0 / PATIENCE};
     for (int k = 0; k < LW_WISHES; k++) plan.pilot.rudder[k] = plan.start.rudder;
     for (int k = 0; k < LW_WISHES; k++) {
-        plan.pilot.wish[k] = (lw_wish){
-            .heel = plan.start.heel, .bow = plan.start.bow, .helm = plan.start.helm};
+        plan.pilot.wish[k] =
+            (lw_wish){.heel = plan.start.heel, .bow = plan.start.bow, .helm = plan.start.helm};
     }
     put_grips(motion, ask, answer, &plan);
     if (answer->outcome == LW_NO_BALANCE) plan.start = plan.rest;
     return plan;
+}
+
+void lw_ride_plan_wind(lw_ride_plan *plan, const lw_craft *craft, const lw_range *range)
+{
+    for (int k = 0; k < LW_WISHES; k++) {
+        const double turns = lw_range_turns(range, lw_wish_wind(&plan->pilot, k));
+        plan->pilot.rudder[k] = craft->rudder_mark + craft->rudder_turn * turns;
+    }
 }

@@ -12,7 +12,7 @@
 #ifndef LW_MOTION_H
 #define LW_MOTION_H
 
-#include "lullwise/flight.h"
+#include "lullwise/range.h"
 #include "lullwise/gust.h"
 #include "lullwise/inertia.h"
 #include "lullwise/ride_event.h"
@@ -131,6 +131,9 @@ typedef struct lw_ride_plan {
 // wind she sails as asked; where `motion` is gusty, by the wind of some seconds (motion/wish.h), at the
 // rudder of the balance, which stays.
 lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer);
+
+// Has the rudder wound after the mean wind of the last minute, as a range is trimmed for it.
+void lw_ride_plan_wind(lw_ride_plan *plan, const lw_craft *craft, const lw_range *range);
 
 // Rates of all states in a steady wind over plain water, and their slopes: slopes[i][j] is the
 // change of rate i with state j. The flap is without slack, foils and struts without air.
