@@ -7,9 +7,9 @@
 
 #define LIMIT_STEP (0.1 * LW_KN)
 
-// Before any ride: 5 swims an hour, give or take a factor of seven; from wind to wind the factor
-// changes by some three times, from pin to pin it changes by a third.  [judged]
-static const lw_rate_prior before = {-6.6, 2.0, 1.2, 0.35};
+// Before any ride: half a swim an hour, give or take a factor of ten; from wind to wind and from pin
+// to pin it may change by a factor of seven, as where a pin turns too strong it does.  [judged]
+static const lw_rate_prior before = {-9.0, 2.3, 2.0, 2.0};
 
 lw_weather lw_weather_of(const lw_craft *craft, const lw_day *day)
 {
