@@ -36,15 +36,34 @@ double lw_ventilation_washout(double aspect, double number)
     return lw_strut_washout(lw_all(aspect), lw_all(number))[0];
 }
 
-// Angle at which the ventilated coefficient is `side`, to 0.0001 deg.
+#define SMALL 0.3   // [rad] most angles sought are below
+#define FINE  1e-7  // [rad]
+
+// Angle at which the ventilated coefficient is `side`: false position whose end that stays put counts
+// for half of what it is [dowell-jarratt-1971].
 static double angle_of(double aspect, double number, double side)
 {
-    double low = 0.0, high = 0.5 * LW_PI;
-    if (lw_ventilated_side(aspect, number, high) <= side) return high;
-    for (int i = 0; i < 20; i++) {
-        const double middle = 0.5 * (low + high);
-        const bool above = lw_ventilated_side(aspect, number, middle) > side;
-        *(above ? &high : &low) = middle;
+    const double most = 0.5 * LW_PI;
+    double low = 0.0, below = -side, high = SMALL;
+    double above = lw_ventilated_side(aspect, number, high) - side;
+    if (above <= 0.0) {
+        low = high, below = above, high = most;
+        above = lw_ventilated_side(aspect, number, high) - side;
+        if (above <= 0.0) return high;
+    }
+    for (int i = 0, stays = 0; i < 40 && high - low > FINE; i++) {
+        const double x = low - below * (high - low) / (above - below);
+        const double at = lw_ventilated_side(aspect, number, x) - side;
+        if (fabs(at) < 1e-12) return x;
+        if (at > 0.0) {
+            high = x, above = at;
+            if (stays < 0) below *= 0.5;
+            stays = -1;
+        } else {
+            low = x, below = at;
+            if (stays > 0) above *= 0.5;
+            stays = 1;
+        }
     }
     return 0.5 * (low + high);
 }
