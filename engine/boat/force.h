@@ -240,8 +240,8 @@ LW_INLINE void lw_add_racks(const lw_craft *craft, const lw_pose *pose, const lw
 {
     const lw_rack_craft *rack = &craft->rack;
     const lw_lanes out = rack->y * at->y.z;  // what windward heel lifts the leeward rack by
-    lw_lanes depth = -(pose->ride_height + (rack->z - craft->main_strut.length) * at->z.z +
-                       rack->x * at->x.z);
+    lw_lanes depth =
+        -(pose->ride_height + (rack->z - craft->main_strut.length) * at->z.z + rack->x * at->x.z);
     if (moving) depth += moving->hull_surface + rack->x * moving->hull_slope;
     loads->racks = lw_all(0.0);
     if (!lw_any(depth + lw_lanes_abs(out) > -0.5 * rack->thickness)) return;

@@ -18,7 +18,7 @@ lw_motion lw_motion_of(const lw_craft *craft)
     memset(&motion, 0, sizeof motion);
     motion.craft = craft;
     motion.inertia = lw_inertia_of(craft);
-    motion.rules = lw_ride_rules_preset();
+    motion.rules = lw_ride_rules_of(craft->skill);
     return motion;
 }
 
@@ -235,8 +235,8 @@ lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const l
     plan.pilot = (lw_pilot){.wind = ask->wind, .patience = 1.0 / PATIENCE};
     for (int k = 0; k < LW_WISHES; k++) plan.pilot.rudder[k] = plan.start.rudder;
     for (int k = 0; k < LW_WISHES; k++) {
-        plan.pilot.wish[k] = (lw_wish){
-            .heel = plan.start.heel, .bow = plan.start.bow, .helm = plan.start.helm};
+        plan.pilot.wish[k] =
+            (lw_wish){.heel = plan.start.heel, .bow = plan.start.bow, .helm = plan.start.helm};
     }
     put_grips(motion, ask, answer, &plan);
     if (answer->outcome == LW_NO_BALANCE) plan.start = plan.rest;

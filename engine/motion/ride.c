@@ -69,7 +69,7 @@ void lw_ride_lanes_put(lw_ride_lanes *lanes, int i, const lw_ride_plan *plan)
     lanes->wand_length[i] = plan->setup.wand_length;
     lanes->gearing[i] = plan->setup.gearing;
     lanes->rod[i] = plan->setup.rod;
-    lanes->place[i] = plan->place;
+    lanes->place[i] = lanes->pilot.place[i] = plan->place;
     pilot_put(&lanes->pilot, i, &plan->pilot);
     const lw_wish *usual = &plan->pilot.wish[LW_WISH_MEAN];
     lanes->pilot.heel[i] = usual->heel, lanes->pilot.bow[i] = usual->bow;
@@ -83,6 +83,7 @@ static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
     put_state(&fleet->older.state, i, at);
     fleet->fresh[i] = -1;
     fleet->worn.flap[i] = 0.0;
+    fleet->ride.place[i] = fleet->ride.pilot.place[i];
     lw_watch *watch = &fleet->watch;
     for (int k = 0; k < LW_PLACES; k++) {
         fleet->worn.air[k][i] = watch->air.had[k][i] = watch->air.left[k][i] = 0.0;
@@ -240,7 +241,9 @@ LW_INLINE void step(group *g, lw_turns *turns)
     lw_watch_foils(motion->craft, watch, &g->loads, was, dt, fleet->worn.air, &g->happened);
     lw_watch_falls(was, &g->loads, &fleet->ride.pilot, &g->happened);
     g->happened.any &= ~watch->swims;
-    lw_pilot_turn(&fleet->ride.pilot, fleet->now.felt_wind, watch->flies, dt);
+    lw_ride_lanes *ride = &fleet->ride;
+    lw_pilot_turn(&ride->pilot, fleet->now.felt_wind, watch->flies, dt);
+    ride->place = lw_pilot_place(motion->craft, &ride->pilot, fleet->now.pitch, ride->place, dt);
     if (lw_any(g->happened.any)) report(g);
     count(motion, fleet, &g->loads);
     if (lw_any(watch->swims)) {

@@ -120,6 +120,7 @@ typedef struct lw_person {
     double
         least_heel;  // phi_0  [rad]  windward heel wanted in hand, below which a gust throws her over
     double most_heel;  // phi_m  [rad]  greatest windward heel this sailor holds for a leg
+    double skill;      // -      [-]    0 a beginner on foils, 1 practised, 2 an expert
 } lw_person;
 
 typedef struct lw_sailor {
