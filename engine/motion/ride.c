@@ -92,8 +92,9 @@ static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
     watch->flies[i] = flies ? -1 : 0;
     watch->clear[i] = watch->wet[i] = watch->tip_in[i] = watch->rudder_tip_in[i] = 0.0;
     lw_pilot_lanes *pilot = &fleet->ride.pilot;
-    pilot->heel[i] = flies ? at->heel : pilot->heel_afloat[i];  // gone on from
-    pilot->bow[i] = flies ? at->bow : pilot->bow_afloat[i];
+    const lw_wish_lanes *usual = &pilot->wish[LW_WISH_MEAN];
+    pilot->heel[i] = flies ? usual->heel[i] : pilot->heel_afloat[i];
+    pilot->bow[i] = flies ? usual->bow[i] : pilot->bow_afloat[i];
 }
 
 static void start_world(const lw_motion *motion, lw_world *world, uint64_t seed)

@@ -47,7 +47,7 @@ static const lw_quantity rows[] = {
      .doc = "Greatest windward heel that this sailor holds for a leg. From a photo or a phone "
             "fixed in the boat. A beginner: 10."},
 
-    {LW_MEMBER(lw_person, skill),       .symbol = "",
+    {LW_MEMBER(lw_person, skill),       .symbol = "s",
      .unit = LW_UNIT_NONE, .min = 0.0, .max = 2.0,   .preset = 1.0, .error = 0.25,
      .usual_min = 0.0,     .usual_max = 2.0,  .decimals = 1,
      .doc = "How quick and far-sighted the sailor of the rides is: 0 a beginner on foils, 1 practised "
