@@ -90,7 +90,7 @@ static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
     }
     watch->flies[i] = flies ? -1 : 0;
     watch->clear[i] = watch->wet[i] = watch->tip_in[i] = watch->rudder_tip_in[i] = 0.0;
-    watch->firm[i] = 0.0;
+    watch->slips[i] = watch->slid[i] = 0.0;
     lw_pilot_lanes *pilot = &fleet->ride.pilot;
     pilot->heel[i] = flies ? pilot->heel_aloft[i] : pilot->heel_afloat[i];
     pilot->bow[i] = flies ? pilot->bow_aloft[i] : pilot->bow_afloat[i];
