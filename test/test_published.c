@@ -16,6 +16,7 @@
 #include <string.h>
 
 #include "test/published_boat.h"
+#include "test/published_face.h"
 #include "test/published_foil.h"
 #include "test/published_hull.h"
 #include "test/published_layer.h"
@@ -28,9 +29,9 @@
 #define COLUMNS       8
 #define COLUMNS_LEAST 7
 
-static const published_function functions[] = {PUBLISHED_MEDIUM, PUBLISHED_FOIL,  PUBLISHED_BOAT,
-                                               PUBLISHED_WING,   PUBLISHED_HULL,  PUBLISHED_PROFILE,
-                                               PUBLISHED_LAYER,  PUBLISHED_SERIES};
+static const published_function functions[] = {
+    PUBLISHED_MEDIUM,  PUBLISHED_FOIL,  PUBLISHED_BOAT,   PUBLISHED_WING, PUBLISHED_HULL,
+    PUBLISHED_PROFILE, PUBLISHED_LAYER, PUBLISHED_SERIES, PUBLISHED_FACE};
 static const char *const hows[] = {"seen", "quoted second-hand", "from memory", "computed"};
 
 #define COUNT_OF(array) (sizeof(array) / sizeof(array)[0])

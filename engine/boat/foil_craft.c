@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "lullwise/elementary.h"
+#include "lullwise/face.h"
 #include "lullwise/strut.h"
 #include "solve/curve.h"
 
@@ -27,6 +28,21 @@ static void speed_curve(lw_foil_craft *craft, const lw_polar *polar, double nu)
     lw_curve_smooth(&craft->profile);
 }
 
+// What its face lifts with its back in air.
+static void face_curves(lw_foil_craft *craft, double flap_chord)
+{
+    lw_curve *const curves[] = {&craft->face, &craft->face_flap, &craft->face_drag,
+                                &craft->face_centre, &craft->face_flap_centre};
+    for (int k = 0; k < 5; k++) *curves[k] = (lw_curve){.step = LW_DEPTH_STEP};
+    for (int i = 0; i < LW_CURVE_KNOTS; i++) {
+        const lw_face face = lw_face_of(i * LW_DEPTH_STEP / craft->chord, flap_chord);
+        const double at[] = {face.slope, face.flap_share, face.flap_drag, face.centre,
+                             face.flap_centre};
+        for (int k = 0; k < 5; k++) curves[k]->value[i] = at[k];
+    }
+    for (int k = 0; k < 5; k++) lw_curve_smooth(curves[k]);
+}
+
 // The strut that carries a foil meets it crosswise: the thicknesses' mean counts [hoerner-fdd].
 lw_foil_craft lw_foil_craft_of(const lw_foil *foil, const lw_strut *strut, const lw_polar *polar,
                                double nu)
@@ -45,6 +61,7 @@ lw_foil_craft lw_foil_craft_of(const lw_foil *foil, const lw_strut *strut, const
             thickness, thickness / (0.5 * (foil->root_chord + strut->chord))),
     };
     speed_curve(&craft, polar, nu);
+    face_curves(&craft, foil->flap_chord);
     return craft;
 }
 

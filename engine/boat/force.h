@@ -6,7 +6,7 @@
 
 #include <stddef.h>
 
-#include "boat/pose.h"
+#include "boat/impact.h"
 
 // Apparent wind in the boat's x and y, where the true wind is `factor` times the wind as read.
 LW_INLINE void lw_pose_apparent(const lw_pose *pose, const lw_attitude *at, lw_vector track,
@@ -83,36 +83,6 @@ LW_INLINE void lw_place_foils(const lw_craft *craft, const lw_pose *pose, const 
     loads->linkage = (lw_linkage_pose){.wand = wand, .flap = flap};
 }
 
-// Turning rolls a foil's tips up and down through the water.
-//
-//     M = -1/2 rho u p S b^2 / 16 a (1 + x) / (1 + 2 x),  x = 2 / A      [glauert-1926]
-//
-// of an elliptic foil, whose slope is a = 2 pi / (1 + x).
-LW_INLINE lw_lanes lw_foil_roll(const lw_foil_craft *foil, double density, lw_lanes forward,
-                                lw_lanes spin)
-{
-    const double x = 2.0 * foil->area / (foil->span * foil->span);
-    const double a = foil->slope.value[LW_CURVE_KNOTS / 2] * (1.0 + x) / (1.0 + 2.0 * x);
-    return -(density / 32.0 * foil->area * foil->span * foil->span * a) * forward * spin;
-}
-
-// Part of a foil's lift that is left with air on its back: a plate at no cavitation number has
-// (pi/2) alpha instead of 2 pi alpha [rayleigh-1876].
-LW_INLINE lw_lanes lw_airy_lift(lw_lanes air) { return 1.0 - 0.75 * air; }
-
-// Side force of a strut that is ventilated in part.
-LW_INLINE void lw_let_in_air(const lw_strut_craft *strut, double density, lw_lanes speed,
-                             lw_lanes wet, lw_lanes air, lw_strut_load *load)
-{
-    if (!lw_any(air > 0.0)) return;
-    const lw_lanes s = lw_lanes_max(wet, lw_all(0.02)), V_2 = speed * speed;
-    const lw_lanes C =
-        lw_strut_ventilated(s / strut->chord, 2.0 * LW_GRAVITY * s / V_2, load->angle);
-    const lw_lanes airy = 0.5 * density * strut->chord * V_2 * wet * C;
-    const lw_lanes mixed = load->side + air * (airy - load->side);
-    load->side = lw_select(air > 0.0, mixed, load->side);
-}
-
 // Water on foils and struts.
 LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw_moving *moving,
                             const lw_attitude *at, lw_knot at_speed, lw_loads *loads, lw_sum *sum)
@@ -129,34 +99,39 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
         u_r = lw_flow_at(moving, rudder_at, moving->rudder_water);
     }
 
-    loads->main = lw_foil_force(&craft->main_foil, rho,
-                                (lw_foil_flow){.forward = u.x,
-                                               .upward = u.z,
-                                               .log_speed = loads->log_speed,
-                                               .at_speed = at_speed,
-                                               .incidence = pose->incidence,
-                                               .flap = loads->linkage.flap,
-                                               .depth = loads->main_depth,
-                                               .tip_rise = loads->main_tip_rise});
+    const lw_foil_flow past_main = {.forward = u.x,
+                                    .upward = u.z,
+                                    .log_speed = loads->log_speed,
+                                    .at_speed = at_speed,
+                                    .incidence = pose->incidence,
+                                    .flap = loads->linkage.flap,
+                                    .depth = loads->main_depth,
+                                    .tip_rise = loads->main_tip_rise};
+    loads->main = lw_foil_force(&craft->main_foil, rho, past_main);
+    if (moving) {
+        lw_let_air_on_foil(&craft->main_foil, rho, past_main, moving->main_air, &loads->main);
+    }
     loads->wash =
         loads->main.coefficient * lw_curve_read(&craft->main_foil.downwash,
                                                 lw_knot_of(0.0, LW_DEPTH_STEP, loads->main_depth));
-    if (moving) loads->main.lift *= lw_airy_lift(moving->main_air);
     const lw_lanes per_main = 1.0 / lw_lanes_sqrt(u.x * u.x + u.z * u.z);
     lw_sum_add(sum, main_at, lw_foil_vector(u, per_main, loads->main));
     sum->moment.y -= loads->main.moment;
 
     const lw_lanes wash = moving ? moving->wash : loads->wash;
-    loads->rudder = lw_foil_force(&craft->rudder_foil, rho,
-                                  (lw_foil_flow){.forward = u_r.x,
-                                                 .upward = u_r.z,
-                                                 .log_speed = loads->log_speed,
-                                                 .at_speed = at_speed,
-                                                 .incidence = pose->rudder_incidence - wash,
-                                                 .flap = zero,
-                                                 .depth = loads->rudder_depth,
-                                                 .tip_rise = loads->rudder_tip_rise});
-    if (moving) loads->rudder.lift *= lw_airy_lift(moving->rudder_air);
+    const lw_foil_flow past_rudder = {.forward = u_r.x,
+                                      .upward = u_r.z,
+                                      .log_speed = loads->log_speed,
+                                      .at_speed = at_speed,
+                                      .incidence = pose->rudder_incidence - wash,
+                                      .flap = zero,
+                                      .depth = loads->rudder_depth,
+                                      .tip_rise = loads->rudder_tip_rise};
+    loads->rudder = lw_foil_force(&craft->rudder_foil, rho, past_rudder);
+    if (moving) {
+        lw_let_air_on_foil(&craft->rudder_foil, rho, past_rudder, moving->rudder_air,
+                           &loads->rudder);
+    }
     const lw_lanes per_rudder =
         moving ? 1.0 / lw_lanes_sqrt(u_r.x * u_r.x + u_r.z * u_r.z) : per_main;
     lw_sum_add(sum, rudder_at, lw_foil_vector(u_r, per_rudder, loads->rudder));
@@ -219,10 +194,14 @@ LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_
                                  .speed = pose->speed,
                                  .log_speed = log_speed,
                                  .at_speed = at_speed};
+    loads->slap = loads->bow_drag = zero;
     loads->hull = lw_hull_force(&craft->hull, craft->medium.water_density, in);
     const lw_lanes k = -loads->hull.drag / pose->speed;
     const lw_vector u = loads->through;
     lw_sum_add(sum, (lw_vector){zero, zero, keel}, (lw_vector){k * u.x, k * u.y, k * u.z});
+    if (lw_any(loads->hull.immersed > 0.0)) {
+        lw_add_impact(craft, moving, &in, loads, sum);
+    }
     loads->water = sum->force;
 
     const lw_lanes B = loads->hull.buoyancy;

@@ -7,7 +7,7 @@
 #ifndef LW_POSE_H
 #define LW_POSE_H
 
-#include "foil/foil_force.h"
+#include "foil/face_force.h"
 #include "foil/strut_force.h"
 #include "hull/hull_force.h"
 #include "hull/rack.h"
@@ -67,6 +67,7 @@ typedef struct lw_loads {
     lw_strut_load main_strut, rudder_strut;
     lw_hull_load hull;
     lw_lanes racks;  // buoyancy of both [N]
+    lw_lanes slap, bow_drag;  // [N] on a hull coming down, and against a bow under water (negative)
     lw_linkage_pose linkage;
     lw_sail_load sail;
     lw_sail_set set;

@@ -25,6 +25,7 @@ typedef struct lw_foil_load {
     lw_lanes coefficient;         // C_L
     lw_lanes load_share;          // C_L asked / greatest C_L: 1 at stall
     lw_lanes angle;               // from the zero-lift angle, flap counted [rad]
+    lw_lanes face;  // of the face to the flow, flap counted; only with air on it [rad]
 } lw_foil_load;
 
 #define LW_TIP_BEND 0.06
@@ -93,6 +94,19 @@ LW_INLINE lw_foil_load lw_foil_force(const lw_foil_craft *foil, double density, 
                           .coefficient = C_L,
                           .load_share = share,
                           .angle = alpha};
+}
+
+// Turning rolls a foil's tips up and down through the water.
+//
+//     M = -1/2 rho u p S b^2 / 16 a (1 + x) / (1 + 2 x),  x = 2 / A      [glauert-1926]
+//
+// of an elliptic foil, whose slope is a = 2 pi / (1 + x).
+LW_INLINE lw_lanes lw_foil_roll(const lw_foil_craft *foil, double density, lw_lanes forward,
+                                lw_lanes spin)
+{
+    const double x = 2.0 * foil->area / (foil->span * foil->span);
+    const double a = foil->slope.value[LW_CURVE_KNOTS / 2] * (1.0 + x) / (1.0 + 2.0 * x);
+    return -(density / 32.0 * foil->area * foil->span * foil->span * a) * forward * spin;
 }
 
 // Lowest pressure coefficient on the most loaded part of the span.

@@ -9,6 +9,7 @@
 #include "hull/hull_cut.h"
 #include "hull/hull_force.h"
 #include "lullwise/elementary.h"
+#include "lullwise/hull_form.h"
 
 #define FREEBOARD      0.3  // of the length: no sinkage that is prepared meets the deck
 #define FRICTION_SPEED 4.0  // [m/s] at which the wetted length's part in friction is taken
@@ -119,6 +120,16 @@ static void fill_strips(lw_hull_craft *craft, const lw_hull_lines *lines, double
     }
 }
 
+// Water that a bow under it parts: a wedge from the stem to the greatest beam, at the main strut.
+static void fill_stem(lw_hull_craft *craft, const lw_hull *hull, double strut_x)
+{
+    const double half_angle = lw_atan2(0.5 * hull->beam, hull->length - strut_x);
+    const lw_hull_strip *stem = &craft->strip[LW_HULL_STRIPS - 1];
+    craft->stem_x = stem->x;
+    craft->stem_deep = fmax(hull->draft - stem->keel, 0.0);
+    craft->stem_drag = lw_hull_form_wedge_drag(half_angle) * hull->beam;
+}
+
 // Height of the water at which the strips displace a volume: by halving.
 static double water_for(const lw_hull_craft *craft, double volume, double slope, double high)
 {
@@ -220,6 +231,7 @@ void lw_hull_prepare(lw_hull_craft *craft, const lw_hull *hull, double origin_x,
                              .wave_first = lw_log(slowest),
                              .wave_step = lw_log(LW_HULL_FASTEST / LW_HULL_SLOWEST) / (SPEEDS - 1)};
     fill_strips(craft, &p.lines, DEEP * hull->draft);
+    fill_stem(craft, hull, origin_x);
     friction_curve(&craft->friction, hull, viscosity);
     for (int j = 0; j < SLOPES; j++) {
         const double slope = slope_at(craft, j), trim = lw_atan(slope);

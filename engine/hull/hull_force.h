@@ -17,6 +17,7 @@ typedef struct lw_hull_load {
     lw_lanes friction, waves;  // [N]
     lw_lanes drag;             // [N] both
     lw_lanes immersed;         // [m^3]
+    lw_lanes stem;             // [m] how much deeper the stem is than afloat
 } lw_hull_load;
 
 // How the hull meets the water, along its own axes.
@@ -60,6 +61,14 @@ LW_INLINE double lw_hull_read_wave(const lw_hull_craft *hull, const lw_hull_knot
     return wave;
 }
 
+// Mean beam of a strip that is T deep, over its full beam.
+LW_INLINE lw_lanes lw_hull_wet(const lw_hull_strip *strip, lw_lanes T)
+{
+    const double b = strip->b, c = strip->c;
+    const lw_lanes y = T * strip->per_t, bend = y * (b + c * y);
+    return y * ((1.0 - b) + y * ((b - c) + c * y)) / (1.0 + y * (1.0 + bend));
+}
+
 // Volume under water and its first moment ahead of the strut. They come from one potential,
 // whatever the strips: d volume / d slope = -d moment / d water.
 LW_INLINE void lw_hull_displaced(const lw_hull_craft *hull, lw_lanes water, lw_lanes slope,
@@ -69,14 +78,20 @@ LW_INLINE void lw_hull_displaced(const lw_hull_craft *hull, lw_lanes water, lw_l
     for (int i = 0; i < LW_HULL_STRIPS; i++) {
         const lw_hull_strip *strip = &hull->strip[i];
         const lw_lanes T = lw_lanes_max(water - strip->keel - strip->x * slope, lw_all(0.0));
-        const double b = strip->b, c = strip->c;
-        const lw_lanes y = T * strip->per_t, bend = y * (b + c * y);
-        const lw_lanes wet = y * ((1.0 - b) + y * ((b - c) + c * y)) / (1.0 + y * (1.0 + bend));
-        const lw_lanes part = strip->width * T * wet;
+        const lw_lanes part = strip->width * T * lw_hull_wet(strip, T);
         all += part;
         ahead += strip->x * part;
     }
     *volume = all, *moment = ahead;
+}
+
+// How much deeper the stem is than afloat, which lw_hull_bow_drag goes by.
+LW_INLINE lw_lanes lw_hull_stem(const lw_hull_craft *hull, lw_hull_in_water in)
+{
+    const double keel = hull->strip[LW_HULL_STRIPS - 1].keel, flare = 0.05;  // [m] [judged]
+    const lw_lanes deep = in.water - keel - hull->stem_x * in.slope - hull->stem_deep;
+    const lw_lanes d = lw_lanes_max(deep, lw_all(0.0));
+    return d * d / (d + flare);  // comes in without a corner
 }
 
 // Forces on a hull, from strips and splines of its own lines (doc/theory.md, Hull).
@@ -91,7 +106,7 @@ LW_INLINE lw_hull_load lw_hull_force(const lw_hull_craft *hull, double density, 
 {
     const lw_lanes none = lw_all(0.0);
     if (!lw_any(in.water > hull->lowest - hull->reach * lw_lanes_abs(in.slope))) {
-        return (lw_hull_load){none, none, none, none,
+        return (lw_hull_load){none, none, none, none, none,
                               none, none, none, none};  // all clear of the water
     }
     lw_lanes volume, ahead;
@@ -126,7 +141,47 @@ LW_INLINE lw_hull_load lw_hull_force(const lw_hull_craft *hull, double density, 
                           .friction = friction,
                           .waves = waves,
                           .drag = friction + waves,
-                          .immersed = volume};
+                          .immersed = volume,
+                          .stem = lw_hull_stem(hull, in)};
+}
+
+// Drag of a bow under water: a wedge (lullwise/hull_form.h) with a cavity behind its shoulders.
+//
+//     D = 1/2 rho u |u| C_D B d,   less where the water closes in: by u^2 / (u^2 + 9 g d)  [judged]
+//
+// d: lw_hull_stem; B: the hull's beam. Leaves out the deck and what stands on it.
+LW_INLINE lw_lanes lw_hull_bow_drag(const lw_hull_craft *hull, double density, lw_lanes d,
+                                    lw_lanes u)
+{
+    const lw_lanes u_2 = u * u, open = u_2 / (u_2 + 9.0 * LW_GRAVITY * d + 1e-9);
+    return (0.5 * density * hull->stem_drag) * open * d * u * lw_lanes_abs(u);
+}
+
+// Water met across: what a hull that comes down on it, or goes bow up, feels in each strip.
+//
+//     F = 1/2 rho C b w^2,   C = 1                                    [zarnick-1978] [hoerner-fdd]
+//
+// b: mean beam below the water; w: how fast the strip goes down, square to the hull's bottom. What
+// comes up leaves the water behind without a pull.
+// Leaves out   the first slap (a wedge's, [von-karman-1929], grows from nothing with its depth).
+typedef struct lw_hull_slap {
+    lw_lanes force, moment;  // [N] along the hull's mast axis, [N m] ahead of the strut
+} lw_hull_slap;
+
+LW_INLINE lw_hull_slap lw_hull_slap_of(const lw_hull_craft *hull, double density,
+                                       lw_hull_in_water in, lw_lanes rise, lw_lanes bow_down)
+{
+    const double C = 1.0;
+    lw_hull_slap slap = {lw_all(0.0), lw_all(0.0)};
+    for (int i = 0; i < LW_HULL_STRIPS; i++) {
+        const lw_hull_strip *strip = &hull->strip[i];
+        const lw_lanes T = lw_lanes_max(in.water - strip->keel - strip->x * in.slope, lw_all(0.0));
+        const lw_lanes w = lw_lanes_min(rise - strip->x * bow_down, lw_all(0.0));
+        const lw_lanes part = (0.5 * density * C * strip->width) * lw_hull_wet(strip, T) * w * w;
+        slap.force += part;
+        slap.moment += strip->x * part;
+    }
+    return slap;
 }
 
 #endif

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "lullwise/base.h"
 #include "lullwise/hull_form.h"
 
 // Both sides, by the midpoint rule over the sides' projection.
@@ -32,4 +33,9 @@ lw_hydrostatics lw_hull_form_hydrostatics(lw_hull_form form)
                              .centre_height = 5.0 / 8.0 * T,
                              .metacentre_across = 9.0 / 105.0 * B * B / T,
                              .metacentre_along = 3.0 / 40.0 * L * L / T};
+}
+
+double lw_hull_form_wedge_drag(double half_angle)
+{
+    return 4.0 / LW_PI * half_angle / (1.0 + 0.65 * half_angle);
 }

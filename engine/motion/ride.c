@@ -87,10 +87,12 @@ static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
     lw_watch *watch = &fleet->watch;
     for (int k = 0; k < LW_PLACES; k++) {
         fleet->worn.air[k][i] = watch->air.had[k][i] = watch->air.left[k][i] = 0.0;
+        watch->air.open[k][i] = 0.0;
         watch->air.on[k][i] = 0;
     }
     watch->flies[i] = flies ? -1 : 0;
     watch->clear[i] = watch->wet[i] = watch->tip_in[i] = watch->rudder_tip_in[i] = 0.0;
+    watch->slips[i] = watch->slid[i] = 0.0;
     lw_pilot_lanes *pilot = &fleet->ride.pilot;
     const lw_wish_lanes *usual = &pilot->wish[LW_WISH_MEAN];
     pilot->heel[i] = flies ? usual->heel[i] : pilot->heel_afloat[i];
@@ -239,8 +241,9 @@ LW_INLINE void step(group *g, lw_turns *turns)
     g->happened.any = (lw_mask){0};
     const lw_state *was = &fleet->past.state;
     lw_watch_hull(watch, &g->loads, dt, &g->happened);
-    lw_watch_foils(motion->craft, watch, &g->loads, was, dt, fleet->worn.air, &g->happened);
-    lw_watch_falls(was, &g->loads, &fleet->ride.pilot, &g->happened);
+    lw_watch_foils(motion, watch, &g->loads, was, fleet->worn.air, &g->happened);
+    const lw_mask thrown = lw_watch_stop(motion->craft, was, &g->loads, dt, watch);
+    lw_watch_falls(was, &g->loads, &fleet->ride.pilot, thrown, &g->happened);
     g->happened.any &= ~watch->swims;
     lw_ride_lanes *ride = &fleet->ride;
     lw_pilot_turn(&ride->pilot, fleet->now.felt_wind, watch->flies, dt);

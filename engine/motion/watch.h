@@ -15,6 +15,8 @@
 #define LW_SPIN_LEAST    0.7              // so fast at least [rad/s], with so much way on: who only
 #define LW_SPIN_WAY      2.5              // rounds up stays aboard [m/s]
 #define LW_SPEED_MOST    30.0             // [m/s]
+#define LW_HOLD_MOST     0.5              // g along the boat that a sailor holds, feet in straps
+#define LW_SLIDE_MOST    0.2              // [m] forward from her seat, and she is off
 
 // Times that decide.  [judged]
 #define LW_CLEAR_LEAST 1.0  // [s] clear of the water before she counts as flying
@@ -27,6 +29,7 @@ typedef struct lw_watch {
     lw_mask flies, swims;
     lw_lanes clear, wet;             // [s] since the hull was last wet, and clear
     lw_lanes tip_in, rudder_tip_in;  // [s] since the tips were last out
+    lw_lanes slips, slid;            // sailor forward in the boat [m/s], [m]
     lw_lanes swum;                   // [s]
     lw_cavities air;
 } lw_watch;
@@ -68,10 +71,12 @@ LW_INLINE void lw_watch_hull(lw_watch *watch, const lw_loads *loads, double dt,
 }
 
 // Tips and air.
-LW_INLINE void lw_watch_foils(const lw_craft *craft, lw_watch *watch, const lw_loads *loads,
-                              const lw_state *x, double dt, lw_lanes amount[LW_PLACES],
-                              lw_happened *happened)
+LW_INLINE void lw_watch_foils(const lw_motion *motion, lw_watch *watch, const lw_loads *loads,
+                              const lw_state *x, lw_lanes amount[LW_PLACES], lw_happened *happened)
 {
+    const lw_craft *craft = motion->craft;
+    const double dt = motion->rules.step, period = motion->sea.wave.period;
+    const double crest = motion->is_choppy ? LW_GRAVITY / (2.0 * LW_PI) * period * period : 0.0;
     const lw_mask out = lw_tip(loads->main_depth, loads->main_tip_rise) < 0.0;
     const lw_mask rudder_out = lw_tip(loads->rudder_depth, loads->rudder_tip_rise) < 0.0;
     lw_happens(happened, LW_RIDE_BREACH, out & (watch->tip_in > LW_REARM));
@@ -82,16 +87,32 @@ LW_INLINE void lw_watch_foils(const lw_craft *craft, lw_watch *watch, const lw_l
     lw_mask had[LW_PLACES];
     for (int i = 0; i < LW_PLACES; i++) had[i] = watch->air.on[i];
     const lw_lanes speed = lw_lanes_max(x->velocity.x, lw_all(LW_LEAST_WAY));
-    const lw_lanes clear = lw_select(loads->hull.immersed > 0.0, lw_all(0.0), lw_all(1.0));
-    lw_air_step(craft, loads, clear, speed, dt * speed, &watch->air, amount);
+    const lw_lanes clear = craft->main_strut.length - loads->main_depth;
+    lw_air_step(craft, loads, clear, crest, speed, dt * speed, &watch->air, amount);
     for (int i = 0; i < LW_PLACES; i++) {
         lw_happens(happened, (lw_ride_what)(LW_RIDE_FOIL_AIR + i), watch->air.on[i] & ~had[i]);
     }
 }
 
+// A stop that throws the sailor off, forward: she slides by what it pulls beyond her hold, until she
+// has caught herself. Felt is what pulls along the boat, weight and all.
+//
+//     s'' = -(F_x / m + g sin(pitch)) - hold,   s' >= 0
+LW_INLINE lw_mask lw_watch_stop(const lw_craft *craft, const lw_state *x, const lw_loads *loads,
+                                double dt, lw_watch *watch)
+{
+    lw_lanes sine, cosine;
+    lw_upright_sincos(x->pitch, &sine, &cosine);
+    const lw_lanes felt = -(loads->force.x * (1.0 / craft->weight) + sine);
+    const lw_lanes none = lw_all(0.0);
+    watch->slips = lw_lanes_max(watch->slips + (dt * LW_GRAVITY) * (felt - LW_HOLD_MOST), none);
+    watch->slid = lw_select(watch->slips > 0.0, watch->slid + dt * watch->slips, none);
+    return watch->slid > LW_SLIDE_MOST;
+}
+
 // Falls. A comparison with what is no number is false, so that such a lane counts as lost.
 LW_INLINE lw_mask lw_watch_falls(const lw_state *x, const lw_loads *loads,
-                                 const lw_pilot_lanes *pilot, lw_happened *happened)
+                                 const lw_pilot_lanes *pilot, lw_mask thrown, lw_happened *happened)
 {
     const lw_lanes speed =
         lw_lanes_abs(x->velocity.x) + lw_lanes_abs(x->velocity.y) + lw_lanes_abs(x->velocity.z);
@@ -104,15 +125,17 @@ LW_INLINE lw_mask lw_watch_falls(const lw_state *x, const lw_loads *loads,
     const lw_mask over = leeward | windward;
     const lw_mask dives =
         sound & ~over & ((x->pitch < -LW_BOW_DOWN_MOST) | (x->pitch > LW_BOW_UP_MOST));
-    const lw_mask spins = sound & ~over & ~dives & (speed > LW_SPIN_WAY) &
+    const lw_mask stops = sound & ~over & ~dives & thrown;
+    const lw_mask spins = sound & ~over & ~dives & ~thrown & (speed > LW_SPIN_WAY) &
                           (lw_lanes_abs(x->spin.z) > LW_SPIN_LEAST) &
                           (lw_lanes_abs(lw_way_round(x->yaw - pilot->bow)) > LW_SPIN_MOST);
     lw_happens(happened, LW_RIDE_LEEWARD, leeward);
     lw_happens(happened, LW_RIDE_WINDWARD, windward);
     lw_happens(happened, LW_RIDE_PITCHPOLE, dives);
+    lw_happens(happened, LW_RIDE_THROWN, stops);
     lw_happens(happened, LW_RIDE_SPIN, spins);
     lw_happens(happened, LW_RIDE_LOST, ~sound);
-    return over | dives | spins | ~sound;
+    return over | dives | stops | spins | ~sound;
 }
 
 #endif

@@ -40,8 +40,10 @@ typedef struct lw_foil_craft {
     double log_re;             // ln Re at 1 m/s
     double zero_lift_angle;    // [rad] as measured
     double span_share;         // C_L of the whole foil / c_l of its most loaded part
-    double flap_lift;      // angle of the whole foil / angle of the section that a flap is worth
-    double junction_drag;  // area [m^2]
+    double flap_lift;  // angle of the whole foil / angle of the section that a flap is worth
+    lw_curve face, face_flap, face_drag;     // over depth, of lullwise/face.h: a, t_L, t_D
+    lw_curve face_centre, face_flap_centre;  // over depth
+    double junction_drag;                    // area [m^2]
 } lw_foil_craft;
 
 typedef struct lw_strut_craft {
@@ -80,7 +82,9 @@ typedef struct lw_hull_craft {
     double reach;   // farthest end from the main foil [m]
     double lowest;  // strip above the hull's bottom at the strut [m]
     lw_hull_strip strip[LW_HULL_STRIPS];
-    double most, steepest;  // last knots: volume [m^3], slope
+    double stem_x, stem_deep;  // [m] foremost strip; how deep it floats
+    double stem_drag;          // [m] drag area for each metre that it is deeper than that
+    double most, steepest;     // last knots: volume [m^3], slope
     double form[LW_HULL_VOLUMES + 2][LW_HULL_SLOPES + 2][4];
     double wave_first, wave_step;  // of ln V
     double wave[LW_HULL_VOLUMES + 2][LW_HULL_SLOPES + 2]

@@ -34,4 +34,12 @@ lw_hydrostatics lw_hull_form_hydrostatics(lw_hull_form form);
 //              below Fn 0.4, and the level within 25 % of a tank's.
 double lw_hull_form_wave_area(lw_hull_form form, double speed);
 
+// Drag coefficient, on its base, of a wedge that parts the water with a cavity behind it.
+//
+//     C_D = 4 gamma / pi / (1 + 0.65 gamma),   gamma: half its angle [rad]
+//
+// 4 gamma / pi of thin wedges [tulin-1953]; 0.65 fitted to the whole theory [kirchhoff-1869].
+// Holds for    half angles to 30 deg, within 2 %; no gravity.
+double lw_hull_form_wedge_drag(double half_angle);
+
 #endif

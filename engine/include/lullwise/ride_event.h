@@ -21,6 +21,7 @@
     X(LEEWARD,       "leeward",       "swim: thrown over to leeward")                      \
     X(WINDWARD,      "windward",      "swim: falls over to windward")                      \
     X(PITCHPOLE,     "pitchpole",     "swim: bow goes under, over the front")              \
+    X(THROWN,        "thrown",        "swim: thrown forward as she stops")                 \
     X(SPIN,          "spin",          "swim: spins round")                                 \
     X(LOST,          "lost",          "swim: beyond what the model can tell")              \
     X(AGAIN,         "again",         "under way again")

@@ -1,0 +1,101 @@
+// face_force.h - lift, drag and moment of a foil whose back stands in air, in lanes.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_FACE_FORCE_H
+#define LW_FACE_FORCE_H
+
+#include "foil/foil_force.h"
+
+// Part of the theory's lift that a face of some thickness has: what [harwood-2016] measured of a
+// strut, foil/strut_force.h.
+#define LW_FACE_SHARE 0.75
+
+// Positive part of x with a corner so wide.
+LW_INLINE lw_lanes lw_face_positive(lw_lanes x, double corner)
+{
+    return 0.5 * (x + lw_lanes_sqrt(x * x + corner * corner));
+}
+
+// Angle of a plate with a cavity without end that lifts like `angle` does with this cavity.
+LW_INLINE lw_lanes lw_face_angle(lw_lanes angle, lw_lanes number)
+{
+    const lw_lanes q = number / (2.0 + number);
+    const lw_lanes p = lw_face_positive(angle / q, 0.1);  // [judged] corner
+    const lw_lanes longer = 2.0 * (1.0 + p * p) / (p + lw_lanes_sqrt(1.0 + p * p));
+    const lw_lanes wet = 4.0 * p, ratio = wet / longer, square = ratio * ratio;
+    return q * wet / lw_lanes_sqrt(lw_lanes_sqrt(1.0 + square * square));  // the lesser, rounded
+}
+
+// C / x of a face of slope a at the plate's angle x: lullwise/face.h.
+LW_INLINE lw_lanes lw_face_rise(lw_lanes a, lw_lanes k, lw_lanes x)
+{
+    const lw_lanes all = a * x, half = 1.0 + a * k + 0.5 * all;
+    return 2.0 * a / (half + lw_lanes_sqrt(half * half - 2.0 * a * k * all));
+}
+
+// Force on the face of a foil, square to it, or on its back where the flow meets that, nose and all;
+// the moment about the quarter chord.
+LW_INLINE lw_foil_load lw_face_force(const lw_foil_craft *foil, double density, lw_foil_flow flow)
+{
+    const lw_lanes u = flow.forward, w = flow.upward, V_2 = u * u + w * w;
+    const lw_knot at_depth = lw_knot_of(0.0, LW_DEPTH_STEP, flow.depth);
+    const lw_lanes depth = lw_lanes_max(flow.depth, lw_all(0.02));
+    const lw_lanes sigma = 2.0 * LW_GRAVITY * depth / V_2;
+    const lw_lanes flap = foil->flap_lift * flow.flap;
+    const lw_lanes alpha = lw_lanes_atan(-w / u) + flow.incidence;
+    const lw_lanes by_flap = lw_curve_read(&foil->face_flap, at_depth) * flap;
+    const lw_lanes turned = alpha + by_flap, back = -lw_lanes_max(alpha, turned);
+    const lw_lanes a = LW_FACE_SHARE * lw_curve_read(&foil->face, at_depth);
+    const lw_lanes k = lw_curve_read(&foil->induced, at_depth);
+    const lw_lanes x = lw_face_angle(turned, sigma), y = lw_face_angle(back, sigma);
+    const lw_lanes rise = lw_face_rise(a, k, x);
+    const lw_lanes C_L = rise * x - lw_face_rise(a, k, y) * y;
+
+    const lw_lanes slant = alpha + lw_curve_read(&foil->face_drag, at_depth) * flap;
+    const lw_lanes C_D = rise * slant * slant + 0.5 * lw_curve_read(&foil->profile, flow.at_speed);
+    const lw_lanes centre = lw_curve_read(&foil->face_centre, at_depth);
+    const lw_lanes hinged = lw_curve_read(&foil->face_flap_centre, at_depth);
+    const lw_lanes C_M = (0.25 - centre) * C_L + (centre - hinged) * rise * by_flap;
+
+    const lw_lanes q = 0.5 * density * V_2;
+    const lw_lanes qS = q * foil->area * lw_foil_wetted(foil, flow.depth, flow.tip_rise);
+    return (lw_foil_load){.lift = qS * C_L,
+                          .drag = qS * C_D + q * foil->junction_drag,
+                          .moment = qS * foil->chord * C_M,
+                          .coefficient = C_L,
+                          .face = alpha + by_flap};
+}
+
+// Way [m] that a cavity lasts for which nothing supplies with air: what it holds, as theory has its
+// length and thickness, over what its tail loses.
+//
+//     l / c = 1 + (alpha / q)^2 [geurst-1960],  t / c = a alpha^2 / sigma,  way = pi/4 l t / (C_Q c)
+//
+// C_Q: air lost / (speed x area of the foil). Two to a hundred chords.                  [judged]
+#define LW_FACE_LOSS 0.1  // tails of supplied cavities lose 0.01 to 0.2 [brennen-1995]  [judged]
+
+LW_INLINE lw_lanes lw_face_lasts(double chord, lw_lanes angle, lw_lanes depth, lw_lanes speed)
+{
+    const lw_lanes sigma = 2.0 * LW_GRAVITY * lw_lanes_max(depth, lw_all(0.02)) / (speed * speed);
+    const lw_lanes x = lw_lanes_max(angle, lw_all(0.0)), r = (2.0 + sigma) * x / sigma;
+    const lw_lanes held =
+        (0.25 * LW_PI * 0.5 * LW_PI * LW_FACE_SHARE) * x * x / sigma * (1.0 + r * r);
+    return chord * lw_lanes_clamp((1.0 / LW_FACE_LOSS) * held, lw_all(2.0), lw_all(100.0));
+}
+
+// A load that is `air` of the way from wet to ventilated. What it asked of the section stays.
+LW_INLINE void lw_let_air_on_foil(const lw_foil_craft *foil, double density, lw_foil_flow flow,
+                                  lw_lanes air, lw_foil_load *load)
+{
+    const lw_mask some = air > 0.0;
+    if (!lw_any(some)) return;
+    const lw_foil_load dry = lw_face_force(foil, density, flow);
+    const lw_lanes part = lw_select(some, air, lw_all(0.0));
+    load->lift += part * (dry.lift - load->lift);
+    load->drag += part * (dry.drag - load->drag);
+    load->moment += part * (dry.moment - load->moment);
+    load->coefficient += part * (dry.coefficient - load->coefficient);
+    load->face = dry.face;
+}
+
+#endif
