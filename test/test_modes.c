@@ -137,7 +137,7 @@ TEST_FUNCTION(heel_as_sailed_dies_away_at_the_rate_of_its_mode)
     static sailed s;
     static lw_modes modes;
     sail(&s, 1, 16.0, 120.0);
-    lw_grip grip = s.plan.pilot.grip[LW_GRIPS - 1];
+    lw_grip grip = s.plan.pilot.wish[LW_WISH_MEAN].grip;
     grip.speed = 1.0;  // does not change with her speed
     lw_grip_everywhere(&s.plan.pilot, &grip);
     s.plan.pilot.flight = 0.0;

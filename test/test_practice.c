@@ -319,7 +319,7 @@ static breaching carried(size_t pin, double trim_kn, double wind_kn, double turn
     lw_motion motion = lw_motion_of(&usual.craft);
     lw_weather_put(&weather, wind_kn * LW_KN, &motion);
     lw_ride_plan plan = lw_ride_plan_of(&motion, &ask, &answer);
-    plan.pilot.rudder += turns_on * usual.craft.rudder_turn;
+    for (int k = 0; k < LW_WISHES; k++) plan.pilot.rudder[k] += turns_on * usual.craft.rudder_turn;
     breaching sum = {0};
     for (plan.seed = 1; plan.seed <= RIDES; plan.seed++) {
         ride_minute(&motion, &plan, answer.flight.pitch, &sum);

@@ -130,6 +130,7 @@ static void place_people(lw_craft *craft, const lw_boat *boat, const lw_person *
     craft->most_heel = person->most_heel;
     craft->most_bow_down = person->most_bow_down;
     craft->most_bow_up = person->most_bow_up;
+    craft->skill = person->skill;
     craft->place_aft = boat->place.aft_x - boat->main_strut.x;
     craft->place_forward = boat->place.forward_x - boat->main_strut.x;
 }

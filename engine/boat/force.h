@@ -6,7 +6,7 @@
 
 #include <stddef.h>
 
-#include "boat/pose.h"
+#include "boat/impact.h"
 
 // Apparent wind in the boat's x and y, where the true wind is `factor` times the wind as read.
 LW_INLINE void lw_pose_apparent(const lw_pose *pose, const lw_attitude *at, lw_vector track,
@@ -81,32 +81,6 @@ LW_INLINE void lw_place_foils(const lw_craft *craft, const lw_pose *pose, const 
         flap = lw_lanes_clamp(moving->flap, flap - moving->slack, flap + moving->slack);
     }
     loads->linkage = (lw_linkage_pose){.wand = wand, .flap = flap};
-}
-
-// Turning rolls a foil's tips up and down through the water.
-//
-//     M = -1/2 rho u p S b^2 / 16 a (1 + x) / (1 + 2 x),  x = 2 / A      [glauert-1926]
-//
-// of an elliptic foil, whose slope is a = 2 pi / (1 + x).
-LW_INLINE lw_lanes lw_foil_roll(const lw_foil_craft *foil, double density, lw_lanes forward,
-                                lw_lanes spin)
-{
-    const double x = 2.0 * foil->area / (foil->span * foil->span);
-    const double a = foil->slope.value[LW_CURVE_KNOTS / 2] * (1.0 + x) / (1.0 + 2.0 * x);
-    return -(density / 32.0 * foil->area * foil->span * foil->span * a) * forward * spin;
-}
-
-// Side force of a strut that is ventilated in part.
-LW_INLINE void lw_let_in_air(const lw_strut_craft *strut, double density, lw_lanes speed,
-                             lw_lanes wet, lw_lanes air, lw_strut_load *load)
-{
-    if (!lw_any(air > 0.0)) return;
-    const lw_lanes s = lw_lanes_max(wet, lw_all(0.02)), V_2 = speed * speed;
-    const lw_lanes C =
-        lw_strut_ventilated(s / strut->chord, 2.0 * LW_GRAVITY * s / V_2, load->angle);
-    const lw_lanes airy = 0.5 * density * strut->chord * V_2 * wet * C;
-    const lw_lanes mixed = load->side + air * (airy - load->side);
-    load->side = lw_select(air > 0.0, mixed, load->side);
 }
 
 // Water on foils and struts.
@@ -205,25 +179,6 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, const lw_pose *pose, const lw
                lw_strut_vector(u_r, per_flow_r, loads->rudder_strut));
 }
 
-// Water on a hull that comes down on it, and on a bow under it.
-LW_INLINE void lw_add_impact(const lw_craft *craft, const lw_moving *moving,
-                             const lw_hull_in_water *in, lw_loads *loads, lw_sum *sum)
-{
-    const double rho = craft->medium.water_density;
-    const lw_hull_craft *hull = &craft->hull;
-    const lw_lanes zero = lw_all(0.0), u = loads->through.x,
-                   keel = lw_all(craft->main_strut.length);
-    const lw_lanes nose_rate = moving ? moving->spin.y : zero;
-    const lw_hull_slap slap = lw_hull_slap_of(hull, rho, *in, loads->through.z, nose_rate);
-    sum->force.z += slap.force;
-    sum->moment.y -= slap.moment;
-    const lw_lanes d = loads->hull.stem;
-    const lw_lanes bow = -lw_hull_bow_drag(hull, rho, d, u);
-    lw_sum_add(sum, (lw_vector){lw_all(hull->stem_x), zero, keel + 0.5 * d},
-               (lw_vector){bow, zero, zero});
-    loads->slap = slap.force, loads->bow_drag = bow;
-}
-
 // Water on the hull: drag against the way at the hull's bottom, buoyancy upright through the middle
 // of what is immersed. In waves a plane stands for the surface.
 LW_INLINE void lw_add_hull(const lw_craft *craft, const lw_pose *pose, const lw_moving *moving,
@@ -264,8 +219,8 @@ LW_INLINE void lw_add_racks(const lw_craft *craft, const lw_pose *pose, const lw
 {
     const lw_rack_craft *rack = &craft->rack;
     const lw_lanes out = rack->y * at->y.z;  // what windward heel lifts the leeward rack by
-    lw_lanes depth = -(pose->ride_height + (rack->z - craft->main_strut.length) * at->z.z +
-                       rack->x * at->x.z);
+    lw_lanes depth =
+        -(pose->ride_height + (rack->z - craft->main_strut.length) * at->z.z + rack->x * at->x.z);
     if (moving) depth += moving->hull_surface + rack->x * moving->hull_slope;
     loads->racks = lw_all(0.0);
     if (!lw_any(depth + lw_lanes_abs(out) > -0.5 * rack->thickness)) return;

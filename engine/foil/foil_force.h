@@ -96,6 +96,19 @@ LW_INLINE lw_foil_load lw_foil_force(const lw_foil_craft *foil, double density, 
                           .angle = alpha};
 }
 
+// Turning rolls a foil's tips up and down through the water.
+//
+//     M = -1/2 rho u p S b^2 / 16 a (1 + x) / (1 + 2 x),  x = 2 / A      [glauert-1926]
+//
+// of an elliptic foil, whose slope is a = 2 pi / (1 + x).
+LW_INLINE lw_lanes lw_foil_roll(const lw_foil_craft *foil, double density, lw_lanes forward,
+                                lw_lanes spin)
+{
+    const double x = 2.0 * foil->area / (foil->span * foil->span);
+    const double a = foil->slope.value[LW_CURVE_KNOTS / 2] * (1.0 + x) / (1.0 + 2.0 * x);
+    return -(density / 32.0 * foil->area * foil->span * foil->span * a) * forward * spin;
+}
+
 // Lowest pressure coefficient on the most loaded part of the span.
 LW_INLINE lw_lanes lw_foil_least_pressure(const lw_foil_craft *foil, lw_lanes C_L, lw_lanes delta)
 {

@@ -83,4 +83,17 @@ LW_INLINE lw_strut_load lw_strut_force(const lw_strut_craft *strut, double densi
                            .angle = angle};
 }
 
+// Side force of a strut that is ventilated in part.
+LW_INLINE void lw_let_in_air(const lw_strut_craft *strut, double density, lw_lanes speed,
+                             lw_lanes wet, lw_lanes air, lw_strut_load *load)
+{
+    if (!lw_any(air > 0.0)) return;
+    const lw_lanes s = lw_lanes_max(wet, lw_all(0.02)), V_2 = speed * speed;
+    const lw_lanes C =
+        lw_strut_ventilated(s / strut->chord, 2.0 * LW_GRAVITY * s / V_2, load->angle);
+    const lw_lanes airy = 0.5 * density * strut->chord * V_2 * wet * C;
+    const lw_lanes mixed = load->side + air * (airy - load->side);
+    load->side = lw_select(air > 0.0, mixed, load->side);
+}
+
 #endif

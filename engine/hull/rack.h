@@ -19,8 +19,7 @@
 // Leaves out   drag of a rack in the water; that the outer edge goes under before the inner.
 LW_INLINE lw_lanes lw_rack_wet(const lw_rack_craft *rack, lw_lanes depth)
 {
-    const lw_lanes s =
-        lw_lanes_clamp(depth * (1.0 / rack->thickness), lw_all(-0.5), lw_all(0.5));
+    const lw_lanes s = lw_lanes_clamp(depth * (1.0 / rack->thickness), lw_all(-0.5), lw_all(0.5));
     return rack->volume * (0.5 + s * (1.5 - 2.0 * (s * s)));
 }
 

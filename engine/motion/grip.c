@@ -23,7 +23,7 @@
 #define GRIP_MOST        4.0              // [1/rad] the same in flight                   [judged]
 #define LEAN_PART        0.5              // of the heel's loop by the helm               [judged]
 #define LEAN_MOST        0.3              // [rad/rad] helm for heel                      [judged]
-#define PUFF_MOST     0.2  // [1/(m/s)] effort for wind                    [judged]
+#define PUFF_MOST        0.2              // [1/(m/s)] effort for wind                    [judged]
 
 // Response of the boat to a state that the sailor sets, at a frequency: (i w - A) x = b, of the
 // 12 states of the boat alone.

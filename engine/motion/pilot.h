@@ -43,6 +43,7 @@ typedef struct lw_pilot_lanes {
     lw_lanes rudder[LW_WISHES];        // incidence wanted, by the mean wind [rad]
     lw_lanes wind, per_wind;           // of the plan [m/s]; wishes for each m/s
     lw_lanes patience;                 // 1 / T_i [1/s]
+    lw_lanes place;                    // along the boat, in flight [m]
     lw_lanes per_flight;  // 1 / speed of flight: faster than that the helm is moved less
     lw_grip_lanes rest, rising;
 } lw_pilot_lanes;
@@ -91,6 +92,21 @@ LW_INLINE void lw_pilot_turn(lw_pilot_lanes *pilot, lw_lanes felt_wind, lw_mask 
     const lw_wish_lanes wish = lw_wished(pilot, felt_wind);
     pilot->heel = lw_gone_to(pilot->heel, lw_select(flies, wish.heel, pilot->heel_afloat), most);
     pilot->bow = lw_gone_to(pilot->bow, lw_select(flies, wish.bow, pilot->bow_afloat), most);
+}
+
+#define LW_FORWARD_FROM (5.0 * LW_DEG)  // bow up, from which she goes forward        [judged]
+#define LW_FORWARD      3.0             // [m/rad] how far for what is beyond         [judged]
+#define LW_FORWARD_PACE 0.4             // [m/s]                                      [judged]
+
+// Where she sits along the boat a step later: forward while the bow points up, as it does when a boat
+// lifts off too slowly, or is let down.
+LW_INLINE lw_lanes lw_pilot_place(const lw_craft *craft, const lw_pilot_lanes *pilot,
+                                  lw_lanes pitch, lw_lanes place, double dt)
+{
+    const lw_lanes over = lw_lanes_max(pitch - LW_FORWARD_FROM, lw_all(0.0));
+    const lw_lanes most = lw_lanes_max(lw_all(craft->place_forward), pilot->place);
+    const lw_lanes wanted = lw_lanes_min(pilot->place + LW_FORWARD * over, most);
+    return lw_gone_to(place, wanted, LW_FORWARD_PACE * dt);
 }
 
 // Effort between sitting to leeward and letting the sheet go.

@@ -18,7 +18,7 @@ lw_motion lw_motion_of(const lw_craft *craft)
     memset(&motion, 0, sizeof motion);
     motion.craft = craft;
     motion.inertia = lw_inertia_of(craft);
-    motion.rules = lw_ride_rules_preset();
+    motion.rules = lw_ride_rules_of(craft->skill);
     return motion;
 }
 

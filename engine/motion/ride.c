@@ -69,7 +69,7 @@ void lw_ride_lanes_put(lw_ride_lanes *lanes, int i, const lw_ride_plan *plan)
     lanes->wand_length[i] = plan->setup.wand_length;
     lanes->gearing[i] = plan->setup.gearing;
     lanes->rod[i] = plan->setup.rod;
-    lanes->place[i] = plan->place;
+    lanes->place[i] = lanes->pilot.place[i] = plan->place;
     pilot_put(&lanes->pilot, i, &plan->pilot);
     const lw_wish *usual = &plan->pilot.wish[LW_WISH_MEAN];
     lanes->pilot.heel[i] = usual->heel, lanes->pilot.bow[i] = usual->bow;
@@ -83,6 +83,7 @@ static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
     put_state(&fleet->older.state, i, at);
     fleet->fresh[i] = -1;
     fleet->worn.flap[i] = 0.0;
+    fleet->ride.place[i] = fleet->ride.pilot.place[i];
     lw_watch *watch = &fleet->watch;
     for (int k = 0; k < LW_PLACES; k++) {
         fleet->worn.air[k][i] = watch->air.had[k][i] = watch->air.left[k][i] = 0.0;
@@ -91,10 +92,11 @@ static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
     }
     watch->flies[i] = flies ? -1 : 0;
     watch->clear[i] = watch->wet[i] = watch->tip_in[i] = watch->rudder_tip_in[i] = 0.0;
-    watch->firm[i] = 0.0;
+    watch->slips[i] = watch->slid[i] = 0.0;
     lw_pilot_lanes *pilot = &fleet->ride.pilot;
-    pilot->heel[i] = flies ? at->heel : pilot->heel_afloat[i];  // gone on from
-    pilot->bow[i] = flies ? at->bow : pilot->bow_afloat[i];
+    const lw_wish_lanes *usual = &pilot->wish[LW_WISH_MEAN];
+    pilot->heel[i] = flies ? usual->heel[i] : pilot->heel_afloat[i];
+    pilot->bow[i] = flies ? usual->bow[i] : pilot->bow_afloat[i];
 }
 
 static void start_world(const lw_motion *motion, lw_world *world, uint64_t seed)
@@ -243,7 +245,9 @@ LW_INLINE void step(group *g, lw_turns *turns)
     const lw_mask thrown = lw_watch_stop(motion->craft, was, &g->loads, dt, watch);
     lw_watch_falls(was, &g->loads, &fleet->ride.pilot, thrown, &g->happened);
     g->happened.any &= ~watch->swims;
-    lw_pilot_turn(&fleet->ride.pilot, fleet->now.felt_wind, watch->flies, dt);
+    lw_ride_lanes *ride = &fleet->ride;
+    lw_pilot_turn(&ride->pilot, fleet->now.felt_wind, watch->flies, dt);
+    ride->place = lw_pilot_place(motion->craft, &ride->pilot, fleet->now.pitch, ride->place, dt);
     if (lw_any(g->happened.any)) report(g);
     count(motion, fleet, &g->loads);
     if (lw_any(watch->swims)) {

@@ -22,10 +22,10 @@ typedef struct lw_state {
     lw_lanes helm;              // [rad]
     lw_lanes rudder;            // incidence of the rudder foil [rad]
     lw_lanes seen_heel, seen_roll,
-        seen_course;     // what the sailor has noticed [rad], [rad/s], [rad]
+        seen_course;                // what the sailor has noticed [rad], [rad/s], [rad]
     lw_lanes seen_wind;             // [m/s]
     lw_lanes felt_wind, mean_wind;  // of some seconds, of the last minute [m/s]
-    lw_lanes trim;       // effort that the sailor has come to add
+    lw_lanes trim;                  // effort that the sailor has come to add
 } lw_state;
 
 #define LW_STATES (sizeof(lw_state) / sizeof(lw_lanes))

@@ -15,9 +15,8 @@
 #define LW_SPIN_LEAST    0.7              // so fast at least [rad/s], with so much way on: who only
 #define LW_SPIN_WAY      2.5              // rounds up stays aboard [m/s]
 #define LW_SPEED_MOST    30.0             // [m/s]
-#define LW_STOP_MOST     0.6  // g along the boat that a sailor with feet and hands in place holds
-#define LW_STOP_LEAST \
-    0.12  // [s] of it that throw her: half a metre a second within a hand's breadth
+#define LW_HOLD_MOST     0.5              // g along the boat that a sailor holds, feet in straps
+#define LW_SLIDE_MOST    0.2              // [m] forward from her seat, and she is off
 
 // Times that decide.  [judged]
 #define LW_CLEAR_LEAST 1.0  // [s] clear of the water before she counts as flying
@@ -30,7 +29,7 @@ typedef struct lw_watch {
     lw_mask flies, swims;
     lw_lanes clear, wet;             // [s] since the hull was last wet, and clear
     lw_lanes tip_in, rudder_tip_in;  // [s] since the tips were last out
-    lw_lanes firm;                   // [s] since no stop pulled harder than a sailor holds
+    lw_lanes slips, slid;            // sailor forward in the boat [m/s], [m]
     lw_lanes swum;                   // [s]
     lw_cavities air;
 } lw_watch;
@@ -95,16 +94,20 @@ LW_INLINE void lw_watch_foils(const lw_motion *motion, lw_watch *watch, const lw
     }
 }
 
-// A stop that throws the sailor off, forward: what she feels along the boat, weight and all.
+// A stop that throws the sailor off, forward: she slides by what it pulls beyond her hold, until she
+// has caught herself. Felt is what pulls along the boat, weight and all.
+//
+//     s'' = -(F_x / m + g sin(pitch)) - hold,   s' >= 0
 LW_INLINE lw_mask lw_watch_stop(const lw_craft *craft, const lw_state *x, const lw_loads *loads,
                                 double dt, lw_watch *watch)
 {
-    const lw_lanes along = loads->force.x * (LW_GRAVITY / craft->weight);
     lw_lanes sine, cosine;
     lw_upright_sincos(x->pitch, &sine, &cosine);
-    const lw_mask holds = along + LW_GRAVITY * sine > -LW_STOP_MOST * LW_GRAVITY;
-    watch->firm = lw_since(holds, watch->firm, dt);
-    return watch->firm > LW_STOP_LEAST;
+    const lw_lanes felt = -(loads->force.x * (1.0 / craft->weight) + sine);
+    const lw_lanes none = lw_all(0.0);
+    watch->slips = lw_lanes_max(watch->slips + (dt * LW_GRAVITY) * (felt - LW_HOLD_MOST), none);
+    watch->slid = lw_select(watch->slips > 0.0, watch->slid + dt * watch->slips, none);
+    return watch->slid > LW_SLIDE_MOST;
 }
 
 // Falls. A comparison with what is no number is false, so that such a lane counts as lost.

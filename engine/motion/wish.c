@@ -48,8 +48,7 @@ static double worth_of(const bounds *b, const lw_answer *answer, const lw_flight
     const double lean = (f->heel - from->heel) / (5.0 * LW_DEG);
     return f->speed * lw_cos(f->heading - b->course) -
            RESERVE_COST * fmax(RESERVE - f->effort, 0.0) -
-           MARGIN_COST * lw_margins_overdrawn(&margins) -
-           TURN_COST * (turn * turn + lean * lean);
+           MARGIN_COST * lw_margins_overdrawn(&margins) - TURN_COST * (turn * turn + lean * lean);
 }
 
 #define SIDES 15  // tried at once, at most
@@ -107,7 +106,7 @@ static double course_of(const lw_craft *craft, const lw_ask *ask, const lw_answe
     asks[0].heading = f->heading - ASIDE, asks[1].heading = f->heading + ASIDE;
     lw_balance(craft, asks, answers, 2);
     if (answers[0].outcome != LW_FLIES || answers[1].outcome != LW_FLIES) {
-        const bool is_beat = f->heading < 75.0 * LW_DEG, is_run = f->heading > 110.0 * LW_DEG;
+        const bool is_beat = f->heading<75.0 * LW_DEG, is_run = f->heading> 110.0 * LW_DEG;
         return is_beat ? 0.0 : is_run ? LW_PI : f->heading;
     }
     const double slope = (answers[1].flight.speed - answers[0].flight.speed) / (2.0 * ASIDE);

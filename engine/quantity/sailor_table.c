@@ -58,6 +58,12 @@ static const lw_quantity rows[] = {
      .usual_min = 1.0,    .usual_max = 5.0,   .decimals = 1,
      .doc = "Furthest up that this sailor lets the bow fly. From a video abeam, against the "
             "horizon. [judged]"},
+    {LW_MEMBER(lw_person, skill),       .symbol = "s",
+     .unit = LW_UNIT_NONE, .min = 0.0, .max = 2.0,   .preset = 1.0, .error = 0.25,
+     .usual_min = 0.0,     .usual_max = 2.0,  .decimals = 1,
+     .doc = "How quick and far-sighted the sailor of the rides is: 0 a beginner on foils, 1 practised "
+            "(races, and mostly finishes dry), 2 an expert; anything between. Each step: eye and hands "
+            "half as slow again, or as quick. [judged]"},
 };
 // clang-format on
 LW_TABLE_COVERS(lw_person, rows);

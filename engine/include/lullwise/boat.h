@@ -122,6 +122,7 @@ typedef struct lw_person {
     double most_heel;  // phi_m  [rad]  greatest windward heel this sailor holds for a leg
     double most_bow_down;  // theta_d [rad]  furthest down this sailor lets the bow fly
     double most_bow_up;    // theta_u [rad]  furthest up
+    double skill;      // -      [-]    0 a beginner on foils, 1 practised, 2 an expert
 } lw_person;
 
 typedef struct lw_sailor {

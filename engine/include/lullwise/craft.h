@@ -134,6 +134,7 @@ typedef struct lw_craft {
     double place_aft, place_forward;   // bounds of the sailor's x [m]
     double least_heel, most_heel;      // windward [rad]
     double most_bow_down, most_bow_up;  // that this sailor lets her fly with [rad]
+    double skill;                      // of the sailor: 0 beginner, 1 practised, 2 expert
 
     double pin_middle;                  // incidence at which the strut stands square [rad]
     double pin_arm;                     // foil below the bearing that the pin turns it about [m]
