@@ -1,8 +1,9 @@
 // launch.c - the hump between sailing on the hull and flying.
 // SPDX-License-Identifier: MIT
 //
-// At each speed from rest the boat is balanced as if towed, the rudder wound as she will fly and the
-// sailor free to move along the boat; what drive is left over speeds her up. She launches when
+// At each speed from rest the boat is balanced as if towed, the rudder wound as she will fly or with
+// less lift on, as one winds it off to get the bow up, and the sailor free to move along the boat;
+// what drive is left over speeds her up. She launches when
 // something is left at every speed until the hull is clear.
 
 #include <math.h>
@@ -12,17 +13,22 @@
 #define SPEEDS 16
 #define FIRST  1.5  // [m/s]
 #define STEP   0.5  // [m/s]
-#define PLACES 8    // of the sailor, from aft to forward
+#define PLACES 6    // of the sailor, from aft to forward
+#define WOUND \
+    3  // turns tried: as for the flight that is to follow, and less, which lets the bow up
+#define OFF  1.5  // [turns] from one to the next  [judged]
+#define WAYS (PLACES * WOUND)
 
 static void asks_of(const lw_craft *craft, const lw_setup *setup, double rudder, double wind,
-                    double heading, lw_ask asks[PLACES])
+                    double heading, lw_ask asks[WAYS])
 {
-    for (int i = 0; i < PLACES; i++) {
+    const double least = craft->rudder_mark + craft->least_turns * craft->rudder_turn;
+    for (int i = 0; i < WAYS; i++) {
         lw_ask *ask = &asks[i];
         *ask = lw_ask_of(craft, setup, wind, heading);
-        const double part = (double)i / (PLACES - 1);
+        const double part = (double)(i % PLACES) / (PLACES - 1);
         ask->place = craft->place_aft + part * (craft->place_forward - craft->place_aft);
-        ask->rudder = rudder;
+        ask->rudder = fmax(rudder - OFF * (i / PLACES) * craft->rudder_turn, least);
         ask->level = false;
         ask->towed = true;
         ask->heel = 0.05;  // [judged] nearly upright
@@ -31,11 +37,11 @@ static void asks_of(const lw_craft *craft, const lw_setup *setup, double rudder,
     }
 }
 
-// The place that speeds her up most, or NULL when none balances.
-static const lw_answer *best_of(const lw_answer answers[PLACES])
+// The place and turns that speed her up most, or NULL when none balances.
+static const lw_answer *best_of(const lw_answer answers[WAYS])
 {
     const lw_answer *best = NULL;
-    for (int i = 0; i < PLACES; i++) {
+    for (int i = 0; i < WAYS; i++) {
         if (answers[i].outcome == LW_NO_BALANCE || answers[i].margins.power < 0.0) continue;
         if (!best || answers[i].flight.acceleration > best->flight.acceleration) best = &answers[i];
     }
@@ -51,16 +57,16 @@ static double stall_speed(double v_0, double a_0, double v_1, double a_1)
 lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double rudder, double wind,
                        double heading)
 {
-    lw_ask asks[PLACES];
-    lw_answer answers[PLACES];
+    lw_ask asks[WAYS];
+    lw_answer answers[WAYS];
     asks_of(craft, setup, rudder, wind, heading, asks);
     lw_launch launch = {.hump_spare = 1e9};
     double before = 0.0;
     for (int k = 0; k < SPEEDS; k++) {
         const double V = FIRST + STEP * k;
-        for (int i = 0; i < PLACES; i++) asks[i].start[0] = V;
-        lw_balance(craft, asks, answers, PLACES);
-        for (int i = 0; i < PLACES; i++) lw_ask_follow(craft, &asks[i], &answers[i]);
+        for (int i = 0; i < WAYS; i++) asks[i].start[0] = V;
+        lw_balance(craft, asks, answers, WAYS);
+        for (int i = 0; i < WAYS; i++) lw_ask_follow(craft, &asks[i], &answers[i]);
         const lw_answer *best = best_of(answers);
         if (!best) continue;
         const double a = best->flight.acceleration;
