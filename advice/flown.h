@@ -5,21 +5,25 @@
 #define LW_ADVICE_FLOWN_H
 
 #include "advice/inputs.h"
-#include "lullwise/range.h"
+#include "lullwise/walk.h"
 
-// What is asked, and what came of it. What is not given is chosen for speed; the turns so that the
-// bow is level, or as at the mark where she floats.
+// What is asked, and what came of it. What is not given is chosen by the criterion; where she floats
+// the rudder stays at the mark.
 typedef struct lw_flown {
     const lw_inputs *inputs;
     lw_craft craft;  // prepared from the inputs (lw_flown_prepare)
     size_t pin;
     double wind, heading, heel, place, turns;  // place from the transom
     bool has_heading, has_heel, has_place, has_turns;
+    lw_criterion by;
     lw_course_kind course;  // sailed when no heading is given; upwind, if nobody says otherwise
     lw_unit speed_unit;     // of speeds in sentences; LW_UNIT_NONE: knots
     lw_answer answer;
-    lw_ask ask;      // as it stood for the answer
-    lw_range range;  // on this heading alone, in even wind: only where she does not fly
+    lw_ask ask;         // as it stood for the answer
+    double most_turns;  // of the trim that holds most, where she flies [turns]
+    bool holds_most;    // and that it holds in the puff
+    lw_walk walk;       // on this course, kept from question to question; no craft: not yet
+    lw_range range;     // on this heading alone, in even wind: only where she does not fly
 } lw_flown;
 
 // The craft in the water and air of the day.
@@ -29,12 +33,13 @@ void lw_flown_prepare(lw_flown *flown, const lw_inputs *inputs);
 void lw_flown_answer(lw_flown *flown);
 void lw_flown_range(lw_flown *flown);
 
-// The rudder was turned until the bow was level.
-bool lw_flown_is_level(const lw_flown *flown);
+// Turns for the answer and turns that hold most, and where they part; only where she flies and the
+// turns are free.
+#define LW_FLOWN_LENGTH 400
+bool lw_flown_turns(const lw_flown *flown, char text[LW_FLOWN_LENGTH]);
 
 // "Flies at 17.2 kn on 45 deg. First to run out: ..."; what to try when she does not fly; and what
 // was given and what was chosen.
-#define LW_FLOWN_LENGTH 400
 void lw_flown_outcome(const lw_flown *flown, char text[LW_FLOWN_LENGTH]);
 void lw_flown_advice(const lw_flown *flown, char text[LW_FLOWN_LENGTH]);
 void lw_flown_freedom(const lw_flown *flown, char text[LW_FLOWN_LENGTH]);

@@ -27,22 +27,28 @@ static json_t *answer_json(const lw_flown *a)
     for (size_t i = 0; i < count; i++) json_array_append_new(trust, json_string(notes[i]));
     const size_t first = lw_margins_first(&a->answer.margins);
     const bool holds = has_balance && lw_margins_hold(&a->answer.margins);
+    const bool has_most = a->answer.outcome == LW_FLIES && !a->has_turns;
     return json_pack(
-        "{s:s, s:s, s:s, s:s, s:b, s:s?, s:b, s:o, s:o?, s:o, s:{s:f, s:f}, s:{s:o, s:o, s:s}}",
+        "{s:s, s:s, s:s, s:s, s:b, s:s?, s:s?, s:o, s:o, s:o?, s:o, s:{s:f, s:f}, s:{s:o, s:o, "
+        "s:s}}",
         "boat", a->inputs->boat.name, "sailor", a->inputs->sailor.name, "pin",
         a->inputs->boat.pins[a->pin].label, "outcome", keys[a->answer.outcome], "keeps_margins",
-        holds, "first_to_run_out", has_balance ? lw_margin_key(first) : NULL, "bow_level",
-        lw_flown_is_level(a), "flight", lw_table_json(&lw_flight_table, &a->answer.flight),
-        "margins", has_balance ? lw_table_json(&lw_margins_table, &a->answer.margins) : NULL,
-        "trust", trust, "steady_flight", "stays_up_at", a->range.stays_up_at / LW_KN, "launches_at",
+        holds, "first_to_run_out", has_balance ? lw_margin_key(first) : NULL, "trim",
+        a->has_turns ? NULL : lw_criterion_text(a->by), "turns_that_hold_most",
+        has_most ? json_real(a->most_turns) : json_null(), "flight",
+        lw_table_json(&lw_flight_table, &a->answer.flight), "margins",
+        has_balance ? lw_table_json(&lw_margins_table, &a->answer.margins) : NULL, "trust", trust,
+        "steady_flight", "stays_up_at", a->range.stays_up_at / LW_KN, "launches_at",
         a->range.launches_at / LW_KN, "units", "flight", lw_table_units_json(&lw_flight_table),
         "margins", lw_table_units_json(&lw_margins_table), "steady_flight", "kn");
 }
 
 static void print_question(const lw_flown *a)
 {
-    char text[400], heading[60] = "heading chosen for the best VMG upwind";
+    char text[400], heading[60];
     const lw_pin *pin = &a->inputs->boat.pins[a->pin];
+    LW_FIT(heading, "%s%s", lw_course_text(a->course),
+           a->course == LW_REACH ? "" : ", heading chosen for the best VMG");
     if (a->has_heading) LW_FIT(heading, "heading %.0f deg", fabs(a->heading) / LW_DEG);
     LW_FIT(text, "%s, %s. Pin %s (%.1f deg), wind %.1f kn, %s%s.", a->inputs->boat.name,
            a->inputs->sailor.name, pin->label, pin->incidence / LW_DEG, a->wind / LW_KN, heading,
@@ -87,6 +93,14 @@ static void print_trust(const lw_flown *a)
     lw_print_wrapped(stdout, text, 2, 2);
 }
 
+static void print_turns(const lw_flown *a)
+{
+    char text[LW_FLOWN_LENGTH];
+    if (!lw_flown_turns(a, text)) return;
+    putchar('\n');
+    lw_print_wrapped(stdout, text, 0, 0);
+}
+
 static void print_text(const lw_flown *a)
 {
     print_question(a);
@@ -100,6 +114,7 @@ static void print_text(const lw_flown *a)
         putchar('\n');
     }
     lw_flight_print(stdout, &a->answer.flight);
+    print_turns(a);
     if (a->answer.outcome == LW_FLOATS) {
         putchar('\n');
         print_advice(a, false);
@@ -130,15 +145,13 @@ const lw_command lw_command_fly = {
     .name = "fly",
     .summary = "One steady flight: speed, trim, forces, and what runs out first.",
     .operands = "",
-    .takes = LW_INPUT_OPTIONS " pin wind heading heel place turns json",
+    .takes = LW_INPUT_OPTIONS " pin wind course heading heel place turns trim json",
     .doc =
         "Balances the boat in one wind on one heading. Without --wind it is the day's mean, "
-        "without "
-        "--heading the one with the best VMG upwind, without --pin the middle one. The rudder "
-        "is turned until the bow is level (on the hull it stays at the mark if it can), heel and "
-        "place are "
-        "chosen for speed; --turns, --heel and --place fix them, and with --turns the bow goes "
-        "where it will. Ends with 1 when "
+        "without --course or --heading upwind with the best VMG, without --pin the middle one. "
+        "Rudder turns, heel and place are chosen by --trim, for speed without it, with all "
+        "margins kept in the wind and in the day's puff; on the hull the rudder stays at the mark "
+        "if it can. --turns, --heel and --place fix them. Ends with 1 when "
         "there is no balance.",
     .run = run,
 };

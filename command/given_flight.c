@@ -24,6 +24,16 @@ static bool read_course(const lw_options *options, lw_course_kind *course)
     return false;
 }
 
+static bool read_trim(const lw_options *options, lw_criterion *by)
+{
+    const char *text = lw_options_text(options, "trim");
+    *by = text ? lw_criterion_of(text) : LW_BY_SPEED;
+    if (*by <= LW_BY_LEVEL) return true;
+    lw_print_complaint(options->command, "there is no trim \"%s\"; it is speed, hold or level",
+                       text);
+    return false;
+}
+
 bool lw_given_flight(const lw_options *options, int pin, lw_flown *flown)
 {
     const lw_boat *boat = &flown->inputs->boat;
@@ -37,7 +47,7 @@ bool lw_given_flight(const lw_options *options, int pin, lw_flown *flown)
     flown->has_place = lw_options_has(options, "place");
     flown->has_turns = lw_options_has(options, "turns");
     return lw_given_number(options, "wind", none, &flown->wind) &&
-           read_course(options, &flown->course) &&
+           read_course(options, &flown->course) && read_trim(options, &flown->by) &&
            lw_given_number(options, "heading", none, &flown->heading) &&
            lw_given_number(options, "heel", none, &flown->heel) &&
            lw_given_number(options, "place", along, &flown->place) &&

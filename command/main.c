@@ -6,6 +6,7 @@
 
 #include "command/command.h"
 #include "command/print.h"
+#include "records/output_file.h"
 
 #ifndef LW_VERSION
 #define LW_VERSION "unversioned"
@@ -56,6 +57,19 @@ static lw_exit say_unknown(const char *name)
     return LW_EXIT_WRONG_INPUT;
 }
 
+// Files that would be refused in the end are refused before the work.
+static bool outputs_can_be(const lw_options *options)
+{
+    static const char *const names[] = {"output", "csv", "svg"};
+    for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
+        const char *path = lw_options_text(options, names[i]), *why;
+        if (lw_output_can(path, lw_options_has(options, "force"), &why)) continue;
+        lw_print_complaint(options->command, "%s: %s", path, why);
+        return false;
+    }
+    return true;
+}
+
 static lw_exit run(const lw_command *command, int count, char *const *words)
 {
     static lw_options options;
@@ -75,7 +89,7 @@ static lw_exit run(const lw_command *command, int count, char *const *words)
                            options.operands[command->operand_most]);
         return LW_EXIT_WRONG_INPUT;
     }
-    return command->run(&options);
+    return outputs_can_be(&options) ? command->run(&options) : LW_EXIT_WRONG_INPUT;
 }
 
 static lw_exit answer(int count, char *const *words)

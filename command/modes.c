@@ -195,7 +195,7 @@ const lw_command lw_command_modes = {
     .name = "modes",
     .summary = "Is she steady, what swings, and how much more gearing until the wand's loop does.",
     .operands = "",
-    .takes = LW_INPUT_OPTIONS " pin wind course heading heel place turns json",
+    .takes = LW_INPUT_OPTIONS " pin wind course heading heel place turns trim json",
     .doc =
         "Disturbs a steady flight a little and tells what becomes of it: each motion that dies "
         "away or grows by itself, with its swing, how long it takes to be half gone, and what "

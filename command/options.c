@@ -79,6 +79,8 @@ static const lw_option list[] = {
                                         "in --place '1.2 m'."},
     {"turns",   0,   "TURNS",     &turns_row, "Rudder lift on from the reference mark, as in "
                                         "--turns '2 turns'."},
+    {"trim",    0,   "WORD",      NULL, "How the sailor trims: speed, hold (most in hand) or level "
+                                        "(the bow); speed without it."},
     {"puff",    0,   "SPEED",     &puff_row, "How far a puff goes above the wind that the boat is "
                                         "trimmed for, as in --puff '3 kn'."},
     {"sensitivity", 0, NULL,      NULL, "Also tell which measurements matter most."},

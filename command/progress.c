@@ -5,14 +5,24 @@
 
 #include "command/progress.h"
 
+#include <stdbool.h>
 #include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
 #include <unistd.h>
+
+// On a terminal that can go back to the start of a line.
+static bool is_shown(void)
+{
+    const char *terminal = getenv("TERM");
+    return isatty(fileno(stderr)) == 1 && !(terminal && strcmp(terminal, "dumb") == 0);
+}
 
 #define BLANK "\r%70s\r"
 
 void lw_progress(const char *what, size_t done, size_t all)
 {
-    if (isatty(fileno(stderr)) != 1) return;
+    if (!is_shown()) return;
     fprintf(stderr, BLANK "working out %.40s", "", what);
     if (all > 1) fprintf(stderr, " (%zu of %zu)", done + 1, all);
     fflush(stderr);
@@ -20,5 +30,5 @@ void lw_progress(const char *what, size_t done, size_t all)
 
 void lw_progress_over(void)
 {
-    if (isatty(fileno(stderr)) == 1) fprintf(stderr, BLANK, "");
+    if (is_shown()) fprintf(stderr, BLANK, "");
 }

@@ -12,6 +12,7 @@
 #include "command/given.h"
 #include "command/print.h"
 #include "command/progress.h"
+#include "lullwise/walk.h"
 #include "records/json.h"
 
 typedef struct ranged {
@@ -20,10 +21,34 @@ typedef struct ranged {
     double puff;
     size_t first, count;  // pins asked for
     size_t label_width;
-    lw_range (*ranges)[LW_COURSE_COUNT];  // by pin of the boat
+    lw_range (*ranges)[LW_COURSE_COUNT];              // by pin of the boat
+    double (*most)[LW_COURSE_COUNT][LW_RANGE_WINDS];  // turns that hold most, in the winds told
 } ranged;
 
 static const char *label_of(const ranged *r, size_t pin) { return r->inputs.boat.pins[pin].label; }
+
+static bool is_flown(const lw_range_point *point)
+{
+    return point->trimmed.outcome == LW_FLIES && lw_margins_hold(&point->trimmed.margins);
+}
+
+#define TURNS_FIRST 6
+#define TURNS_LAST  24
+
+static void work_out_most(ranged *r, size_t pin, const lw_setup *setup, int course)
+{
+    const lw_walk walk = {.craft = &r->craft,
+                          .setup = *setup,
+                          .course = lw_course_of((lw_course_kind)course),
+                          .puff = r->puff};
+    for (int kn = TURNS_FIRST; kn <= TURNS_LAST; kn += 2) {
+        const lw_range_point *point = &r->ranges[pin][course].at[kn - LW_RANGE_FIRST_KN];
+        if (!is_flown(point)) continue;
+        const lw_trim trim = lw_trim_again(&r->craft, setup, &point->trimmed);
+        const lw_trim most = lw_walk_holding(&walk, &trim);
+        r->most[pin][course][kn - LW_RANGE_FIRST_KN] = most.steady.flight.turns;
+    }
+}
 
 static void work_out(ranged *r)
 {
@@ -35,6 +60,7 @@ static void work_out(ranged *r)
             LW_FIT(what, "pin %s, %s", label_of(r, pin), lw_course_text(course));
             lw_progress(what, i * LW_COURSE_COUNT + (size_t)course, r->count * LW_COURSE_COUNT);
             lw_range_of(&r->craft, &setup, lw_course_of(course), r->puff, &r->ranges[pin][course]);
+            work_out_most(r, pin, &setup, course);
         }
         r->label_width = lw_cell_width(r->label_width, label_of(r, pin));
     }
@@ -99,57 +125,60 @@ static void print_chart(const ranged *r)
     fputs("  L, M, P: the day's lull, mean and puff\n\n", stdout);
 }
 
-#define TURNS_FIRST 6
-#define TURNS_LAST  24
-
-static bool is_flown(const lw_range_point *point)
-{
-    return point->trimmed.outcome == LW_FLIES && lw_margins_hold(&point->trimmed.margins);
-}
-
 static bool is_past_thread(const ranged *r, double turns)
 {
     return turns < r->craft.least_turns || turns > r->craft.most_turns;
 }
 
 // Turns in one wind: in brackets beyond the hold, "!" beyond the thread. True for the latter.
-static bool print_turns_cell(const ranged *r, const lw_range *range, const lw_range_point *point)
+static bool print_turns_cell(const ranged *r, const lw_range *range, const lw_range_point *point,
+                             double turns)
 {
     char number[LW_CELL_LENGTH], text[LW_CELL_LENGTH] = "- ";
     const bool is_held = range->has_hold && point->wind <= range->held_up_to;
-    const bool is_past = is_flown(point) && is_past_thread(r, point->trimmed.flight.turns);
+    const bool is_past = is_flown(point) && is_past_thread(r, turns);
     if (is_flown(point)) {
-        lw_cell_number(number, point->trimmed.flight.turns, 1, true);
+        lw_cell_number(number, turns, 1, true);
         LW_FIT(text, "%s%s%c", is_held ? "" : "(", number, is_past ? '!' : is_held ? ' ' : ')');
     }
-    lw_cell_right(stdout, text, 7);
+    lw_cell_right(stdout, text, 6);
     return is_past;
 }
 
-static bool print_turns_row(const ranged *r, size_t pin, const lw_range *range)
+// A row of turns for speed, and one of those that hold most.
+static bool print_turns_rows(const ranged *r, size_t pin, int course)
 {
+    const lw_range *range = &r->ranges[pin][course];
     bool is_past = false;
-    fputs("  ", stdout);
-    lw_cell_left(stdout, label_of(r, pin), r->label_width);
-    for (int kn = TURNS_FIRST; kn <= TURNS_LAST; kn += 2) {
-        is_past |= print_turns_cell(r, range, &range->at[kn - LW_RANGE_FIRST_KN]);
+    for (int row = 0; row < 2; row++) {
+        fputs("  ", stdout);
+        lw_cell_left(stdout, row ? "" : label_of(r, pin), r->label_width);
+        fputs(row ? "most  " : "speed ", stdout);
+        for (int kn = TURNS_FIRST; kn <= TURNS_LAST; kn += 2) {
+            const int i = kn - LW_RANGE_FIRST_KN;
+            const lw_range_point *point = &range->at[i];
+            const double turns = row ? r->most[pin][course][i] : point->trimmed.flight.turns;
+            is_past |= print_turns_cell(r, range, point, turns);
+        }
+        putchar('\n');
     }
-    putchar('\n');
     return is_past;
 }
 
 static void print_turns(const ranged *r)
 {
     bool is_past = false;
-    fputs("Rudder lift on, in turns from the reference mark, that keeps the bow level\n", stdout);
-    printf("  %*s", (int)r->label_width, "");
-    for (int kn = TURNS_FIRST; kn <= TURNS_LAST; kn += 2) printf("%6d ", kn);
+    lw_print_wrapped(stdout,
+                     "Rudder lift on, in turns from the reference mark: for speed with all margins "
+                     "kept, and the turns that hold most.",
+                     0, 0);
+    printf("  %*s      ", (int)r->label_width, "");
+    for (int kn = TURNS_FIRST; kn <= TURNS_LAST; kn += 2) printf("%5d ", kn);
     fputs("kn\n", stdout);
     for (int course = 0; course < LW_COURSE_COUNT; course++) {
         printf("%s\n", lw_course_text(course));
         for (size_t i = 0; i < r->count; i++) {
-            const size_t pin = r->first + i;
-            if (print_turns_row(r, pin, &r->ranges[pin][course])) is_past = true;
+            if (print_turns_rows(r, r->first + i, course)) is_past = true;
         }
     }
     fputs("  -  no steady flight that keeps its margins    ( )  beyond the hold\n", stdout);
@@ -216,13 +245,17 @@ static void print_text(const ranged *r)
     print_turns(r);
 }
 
-static json_t *point_json(const lw_range_point *point)
+static json_t *point_json(const ranged *r, size_t pin, int course, int i)
 {
+    const lw_range_point *point = &r->ranges[pin][course].at[i];
     const bool flies = point->trimmed.outcome == LW_FLIES;
+    const bool is_told = is_flown(point) && i >= TURNS_FIRST - LW_RANGE_FIRST_KN &&
+                         i <= TURNS_LAST - LW_RANGE_FIRST_KN && i % 2 == 0;
     const lw_flight *f = &point->trimmed.flight;
-    return json_pack("{s:f, s:b, s:b, s:b, s:o, s:o, s:o}", "wind", round(point->wind / LW_KN),
+    return json_pack("{s:f, s:b, s:b, s:b, s:o, s:o, s:o, s:o}", "wind", round(point->wind / LW_KN),
                      "flies", flies, "keeps_margins", is_flown(point), "held", point->is_held,
-                     "turns", flies ? json_real(f->turns) : json_null(), "speed",
+                     "turns", flies ? json_real(f->turns) : json_null(), "turns_that_hold_most",
+                     is_told ? json_real(r->most[pin][course][i]) : json_null(), "speed",
                      flies ? json_real(f->speed / LW_KN) : json_null(), "heading",
                      flies ? json_real(f->heading / LW_DEG) : json_null());
 }
@@ -232,7 +265,7 @@ static json_t *range_json(const ranged *r, size_t pin, lw_course_kind course)
     const lw_range *range = &r->ranges[pin][course];
     json_t *points = json_array();
     for (int i = 0; i < LW_RANGE_WINDS; i++)
-        json_array_append_new(points, point_json(&range->at[i]));
+        json_array_append_new(points, point_json(r, pin, course, i));
     return json_pack("{s:s, s:s, s:o, s:s?, s:b, s:o}", "pin", label_of(r, pin), "course",
                      lw_course_text(course), "limits", lw_table_json(&lw_range_table, range),
                      "ends_by", range->has_hold ? lw_margin_key(range->ends_by) : NULL,
@@ -276,7 +309,10 @@ static lw_exit run(const lw_options *options)
     r.label_width = 3;
     r.craft = lw_given_craft(&r.inputs);
     r.ranges = calloc(LW_PINS_MOST, sizeof *r.ranges);
-    if (!r.ranges) {
+    r.most = calloc(LW_PINS_MOST, sizeof *r.most);
+    if (!r.ranges || !r.most) {
+        free(r.ranges);
+        free(r.most);
         lw_print_complaint("range", "there is not enough memory");
         return LW_EXIT_NO_ANSWER;
     }
@@ -287,6 +323,7 @@ static lw_exit run(const lw_options *options)
         print_text(&r);
     const lw_exit ended = flies_somewhere(&r) ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
     free(r.ranges);
+    free(r.most);
     return ended;
 }
 
@@ -298,8 +335,9 @@ const lw_command lw_command_range = {
     .doc =
         "Works out each pin upwind, on a reach and downwind. Launches: least wind that takes her "
         "through the hump on that course. Stays up: least wind in which she keeps flying. Held "
-        "to: greatest wind that keeps all margins, also when it comes as a puff at an unchanged "
-        "rudder. The puff is the day's puff above its mean, or --puff. Ends with 1 when no pin "
+        "to: greatest wind that keeps all margins, the rudder wound for it, also when it comes as "
+        "a puff at unchanged turns. The puff is the day's puff above its mean, or --puff. Ends "
+        "with 1 when no pin "
         "flies at all.",
     .run = run,
 };

@@ -72,7 +72,7 @@ static lw_exit ride_once(asked *a, const lw_options *options)
     const bool is_written = write_file(a, options, "csv", lw_ride_log_csv) &&
                             write_file(a, options, "svg", lw_ride_log_draw);
     lw_ride_log_free(&a->log);
-    return is_written ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
+    return is_written ? LW_EXIT_FINE : LW_EXIT_WRONG_INPUT;
 }
 
 static lw_exit ride_many(const asked *a, const lw_options *options)
@@ -127,7 +127,7 @@ const lw_command lw_command_ride = {
     .operands = "",
     .takes =
         "boat sailor day set"
-        " pin wind course heading heel place turns minutes seed runs error every csv svg force "
+        " pin wind course heading heel place turns trim minutes seed runs error every csv svg force "
         "json",
     .doc =
         "Sails boat and sailor for some minutes through the day's lulls, puffs and waves, trimmed "

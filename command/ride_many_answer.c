@@ -39,10 +39,23 @@ static void print_end(FILE *out, const lw_ride_many *many)
     lw_print_wrapped(out, text, 0, 0);
 }
 
+// Stopped before the first ride had ended.
+static void print_nothing(FILE *out)
+{
+    lw_print_wrapped(out,
+                     "Stopped before the first ride had ended: nothing was sailed to the end, so "
+                     "there are no rates. Fewer --minutes end sooner.",
+                     0, 0);
+}
+
 void lw_ride_many_print(FILE *out, const lw_ride_many *many)
 {
     char text[LW_RIDDEN_LENGTH];
     const lw_ride_rates error = lw_ride_sample_error(&many->sample);
+    if (many->sample.rides == 0.0) {
+        print_nothing(out);
+        return;
+    }
     lw_ridden_scene(many->ridden, text);
     lw_print_wrapped(out, text, 0, 0);
     lw_ridden_trim(many->ridden, text);
@@ -59,6 +72,7 @@ json_t *lw_ride_many_json(const lw_ride_many *many)
 {
     const lw_ride_rates error = lw_ride_sample_error(&many->sample);
     const lw_flown *flown = &many->ridden->flown;
+    const bool is_sailed = many->sample.rides > 0.0;
     json_t *rides = json_array();
     for (size_t i = 0; i < many->most; i++) {
         if (!(many->tallies[i].seconds > 0.0)) continue;
@@ -67,11 +81,12 @@ json_t *lw_ride_many_json(const lw_ride_many *many)
             rides, json_pack("{s:I, s:o}", "seed", (json_int_t)(many->ridden->plan.seed + i),
                              "rates", lw_table_json(&lw_ride_rates_table, &rates)));
     }
-    return json_pack("{s:s, s:s, s:s, s:f, s:f, s:b, s:b, s:o, s:o, s:o, s:o}", "boat",
-                     flown->inputs->boat.name, "sailor", flown->inputs->sailor.name, "pin",
-                     flown->inputs->boat.pins[flown->pin].label, "count", many->sample.rides,
-                     "seconds", many->seconds, "sure", many->is_sure, "stopped", many->is_stopped,
-                     "mean", lw_table_json(&lw_ride_rates_table, &many->sample.mean), "error",
-                     lw_table_json(&lw_ride_rates_table, &error), "rides", rides, "units",
-                     lw_table_units_json(&lw_ride_rates_table));
+    return json_pack(
+        "{s:s, s:s, s:s, s:f, s:f, s:b, s:b, s:o, s:o, s:o, s:o}", "boat", flown->inputs->boat.name,
+        "sailor", flown->inputs->sailor.name, "pin", flown->inputs->boat.pins[flown->pin].label,
+        "count", many->sample.rides, "seconds", many->seconds, "sure", many->is_sure, "stopped",
+        many->is_stopped, "mean",
+        is_sailed ? lw_table_json(&lw_ride_rates_table, &many->sample.mean) : json_null(), "error",
+        is_sailed ? lw_table_json(&lw_ride_rates_table, &error) : json_null(), "rides", rides,
+        "units", lw_table_units_json(&lw_ride_rates_table));
 }

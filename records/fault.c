@@ -86,14 +86,29 @@ void lw_text_fit(char *to, size_t room, const char *format, ...)
     if (wanted >= 0 && (size_t)wanted >= room) to[lw_utf8_whole(to, room - 1)] = '\0';
 }
 
-// Written as one byte: a control character as a space, what is no UTF-8 as a question mark.
+// Characters that are not seen, or turn the direction of those beside them: soft hyphen, Arabic
+// letter mark, Hangul fillers, Mongolian vowel separator, U+200B to U+200F, U+2028 to U+202E,
+// U+2060 to U+206F, variation selectors, byte order mark, interlinear marks, tags [unicode-tr36].
+static bool is_unseen(uint32_t c)
+{
+    static const uint32_t ranges[][2] = {{0xAD, 0xAD},     {0x61C, 0x61C},   {0x115F, 0x1160},
+                                         {0x180B, 0x180F}, {0x200B, 0x200F}, {0x2028, 0x202E},
+                                         {0x2060, 0x206F}, {0x3164, 0x3164}, {0xFE00, 0xFE0F},
+                                         {0xFEFF, 0xFEFF}, {0xFFF0, 0xFFFB}, {0xE0000, 0xE0FFF}};
+    for (size_t i = 0; i < sizeof ranges / sizeof ranges[0]; i++) {
+        if (c >= ranges[i][0] && c <= ranges[i][1]) return true;
+    }
+    return false;
+}
+
+// Written as one byte: a control character as a space, what is no UTF-8 or not seen as a question
+// mark.
 static char stand_in(const char *at, size_t length)
 {
-    const unsigned char first = (unsigned char)at[0];
     if (length == 0) return '?';
-    if (length == 1 && (first < 0x20 || first == 0x7F)) return ' ';
-    if (first == 0xC2 && (unsigned char)at[1] < 0xA0) return ' ';
-    return '\0';
+    const uint32_t c = lw_utf8_code(at, length);
+    if (c < 0x20 || (c >= 0x7F && c < 0xA0)) return ' ';
+    return is_unseen(c) ? '?' : '\0';
 }
 
 void lw_text_tame(char *to, size_t room, const char *text)

@@ -1,7 +1,7 @@
 // output_file.c - output that is written whole or not at all.
 // SPDX-License-Identifier: MIT
 
-#define _POSIX_C_SOURCE 200809L
+#define _XOPEN_SOURCE 700  // realpath
 
 #include "records/output_file.h"
 
@@ -39,6 +39,8 @@ static const char *reason(int number)
             return "nothing may be written there";
         case EISDIR:
             return "this is a folder, not a file";
+        case ENXIO:
+            return "this is a pipe, and nobody reads it";
         case ENOSPC:
             return "there is no room left";
         default:
@@ -90,13 +92,52 @@ static int write_instead(const char *path, mode_t mode, const lw_output *output)
     return number;
 }
 
+// A pipe, a terminal: opened without waiting, so that a pipe that nobody reads is told.
+static int write_stream(const char *path, const lw_output *output)
+{
+    const int file = open(path, O_WRONLY | O_NONBLOCK);
+    if (file >= 0) fcntl(file, F_SETFL, O_WRONLY);
+    return fill(file, output);
+}
+
 static int write_file(const char *path, bool may_replace, const lw_output *output)
 {
     struct stat about;
     if (!may_replace || stat(path, &about) != 0) return write_new(path, output);
     if (S_ISDIR(about.st_mode)) return EISDIR;
-    if (S_ISREG(about.st_mode)) return write_instead(path, about.st_mode, output);
-    return fill(open(path, O_WRONLY), output);  // a pipe, a terminal
+    if (!S_ISREG(about.st_mode)) return write_stream(path, output);
+    char *real =
+        realpath(path, NULL);  // through a link: what it leads to is replaced, not the link
+    const int wrote = real ? write_instead(real, about.st_mode, output) : errno;
+    free(real);
+    return wrote;
+}
+
+// The folder of a path: "." when it names none.
+static void folder_of(const char *path, char folder[PATH_MOST])
+{
+    const char *slash = strrchr(path, '/');
+    const size_t length = !slash ? 0 : slash == path ? 1 : (size_t)(slash - path);
+    snprintf(folder, PATH_MOST, "%.*s", slash ? (int)length : 1, slash ? path : ".");
+}
+
+bool lw_output_can(const char *path, bool may_replace, const char **why)
+{
+    struct stat about;
+    char folder[PATH_MOST];
+    int number = 0;
+    if (!path || strcmp(path, "-") == 0) return true;
+    folder_of(path, folder);
+    const bool is_there = lstat(path, &about) == 0;
+    if (!is_there && errno != ENOENT) number = errno;
+    if (is_there && !may_replace) number = EEXIST;
+    if (is_there && may_replace && stat(path, &about) == 0 && S_ISDIR(about.st_mode))
+        number = EISDIR;
+    if (is_there && number == 0 && access(path, W_OK) != 0) number = errno;
+    const bool in_folder = !is_there || S_ISREG(about.st_mode);
+    if (number == 0 && in_folder && access(folder, W_OK) != 0) number = errno;
+    if (number) *why = reason(number);
+    return number == 0;
 }
 
 bool lw_output_commit(lw_output *output, const char *path, bool may_replace, const char **why)

@@ -22,6 +22,10 @@ bool lw_output_open(lw_output *output);
 // Frees the memory either way.
 bool lw_output_commit(lw_output *output, const char *path, bool may_replace, const char **why);
 
+// Whether a file could be written, without touching it: what would be refused for its path is
+// refused before any work. True for standard output; false with a sentence in *why.
+bool lw_output_can(const char *path, bool may_replace, const char **why);
+
 // Gives it up.
 void lw_output_drop(lw_output *output);
 

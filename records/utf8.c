@@ -44,3 +44,11 @@ size_t lw_utf8_count(const char *text, size_t length)
     for (size_t i = 0; i < length; i++) count += !is_continuation(text[i]);
     return count;
 }
+
+uint32_t lw_utf8_code(const char *at, size_t length)
+{
+    const unsigned char first = (unsigned char)at[0];
+    uint32_t code = length < 2 ? first : first & (0x7Fu >> length);
+    for (size_t i = 1; i < length; i++) code = code << 6 | ((unsigned char)at[i] & 0x3Fu);
+    return code;
+}

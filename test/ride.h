@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "lullwise/motion.h"
+#include "lullwise/trim.h"
 #include "test/preset.h"
 
 // A balance in flight that all rides of a test start from or come back to.
@@ -18,7 +19,7 @@ typedef struct flown {
     lw_ride_plan plan;
 } flown;
 
-// The preset boat with a pin in a wind [kn] on a heading [deg], trimmed for speed. Filled in place,
+// The preset boat with a pin in a wind [kn] on a heading [deg], trimmed with the bow level. Filled in place,
 // as the motion points at the craft beside it.
 static inline void flown_fill(flown *f, int pin, double wind_kn, double heading_deg)
 {
@@ -26,8 +27,10 @@ static inline void flown_fill(flown *f, int pin, double wind_kn, double heading_
     const lw_setup setup = preset_setup(&f->craft, pin);
     const double course = heading_deg * LW_DEG;
     f->ask = lw_ask_of(&f->craft, &setup, wind_kn * LW_KN, course);
-    const lw_freedom free = {.heel = true, .place = true, .course = course};
-    f->answer = lw_fastest(&f->craft, &f->ask, &free);
+    const lw_freedom free = {
+        .by = LW_BY_LEVEL, .heel = true, .place = true, .turns = true, .course = course};
+    const lw_trim trim = lw_trim_of(&f->craft, &f->ask, &free);
+    f->ask = trim.ask, f->answer = trim.steady;
     f->motion = lw_motion_of(&f->craft);
     f->plan = lw_ride_plan_of(&f->motion, &f->ask, &f->answer);
 }

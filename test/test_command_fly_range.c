@@ -18,17 +18,59 @@ TEST_FUNCTION(fly_names_what_runs_out_first)
     json_decref(json);
 }
 
-TEST_FUNCTION(fly_keeps_the_bow_level_unless_turns_are_given)
+TEST_FUNCTION(fly_winds_the_rudder_for_speed_or_as_asked)
 {
-    json_t *level = json_answer("fly" DEMO "--pin B --heading 100deg");
+    json_t *level = json_answer("fly" DEMO "--pin B --heading 100deg --trim level");
+    json_t *speed = json_answer("fly" DEMO "--pin B --heading 100deg");
+    json_t *hold = json_answer("fly" DEMO "--pin B --heading 100deg --trim hold");
     CHECK_NEAR(json_number(level, "flight", "pitch"), 0.0, 1e-9);
+    CHECK(json_number(speed, "flight", "speed") >= json_number(level, "flight", "speed") - 0.01);
+    CHECK_NEAR(json_number(hold, "flight", "turns"),
+               json_real_value(json_object_get(speed, "turns_that_hold_most")), 1e-9);
+    CHECK_TEXT(json_text(hold, "trim"), "hold");
+    CHECK(lullwise("fly" DEMO "--trim sideways") == 2 && answer_has("speed, hold or level"));
+
     char words[900];
     snprintf(words, sizeof words, "fly" DEMO "--pin B --heading 100deg --turns '%.3f turns'",
              json_number(level, "flight", "turns") + 0.5);
     json_t *wound = json_answer(words);  // rudder lift on puts the bow down
     CHECK(json_number(wound, "flight", "pitch") < -0.05);
     json_decref(level);
+    json_decref(speed);
+    json_decref(hold);
     json_decref(wound);
+}
+
+TEST_FUNCTION(fly_and_range_tell_turns_for_speed_and_turns_that_hold_most)
+{
+    CHECK(lullwise("fly" DEMO "--pin B --heading 100deg") == 0 && answer_has("hold most"));
+    CHECK(lullwise("range" DEMO "--pin B") == 0 && answer_has("most") && answer_has("speed"));
+}
+
+// What fly tells of a wind is what range tells of it, for every pin and course.
+TEST_FUNCTION(fly_finds_the_flights_of_range)
+{
+    json_t *range = json_answer("range" DEMO);
+    const json_t *one;
+    size_t i;
+    int compared = 0;
+    json_array_foreach(json_object_get(range, "ranges"), i, one)
+    {
+        for (int kn = 9; kn <= 21; kn += 4) {
+            char words[900];
+            snprintf(words, sizeof words, "fly" DEMO "--pin %s --course %s --wind %dkn",
+                     json_text(one, "pin"), json_text(one, "course"), kn);
+            const json_t *point = json_array_get(json_object_get(one, "at"), (size_t)kn - 4);
+            if (!json_is_true(json_object_get(point, "flies"))) continue;
+            json_t *flown = json_answer(words);
+            CHECK_NEAR(json_number(flown, "flight", "speed"),
+                       json_real_value(json_object_get(point, "speed")), 1e-9);
+            json_decref(flown);
+            compared++;
+        }
+    }
+    CHECK(compared > 40);
+    json_decref(range);
 }
 
 TEST_FUNCTION(the_turns_heel_and_place_found_give_the_same_flight)
@@ -122,7 +164,9 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(fly_names_what_runs_out_first),
-        TEST(fly_keeps_the_bow_level_unless_turns_are_given),
+        TEST(fly_winds_the_rudder_for_speed_or_as_asked),
+        TEST(fly_finds_the_flights_of_range),
+        TEST(fly_and_range_tell_turns_for_speed_and_turns_that_hold_most),
         TEST(the_turns_heel_and_place_found_give_the_same_flight),
         TEST(port_tack_mirrors_starboard_tack),
         TEST(fly_without_a_balance_ends_with_one_and_says_what_to_try),

@@ -3,6 +3,7 @@
 
 #define _POSIX_C_SOURCE 200809L
 
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include "test/check.h"
@@ -77,6 +78,28 @@ TEST_FUNCTION(a_new_file_is_sound)
     }
 }
 
+TEST_FUNCTION(a_link_keeps_leading_to_the_file_that_is_replaced)
+{
+    CHECK(lullwise("--version; ln -s led-to.yaml link.yaml; : >led-to.yaml") == 0);
+    CHECK(lullwise("new boat -o link.yaml --force") == 0);
+    CHECK(lullwise("--version; [ -L link.yaml ] && [ -s led-to.yaml ]") == 0);
+    unlink("link.yaml"), unlink("led-to.yaml");
+}
+
+TEST_FUNCTION(a_pipe_without_a_reader_is_refused_at_once)
+{
+    CHECK(mkfifo("pipe.yaml", 0600) == 0);
+    CHECK(lullwise("new boat -o pipe.yaml --force") == 2 && answer_has("pipe"));
+    unlink("pipe.yaml");
+}
+
+TEST_FUNCTION(a_file_name_cannot_steer_the_terminal)
+{
+    CHECK(lullwise("new sailor -o 'a\033[31mb.yaml' --force") == 0);
+    CHECK(lullwise("check 'a\033[31mb.yaml'") == 0 && !answer_has("\033"));
+    unlink("a\033[31mb.yaml");
+}
+
 TEST_FUNCTION(a_file_is_replaced_only_by_force)
 {
     write_file("mine.yaml", "precious");
@@ -87,6 +110,7 @@ TEST_FUNCTION(a_file_is_replaced_only_by_force)
     CHECK(lullwise("new boat -o /dev/null --force") == 0);
     CHECK(lullwise("new boat -o no/such/folder.yaml") == 2 && answer_has("no such folder"));
     CHECK(lullwise("new boat -o . --force") == 2 && answer_has("folder"));
+    CHECK(lullwise("new boat -o /nowhere/boat.yaml") == 2 && answer_has("no such folder"));
 }
 
 TEST_FUNCTION(an_answer_that_cannot_be_written_is_no_answer)
@@ -155,6 +179,9 @@ int main(void)
         TEST(wrong_options_name_the_nearest),
         TEST(a_new_file_is_sound),
         TEST(a_file_is_replaced_only_by_force),
+        TEST(a_link_keeps_leading_to_the_file_that_is_replaced),
+        TEST(a_pipe_without_a_reader_is_refused_at_once),
+        TEST(a_file_name_cannot_steer_the_terminal),
         TEST(an_answer_that_cannot_be_written_is_no_answer),
         TEST(check_names_faults_by_place_and_counts_them),
         TEST(a_doubt_alone_is_fine),

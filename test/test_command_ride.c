@@ -160,6 +160,30 @@ TEST_FUNCTION(the_picture_names_every_kind_of_event_that_happened)
     json_decref(json);
 }
 
+TEST_FUNCTION(a_ride_that_cannot_be_kept_is_not_sailed)
+{
+    CHECK(lullwise("ride" DEMO "--csv " LW_DEMO_DIR "/light.yaml") == 2);
+    CHECK(answer_has("there already") && !answer_has("Flew"));
+    CHECK(lullwise("ride" DEMO "--svg /nowhere/ride.svg") == 2 && !answer_has("Flew"));
+}
+
+TEST_FUNCTION(seeds_below_none_are_refused)
+{
+    CHECK(lullwise("ride" DEMO "--seed -1") == 2 && answer_has("--seed"));
+    CHECK(lullwise("ride" DEMO "--seed -1e-300") == 2);
+}
+
+TEST_FUNCTION(many_rides_stopped_before_the_first_say_that_nothing_was_sailed)
+{
+    char line[1000];
+    snprintf(line, sizeof line,
+             "--version >/dev/null; timeout --preserve-status -s INT 1 '%s' ride" DEMO
+             "--minutes 1440 --runs 1000",
+             LW_PROGRAM);
+    CHECK(lullwise(line) == 1);
+    CHECK(answer_has("nothing was sailed"));
+}
+
 TEST_FUNCTION(an_interrupted_ride_ends_with_what_there_is)
 {
     char line[1000];
@@ -208,6 +232,9 @@ int main(void)
         TEST(what_never_happened_has_the_error_of_one_event),
         TEST(many_rides_end_early_when_all_is_known_and_on_the_same_ride),
         TEST(the_picture_names_every_kind_of_event_that_happened),
+        TEST(a_ride_that_cannot_be_kept_is_not_sailed),
+        TEST(seeds_below_none_are_refused),
+        TEST(many_rides_stopped_before_the_first_say_that_nothing_was_sailed),
         TEST(an_interrupted_ride_ends_with_what_there_is),
         TEST(wrong_input_ends_with_two_and_says_what_is_allowed),
         TEST(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe),

@@ -125,8 +125,11 @@ static lw_answer trimmed(size_t pin, double wind_kn, lw_ask *ask)
 {
     const lw_setup setup = setup_of(&usual, pin);
     *ask = lw_ask_of(&usual.craft, &setup, wind_kn * LW_KN, 100.0 * LW_DEG);
-    const lw_freedom free = {.heel = true, .place = true, .course = 100.0 * LW_DEG};
-    return lw_fastest(&usual.craft, ask, &free);
+    const lw_freedom free = {
+        .by = LW_BY_LEVEL, .heel = true, .place = true, .turns = true, .course = 100.0 * LW_DEG};
+    const lw_trim trim = lw_trim_of(&usual.craft, ask, &free);
+    *ask = trim.ask;
+    return trim.steady;
 }
 
 static lw_answer balanced(lw_ask ask)

@@ -268,6 +268,10 @@ TEST_FUNCTION(texts_are_bounded_and_words_are_those_allowed)
                 (lw_fault){.sentence = "a character that cannot be shown stands in the text",
                 .line = 1, .column = 7, .key = "name", .read = "a [2Jb",
                 .expected = "a text of up to 63 bytes"});
+    check_fault(&lw_sailor_record, "name: \"a\\u202Eb\"\nperson: {mass: 75 kg}\n",  // turned
+                (lw_fault){.sentence = "a character that cannot be shown stands in the text",
+                .line = 1, .column = 7, .key = "name", .read = "a?b",
+                .expected = "a text of up to 63 bytes"});
 }
 
 // --- pins and lists

@@ -35,7 +35,6 @@ static void put_answer(const lw_flown *flown)
     const bool has_balance = flown->answer.outcome != LW_NO_BALANCE;
     lw_parcel_text("outcome", outcomes[flown->answer.outcome]);
     lw_parcel_truth("is_held", has_balance && lw_margins_hold(&flown->answer.margins));
-    lw_parcel_truth("is_level", lw_flown_is_level(flown));
     lw_parcel_rows("flight", &lw_flight_table, &flown->answer.flight);
     if (has_balance) put_margins(&flown->answer.margins);
 }
@@ -79,6 +78,7 @@ static void put_words(lw_flown *flown)
     lw_parcel_text("sentence", text);
     lw_flown_freedom(flown, text);
     lw_parcel_text("freedom", text);
+    if (lw_flown_turns(flown, text)) lw_parcel_text("turns", text);
     const size_t count = lw_flown_trust(flown, notes);
     lw_parcel_list("trust");
     for (size_t i = 0; i < count; i++) lw_parcel_text("", notes[i]);

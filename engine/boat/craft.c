@@ -116,6 +116,8 @@ static void place_people(lw_craft *craft, const lw_boat *boat, const lw_person *
     craft->body_windage = person->drag_area;
     craft->least_heel = person->least_heel;
     craft->most_heel = person->most_heel;
+    craft->most_bow_down = person->most_bow_down;
+    craft->most_bow_up = person->most_bow_up;
     craft->place_aft = boat->place.aft_x - boat->main_strut.x;
     craft->place_forward = boat->place.forward_x - boat->main_strut.x;
 }

@@ -106,8 +106,8 @@ void lw_quantity_put(const lw_quantity *row, void *data, double si) { *member(ro
 static bool is_between(const lw_quantity *row, double si, double low, double high)
 {
     const double shown = si / lw_unit_in_si(row->unit);
-    const double grace = 1e-12 * fmax(fabs(low), fabs(high));
-    return shown >= low - grace && shown <= high + grace;  // false for NaN
+    const double grace = 1e-12;  // of each limit itself: none about zero
+    return shown >= low - grace * fabs(low) && shown <= high + grace * fabs(high);  // false: NaN
 }
 
 bool lw_quantity_is_in_range(const lw_quantity *row, double si)

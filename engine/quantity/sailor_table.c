@@ -46,6 +46,18 @@ static const lw_quantity rows[] = {
      .usual_min = 5.0,    .usual_max = 32.0,  .decimals = 0,
      .doc = "Greatest windward heel that this sailor holds for a leg. From a photo or a phone "
             "fixed in the boat. A beginner: 10."},
+
+    {LW_MEMBER(lw_person, most_bow_down), .symbol = "theta_d",
+     .unit = LW_UNIT_DEG, .min = 0.0,  .max = 10.0,  .preset = 3.0, .error = 1.0,
+     .usual_min = 1.0,    .usual_max = 5.0,   .decimals = 1,
+     .doc = "Furthest down that this sailor lets the bow fly, to hold a strong pin by winding "
+            "rudder lift on. From a video abeam, against the horizon. [judged]"},
+
+    {LW_MEMBER(lw_person, most_bow_up), .symbol = "theta_u",
+     .unit = LW_UNIT_DEG, .min = 0.0,  .max = 10.0,  .preset = 3.0, .error = 1.0,
+     .usual_min = 1.0,    .usual_max = 5.0,   .decimals = 1,
+     .doc = "Furthest up that this sailor lets the bow fly. From a video abeam, against the "
+            "horizon. [judged]"},
 };
 // clang-format on
 LW_TABLE_COVERS(lw_person, rows);

@@ -6,7 +6,7 @@ import { shownUnit, told } from "./number.js";
 
 /**
  * row: of the quantity; step in its shown unit (or a function of the unit); bounds { low, high } in SI;
- * free: what is chosen while the number is left open ("bow level"), or nothing when it never is.
+ * free: what is chosen while the number is left open ("for speed"), or nothing when it never is.
  * onMove(si or null) with every move. Returns { element, update({ si, isFree, speedUnit, bounds }) }.
  */
 export function slider({ label, row, step, free, onMove }) {

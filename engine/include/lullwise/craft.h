@@ -121,6 +121,7 @@ typedef struct lw_craft {
     double body_inboard, body_reach;   // middle of the sailor to windward: sitting in, hiked [m]
     double place_aft, place_forward;   // bounds of the sailor's x [m]
     double least_heel, most_heel;      // windward [rad]
+    double most_bow_down, most_bow_up;  // that this sailor lets her fly with [rad]
 
     double pin_middle;                  // incidence at which the strut stands square [rad]
     double pin_arm;                     // foil below the bearing that the pin turns it about [m]

@@ -1,4 +1,4 @@
-// flight.h - steady flight: the balance of one pose, its margins, and the fastest way to sail it.
+// flight.h - steady flight: the balance of one pose, and its margins.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_FLIGHT_H
@@ -124,21 +124,5 @@ double lw_margins_overdrawn(const lw_margins *margins);
 
 // All margins hold, but for what the search's last steps leave undecided: a twentieth of a scale.
 bool lw_margins_hold(const lw_margins *margins);
-
-// How good an answer is on a course: speed made good along it [m/s], less what its overdrawn
-// margins and a wet hull are marked down. Far below zero when there is no balance.
-double lw_answer_score(const lw_answer *answer, double course);
-
-// What the sailor may choose while the balance is sought.
-typedef struct lw_freedom {
-    bool heel, place, heading;         // chosen for speed, within the craft's bounds
-    double heading_low, heading_high;  // [rad] when the heading is free
-    bool reckless;                     // speed first: tip depth and heel in hand hardly count
-    double course;  // [rad] direction wanted: the speed made good along it is what counts
-} lw_freedom;
-
-// The fastest balance along the course that keeps its margins, by compass search over the freedom.
-// Starts at *ask and leaves it at the best.
-lw_answer lw_fastest(const lw_craft *craft, lw_ask *ask, const lw_freedom *freedom);
 
 #endif

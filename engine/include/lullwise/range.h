@@ -4,7 +4,7 @@
 #ifndef LW_RANGE_H
 #define LW_RANGE_H
 
-#include "lullwise/flight.h"
+#include "lullwise/trim.h"
 
 // clang-format off
 // A course to sail, with the headings that a sailor tries on it.
@@ -28,6 +28,9 @@ lw_course lw_course_of(lw_course_kind kind);
 // A leg straight to its mark, unless the mark lies too close to the wind or too far off it.
 lw_course lw_course_to(double direction);
 
+// The heading in the middle of those tried.
+double lw_course_middle(lw_course course);
+
 // One hullborne boat gathering way in a wind: what decides whether she flies.
 typedef struct lw_launch {
     bool flies;         // through the hump and off the water
@@ -47,7 +50,7 @@ lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double rudd
 
 typedef struct lw_range_point {
     double wind;        // [m/s]
-    lw_answer trimmed;  // fastest with the bow level
+    lw_answer trimmed;  // fastest, turns wound for it, all margins kept if they can be
     lw_answer puffed;   // the same wind as a puff: rudder and place as trimmed one puff below
     bool is_held;       // both keep their margins
 } lw_range_point;
@@ -69,6 +72,15 @@ extern const lw_table lw_range_table;  // of the three winds
 // Range of a set-up on a course when puffs come `puff` [m/s] above what the rudder is trimmed for.
 void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
                  lw_range *range);
+
+// What she is sailed with in a mean wind: the flight of the nearest knot; beyond the last that keeps
+// her margins that of the last, because who cannot hold her does not trim her for speed; where no
+// wind keeps them the nearest that flies. NULL: none does.
+const lw_range_point *lw_range_sailed(const lw_range *range, double wind);
+
+// Turns that the rudder is wound to in a mean wind, likewise; between knots along straight lines. 0
+// where none flies.
+double lw_range_turns(const lw_range *range, double wind);
 
 // Least wind [m/s] that lifts her off the water on another heading, the rudder wound as the range
 // has it; 0: none of a range's.

@@ -63,7 +63,7 @@ function marginBars(tables) {
 
 function helm(page, onMove) {
   const steps = { wind: 0.5, heading: 1, turns: 0.1, place: 0.02, heel: 1 }; // in the unit shown
-  const chosen = { heading: "best VMG upwind", turns: "bow level", place: "for speed", heel: "for speed" };
+  const chosen = { heading: "best VMG upwind", turns: "for speed", place: "for speed", heel: "for speed" };
   const sliders = Object.fromEntries(asked.map((key) => {
     const row = page.tables.results.flight.rows.find((one) => one.key === rowKey(key));
     const label = heading(page.tables.flight_names[row.key]);
@@ -114,7 +114,7 @@ export const flight = {
   title: "Flight",
   open(page, main) {
     const outcome = make("p", { class: "outcome" }), advice = make("p", { class: "advice" });
-    const pictures = make("div", { class: "drawn" }), freedom = make("p", { class: "note" });
+    const pictures = make("div", { class: "drawn" }), freedom = make("p", { class: "note" }), turns = make("p", {});
     const bars = marginBars(page.tables), rows = page.tables.results.flight.rows;
     const numbers = numberList(page.tables, toldKeys), forces = numberList(page.tables, forceKeys);
     const trust = make("ul", {}), steer = helm(page, move);
@@ -122,7 +122,7 @@ export const flight = {
       make("p", { class: "note" }, `A full bar is ${BAR} times what a sailor would call a little.`));
     const motions = modesCard(() => tellModes());
     const cards = [marginCard,
-      make("section", { class: "card numbers" }, make("h2", {}, "In numbers"), freedom, numbers.element),
+      make("section", { class: "card numbers" }, make("h2", {}, "In numbers"), freedom, turns, numbers.element),
       motions.element,
       make("details", { class: "card forces" }, make("summary", {}, make("h2", {}, "Forces")), forces.element),
       make("section", { class: "card trust" }, make("h2", {}, "How far to trust it"), trust)];
@@ -159,6 +159,7 @@ export const flight = {
       numbers.update(answer.flight, speedUnit);
       forces.update(answer.flight, speedUnit);
       freedom.textContent = answer.freedom;
+      turns.textContent = answer.turns ?? "";
       trust.replaceChildren(...trustOf(answer).map((line) => make("li", {}, line)));
     }
 

@@ -108,7 +108,7 @@ function helm(page, onMove) {
   const sliders = {
     wind: { label: "Mean wind", row: row("wind"), step: 0.5 },
     heading: { label: "Heading", row: row("heading"), step: 1, free: "best VMG" },
-    turns: { label: "Rudder lift on", row: row("turns"), step: 0.1, free: "bow level" },
+    turns: { label: "Rudder lift on", row: row("turns"), step: 0.1, free: "for speed" },
   };
   for (const [key, one] of Object.entries(sliders)) sliders[key] = slider({ ...one, onMove: (si) => onMove({ [key]: si }) });
   const pins = pinField((pin) => onMove({ pin })), seed = seedField((n) => onMove({ seed: n }));

@@ -1,0 +1,363 @@
+// trim.c - heel, place, turns and heading chosen by a criterion.
+// SPDX-License-Identifier: MIT
+
+#include "lullwise/trim.h"
+
+#include <math.h>
+#include <stddef.h>
+#include <string.h>
+
+#include "lullwise/elementary.h"
+#include "solve/ascent.h"
+
+#define AS_TEXT(name, text, doc) text,
+static const char *const texts[] = {LW_CRITERION_LIST(AS_TEXT)};
+const char *lw_criterion_text(lw_criterion criterion) { return texts[criterion]; }
+
+#define AS_DOC(name, text, doc) doc,
+static const char *const docs[] = {LW_CRITERION_LIST(AS_DOC)};
+const char *lw_criterion_doc(lw_criterion criterion) { return docs[criterion]; }
+
+lw_criterion lw_criterion_of(const char *text)
+{
+    int by = 0;
+    while (by < LW_CRITERION_COUNT && strcmp(text, texts[by]) != 0) by++;
+    return (lw_criterion)by;
+}
+
+// --- what a trim is worth
+
+#define OVERDRAWN 4.0  // [m/s] for a scale: more than any trim gains by it             [judged]
+#define IN_PUFF   1.0  // the same in the puff, whose margins give way to those of the wind  [judged]
+#define EDGE      0.1    // of a scale, over which a margin's end is rounded              [judged]
+#define SOFTEST   0.1    // of a scale, over which the least of several margins is rounded [judged]
+#define AFLOAT    20.0   // [m/s] what a boat in the water is marked down: any flight goes before it
+#define NO_PUFF   10.0   // [m/s] what a puff without a balance costs
+#define TILTED    0.002  // [m/s] for the square of a degree of pitch: of equals the leveller
+#define PULL      0.1  // of the weight, by which the rudder foil may pull the stern down      [judged]
+#define HURRY     0.02  // of a scale for a m/s, when most is to be held
+
+#define ROW_OF(member) (offsetof(lw_margins, member) / sizeof(double))
+
+static double at(const lw_margins *margins, size_t i) { return ((const double *)margins)[i]; }
+
+// edge ln(1 + exp(-z / edge)): what is overdrawn, smooth
+static double soft_lack(double z)
+{
+    const double x = z / EDGE;
+    if (x > 20.0) return 0.0;
+    return x < -20.0 ? -z : EDGE * lw_log(1.0 + lw_exp(-x));
+}
+
+static double lack_of(const lw_margins *margins)
+{
+    double sum = 0.0;
+    for (size_t i = 0; i < LW_MARGIN_COUNT; i++) {
+        sum += soft_lack(at(margins, i) / lw_margins_scale(i));
+    }
+    return sum;
+}
+
+// Adds exp(-z / softest) of the margins that more wind uses up.
+static void add_margins(const lw_margins *m, double *sum)
+{
+    const double z[] = {m->tip_depth / lw_margins_scale(ROW_OF(tip_depth)),
+                        m->rudder_tip / lw_margins_scale(ROW_OF(rudder_tip)),
+                        m->flap_up / lw_margins_scale(ROW_OF(flap_up)),
+                        m->wand_forward / lw_margins_scale(ROW_OF(wand_forward))};
+    for (size_t i = 0; i < sizeof z / sizeof z[0]; i++) {
+        *sum += lw_exp(-fmin(fmax(z[i] / SOFTEST, -60.0), 60.0));
+    }
+}
+
+// What a margin is worth when some of it is forgiven.
+static double forgiven(double margin, double room)
+{
+    return fmin(margin + room, fmax(margin, 0.0));
+}
+
+// A chord of tip depth and all of the heel in hand; not the wand's and the flap's travel, for she
+// would leave the water.  [judged]
+static lw_margins bold(const lw_margins *margins)
+{
+    lw_margins m = *margins;
+    m.tip_depth = forgiven(m.tip_depth, 1.0);
+    m.rudder_tip = forgiven(m.rudder_tip, 1.0);
+    m.heel = fmax(m.heel, 0.0);
+    return m;
+}
+
+static double made_good(const lw_answer *answer, double course)
+{
+    return answer->flight.speed * lw_cos(answer->flight.heading - course);
+}
+
+// A rudder foil that holds the stern down keeps the bow up: let go by air or a trough, it lets her
+// dive. So a sailor sits no further forward than it lifts [common practice], or pulls but a little:
+// what it pulls beyond, as far as sitting further aft would take it off.
+static double too_far_forward(const lw_craft *craft, const lw_trim *t)
+{
+    const double way = craft->place_forward - craft->place_aft;
+    const double forward = way > 0.0 ? (t->ask.place - craft->place_aft) / way : 0.0;
+    return soft_lack(t->steady.flight.rudder_lift / (PULL * craft->weight) + 1.0) * forward;
+}
+
+static double hold_score(const lw_trim *t, double course)
+{
+    double sum = 0.0;
+    add_margins(&t->steady.margins, &sum);
+    if (t->puffed.outcome == LW_FLIES) add_margins(&t->puffed.margins, &sum);
+    const double wet = t->steady.outcome == LW_FLOATS ? AFLOAT : 0.0;
+    const double lost = t->puffed.outcome == LW_NO_BALANCE ? NO_PUFF : 0.0;
+    const double lack = lack_of(&t->steady.margins);
+    return HURRY * made_good(&t->steady, course) - SOFTEST * lw_log(sum) - OVERDRAWN * lack - wet -
+           lost;
+}
+
+static double speed_score(const lw_craft *craft, const lw_trim *t, const lw_freedom *free)
+{
+    const lw_margins eased = free->by == LW_BY_BOLD ? bold(&t->steady.margins) : t->steady.margins;
+    const double tilt = t->steady.flight.pitch / LW_DEG;
+    double score = made_good(&t->steady, free->course) - OVERDRAWN * lack_of(&eased);
+    if (free->turns) score -= TILTED * tilt * tilt;
+    if (free->place) score -= OVERDRAWN * too_far_forward(craft, t);
+    if (t->steady.outcome == LW_FLOATS) score -= AFLOAT;
+    if (free->puff <= 0.0) return score;
+    if (t->puffed.outcome == LW_NO_BALANCE) return score - NO_PUFF;
+    if (t->puffed.outcome == LW_FLIES) score -= IN_PUFF * lack_of(&t->puffed.margins);
+    return score;
+}
+
+static double score_of(const lw_craft *craft, const lw_trim *t, const lw_freedom *free)
+{
+    if (t->steady.outcome == LW_NO_BALANCE) return -1e9;
+    return free->by == LW_BY_HOLD ? hold_score(t, free->course) : speed_score(craft, t, free);
+}
+
+bool lw_trim_is_up(const lw_trim *trim)
+{
+    return trim->steady.outcome == LW_FLIES && trim->steady.margins.clearance >= 0.0;
+}
+
+bool lw_trim_is_held(const lw_trim *trim)
+{
+    const lw_answer *puffed = &trim->puffed;
+    return lw_trim_is_up(trim) && lw_margins_hold(&trim->steady.margins) &&
+           (puffed->outcome == LW_FLOATS ||
+            (puffed->outcome == LW_FLIES && puffed->margins.clearance >= 0.0 &&
+             lw_margins_hold(&puffed->margins)));
+}
+
+// --- trims side by side
+
+#define SIDE_BY_SIDE 24
+
+// Answers of trims, in the puff sought from where a flight in it was found before.
+static void answer_all(const lw_craft *craft, const lw_freedom *free, lw_answer in_puff,
+                       lw_trim *trims, size_t n)
+{
+    lw_ask asks[SIDE_BY_SIDE] = {{0}};
+    lw_answer answers[SIDE_BY_SIDE];
+    for (size_t i = 0; i < n; i++) asks[i] = trims[i].ask;
+    lw_balance(craft, asks, answers, n);
+    for (size_t i = 0; i < n; i++) {
+        trims[i].steady = trims[i].puffed = answers[i];
+        if (free->puff <= 0.0) continue;
+        lw_ask_follow(craft, &asks[i], &answers[i]);
+        const double rudder = asks[i].rudder;
+        lw_ask_follow(craft, &asks[i], &in_puff);
+        asks[i].rudder = rudder, asks[i].level = false;
+        asks[i].wind += free->puff;
+        asks[i].heel = fmin(fmax(asks[i].heel + trims[i].heel_in_puff, 0.0), craft->most_heel);
+    }
+    if (free->puff <= 0.0) return;
+    lw_balance(craft, asks, answers, n);
+    for (size_t i = 0; i < n; i++) trims[i].puffed = answers[i];
+}
+
+// --- the search
+
+enum { HEEL, PLACE, BOW, HEADING, HEEL_IN_PUFF, VARIABLES };
+_Static_assert(VARIABLES <= LW_ASCENT_MOST, "the search has room for all that is free");
+
+static const double unit[VARIABLES] = {6.0 * LW_DEG, 0.24, 1.5 * LW_DEG, 6.0 * LW_DEG,
+                                       6.0 * LW_DEG};
+
+typedef struct search {
+    const lw_craft *craft;
+    const lw_freedom *free;
+    lw_trim best;
+    int variable[VARIABLES];  // that are free
+    size_t count;
+} search;
+
+static double *member(lw_trim *trim, int variable)
+{
+    lw_ask *ask = &trim->ask;
+    double *const members[VARIABLES] = {&ask->heel, &ask->place, &ask->start[3], &ask->heading,
+                                        &trim->heel_in_puff};
+    return members[variable];
+}
+
+static void look(void *of, const lw_point *points, double *values, size_t n)
+{
+    search *s = of;
+    lw_trim trims[SIDE_BY_SIDE];
+    for (size_t i = 0; i < n; i++) {
+        trims[i] = s->best;
+        for (size_t k = 0; k < s->count; k++) {
+            const int v = s->variable[k];
+            *member(&trims[i], v) = points[i].x[k] * unit[v];
+        }
+    }
+    answer_all(s->craft, s->free, s->best.puffed, trims, n);
+    size_t top = n;
+    for (size_t i = 0; i < n; i++) {
+        values[i] = trims[i].score = score_of(s->craft, &trims[i], s->free);
+        const double than = top < n ? trims[top].score : s->best.score;
+        if (trims[i].score > than) top = i;
+    }
+    if (top == n) return;
+    s->best = trims[top];
+    lw_ask_follow(s->craft, &s->best.ask, &s->best.steady);
+}
+
+static void bounds_of(const lw_craft *craft, const lw_freedom *free, int variable, double *low,
+                      double *high)
+{
+    const double lows[VARIABLES] = {0.0, craft->place_aft, -craft->most_bow_down, free->heading_low,
+                                    -craft->most_heel};
+    const double highs[VARIABLES] = {craft->most_heel, craft->place_forward, craft->most_bow_up,
+                                     free->heading_high, craft->most_heel};
+    *low = lows[variable], *high = highs[variable];
+}
+
+static bool is_free(const lw_freedom *free, int variable)
+{
+    const bool frees[VARIABLES] = {free->heel, free->place, free->turns && free->by != LW_BY_LEVEL,
+                                   free->heading, free->heel && free->puff > 0.0};
+    return frees[variable];
+}
+
+#define GAIN       2e-4  // [m/s] of a round, below which the search ends
+#define GAIN_BOLD  2e-3  // the same where the heading is sought: flat about its best
+#define ROUNDS     24
+#define ROUNDS_OFF 6    // where she is not held: what is best there is of little use
+#define OFF        0.5  // of a scale that is overdrawn
+#define APART      0.03
+
+static int rounds_of(const search *s)
+{
+    return lack_of(&s->best.steady.margins) > OFF ? ROUNDS_OFF : ROUNDS;
+}
+
+static void climb(search *s)
+{
+    lw_ascent ascent = {
+        .apart = APART, .gain = s->free->heading ? GAIN_BOLD : GAIN, .rounds = rounds_of(s)};
+    lw_point x;
+    s->count = 0;
+    for (int v = 0; v < VARIABLES; v++) {
+        double low, high;
+        if (!is_free(s->free, v)) continue;
+        bounds_of(s->craft, s->free, v, &low, &high);
+        *member(&s->best, v) = fmin(fmax(*member(&s->best, v), low), high);
+        x.x[s->count] = *member(&s->best, v) / unit[v];
+        ascent.low.x[s->count] = low / unit[v], ascent.high.x[s->count] = high / unit[v];
+        s->variable[s->count++] = v;
+    }
+    ascent.count = s->count;
+    s->best.score = -INFINITY;
+    lw_ascent_from(&ascent, look, s, &x);
+}
+
+// --- a start that flies
+
+#define STARTS 8
+
+// Freer: where a boat flies soonest, nearer to a reach and well heeled.
+static void make_freer(const lw_craft *craft, const lw_freedom *free, lw_ask *ask)
+{
+    const double reach = 100.0 * LW_DEG, most = 8.0 * LW_DEG;
+    if (free->heel) ask->heel = craft->most_heel;
+    if (!free->heading) return;
+    const double bear = fmin(fmax(reach - ask->heading, -most), most);
+    ask->heading = fmin(fmax(ask->heading + bear, free->heading_low), free->heading_high);
+}
+
+// The best from a few speeds, as asked and freer.
+static void find_start(search *s)
+{
+    static const double speeds[STARTS] = {5.5, 5.5, 6.5, 6.5, 8.0, 8.0, 11.0, 11.0};
+    lw_trim starts[STARTS];
+    for (int i = 0; i < STARTS; i++) {
+        starts[i] = s->best;
+        starts[i].ask.start[0] = speeds[i];
+        starts[i].ask.start[2] = 0.3;
+        if (i % 2) make_freer(s->craft, s->free, &starts[i].ask);
+    }
+    const lw_freedom calm = {.by = LW_BY_SPEED, .course = s->free->course};
+    answer_all(s->craft, &calm, s->best.puffed, starts, STARTS);
+    int top = 0;
+    for (int i = 0; i < STARTS; i++) {
+        starts[i].score = score_of(s->craft, &starts[i], &calm);
+        if (starts[i].score > starts[top].score) top = i;
+    }
+    s->best = starts[top];
+    lw_ask_follow(s->craft, &s->best.ask, &s->best.steady);
+}
+
+// The puff comes a knot at a time, as far as there is a balance.
+static void find_puff(search *s)
+{
+    const double puff = s->free->puff;
+    const int steps = (int)ceil(puff / LW_KN);
+    lw_freedom part = *s->free;
+    lw_answer reached = s->best.steady;
+    for (int i = 1; i <= steps; i++) {
+        part.puff = puff * i / steps;
+        answer_all(s->craft, &part, reached, &s->best, 1);
+        if (s->best.puffed.outcome != LW_NO_BALANCE) reached = s->best.puffed;
+    }
+    s->best.puffed = reached;
+}
+
+// The trim as it stands, in the wind and in the puff.
+static search search_of(const lw_craft *craft, const lw_trim *start, const lw_freedom *free)
+{
+    search s = {.craft = craft, .free = free, .best = *start};
+    const lw_freedom calm = {.puff = 0.0};
+    if (free->turns) s.best.ask.level = true;
+    if (free->by == LW_BY_LEVEL) s.best.ask.start[3] = 0.0;
+    answer_all(craft, &calm, s.best.puffed, &s.best, 1);
+    if (s.best.steady.outcome != LW_FLIES && free->heel) find_start(&s);
+    lw_ask_follow(craft, &s.best.ask, &s.best.steady);
+    if (free->puff > 0.0) find_puff(&s);
+    s.best.score = score_of(craft, &s.best, free);
+    return s;
+}
+
+lw_trim lw_trim_as(const lw_craft *craft, const lw_trim *start, const lw_freedom *free)
+{
+    lw_freedom none = *free;
+    none.heel = none.heading = false;
+    return search_of(craft, start, &none).best;
+}
+
+lw_trim lw_trim_from(const lw_craft *craft, const lw_trim *start, const lw_freedom *free)
+{
+    search s = search_of(craft, start, free);
+    climb(&s);
+    return s.best;
+}
+
+lw_trim lw_trim_again(const lw_craft *craft, const lw_setup *setup, const lw_answer *answer)
+{
+    return (lw_trim){.ask = lw_ask_as(craft, setup, answer), .steady = *answer, .puffed = *answer};
+}
+
+lw_trim lw_trim_of(const lw_craft *craft, const lw_ask *start, const lw_freedom *free)
+{
+    const lw_trim from = {.ask = *start};
+    return lw_trim_from(craft, &from, free);
+}

@@ -1,0 +1,125 @@
+// walk.c - trims of a set-up on a course, knot by knot along the wind.
+// SPDX-License-Identifier: MIT
+
+#include "lullwise/walk.h"
+
+#include <math.h>
+
+static lw_freedom freedom_on(lw_course course, double puff)
+{
+    return (lw_freedom){.by = LW_BY_SPEED,
+                        .heel = true,
+                        .place = true,
+                        .turns = true,
+                        .heading = course.high > course.low,
+                        .heading_low = course.low,
+                        .heading_high = course.high,
+                        .course = course.direction,
+                        .puff = puff};
+}
+
+// Heading first, for speed alone, as one sails for a mark; then heel, place and turns, with the
+// margins kept if they can be. Bearing off to slow down is not counted as holding her.
+lw_trim lw_walk_trim(const lw_walk *w, double wind, const lw_trim *from)
+{
+    lw_trim trim = {.ask = lw_ask_of(w->craft, &w->setup, wind, lw_course_middle(w->course))};
+    if (from) trim = *from;
+    trim.ask.wind = wind;
+    lw_freedom free = freedom_on(w->course, w->puff);
+    if (free.heading) {
+        free.by = LW_BY_BOLD, free.puff = 0.0;
+        trim = lw_trim_from(w->craft, &trim, &free);
+        if (!lw_trim_is_up(&trim)) return trim;
+        free = freedom_on(w->course, w->puff);
+        free.heading = false;
+    }
+    return lw_trim_from(w->craft, &trim, &free);
+}
+
+double lw_walk_wind(int i) { return (LW_RANGE_FIRST_KN + i) * LW_KN; }
+
+// Trims at knot i, from a neighbour when it flies, else from scratch.
+static void trim_point(lw_walk *w, int i, int neighbour)
+{
+    const bool follow = neighbour >= 0 && lw_trim_is_up(&w->trims[neighbour]);
+    w->trims[i] = lw_walk_trim(w, lw_walk_wind(i), follow ? &w->trims[neighbour] : NULL);
+}
+
+// Where a neighbour's trim does better than the point's own, the search starts anew from there; a
+// point that does not fly beside one that does is walked to in quarters of the way.
+static void mend_point(lw_walk *w, int i, int neighbour)
+{
+    if (!lw_trim_is_up(&w->trims[neighbour])) return;
+    const double from = lw_walk_wind(neighbour), to = lw_walk_wind(i);
+    const bool flies = lw_trim_is_up(&w->trims[i]);
+    lw_trim there = w->trims[neighbour];
+    if (flies) {
+        const lw_freedom free = freedom_on(w->course, w->puff);
+        there.ask.wind = to;
+        there = lw_trim_as(w->craft, &there, &free);
+        if (there.score <= w->trims[i].score) return;
+        there = lw_walk_trim(w, to, &there);
+    }
+    for (int step = 1; !flies && step <= 4 && lw_trim_is_up(&there); step++) {
+        there = lw_walk_trim(w, from + 0.25 * step * (to - from), &there);
+    }
+    if (lw_trim_is_up(&there) && (!flies || there.score > w->trims[i].score)) w->trims[i] = there;
+}
+
+#define FIRST_KNOT (13 - LW_RANGE_FIRST_KN)  // most boats fly there
+
+static void trim_all(lw_walk *w)
+{
+    for (int i = 0; i < LW_RANGE_WINDS; i++) w->trims[i].steady.outcome = LW_NO_BALANCE;
+    trim_point(w, FIRST_KNOT, -1);
+    for (int i = FIRST_KNOT + 1; i < LW_RANGE_WINDS; i++) trim_point(w, i, i - 1);
+    for (int i = FIRST_KNOT - 1; i >= 0 && lw_trim_is_up(&w->trims[i + 1]); i--) {
+        trim_point(w, i, i + 1);  // where more wind does not lift her, less does not
+    }
+    for (int i = 1; i < LW_RANGE_WINDS; i++) mend_point(w, i, i - 1);
+    for (int i = LW_RANGE_WINDS - 2; i >= 0; i--) mend_point(w, i, i + 1);
+}
+
+lw_walk lw_walk_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff)
+{
+    lw_walk walk = {.craft = craft, .setup = *setup, .course = course, .puff = puff};
+    trim_all(&walk);
+    return walk;
+}
+
+static double mixed(double a, double b, double u) { return a + u * (b - a); }
+
+bool lw_walk_between(const lw_walk *w, double wind, lw_trim *trim)
+{
+    const double knots = wind / LW_KN - LW_RANGE_FIRST_KN;
+    const int k = (int)fmin(fmax(floor(knots), 0.0), LW_RANGE_WINDS - 2.0);
+    const lw_trim *a = &w->trims[k], *b = &w->trims[k + 1];
+    const double u = fmin(fmax(knots - k, 0.0), 1.0);
+    const bool flies_a = lw_trim_is_up(a), flies_b = lw_trim_is_up(b);
+    *trim = flies_b && (!flies_a || u > 0.5) ? *b : *a;
+    trim->ask.wind = wind;
+    if (!flies_a || !flies_b) return flies_a || flies_b;
+    trim->ask.rudder = mixed(a->ask.rudder, b->ask.rudder, u);
+    trim->ask.place = mixed(a->ask.place, b->ask.place, u);
+    trim->ask.heel = mixed(a->ask.heel, b->ask.heel, u);
+    trim->ask.heading = mixed(a->ask.heading, b->ask.heading, u);
+    trim->ask.start[3] = mixed(a->ask.start[3], b->ask.start[3], u);
+    trim->heel_in_puff = mixed(a->heel_in_puff, b->heel_in_puff, u);
+    return true;
+}
+
+lw_trim lw_walk_flight(const lw_walk *w, double wind)
+{
+    const double knots = wind / LW_KN - LW_RANGE_FIRST_KN, k = floor(knots + 0.5);
+    lw_trim from;
+    if (fabs(knots - k) < 1e-9 && k >= 0.0 && k < LW_RANGE_WINDS) return w->trims[(int)k];
+    const bool flies = lw_walk_between(w, wind, &from);
+    return lw_walk_trim(w, wind, flies ? &from : NULL);
+}
+
+lw_trim lw_walk_holding(const lw_walk *w, const lw_trim *flight)
+{
+    lw_freedom free = freedom_on(w->course, w->puff);
+    free.by = LW_BY_HOLD, free.heading = free.heel = free.place = false;
+    return lw_trim_from(w->craft, flight, &free);
+}
