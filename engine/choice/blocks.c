@@ -23,25 +23,6 @@ double lw_block_wind(const lw_outlook *outlook, size_t k)
     return (LW_RIDE_LEAST + LW_RIDE_APART * (double)k) * outlook->gusts.mean;
 }
 
-static int knot_at(double wind)
-{
-    const double k = floor(wind / LW_KN + 0.5) - LW_RANGE_FIRST_KN;
-    return (int)fmin(fmax(k, 0.0), LW_RANGE_WINDS - 1.0);
-}
-
-const lw_answer *lw_block_flight(const lw_range *range, double wind)
-{
-    const int knot = knot_at(wind);
-    for (int away = 0; away < LW_RANGE_WINDS; away++) {
-        for (int side = 1; side >= -1; side -= 2) {
-            const int k = knot + side * away;
-            if (k < 0 || k >= LW_RANGE_WINDS) continue;
-            if (range->at[k].trimmed.outcome == LW_FLIES) return &range->at[k].trimmed;
-        }
-    }
-    return NULL;
-}
-
 // After a swim she goes on aloft. Launching again is charged for (lap.c), not ridden: how often she
 // swims in flight is known from far fewer rides than how each launch goes.
 static void go_on_aloft(lw_ride_plan *plan)
@@ -51,15 +32,16 @@ static void go_on_aloft(lw_ride_plan *plan)
     plan->pilot.bow_afloat = plan->pilot.bow;
 }
 
-// The flight that a pin is trimmed for in a wind, or the nearest to it; false when there is none.
+// The flight that a pin is sailed with in a wind; false when there is none. *is_there: that wind carries
+// her, being as much or more.
 static bool ask_of(const lw_craft *craft, const lw_setup *setup, const lw_range *range, double wind,
                    lw_ask *ask, bool *is_there)
 {
-    const lw_answer *near = lw_block_flight(range, wind);
-    if (!near) return false;
-    *ask = lw_ask_as(craft, setup, near);
-    *is_there = near == &range->at[knot_at(wind)].trimmed;
-    if (*is_there) ask->wind = wind;
+    const lw_range_point *sailed = lw_range_sailed(range, wind);
+    if (!sailed) return false;
+    *ask = lw_ask_as(craft, setup, &sailed->trimmed);
+    *is_there = sailed->wind <= wind + 0.5 * LW_KN;
+    if (fabs(sailed->wind - wind) <= 0.5 * LW_KN) ask->wind = wind;
     return true;
 }
 
@@ -73,7 +55,7 @@ static bool plan_of(const lw_motion *motion, const lw_setup *setup, const lw_ran
     if (!ask_of(motion->craft, setup, range, wind, &ask, &is_there)) return false;
     lw_balance(motion->craft, &ask, &answer, 1);
     const bool flies = answer.outcome == LW_FLIES;
-    *plan = lw_ride_plan_of(motion, &ask, flies ? &answer : lw_block_flight(range, wind));
+    *plan = lw_ride_plan_of(motion, &ask, flies ? &answer : &lw_range_sailed(range, wind)->trimmed);
     if (flies && is_there) {
         go_on_aloft(plan);
         return true;

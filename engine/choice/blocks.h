@@ -13,9 +13,6 @@ void lw_block_ride(lw_outlook *outlook, size_t block, bool again);
 // Sums and rates of all sets, from the blocks that are there.
 void lw_blocks_sum(lw_outlook *outlook);
 
-// The flight of the knot nearest to a wind, or of the nearest to that which has one; NULL: none has.
-const lw_answer *lw_block_flight(const lw_range *range, double wind);
-
 // Mean wind of a ride's place.
 double lw_block_wind(const lw_outlook *outlook, size_t k);
 

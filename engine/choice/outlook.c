@@ -123,10 +123,10 @@ static double relaunch_of(const lw_outlook *outlook, size_t pin, const lw_setup 
 {
     const double least = outlook->reach_launch[pin], mean = outlook->gusts.mean;
     const double wait = 0.5 * outlook->gusts.period;
-    const lw_answer *near = lw_block_flight(&outlook->ranges[pin][0], mean);
-    if (least <= 0.0 || !near) return wait;
+    const lw_range *range = &outlook->ranges[pin][0];
+    if (least <= 0.0 || !range->has_flight) return wait;
     const lw_craft *craft = &outlook->craft;
-    const double rudder = craft->rudder_mark + near->flight.turns * craft->rudder_turn;
+    const double rudder = craft->rudder_mark + lw_range_turns(range, mean) * craft->rudder_turn;
     const double wind = fmax(mean, least + LW_KN);
     const lw_launch launch = lw_launch_of(craft, setup, rudder, wind, BEAR_AWAY);
     return launch.seconds + (mean < least || !launch.flies ? wait : 0.0);
