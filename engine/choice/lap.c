@@ -148,7 +148,7 @@ double lw_lap_unseen(const lw_outlook *outlook, size_t pin, size_t other, double
         const double may = 0.5 * outlook->leg_length[leg] / s.speed / ridden;
         square += may * may;
     }
-    return (other == pin ? 1.0 : APART) * sqrt(square);
+    return (other == pin ? 1.0 : LW_SWIMS_APART) * sqrt(square);
 }
 
 // Whether rides flew on any course.
