@@ -1,6 +1,8 @@
 // held_work.c - the answer of `lullwise hold` worked out.
 // SPDX-License-Identifier: MIT
 
+#include <math.h>
+
 #include "command/held.h"
 #include "command/picked.h"
 #include "command/progress.h"
@@ -48,6 +50,6 @@ double lw_held_swims(const lw_held *held, size_t pin, double *error)
     for (int set = 0; set < LW_SETS; set++) {
         swims[set] = lw_way_rest(held->paces[pin].swims[set], held->left, 0.0);
     }
-    *error = lw_jackknife(swims);
+    *error = hypot(lw_jackknife(swims), lw_way_rest(held->paces[pin].unseen, held->left, 0.0));
     return swims[0];
 }

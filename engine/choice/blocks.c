@@ -31,31 +31,32 @@ static void go_on_aloft(lw_ride_plan *plan)
     plan->rests_aloft = true;
 }
 
-// What is asked of a pin that is sailed in a mean wind; false when she flies in none. Beyond what she
-// is held in she is sailed as in the last that she is.
+// The flight that a pin is sailed with in a wind; false when there is none. *is_there: that wind carries
+// her, being as much or more.
 static bool ask_of(const lw_craft *craft, const lw_setup *setup, const lw_range *range, double wind,
-                   lw_ask *ask)
+                   lw_ask *ask, bool *is_there)
 {
     const lw_range_point *sailed = lw_range_sailed(range, wind);
     if (!sailed) return false;
     *ask = lw_ask_as(craft, setup, &sailed->trimmed);
-    if (fabs(wind - sailed->wind) <= LW_KN) ask->wind = wind;
+    *is_there = sailed->wind <= wind + 0.5 * LW_KN;
+    if (fabs(sailed->wind - wind) <= 0.5 * LW_KN) ask->wind = wind;
     return true;
 }
 
-// Aloft where the mean wind carries her, else on the hull; the rudder wound after the last minute's wind.
+// Aloft where the mean wind carries her, else on the hull.
 static bool plan_of(const lw_motion *motion, const lw_setup *setup, const lw_range *range,
                     double wind, lw_ride_plan *plan)
 {
     lw_ask ask;
     lw_answer answer;
-    if (!ask_of(motion->craft, setup, range, wind, &ask)) return false;
+    bool is_there;
+    if (!ask_of(motion->craft, setup, range, wind, &ask, &is_there)) return false;
     lw_balance(motion->craft, &ask, &answer, 1);
     const bool flies = answer.outcome == LW_FLIES;
-    if (!flies) answer = lw_range_sailed(range, wind)->trimmed;
-    *plan = lw_ride_plan_of(motion, &ask, &answer);
+    *plan = lw_ride_plan_of(motion, &ask, flies ? &answer : &lw_range_sailed(range, wind)->trimmed);
     lw_ride_plan_wind(plan, motion->craft, range);
-    if (flies && wind >= ask.wind - LW_KN) {
+    if (flies && is_there) {
         go_on_aloft(plan);
         return true;
     }
@@ -71,7 +72,8 @@ static void wind_rudder(const lw_craft *craft, const lw_setup *setup, const lw_r
 {
     lw_ask ask;
     lw_answer answer;
-    if (!ask_of(craft, setup, range, wind, &ask)) return;
+    bool is_there;
+    if (!ask_of(craft, setup, range, wind, &ask, &is_there)) return;
     lw_balance(craft, &ask, &answer, 1);
     if (answer.outcome != LW_FLIES) return;
     const double to = craft->rudder_mark + answer.flight.turns * craft->rudder_turn;

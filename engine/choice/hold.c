@@ -5,6 +5,8 @@
 
 #include <math.h>
 
+#include "choice/lap.h"
+
 #define LAST (LW_HOLD_POINTS - 1)
 
 // The legs once round in one wind, for each metre of them.
@@ -36,9 +38,12 @@ static metre metre_of(const lw_outlook *outlook, lw_source source, size_t pin, d
 
 lw_pace lw_pace_of(const lw_outlook *outlook, size_t pin, double now, double later)
 {
-    lw_pace pace = {.is_stuck = false};
+    lw_pace pace = {.swim = outlook->cost.swim};
+    double length = 0.0;
+    for (size_t leg = 0; leg < outlook->leg_count; leg++) length += outlook->leg_length[leg];
     for (size_t i = 0; i < LW_HOLD_POINTS; i++) {
         const double wind = now + (later - now) * (double)i / LAST;
+        pace.unseen[i] = lw_lap_unseen(outlook, pin, pin, wind) / length;
         for (size_t set = 0; set < LW_SETS; set++) {
             const metre m = metre_of(outlook, (lw_source){LW_OF_SET, set}, pin, wind);
             pace.seconds[set][i] = m.seconds;
@@ -109,7 +114,9 @@ static double error_at(const lw_pace *held, const lw_pace *other, double length,
     for (int set = 0; set < LW_SETS; set++) {
         saved[set] = saved_by(held->seconds[set], other->seconds[set], length, from);
     }
-    return lw_jackknife(saved);
+    const double seen = lw_jackknife(saved);
+    const double unseen = LW_SWIMS_APART * held->swim * lw_way_rest(held->unseen, length, from);
+    return sqrt(seen * seen + unseen * unseen);
 }
 
 static double spread_at(const lw_pace *held, const lw_pace *other, double length, double from)

@@ -148,7 +148,7 @@ double lw_lap_unseen(const lw_outlook *outlook, size_t pin, size_t other, double
         const double may = 0.5 * outlook->leg_length[leg] / s.speed / ridden;
         square += may * may;
     }
-    return (other == pin ? 1.0 : APART) * sqrt(square);
+    return (other == pin ? 1.0 : LW_SWIMS_APART) * sqrt(square);
 }
 
 // Whether rides flew on any course.
@@ -208,20 +208,6 @@ static size_t longest_leg(const lw_outlook *outlook)
     return longest;
 }
 
-// The trimmed flight of the knot nearest to a wind, or NULL when she does not fly there.
-static const lw_answer *near_wind(const lw_range *range, double wind)
-{
-    const int k = knot_below(wind + 0.5 * LW_KN);
-    return range->at[k].trimmed.outcome == LW_FLIES ? &range->at[k].trimmed : NULL;
-}
-
-// Rudder turns in a wind, or in the lightest in which she flies.
-static double turns_in(const lw_range *range, double wind)
-{
-    const lw_answer *answer = near_wind(range, fmax(wind, range->stays_up_at));
-    return answer ? answer->flight.turns : 0.0;
-}
-
 static double swims_error(const lw_outlook *outlook, size_t pin, double wind, bool for_time)
 {
     double swims[LW_SETS];
@@ -266,9 +252,9 @@ lw_placing lw_lap_placing(const lw_outlook *outlook, size_t pin, lw_gusts gusts,
     add_limits(outlook, &to);
 
     const lw_range *range = &outlook->ranges[pin][outlook->leg_course[longest_leg(outlook)]];
-    p->turns_lull = turns_in(range, gusts.lull);
-    p->turns_mean = turns_in(range, gusts.mean);
-    p->turns_puff = turns_in(range, gusts.puff);
+    p->turns_lull = lw_range_turns(range, gusts.lull);
+    p->turns_mean = lw_range_turns(range, gusts.mean);
+    p->turns_puff = lw_range_turns(range, gusts.puff);
     to.flies_in_lull = stays_up_in(&to, gusts.lull);
     to.flies_in_mean = stays_up_in(&to, gusts.mean);
     to.flies_in_puff = stays_up_in(&to, gusts.puff);

@@ -18,6 +18,9 @@ typedef struct lw_lap {
 lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double wind,
                  bool for_time);
 
+#define LW_SWIMS_APART \
+    0.35  // of a rate of swims, from pin to pin: held of it before any ride  [judged]
+
 // What swims that have not happened yet may still add to a difference between two pins, or to one
 // pin's own swims where `other` is the same.
 double lw_lap_unseen(const lw_outlook *outlook, size_t pin, size_t other, double wind);

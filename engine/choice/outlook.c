@@ -123,10 +123,10 @@ static double relaunch_of(const lw_outlook *outlook, size_t pin, const lw_setup 
 {
     const double least = outlook->reach_launch[pin], mean = outlook->gusts.mean;
     const double wait = 0.5 * outlook->gusts.period;
-    if (least <= 0.0 || !lw_range_sailed(&outlook->ranges[pin][0], mean)) return wait;
+    const lw_range *range = &outlook->ranges[pin][0];
+    if (least <= 0.0 || !range->has_flight) return wait;
     const lw_craft *craft = &outlook->craft;
-    const double turns = lw_range_turns(&outlook->ranges[pin][0], mean);
-    const double rudder = craft->rudder_mark + turns * craft->rudder_turn;
+    const double rudder = craft->rudder_mark + lw_range_turns(range, mean) * craft->rudder_turn;
     const double wind = fmax(mean, least + LW_KN);
     const lw_launch launch = lw_launch_of(craft, setup, rudder, wind, BEAR_AWAY);
     return launch.seconds + (mean < least || !launch.flies ? wait : 0.0);

@@ -60,6 +60,8 @@ static void place(lw_choice *choice, const lw_placing *placing)
     choice->places[at] = *placing;
 }
 
+#define SWIMS_TOLD 0.05  // a lap: less is not told as a difference
+
 // Why a set-up loses: where the time goes that the first does not spend.
 static lw_reason reason_of(const lw_placing *place, const lw_placing *first, lw_aim aim,
                            lw_gusts gusts)
@@ -74,7 +76,7 @@ static lw_reason reason_of(const lw_placing *place, const lw_placing *first, lw_
     const double hull = p->hull_seconds - best->hull_seconds;
     const double swims = p->swim_seconds - best->swim_seconds;
     const double rest = p->seconds - best->seconds - hull - swims;
-    if (swims > 0.0 && swims >= hull && swims >= rest) {
+    if (p->swims >= best->swims + SWIMS_TOLD && swims >= hull && swims >= rest) {
         return p->held_up_to < gusts.puff ? LW_REASON_UNHELD : LW_REASON_SWIMS;
     }
     return hull > 0.0 && hull >= rest ? LW_REASON_DROPS : LW_REASON_SLOWER;
