@@ -66,14 +66,26 @@ static void mend_point(lw_walk *w, int i, int neighbour)
     if (lw_trim_is_up(&there) && (!flies || there.score > w->trims[i].score)) w->trims[i] = there;
 }
 
-#define FIRST_KNOT (13 - LW_RANGE_FIRST_KN)  // most boats fly there
+// The knot to begin from: the first of a few, from where most boats fly, in which she does from
+// nothing.
+static int begin(lw_walk *w)
+{
+    static const int knots[] = {13, 10, 16, 8, 20, 25};
+    const int count = sizeof knots / sizeof knots[0];
+    for (int i = 0; i < count; i++) {
+        const int k = knots[i] - LW_RANGE_FIRST_KN;
+        trim_point(w, k, -1);
+        if (lw_trim_is_up(&w->trims[k])) return k;
+    }
+    return knots[0] - LW_RANGE_FIRST_KN;
+}
 
 static void trim_all(lw_walk *w)
 {
     for (int i = 0; i < LW_RANGE_WINDS; i++) w->trims[i].steady.outcome = LW_NO_BALANCE;
-    trim_point(w, FIRST_KNOT, -1);
-    for (int i = FIRST_KNOT + 1; i < LW_RANGE_WINDS; i++) trim_point(w, i, i - 1);
-    for (int i = FIRST_KNOT - 1; i >= 0 && lw_trim_is_up(&w->trims[i + 1]); i--) {
+    const int first = begin(w);
+    for (int i = first + 1; i < LW_RANGE_WINDS; i++) trim_point(w, i, i - 1);
+    for (int i = first - 1; i >= 0 && lw_trim_is_up(&w->trims[i + 1]); i--) {
         trim_point(w, i, i + 1);  // where more wind does not lift her, less does not
     }
     for (int i = 1; i < LW_RANGE_WINDS; i++) mend_point(w, i, i - 1);
