@@ -1,62 +1,9 @@
 // test_practice.c - the demo boat against what sailors of such boats hold to be true.
 // SPDX-License-Identifier: MIT
-//
-// Facts of the trade, common practice without a source. Each is printed with the model's figure
-// and the difference. Thresholds may differ by 2.5 kn, turns by 1, times by 5 minutes; directions
-// and orders must hold exactly. Pins here: P4 the most lift .. P1 the least; A .. D in the file.
-// Unless a fact says otherwise: sailor of 79 kg, windward and leeward legs, wind as read at 3 m,
-// puffs 4.5 kn above the lulls.
 
-#include <stdio.h>
-#include <string.h>
+#include <math.h>
 
-#include "lullwise/choice.h"
-#include "lullwise/swims.h"
-#include "records/record_file.h"
-#include "test/check.h"
-
-enum { P4, P3, P2, P1 };  // as indices of the demo boat's pins
-
-#define KNOTS(speed) ((speed) / LW_KN)
-
-static lw_boat boat;
-static lw_sailor sailor;
-static lw_day day;
-static lw_outlook usual, uneven, gentle;
-static int held, missed;
-
-static void read_or_stop(const lw_record *record, const char *path, void *data)
-{
-    lw_faults faults = {0};
-    if (!lw_record_read_file(record, path, data, &faults)) fail_msg("%s does not read", path);
-    lw_faults_free(&faults);
-}
-
-static void prepare(lw_outlook *outlook, double mass, double lull, double mean, double puff)
-{
-    lw_person person = sailor.person;
-    lw_day then = day;
-    person.mass = mass;
-    then.wind.lull = lull * LW_KN;
-    then.wind.mean = mean * LW_KN;
-    then.wind.puff = puff * LW_KN;
-    static lw_polar_room room;
-    static lw_sections sections;
-    if (sections.main_foil.tried == 0.0) lw_sections_prepare(&sections, &boat, &room);
-    lw_outlook_prepare(outlook, &boat, &sections, &person, &then);
-}
-
-static void row(const char *fact, double trade, double model, double allowed, bool direction)
-{
-    const double off = model - trade;
-    const bool holds = direction && fabs(off) <= allowed;
-    printf("  %-52s %6.1f %6.1f %+6.1f  %s\n", fact, trade, model, off, holds ? "holds" : "OFF");
-    if (holds) held++;
-    if (!holds) missed++;
-}
-
-// Fact k holds when all the rows printed since `before` missed counts do.
-static bool all_held(int before) { return missed == before; }
+#include "test/practice_rides.h"
 
 static size_t place_of(const lw_choice *choice, size_t pin)
 {
@@ -113,23 +60,13 @@ static double hold_of(const lw_outlook *outlook, size_t pin)
     return KNOTS(choice.places[place_of(&choice, pin)].prospect.held_up_to);
 }
 
-static lw_setup setup_of(const lw_outlook *outlook, size_t pin)
-{
-    lw_setup setup = outlook->craft.setup;
-    setup.incidence = boat.pins[pin].incidence;
-    return setup;
-}
-
-// Trimmed with the bow level on a reach.
+// As sailed on a reach in a wind.
 static lw_answer trimmed(size_t pin, double wind_kn, lw_ask *ask)
 {
     const lw_setup setup = setup_of(&usual, pin);
-    *ask = lw_ask_of(&usual.craft, &setup, wind_kn * LW_KN, 100.0 * LW_DEG);
-    const lw_freedom free = {
-        .by = LW_BY_LEVEL, .heel = true, .place = true, .turns = true, .course = 100.0 * LW_DEG};
-    const lw_trim trim = lw_trim_of(&usual.craft, ask, &free);
-    *ask = trim.ask;
-    return trim.steady;
+    const lw_range_point *sailed = lw_range_sailed(range_on(pin, reach), wind_kn * LW_KN);
+    *ask = lw_ask_as(&usual.craft, &setup, &sailed->trimmed);
+    return sailed->trimmed;
 }
 
 static lw_answer balanced(lw_ask ask)
@@ -142,17 +79,17 @@ static lw_answer balanced(lw_ask ask)
 static bool fact_1(void)
 {
     const int before = missed;
-    row("1  P3 launches somewhere in 8-10 kn", 9.0, launch_of(&usual, P3), 1.0 + 2.5, true);
-    row("   and is carried comfortably to", 16.0, hold_of(&usual, P3), 2.5, true);
+    row("1  P3 launches somewhere in 8-10 kn", 9.0, launch_of(&usual, P3), 1.0 + 1.5, true);
+    row("   and is carried comfortably to", 16.0, hold_of(&usual, P3), 2.0, true);
     return all_held(before);
 }
 
 static bool fact_2(void)
 {
     const int before = missed;
-    row("2  P4 flies, and is useful in 8-10 kn: launches at", 8.0, launch_of(&usual, P4), 2.5,
+    row("2  P4 flies, and is useful in 8-10 kn: launches at", 8.0, launch_of(&usual, P4), 1.5,
         true);
-    row("   and cannot be carried above", 12.0, hold_of(&usual, P4), 2.5,
+    row("   and cannot be carried above", 12.0, hold_of(&usual, P4), 2.0,
         hold_of(&usual, P4) < hold_of(&usual, P3));
     return all_held(before);
 }
@@ -164,8 +101,8 @@ static bool fact_3(void)
     const int before = missed;
     build(&at_79, 79.0);
     const double first = change_at(&at_79, P3, P2), second = change_at(&at_79, P2, P1);
-    row("3  racing, P3 to P2 when the lulls reach", 12.0, first, 2.5, first < second);
-    row("   and P2 to P1 when the lulls reach", 18.0, second, 2.5, first < second);
+    row("3  racing, P3 to P2 when the lulls reach", 12.0, first, 2.0, first < second);
+    row("   and P2 to P1 when the lulls reach", 18.0, second, 2.0, first < second);
     return all_held(before);
 }
 
@@ -188,9 +125,9 @@ static bool fact_4(void)
 static bool fact_5(void)
 {
     const int before = missed;
-    row("5  P1 launches in 12 kn, only just", 12.0, launch_of(&usual, P1), 2.5,
+    row("5  P1 launches in 12 kn, only just", 12.0, launch_of(&usual, P1), 1.5,
         launch_of(&usual, P1) > launch_of(&usual, P3));
-    row("   much as P3 in 8 kn", 8.0, launch_of(&usual, P3), 2.5, true);
+    row("   much as P3 in 8 kn", 8.0, launch_of(&usual, P3), 1.5, true);
     return all_held(before);
 }
 
@@ -214,7 +151,7 @@ static bool fact_6(void)
     const int before = missed;
     lw_ask ask;
     for (size_t pin = P4; pin < P1; pin++) {
-        const lw_answer strong = trimmed(pin, 13.0, &ask);
+        const lw_answer strong = trimmed(pin, 11.0, &ask);
         ask.setup = setup_of(&usual, pin + 1);
         const lw_answer calm = with_wand_at(ask, strong.flight.wand);
         const double off = strong.flight.turns - calm.flight.turns;
@@ -251,109 +188,6 @@ static bool fact_7(void)
     return all_held(before);
 }
 
-// What came before the breaches of a boat that is carried into more wind than she is trimmed for.
-typedef struct breaching {
-    double breaches, seconds;
-    double told;   // breaches with the sign within two seconds before
-    double signs;  // [s] that have the sign within two seconds before them, breach or none
-} breaching;
-
-#define LOOK    0.04  // [s] between two looks at a ride
-#define SECOND  25    // looks
-#define MINUTE  1500
-#define RIDES   10
-#define AT_STOP (0.5 * LW_DEG)
-
-// What an eye takes in within a second, waves evened out.
-typedef struct glance {
-    double pitch, height;  // means [rad], [m]
-    bool is_at_stop;       // wand at its forward stop at some time
-} glance;
-
-static glance glance_at(const lw_trace *trace, int end)
-{
-    glance g = {0};
-    for (int i = end - SECOND; i < end; i++) {
-        g.pitch += trace[i].pitch / SECOND;
-        g.height += trace[i].ride_height / SECOND;
-        g.is_at_stop |= trace[i].wand <= usual.craft.linkage.forward_stop + AT_STOP;
-    }
-    return g;
-}
-
-// Bow below where the trim had it, higher than a second ago, wand at its forward stop.
-static bool is_sign(const lw_trace *trace, int end, double bow_trimmed)
-{
-    if (end < 2 * SECOND) return false;
-    const glance now = glance_at(trace, end), before = glance_at(trace, end - SECOND);
-    return now.pitch < bow_trimmed && now.height > before.height && now.is_at_stop;
-}
-
-static void ride_minute(const lw_motion *motion, const lw_ride_plan *plan, double bow_trimmed,
-                        breaching *sum)
-{
-    static lw_trace trace[MINUTE];
-    lw_ride ride = {.events = NULL};
-    int since = 1000;
-    double counted = 0.0;
-    lw_ride_begin(&ride, motion, plan);
-    for (int look = 0; look < MINUTE; look++, since++) {
-        trace[look] = lw_ride_trace(motion, &ride);
-        if (is_sign(trace, look, bow_trimmed)) since = 0;
-        lw_rides_advance(motion, &ride, 1, (size_t)(LOOK / motion->rules.step + 0.5));
-        const double breaches = ride.tally.count[LW_RIDE_BREACH];
-        if (since < 2 * SECOND) sum->told += breaches - counted, sum->signs += LOOK;
-        counted = breaches;
-    }
-    sum->breaches += counted;
-    sum->seconds += ride.tally.seconds;
-}
-
-// On a reach, trimmed in one wind and carried into another, with the rudder left there or rudder lift
-// wound on.
-static breaching carried(size_t pin, double trim_kn, double wind_kn, double turns_on)
-{
-    lw_ask ask;
-    const lw_answer answer = trimmed(pin, trim_kn, &ask);
-    const lw_weather weather = lw_weather_of(&usual.craft, &day);
-    lw_motion motion = lw_motion_of(&usual.craft);
-    lw_weather_put(&weather, wind_kn * LW_KN, &motion);
-    lw_ride_plan plan = lw_ride_plan_of(&motion, &ask, &answer);
-    for (int k = 0; k < LW_WISHES; k++) plan.pilot.rudder[k] += turns_on * usual.craft.rudder_turn;
-    breaching sum = {0};
-    for (plan.seed = 1; plan.seed <= RIDES; plan.seed++) {
-        ride_minute(&motion, &plan, answer.flight.pitch, &sum);
-    }
-    return sum;
-}
-
-static double an_hour(const breaching *b) { return 3600.0 * b->breaches / b->seconds; }
-
-static double share_of_signs(const breaching *b) { return b->signs / b->seconds; }
-
-static bool fact_8(void)
-{
-    const int before = missed;
-    const breaching own = carried(P4, 12.0, 12.0, 0.0), strong = carried(P4, 12.0, 20.0, 0.0);
-    const breaching calm = carried(P2, 12.0, 20.0, 0.0);
-    const double told = strong.told / fmax(strong.breaches, 1.0);
-    row("8  P4 from 12 into 20 kn, a reach: of 10 breaches came", 10.0, 10.0 * told, 5.0,
-        strong.breaches >= 10.0);
-    printf("     within 2 s of bow down, still rising, wand at its stop\n");
-    row("   of 10 moments so: in 20 kn; in the 12 kn it is for", 10.0 * share_of_signs(&strong),
-        10.0 * share_of_signs(&own), 1e9, share_of_signs(&own) < 0.5 * share_of_signs(&strong));
-    row("   with P2 in 20 kn", 10.0 * share_of_signs(&strong), 10.0 * share_of_signs(&calm), 1e9,
-        share_of_signs(&calm) < 0.5 * share_of_signs(&strong));
-    row("   breaches an hour, with P2 fewer", an_hour(&strong), an_hour(&calm), 1e9,
-        calm.breaches < 0.5 * strong.breaches);
-    row("   and with P4 in the 12 kn it is for", an_hour(&strong), an_hour(&own), 1e9,
-        own.breaches < 0.5 * strong.breaches);
-    const breaching wound = carried(P4, 12.0, 20.0, 1.0);
-    printf("     (one turn of rudder lift on: %.0f breaches for %.0f, %.0f of them so)\n",
-           wound.breaches, strong.breaches, wound.told);
-    return all_held(before);
-}
-
 // The pin that wins a race in 6 to 10 kn wins in 6 to 22 kn too, with the swims that rides count.
 static bool fact_9(void)
 {
@@ -379,7 +213,6 @@ static bool fact_10(void)
     const int before = missed;
     const lw_choice choice = lw_choice_of(&usual, LW_AIM_RACE, 3.0 * LW_KN);
     const size_t pin = choice.places[0].pin;
-    lw_ask ask;
     double seconds = 0.0, length = 0.0;
     for (size_t c = 0; c < usual.course_count; c++) {
         const lw_range *range = &usual.ranges[pin][c];
@@ -387,13 +220,115 @@ static bool fact_10(void)
         length += 2.5 * 1852.0;
         seconds += 2.5 * 1852.0 / range->at[k].trimmed.flight.speed;
     }
-    (void)trimmed(pin, 13.0, &ask);
     row("10 five nautical miles of foiling: minutes", 17.5, seconds / 60.0 * 5.0 * 1852.0 / length,
         2.5 + 5.0, true);
     return all_held(before);
 }
 
-TEST_FUNCTION(demo_boat_agrees_with_eight_facts_of_common_practice)
+// Greatest fall of the turns told, from the middle of what a pin is sailed in to the end of its hold,
+// and how much more they are at the end [turns].
+static double fall_of_turns(const lw_range *range, double *more)
+{
+    const double end = range->held_up_to - PUFF, middle = 0.5 * (range->stays_up_at + end);
+    double most = -1e9, fall = 0.0;
+    for (double wind = middle; wind <= end; wind += 0.25 * LW_KN) {
+        const double turns = lw_range_turns(range, wind);
+        most = fmax(most, turns);
+        fall = fmax(fall, most - turns);
+    }
+    *more = lw_range_turns(range, end) - lw_range_turns(range, middle);
+    return fall;
+}
+
+// A quarter of a turn is what a hand on the grip feels.
+static bool fact_11(void)
+{
+    const int before = missed;
+    for (int kind = 0; kind < LW_COURSE_COUNT; kind++) {
+        const lw_course course = kind == LW_REACH ? reach : lw_course_of((lw_course_kind)kind);
+        for (size_t pin = P4; pin <= P2; pin++) {
+            char fact[64];
+            double more;
+            const double fall = fall_of_turns(range_on(pin, course), &more);
+            snprintf(fact, sizeof fact, "%s P%d %s: turns more from the middle to the end",
+                     kind == 0 && pin == P4 ? "11" : "  ", 4 - (int)pin,
+                     lw_course_text((lw_course_kind)kind));
+            row(fact, 1.0, more, 1e9, more > 0.25 && fall < 0.25);
+        }
+    }
+    const breaching left = breaches_of(&(going){P4, reach, 20.0, 12.0, 0.0});
+    const breaching wound = breaches_of(&(going){P4, reach, 20.0, 12.0, 1.0});
+    row("   P4 from 12 into 20 kn: breaches an hour, one turn on", an_hour(&left), an_hour(&wound),
+        1e9, wound.breaches < left.breaches);
+    return all_held(before);
+}
+
+// At the end of a strong pin, turns wound on: bow as far down as it is let, and yet she rises until the
+// wand is at its stop.
+static bool fact_12(void)
+{
+    const int before = missed;
+    const lw_range *range = range_on(P4, reach);
+    const lw_range_point *last = lw_range_sailed(range, 30.0 * LW_KN);
+    const breaching end = breaches_of(&(going){P4, reach, 20.0, 0.0, 0.0});
+    const breaching calm = breaches_of(&(going){P2, reach, 20.0, 0.0, 0.0});
+    row("12 P4 on a reach, at its end: bow up (deg)", -2.5, last->trimmed.flight.pitch / LW_DEG,
+        1.5, true);
+    row("   in 20 kn, wound: of 10 breaches came so", 10.0,
+        10.0 * end.told / fmax(end.breaches, 1.0), 5.0, end.breaches >= 10.0);
+    row("   of 10 moments so; with P2 fewer", 10.0 * share_of_signs(&end),
+        10.0 * share_of_signs(&calm), 1e9, share_of_signs(&calm) < 0.5 * share_of_signs(&end));
+    return all_held(before);
+}
+
+// Five miles of which so many are over, from 10 to 17 kn: stopping there to change P4.
+static lw_change change_after(double miles)
+{
+    static lw_outlook outlook;
+    static bool is_ready;
+    const double now = 10.0 + 7.0 * miles / 5.0, length = (5.0 - miles) * 1852.0;
+    if (!is_ready) prepare(&outlook, 79.0, 8.0, 10.0, 12.5);
+    is_ready = true;
+    const lw_pace held_on = lw_pace_of(&outlook, P4, now * LW_KN, 17.0 * LW_KN);
+    lw_change best = {.saved = -1e9};
+    for (size_t pin = P3; pin <= P1; pin++) {
+        const lw_pace other = lw_pace_of(&outlook, pin, now * LW_KN, 17.0 * LW_KN);
+        const lw_change change = lw_change_of(&held_on, &other, length, 120.0);
+        if (change.saved > best.saved) best = change;
+    }
+    return best;
+}
+
+static bool fact_16(void)
+{
+    const int before = missed;
+    const lw_change early = change_after(0.0), late = change_after(4.6);
+    row("16 10 to 17 kn in 5 nmi, P4: stopping at once saves (s)", 60.0, early.saved, 1e9,
+        early.saved > 0.0 && early.chance > 0.5);
+    row("   with 0.4 nmi left", -60.0, late.saved, 1e9, late.saved < 0.0);
+    return all_held(before);
+}
+
+// Fifteen to twenty minutes on the foils with the pin for the day.
+static bool fact_17(void)
+{
+    const int before = missed;
+    static lw_outlook outlook;
+    for (double lull = 9.0; lull <= 15.0; lull += 3.0) {
+        char fact[64];
+        prepare(&outlook, 79.0, lull, lull + 2.0, lull + 4.5);
+        const lw_prospect p = lw_choice_of(&outlook, LW_AIM_RACE, 0.0).places[0].prospect;
+        const double none = exp(-p.swims * 17.5 * 60.0 / p.seconds);
+        snprintf(fact, sizeof fact, "%s of 10 races in lulls of %.0f kn without a swim",
+                 lull == 9.0 ? "17" : "  ", lull);
+        row(fact, 7.5, 10.0 * none, 2.5, true);
+    }
+    return all_held(before);
+}
+
+#define FACTS 17
+
+TEST_FUNCTION(demo_boat_agrees_with_facts_of_common_practice)
 {
     read_or_stop(&lw_boat_record, LW_DEMO_DIR "/heron.yaml", &boat);
     read_or_stop(&lw_sailor_record, LW_DEMO_DIR "/light.yaml", &sailor);
@@ -404,18 +339,19 @@ TEST_FUNCTION(demo_boat_agrees_with_eight_facts_of_common_practice)
 
     printf("\nCommon practice, no source. P4 the most lift, P1 the least.\n");
     printf("  %-52s %6s %6s %6s\n", "fact", "trade", "model", "diff");
-    bool (*const facts[])(void) = {fact_1, fact_2, fact_3, fact_4, fact_5,
-                                   fact_6, fact_7, fact_8, fact_9, fact_10};
+    bool (*const facts[FACTS])(void) = {fact_1,  fact_2,  fact_3,  fact_4,  fact_5,  fact_6,
+                                        fact_7,  fact_8,  fact_9,  fact_10, fact_11, fact_12,
+                                        fact_13, fact_14, fact_15, fact_16, fact_17};
     int facts_held = 0;
-    for (size_t i = 0; i < sizeof facts / sizeof facts[0]; i++) facts_held += facts[i]();
-    printf("  %d of 10 facts hold.\n\n", facts_held);
+    for (size_t i = 0; i < FACTS; i++) facts_held += facts[i]();
+    printf("  %d of %d facts hold.\n\n", facts_held, FACTS);
     CHECK(facts_held >= 8);
 }
 
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        TEST(demo_boat_agrees_with_eight_facts_of_common_practice),
+        TEST(demo_boat_agrees_with_facts_of_common_practice),
     };
     return RUN_TESTS(tests);
 }

@@ -1,0 +1,91 @@
+// practice.h - what the facts of the trade are held with: the demo boat, its outlooks, its rides.
+// SPDX-License-Identifier: MIT
+//
+// Facts of the trade, common practice without a source. Each is printed with the model's figure
+// and the difference. Directions and orders must hold exactly. Pins here: P4 the most lift .. P1 the
+// least; A .. D in the file. Unless a fact says otherwise: sailor of 79 kg with gear, windward and
+// leeward legs, wind as read at 3 m, puffs 4.5 kn above the lulls.
+
+#ifndef LW_TEST_PRACTICE_H
+#define LW_TEST_PRACTICE_H
+
+#include <stdio.h>
+#include <string.h>
+
+#include "lullwise/choice.h"
+#include "lullwise/hold.h"
+#include "lullwise/swims.h"
+#include "lullwise/walk.h"
+#include "records/record_file.h"
+#include "test/check.h"
+
+enum { P4, P3, P2, P1 };  // as indices of the demo boat's pins
+
+#define KNOTS(speed) ((speed) / LW_KN)
+
+static lw_boat boat;
+static lw_sailor sailor;
+static lw_day day;
+static lw_outlook usual, uneven, gentle;
+static int held, missed;
+
+static void read_or_stop(const lw_record *record, const char *path, void *data)
+{
+    lw_faults faults = {0};
+    if (!lw_record_read_file(record, path, data, &faults)) fail_msg("%s does not read", path);
+    lw_faults_free(&faults);
+}
+
+static void prepare(lw_outlook *outlook, double mass, double lull, double mean, double puff)
+{
+    lw_person person = sailor.person;
+    lw_day then = day;
+    person.mass = mass - person.gear;
+    then.wind.lull = lull * LW_KN;
+    then.wind.mean = mean * LW_KN;
+    then.wind.puff = puff * LW_KN;
+    static lw_polar_room room;
+    static lw_sections sections;
+    if (sections.main_foil.tried == 0.0) lw_sections_prepare(&sections, &boat, &room);
+    lw_outlook_prepare(outlook, &boat, &sections, &person, &then);
+}
+
+static void row(const char *fact, double trade, double model, double allowed, bool direction)
+{
+    const double off = model - trade;
+    const bool holds = direction && fabs(off) <= allowed;
+    printf("  %-52s %6.1f %6.1f %+6.1f  %s\n", fact, trade, model, off, holds ? "holds" : "OFF");
+    if (holds) held++;
+    if (!holds) missed++;
+}
+
+// Fact k holds when all the rows printed since `before` missed counts do.
+static bool all_held(int before) { return missed == before; }
+
+static lw_setup setup_of(const lw_outlook *outlook, size_t pin)
+{
+    lw_setup setup = outlook->craft.setup;
+    setup.incidence = boat.pins[pin].incidence;
+    return setup;
+}
+
+static const lw_course reach = {100.0 * LW_DEG, 100.0 * LW_DEG, 100.0 * LW_DEG};
+
+#define PUFF (2.5 * LW_KN)  // of the usual day
+
+// The range of a pin on a course in the usual day: sailed with what it says.
+static const lw_range *range_on(size_t pin, lw_course course)
+{
+    static lw_range ranges[LW_PINS_MOST][LW_COURSE_COUNT];
+    static bool known[LW_PINS_MOST][LW_COURSE_COUNT];
+    const int kind = course.direction == 0.0    ? LW_UPWIND
+                     : course.high > course.low ? LW_DOWNWIND
+                                                : LW_REACH;
+    const lw_setup setup = setup_of(&usual, pin);
+    lw_range *range = &ranges[pin][kind];
+    if (!known[pin][kind]) lw_range_of(&usual.craft, &setup, course, PUFF, range);
+    known[pin][kind] = true;
+    return range;
+}
+
+#endif
