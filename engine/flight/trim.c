@@ -34,7 +34,7 @@ lw_criterion lw_criterion_of(const char *text)
 #define AFLOAT    20.0   // [m/s] what a boat in the water is marked down: any flight goes before it
 #define NO_PUFF   10.0   // [m/s] what a puff without a balance costs
 #define TILTED    0.002  // [m/s] for the square of a degree of pitch: of equals the leveller
-#define PULL      0.1  // of the weight, by which the rudder foil may pull the stern down      [judged]
+#define PULL      0.1  // of the weight: a little, of what the rudder foil pulls the stern down [judged]
 #define HURRY     0.02  // of a scale for a m/s, when most is to be held
 
 #define ROW_OF(member) (offsetof(lw_margins, member) / sizeof(double))
@@ -93,13 +93,13 @@ static double made_good(const lw_answer *answer, double course)
 }
 
 // A rudder foil that holds the stern down keeps the bow up: let go by air or a trough, it lets her
-// dive. So a sailor sits no further forward than it lifts [common practice], or pulls but a little:
-// what it pulls beyond, as far as sitting further aft would take it off.
+// dive. So a sailor sits no further forward than it lifts [common practice]: what it pulls, as far as
+// sitting further aft would take it off.
 static double too_far_forward(const lw_craft *craft, const lw_trim *t)
 {
     const double way = craft->place_forward - craft->place_aft;
     const double forward = way > 0.0 ? (t->ask.place - craft->place_aft) / way : 0.0;
-    return soft_lack(t->steady.flight.rudder_lift / (PULL * craft->weight) + 1.0) * forward;
+    return soft_lack(t->steady.flight.rudder_lift / (PULL * craft->weight)) * forward;
 }
 
 static double hold_score(const lw_trim *t, double course)
