@@ -136,17 +136,6 @@ TEST_FUNCTION(longer_rides_know_swims_better)
     CHECK(lengthy < brief);
 }
 
-// Common practice: what is too strong a pin for a wind cannot be carried in it.  [common practice]
-TEST_FUNCTION(strongest_pin_swims_more_than_the_weakest_downwind_in_much_wind)
-{
-    begin(&one, 1);
-    one.effort = lw_effort_thorough();
-    finish(&one);
-    const double wind = LW_RIDE_MOST * one.gusts.mean;
-    const double strong = lw_swims_rate(&one.swims[0][1], wind);
-    CHECK(strong > 2.0 * lw_swims_rate(&one.swims[boat.pin_count - 1][1], wind));
-}
-
 // 6, 8 and 10 kn: what cannot stay up is sailed on the hull, and time decides.
 TEST_FUNCTION(on_a_light_day_nothing_slower_stands_before_what_is_faster)
 {
@@ -182,7 +171,6 @@ int main(void)
         TEST(common_gusts_make_a_difference_surer_than_what_it_is_between),
         TEST(other_gusts_give_the_same_order_or_had_it_too_close_to_call),
         TEST(longer_rides_know_swims_better),
-        TEST(strongest_pin_swims_more_than_the_weakest_downwind_in_much_wind),
         TEST(on_a_light_day_nothing_slower_stands_before_what_is_faster),
         TEST(without_wind_nothing_can_be_sailed_and_nothing_is_ridden),
     };
