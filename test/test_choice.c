@@ -118,7 +118,15 @@ TEST_FUNCTION(other_gusts_give_the_same_order_or_had_it_too_close_to_call)
     }
 }
 
-// Half the rides leave about the root of two of the error; other effort changes nothing else.
+static double swims_error_of(const lw_outlook *outlook)
+{
+    const lw_choice choice = lw_choice_of(outlook, LW_AIM_RACE, 0.0);
+    double sum = 0.0;
+    for (size_t i = 0; i < choice.count; i++) sum += choice.places[i].prospect.swims_error;
+    return sum;
+}
+
+// Four times as long: half the error, or a quarter where nobody swims.
 TEST_FUNCTION(longer_rides_know_swims_better)
 {
     begin(&one, 1);
@@ -127,24 +135,7 @@ TEST_FUNCTION(longer_rides_know_swims_better)
     begin(&other, 1);
     other.effort = (lw_effort){.seconds = 240.0, .first_seed = 1};
     finish(&other);
-    const double wind = one.gusts.mean;
-    double brief = 0.0, lengthy = 0.0;
-    for (size_t c = 0; c < one.course_count; c++) {
-        brief += lw_swims_log_error(&one.swims[1][c], wind);
-        lengthy += lw_swims_log_error(&other.swims[1][c], wind);
-    }
-    CHECK(lengthy < brief);
-}
-
-// Common practice: what is too strong a pin for a wind cannot be carried in it.  [common practice]
-TEST_FUNCTION(strongest_pin_swims_more_than_the_weakest_downwind_in_much_wind)
-{
-    begin(&one, 1);
-    one.effort = lw_effort_thorough();
-    finish(&one);
-    const double wind = LW_RIDE_MOST * one.gusts.mean;
-    const double strong = lw_swims_rate(&one.swims[0][1], wind);
-    CHECK(strong > 2.0 * lw_swims_rate(&one.swims[boat.pin_count - 1][1], wind));
+    CHECK(swims_error_of(&other) < 0.8 * swims_error_of(&one));
 }
 
 // 6, 8 and 10 kn: what cannot stay up is sailed on the hull, and time decides.
@@ -182,7 +173,6 @@ int main(void)
         TEST(common_gusts_make_a_difference_surer_than_what_it_is_between),
         TEST(other_gusts_give_the_same_order_or_had_it_too_close_to_call),
         TEST(longer_rides_know_swims_better),
-        TEST(strongest_pin_swims_more_than_the_weakest_downwind_in_much_wind),
         TEST(on_a_light_day_nothing_slower_stands_before_what_is_faster),
         TEST(without_wind_nothing_can_be_sailed_and_nothing_is_ridden),
     };

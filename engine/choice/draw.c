@@ -60,18 +60,27 @@ lw_judged lw_judged_preset(void)
     return judged;
 }
 
+// One side of a pair, moved by a part of the errors.
+static void move_to(const lw_boat *boat, const lw_person *person, unsigned pair, double part,
+                    lw_draw *draw)
+{
+    moves m = {lw_seed_of(pair, LW_SEED_DRAW), part};
+    *draw = (lw_draw){.boat = *boat, .person = *person, .judged = lw_judged_preset()};
+    move_table(&lw_judged_table, &draw->judged, &m);
+    move_table(lw_sailor_record.sections[0].table, &draw->person, &m);
+    move_record(&lw_boat_record, &draw->boat, &m);
+}
+
 void lw_draw_of(const lw_boat *boat, const lw_person *person, unsigned number, lw_draw *draw)
 {
     const char *why;
     const double side = number % 2 ? -1.0 : 1.0;
-    const lw_table *person_table = lw_sailor_record.sections[0].table;
+    lw_draw other;
     for (int k = 0; k < HALVINGS; k++) {
-        moves m = {lw_seed_of(number / 2, LW_SEED_DRAW), side / (1 << k)};
-        *draw = (lw_draw){.boat = *boat, .person = *person, .judged = lw_judged_preset()};
-        move_table(&lw_judged_table, &draw->judged, &m);
-        move_table(person_table, &draw->person, &m);
-        move_record(&lw_boat_record, &draw->boat, &m);
-        if (!lw_boat_contradiction(&draw->boat, &why)) return;
+        move_to(boat, person, number / 2, side / (1 << k), draw);
+        move_to(boat, person, number / 2, -side / (1 << k), &other);
+        if (!lw_boat_contradiction(&draw->boat, &why) && !lw_boat_contradiction(&other.boat, &why))
+            return;
     }
     draw->boat = *boat;
 }

@@ -38,7 +38,7 @@ typedef struct lw_draw {
 
 // Draws come in pairs, 2 k and 2 k + 1, that move everything the same way and the opposite way, so
 // that they even out to what was measured. Normal numbers are held within 2.5; values within their
-// ranges. A boat that contradicts itself is moved by half as much, and so on.
+// ranges. A pair of which a boat contradicts itself is moved by half as much, and so on.
 //
 // Leaves out   errors of the day: what is asked is asked of its wind and water.
 void lw_draw_of(const lw_boat *boat, const lw_person *person, unsigned number, lw_draw *draw);
