@@ -66,18 +66,25 @@ static void mend_point(lw_walk *w, int i, int neighbour)
     if (lw_trim_is_up(&there) && (!flies || there.score > w->trims[i].score)) w->trims[i] = there;
 }
 
-// The knot to begin from: the first of a few, from where most boats fly, in which she does from
-// nothing.
+static bool is_kept(const lw_trim *trim)
+{
+    return lw_trim_is_up(trim) && lw_margins_hold(&trim->steady.margins);
+}
+
+// The knot to begin from: the first of a few, from where most boats fly, in which she flies from
+// nothing and keeps her margins; else the first in which she flies.
 static int begin(lw_walk *w)
 {
     static const int knots[] = {13, 10, 16, 8, 20, 25};
     const int count = sizeof knots / sizeof knots[0];
+    int flies = -1;
     for (int i = 0; i < count; i++) {
         const int k = knots[i] - LW_RANGE_FIRST_KN;
         trim_point(w, k, -1);
-        if (lw_trim_is_up(&w->trims[k])) return k;
+        if (is_kept(&w->trims[k])) return k;
+        if (flies < 0 && lw_trim_is_up(&w->trims[k])) flies = k;
     }
-    return knots[0] - LW_RANGE_FIRST_KN;
+    return flies < 0 ? knots[0] - LW_RANGE_FIRST_KN : flies;
 }
 
 static void trim_all(lw_walk *w)
