@@ -20,10 +20,8 @@ static lw_freedom freedom_on(lw_course course, double puff)
 
 // Heading first, for speed alone, as one sails for a mark; then heel, place and turns, with the
 // margins kept if they can be. Bearing off to slow down is not counted as holding her.
-lw_trim lw_walk_trim(const lw_walk *w, double wind, const lw_trim *from)
+static lw_trim sought_from(const lw_walk *w, double wind, lw_trim trim)
 {
-    lw_trim trim = {.ask = lw_ask_of(w->craft, &w->setup, wind, lw_course_middle(w->course))};
-    if (from) trim = *from;
     trim.ask.wind = wind;
     lw_freedom free = freedom_on(w->course, w->puff);
     if (free.heading) {
@@ -36,6 +34,26 @@ lw_trim lw_walk_trim(const lw_walk *w, double wind, const lw_trim *from)
     return lw_trim_from(w->craft, &trim, &free);
 }
 
+// From nothing: with the bow level and, as a strong pin wants it, down; the better of both.
+static lw_trim sought_anew(const lw_walk *w, double wind)
+{
+    lw_trim best = {.steady = {.outcome = LW_NO_BALANCE}};
+    for (int down = 0; down < 2; down++) {
+        lw_trim trim = {.ask = lw_ask_of(w->craft, &w->setup, wind, lw_course_middle(w->course))};
+        trim.ask.start[3] = -0.5 * down * w->craft->most_bow_down;
+        trim = sought_from(w, wind, trim);
+        const bool is_better =
+            lw_trim_is_up(&trim) && (!lw_trim_is_up(&best) || trim.score > best.score);
+        if (down == 0 || is_better) best = trim;
+    }
+    return best;
+}
+
+lw_trim lw_walk_trim(const lw_walk *w, double wind, const lw_trim *from)
+{
+    return from ? sought_from(w, wind, *from) : sought_anew(w, wind);
+}
+
 double lw_walk_wind(int i) { return (LW_RANGE_FIRST_KN + i) * LW_KN; }
 
 // Trims at knot i, from a neighbour when it flies, else from scratch.
@@ -45,25 +63,36 @@ static void trim_point(lw_walk *w, int i, int neighbour)
     w->trims[i] = lw_walk_trim(w, lw_walk_wind(i), follow ? &w->trims[neighbour] : NULL);
 }
 
-// Where a neighbour's trim does better than the point's own, the search starts anew from there; a
-// point that does not fly beside one that does is walked to in quarters of the way.
+#define JUMP 0.7  // [m/s] from knot to knot: more is another way of flying  [judged]
+
+// From a neighbour in quarters of the way; false when that does not lead there.
+static bool walked(const lw_walk *w, int i, int neighbour, lw_trim *to)
+{
+    const double from = lw_walk_wind(neighbour), way = lw_walk_wind(i) - from;
+    *to = w->trims[neighbour];
+    for (int step = 1; step <= 4 && lw_trim_is_up(to); step++) {
+        *to = lw_walk_trim(w, from + 0.25 * step * way, to);
+    }
+    return lw_trim_is_up(to);
+}
+
+// Where a neighbour's trim does better than the point's own, or the point is on another way of flying
+// that is worse, or on none, it is sought anew from there.
 static void mend_point(lw_walk *w, int i, int neighbour)
 {
-    if (!lw_trim_is_up(&w->trims[neighbour])) return;
-    const double from = lw_walk_wind(neighbour), to = lw_walk_wind(i);
-    const bool flies = lw_trim_is_up(&w->trims[i]);
-    lw_trim there = w->trims[neighbour];
-    if (flies) {
-        const lw_freedom free = freedom_on(w->course, w->puff);
-        there.ask.wind = to;
-        there = lw_trim_as(w->craft, &there, &free);
-        if (there.score <= w->trims[i].score) return;
-        there = lw_walk_trim(w, to, &there);
+    const lw_freedom free = freedom_on(w->course, w->puff);
+    lw_trim *here = &w->trims[i], there = w->trims[neighbour];
+    if (!lw_trim_is_up(&there)) return;
+    const bool flies = lw_trim_is_up(here);
+    if (!flies || there.score > here->score + JUMP) {
+        if (walked(w, i, neighbour, &there) && (!flies || there.score > here->score)) *here = there;
+        return;
     }
-    for (int step = 1; !flies && step <= 4 && lw_trim_is_up(&there); step++) {
-        there = lw_walk_trim(w, from + 0.25 * step * (to - from), &there);
-    }
-    if (lw_trim_is_up(&there) && (!flies || there.score > w->trims[i].score)) w->trims[i] = there;
+    there.ask.wind = lw_walk_wind(i);
+    there = lw_trim_as(w->craft, &there, &free);
+    if (there.score <= here->score) return;
+    there = lw_walk_trim(w, lw_walk_wind(i), &there);
+    if (lw_trim_is_up(&there) && there.score > here->score) *here = there;
 }
 
 static bool is_kept(const lw_trim *trim)
