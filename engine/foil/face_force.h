@@ -95,7 +95,7 @@ LW_INLINE void lw_let_air_on_foil(const lw_foil_craft *foil, double density, lw_
     load->drag += part * (dry.drag - load->drag);
     load->moment += part * (dry.moment - load->moment);
     load->coefficient += part * (dry.coefficient - load->coefficient);
-    load->face = dry.face;
+    load->face = lw_select(some, dry.face, lw_all(0.0));
 }
 
 #endif
