@@ -41,16 +41,15 @@ static size_t counts_of(double rate, double factor, double time, lw_rate_count c
 TEST_FUNCTION(many_counts_give_their_own_rate_and_few_lean_on_the_neighbour)
 {
     static lw_craft craft;
-    static lw_rate_family family;
     const lw_weather weather = breeze(&craft);
     lw_rate_count counts[2 * LW_RIDE_WINDS];
     lw_swims swims[2];
     size_t n = counts_of(0.01, 3.0, 1e5, counts);
-    lw_swims_fit(&weather, counts, n, 2, &family, swims);
+    lw_swims_fit(&weather, counts, n, 2, swims);
     CHECK_RELATIVE(lw_swims_rate(&swims[0], weather.gust.mean), 0.01, 0.02);
     CHECK_RELATIVE(lw_swims_rate(&swims[1], weather.gust.mean), 0.03, 0.02);
     n = counts_of(0.01, 3.0, 200.0, counts);
-    lw_swims_fit(&weather, counts, n, 2, &family, swims);
+    lw_swims_fit(&weather, counts, n, 2, swims);
     const double apart =
         lw_swims_rate(&swims[1], weather.gust.mean) / lw_swims_rate(&swims[0], weather.gust.mean);
     CHECK(apart > 1.0 && apart < 2.5);

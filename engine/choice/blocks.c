@@ -281,7 +281,7 @@ static void fit_course(lw_outlook *outlook, size_t set, size_t course)
     lw_rate_count counts[COUNTS];
     lw_swims swims[LW_PINS_MOST];
     const size_t n = counts_of(outlook, set, course, counts);
-    lw_swims_fit(&outlook->weather, counts, n, outlook->pin_count, &outlook->family, swims);
+    lw_swims_fit(&outlook->weather, counts, n, outlook->pin_count, swims);
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
         if (set == 0) outlook->swims[pin][course] = swims[pin];
         for (size_t k = 0; k < LW_RIDE_WINDS; k++) {

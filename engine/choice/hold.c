@@ -21,7 +21,7 @@ static metre metre_of(const lw_outlook *outlook, lw_source source, size_t pin, d
     metre m = {.is_stuck = false};
     for (size_t leg = 0; leg < outlook->leg_count; leg++) {
         const size_t c = outlook->leg_course[leg];
-        const lw_sailing s = lw_outlook_sailing(outlook, source, pin, c, wind, true);
+        const lw_sailing s = lw_outlook_sailing(outlook, source, pin, c, wind);
         const double seconds = outlook->leg_length[leg] / s.speed;
         length += outlook->leg_length[leg];
         sailed += seconds;
@@ -45,13 +45,13 @@ lw_pace lw_pace_of(const lw_outlook *outlook, size_t pin, double now, double lat
         const double wind = now + (later - now) * (double)i / LAST;
         pace.unseen[i] = lw_lap_unseen(outlook, pin, pin, wind) / length;
         for (size_t set = 0; set < LW_SETS; set++) {
-            const metre m = metre_of(outlook, (lw_source){LW_OF_SET, set}, pin, wind);
+            const metre m = metre_of(outlook, (lw_source){LW_OF_SET, set, true}, pin, wind);
             pace.seconds[set][i] = m.seconds;
             pace.swims[set][i] = m.swims;
             if (set == 0) pace.flying[i] = m.flying, pace.is_stuck |= m.is_stuck;
         }
         for (size_t b = 0; b < LW_BLOCKS; b++) {
-            const lw_source as_is = {LW_OF_BLOCK, b}, drawn = {LW_OF_DRAW, b};
+            const lw_source as_is = {LW_OF_BLOCK, b, true}, drawn = {LW_OF_DRAW, b, true};
             pace.as_is[b][i] = metre_of(outlook, as_is, pin, wind).seconds;
             pace.drawn[b][i] = metre_of(outlook, drawn, pin, wind).seconds;
         }

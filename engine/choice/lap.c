@@ -78,7 +78,7 @@ static lw_sailing ridden_at(const lw_outlook *outlook, lw_source source, size_t 
 #define FLIES_LEAST 0.005  // of the time under way: less is no flying  [judged]
 
 lw_sailing lw_outlook_sailing(const lw_outlook *outlook, lw_source source, size_t pin,
-                              size_t course, double wind, bool for_time)
+                              size_t course, double wind)
 {
     const lw_range *range = &outlook->ranges[pin][course];
     const double hull = hull_speed(range, outlook->courses[course], wind);
@@ -88,7 +88,7 @@ lw_sailing lw_outlook_sailing(const lw_outlook *outlook, lw_source source, size_
     const double lost = ridden.swims * ridden.swim;
     const double all_in = ridden.speed / (1.0 + lost);
     if (ridden.flying >= FLIES_LEAST && all_in >= LW_KN && lost < 1.0 &&
-        !(for_time && hull > all_in)) {
+        !(source.for_time && hull > all_in)) {
         return ridden;
     }
     return (lw_sailing){.speed = fmax(hull, LW_KN), .on_hull = true, .is_stuck = hull < LW_KN};
@@ -106,14 +106,13 @@ static double turns_cost(const lw_outlook *outlook, lw_course course, double len
     return floor(sailed / outlook->cost.tack_every) * each;
 }
 
-lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double wind,
-                 bool for_time)
+lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double wind)
 {
     lw_lap lap = {0};
     for (size_t leg = 0; leg < outlook->leg_count; leg++) {
         const size_t c = outlook->leg_course[leg];
         const double length = outlook->leg_length[leg];
-        const lw_sailing s = lw_outlook_sailing(outlook, source, pin, c, wind, for_time);
+        const lw_sailing s = lw_outlook_sailing(outlook, source, pin, c, wind);
         const double sailing = length / s.speed;
         lap.under_way += sailing;
         lap.flown += sailing * s.flying;
@@ -134,11 +133,11 @@ lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double
 // pins differ by a part of that.
 double lw_lap_unseen(const lw_outlook *outlook, size_t pin, size_t other, double wind)
 {
-    const lw_source all = {LW_OF_SET, 0};
+    const lw_source all = {LW_OF_SET, 0, true};
     double square = 0.0;
     for (size_t leg = 0; leg < outlook->leg_count; leg++) {
         const size_t c = outlook->leg_course[leg];
-        const lw_sailing s = lw_outlook_sailing(outlook, all, pin, c, wind, true);
+        const lw_sailing s = lw_outlook_sailing(outlook, all, pin, c, wind);
         double ridden = 0.0;
         for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
             ridden += outlook->sums[0][k][pin][c].seconds;
@@ -212,7 +211,7 @@ static double swims_error(const lw_outlook *outlook, size_t pin, double wind, bo
 {
     double swims[LW_SETS];
     for (size_t set = 0; set < LW_SETS; set++) {
-        swims[set] = lw_lap_of(outlook, (lw_source){LW_OF_SET, set}, pin, wind, for_time).swims;
+        swims[set] = lw_lap_of(outlook, (lw_source){LW_OF_SET, set, for_time}, pin, wind).swims;
     }
     const double seen = lw_jackknife(swims), unseen = lw_lap_unseen(outlook, pin, pin, wind);
     return sqrt(seen * seen + unseen * unseen);
@@ -235,8 +234,8 @@ lw_placing lw_lap_placing(const lw_outlook *outlook, size_t pin, lw_gusts gusts,
 {
     lw_placing to = {.pin = pin};
     lw_prospect *p = &to.prospect;
-    const lw_source all = {LW_OF_SET, 0};
-    const lw_lap lap = lw_lap_of(outlook, all, pin, gusts.mean, for_time);
+    const lw_source all = {LW_OF_SET, 0, for_time};
+    const lw_lap lap = lw_lap_of(outlook, all, pin, gusts.mean);
     to.can_be_sailed = !lap.is_stuck;
     to.flies = lap.flown > 0.0;
     to.could_fly = could_fly(outlook, pin);

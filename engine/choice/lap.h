@@ -15,8 +15,7 @@ typedef struct lw_lap {
     bool is_stuck;           // on some leg less than a knot is made good
 } lw_lap;
 
-lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double wind,
-                 bool for_time);
+lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double wind);
 
 #define LW_SWIMS_APART \
     0.35  // of a rate of swims, from pin to pin: held of it before any ride  [judged]

@@ -86,10 +86,10 @@ static lw_reason reason_of(const lw_placing *place, const lw_placing *first, lw_
 static double behind_by(const lw_outlook *outlook, lw_source source, size_t pin, size_t ahead,
                         const lw_choice *choice)
 {
-    const bool for_time = choice->aim == LW_AIM_RACE;
     const double wind = choice->gusts.mean, more = swims_counted(choice->aim) - 1.0;
-    const lw_lap a = lw_lap_of(outlook, source, pin, wind, for_time);
-    const lw_lap b = lw_lap_of(outlook, source, ahead, wind, for_time);
+    source.for_time = choice->aim == LW_AIM_RACE;
+    const lw_lap a = lw_lap_of(outlook, source, pin, wind);
+    const lw_lap b = lw_lap_of(outlook, source, ahead, wind);
     return a.seconds - b.seconds + more * (a.swimming - b.swimming);
 }
 
@@ -98,17 +98,17 @@ static double behind_by(const lw_outlook *outlook, lw_source source, size_t pin,
 // Error by rides: over the blocks that both rode, and for swims that did not happen yet.
 static double error_of(const lw_outlook *outlook, size_t pin, size_t ahead, const lw_choice *choice)
 {
-    const lw_source all = {LW_OF_SET, 0};
+    const lw_source all = {LW_OF_SET, 0, choice->aim == LW_AIM_RACE};
     const double wind = choice->gusts.mean;
-    const bool for_time = choice->aim == LW_AIM_RACE;
     double behind[LW_SETS];
     for (size_t set = 0; set < LW_SETS; set++) {
-        behind[set] = behind_by(outlook, (lw_source){LW_OF_SET, set}, pin, ahead, choice);
+        behind[set] =
+            behind_by(outlook, (lw_source){.kind = LW_OF_SET, .number = set}, pin, ahead, choice);
     }
     const double seen = lw_jackknife(behind);
     const double unseen =
         swims_counted(choice->aim) * outlook->cost.swim * lw_lap_unseen(outlook, pin, ahead, wind);
-    const double hull = HULL_ERROR * lw_lap_of(outlook, all, pin, wind, for_time).on_hull;
+    const double hull = HULL_ERROR * lw_lap_of(outlook, all, pin, wind).on_hull;
     return sqrt(seen * seen + unseen * unseen + hull * hull);
 }
 
@@ -118,8 +118,9 @@ static double spread_of(const lw_outlook *outlook, size_t pin, size_t ahead, lw_
     double moved[LW_BLOCKS];
     choice.gusts = outlook->gusts;
     for (size_t b = 0; b < LW_BLOCKS; b++) {
-        moved[b] = behind_by(outlook, (lw_source){LW_OF_DRAW, b}, pin, ahead, &choice) -
-                   behind_by(outlook, (lw_source){LW_OF_BLOCK, b}, pin, ahead, &choice);
+        moved[b] =
+            behind_by(outlook, (lw_source){.kind = LW_OF_DRAW, .number = b}, pin, ahead, &choice) -
+            behind_by(outlook, (lw_source){.kind = LW_OF_BLOCK, .number = b}, pin, ahead, &choice);
     }
     return lw_spread(moved);
 }
@@ -129,7 +130,7 @@ static void weigh(const lw_outlook *outlook, lw_choice *choice)
 {
     const lw_aim aim = choice->aim;
     if (aim == LW_AIM_EASY) return;  // its order is by hold, not by seconds
-    const lw_source all = {LW_OF_SET, 0};
+    const lw_source all = {.kind = LW_OF_SET};
     for (size_t i = 1; i < choice->count; i++) {
         lw_placing *it = &choice->places[i];
         const lw_placing *ahead = &choice->places[i - 1];

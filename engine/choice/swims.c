@@ -28,11 +28,12 @@ void lw_weather_put(const lw_weather *weather, double wind, lw_motion *motion)
 }
 
 void lw_swims_fit(const lw_weather *weather, const lw_rate_count *counts, size_t n, size_t pins,
-                  lw_rate_family *family, lw_swims swims[])
+                  lw_swims swims[])
 {
-    lw_rate_family_of(family, pins, counts, n, &before);
+    lw_rate_family family;
+    lw_rate_family_of(&family, pins, counts, n, &before);
     for (size_t i = 0; i < pins; i++) {
-        swims[i] = (lw_swims){.curve = lw_rate_family_curve(family, i),
+        swims[i] = (lw_swims){.curve = lw_rate_family_curve(&family, i),
                               .first = LW_RIDE_LEAST * weather->gust.mean,
                               .apart = LW_RIDE_APART * weather->gust.mean};
     }

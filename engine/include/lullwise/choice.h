@@ -160,7 +160,6 @@ typedef struct lw_outlook {
         // [1/s]: of each set; and last, of the rides drawn
     lw_swims swims[LW_PINS_MOST][LW_COURSES_MOST];  // of all blocks
     double pace[LW_PINS_MOST][LW_COURSES_MOST];  // factor on speeds, for a boat a little different
-    lw_rate_family family;                       // room for a fit
 } lw_outlook;
 
 // The day must be settled (day.h). At most LW_COURSES_MOST different headings count as courses;
@@ -216,6 +215,7 @@ bool lw_outlook_hold_ends_by_rides(const lw_outlook *outlook, size_t pin, size_t
 typedef struct lw_source {
     enum { LW_OF_SET, LW_OF_BLOCK, LW_OF_DRAW } kind;
     size_t number;
+    bool for_time;  // where time decides she is sailed on the hull if that is the faster
 } lw_source;
 
 // A pin on one course in a mean wind [m/s].
@@ -230,7 +230,7 @@ typedef struct lw_sailing {
 } lw_sailing;
 
 lw_sailing lw_outlook_sailing(const lw_outlook *outlook, lw_source source, size_t pin,
-                              size_t course, double wind, bool for_time);
+                              size_t course, double wind);
 
 // Ranks the pins when the mean wind is `more` [m/s] than the day says, lull and puff in proportion.
 lw_choice lw_choice_of(const lw_outlook *outlook, lw_aim aim, double more);

@@ -38,7 +38,7 @@ typedef struct lw_swims {
 // `curve` is the pin's index, fitted together: each is pulled towards its neighbours as far as its
 // counts leave it open.
 void lw_swims_fit(const lw_weather *weather, const lw_rate_count *counts, size_t n, size_t pins,
-                  lw_rate_family *family, lw_swims swims[]);
+                  lw_swims swims[]);
 
 double lw_swims_x(const lw_swims *swims, double wind);          // where a wind lies on the curve
 double lw_swims_rate(const lw_swims *swims, double wind);       // [1/s] under way
