@@ -159,10 +159,12 @@ bool lw_walk_between(const lw_walk *w, double wind, lw_trim *trim)
 lw_trim lw_walk_flight(const lw_walk *w, double wind)
 {
     const double knots = wind / LW_KN - LW_RANGE_FIRST_KN, k = floor(knots + 0.5);
+    const lw_freedom free = freedom_on(w->course, w->puff);
     lw_trim from;
     if (fabs(knots - k) < 1e-9 && k >= 0.0 && k < LW_RANGE_WINDS) return w->trims[(int)k];
-    const bool flies = lw_walk_between(w, wind, &from);
-    return lw_walk_trim(w, wind, flies ? &from : NULL);
+    if (!lw_walk_between(w, wind, &from)) return lw_walk_trim(w, wind, NULL);
+    const lw_trim there = lw_trim_as(w->craft, &from, &free);
+    return lw_trim_is_up(&there) ? there : lw_walk_trim(w, wind, &from);
 }
 
 lw_trim lw_walk_holding(const lw_walk *w, const lw_trim *flight)

@@ -19,7 +19,7 @@ lw_walk lw_walk_of(const lw_craft *craft, const lw_setup *setup, lw_course cours
 
 double lw_walk_wind(int i);  // of knot i [m/s]
 
-// The flight in a wind: of a knot as it is, of any other wind from the knots beside it.
+// The flight in a wind: of a knot as it is, between two with controls straight between theirs.
 lw_trim lw_walk_flight(const lw_walk *walk, double wind);
 
 // The turns that hold most, for a flight whose heading, heel and place stay.
