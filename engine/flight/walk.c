@@ -116,16 +116,23 @@ static int begin(lw_walk *w)
     return flies < 0 ? knots[0] - LW_RANGE_FIRST_KN : flies;
 }
 
+#define LOST_MOST \
+    4  // knots without margins in a row: beyond, nobody is held, and nothing is sought
+
 static void trim_all(lw_walk *w)
 {
     for (int i = 0; i < LW_RANGE_WINDS; i++) w->trims[i].steady.outcome = LW_NO_BALANCE;
     const int first = begin(w);
-    for (int i = first + 1; i < LW_RANGE_WINDS; i++) trim_point(w, i, i - 1);
+    int end = first + 1;
+    for (int lost = 0; end < LW_RANGE_WINDS && lost < LOST_MOST; end++) {
+        trim_point(w, end, end - 1);
+        lost = is_kept(&w->trims[end]) ? 0 : lost + 1;
+    }
     for (int i = first - 1; i >= 0 && lw_trim_is_up(&w->trims[i + 1]); i--) {
         trim_point(w, i, i + 1);  // where more wind does not lift her, less does not
     }
-    for (int i = 1; i < LW_RANGE_WINDS; i++) mend_point(w, i, i - 1);
-    for (int i = LW_RANGE_WINDS - 2; i >= 0; i--) mend_point(w, i, i + 1);
+    for (int i = 1; i < end; i++) mend_point(w, i, i - 1);
+    for (int i = end - 2; i >= 0; i--) mend_point(w, i, i + 1);
 }
 
 lw_walk lw_walk_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff)

@@ -6,7 +6,8 @@
 
 #include "lullwise/range.h"
 
-// Every knot starts from its neighbour's trim. The craft must outlive it. About 30 ms to make.
+// Every knot starts from its neighbour's trim, until four in a row keep no margins: beyond, none is
+// sought. The craft must outlive it. About 30 ms to make.
 typedef struct lw_walk {
     const lw_craft *craft;
     lw_setup setup;
