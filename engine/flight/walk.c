@@ -5,6 +5,8 @@
 
 #include <math.h>
 
+#include "lullwise/elementary.h"
+
 static lw_freedom freedom_on(lw_course course, double puff)
 {
     return (lw_freedom){.by = LW_BY_SPEED,
@@ -65,6 +67,12 @@ static void trim_point(lw_walk *w, int i, int neighbour)
 
 #define JUMP 0.7  // [m/s] from knot to knot: more is another way of flying  [judged]
 
+static double made_good(const lw_walk *w, const lw_trim *trim)
+{
+    const lw_flight *f = &trim->steady.flight;
+    return f->speed * lw_cos(f->heading - w->course.direction);
+}
+
 // From a neighbour in quarters of the way; false when that does not lead there.
 static bool walked(const lw_walk *w, int i, int neighbour, lw_trim *to)
 {
@@ -84,7 +92,7 @@ static void mend_point(lw_walk *w, int i, int neighbour)
     lw_trim *here = &w->trims[i], there = w->trims[neighbour];
     if (!lw_trim_is_up(&there)) return;
     const bool flies = lw_trim_is_up(here);
-    if (!flies || there.score > here->score + JUMP) {
+    if (!flies || made_good(w, &there) > made_good(w, here) + JUMP) {
         if (walked(w, i, neighbour, &there) && (!flies || there.score > here->score)) *here = there;
         return;
     }
@@ -144,6 +152,17 @@ lw_walk lw_walk_of(const lw_craft *craft, const lw_setup *setup, lw_course cours
 
 static double mixed(double a, double b, double u) { return a + u * (b - a); }
 
+// Controls of a trim, straight between those of two others: u = 0 a's, 1 b's; beyond, carried on.
+static void mix_controls(const lw_trim *a, const lw_trim *b, double u, lw_trim *to)
+{
+    to->ask.rudder = mixed(a->ask.rudder, b->ask.rudder, u);
+    to->ask.place = mixed(a->ask.place, b->ask.place, u);
+    to->ask.heel = mixed(a->ask.heel, b->ask.heel, u);
+    to->ask.heading = mixed(a->ask.heading, b->ask.heading, u);
+    to->ask.start[3] = mixed(a->ask.start[3], b->ask.start[3], u);
+    to->heel_in_puff = mixed(a->heel_in_puff, b->heel_in_puff, u);
+}
+
 bool lw_walk_between(const lw_walk *w, double wind, lw_trim *trim)
 {
     const double knots = wind / LW_KN - LW_RANGE_FIRST_KN;
@@ -154,12 +173,7 @@ bool lw_walk_between(const lw_walk *w, double wind, lw_trim *trim)
     *trim = flies_b && (!flies_a || u > 0.5) ? *b : *a;
     trim->ask.wind = wind;
     if (!flies_a || !flies_b) return flies_a || flies_b;
-    trim->ask.rudder = mixed(a->ask.rudder, b->ask.rudder, u);
-    trim->ask.place = mixed(a->ask.place, b->ask.place, u);
-    trim->ask.heel = mixed(a->ask.heel, b->ask.heel, u);
-    trim->ask.heading = mixed(a->ask.heading, b->ask.heading, u);
-    trim->ask.start[3] = mixed(a->ask.start[3], b->ask.start[3], u);
-    trim->heel_in_puff = mixed(a->heel_in_puff, b->heel_in_puff, u);
+    mix_controls(a, b, u, trim);
     return true;
 }
 
