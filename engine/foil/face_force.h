@@ -71,7 +71,7 @@ LW_INLINE lw_foil_load lw_face_force(const lw_foil_craft *foil, double density, 
 //
 //     l / c = 1 + (alpha / q)^2 [geurst-1960],  t / c = a alpha^2 / sigma,  way = pi/4 l t / (C_Q c)
 //
-// C_Q: air lost / (speed x area of the foil). Two to a hundred chords.                  [judged]
+// C_Q: air lost / (speed x area of the foil). Five to a hundred chords.                  [judged]
 #define LW_FACE_LOSS 0.1  // tails of supplied cavities lose 0.01 to 0.2 [brennen-1995]  [judged]
 
 LW_INLINE lw_lanes lw_face_lasts(double chord, lw_lanes angle, lw_lanes depth, lw_lanes speed)
@@ -80,7 +80,7 @@ LW_INLINE lw_lanes lw_face_lasts(double chord, lw_lanes angle, lw_lanes depth, l
     const lw_lanes x = lw_lanes_max(angle, lw_all(0.0)), r = (2.0 + sigma) * x / sigma;
     const lw_lanes held =
         (0.25 * LW_PI * 0.5 * LW_PI * LW_FACE_SHARE) * x * x / sigma * (1.0 + r * r);
-    return chord * lw_lanes_clamp((1.0 / LW_FACE_LOSS) * held, lw_all(2.0), lw_all(100.0));
+    return chord * lw_lanes_clamp((1.0 / LW_FACE_LOSS) * held, lw_all(5.0), lw_all(100.0));
 }
 
 // A load that is `air` of the way from wet to ventilated. What it asked of the section stays.
@@ -95,7 +95,7 @@ LW_INLINE void lw_let_air_on_foil(const lw_foil_craft *foil, double density, lw_
     load->drag += part * (dry.drag - load->drag);
     load->moment += part * (dry.moment - load->moment);
     load->coefficient += part * (dry.coefficient - load->coefficient);
-    load->face = dry.face;
+    load->face = lw_select(some, dry.face, lw_all(0.0));
 }
 
 #endif
