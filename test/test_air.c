@@ -207,8 +207,10 @@ TEST_FUNCTION(air_on_the_main_foil_in_waves_brings_the_hull_to_the_water_within_
     lw_day day;
     read_demo(&f.craft, &setup, &day);
     f.ask = lw_ask_of(&f.craft, &setup, 18.0 * LW_KN, 138.0 * LW_DEG);
-    const lw_freedom free = {.heel = true, .place = true, .course = LW_PI};
-    f.answer = lw_fastest(&f.craft, &f.ask, &free);
+    const lw_freedom free = {
+        .by = LW_BY_LEVEL, .heel = true, .place = true, .turns = true, .course = LW_PI};
+    const lw_trim trim = lw_trim_of(&f.craft, &f.ask, &free);
+    f.ask = trim.ask, f.answer = trim.steady;
     f.motion = lw_motion_of(&f.craft);
     f.plan = lw_ride_plan_of(&f.motion, &f.ask, &f.answer);
     const lw_weather weather = lw_weather_of(&f.craft, &day);

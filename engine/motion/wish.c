@@ -10,7 +10,7 @@
 
 #define RESERVE      1.25             // effort wanted at least: power in hand for a lull   [judged]
 #define RESERVE_COST 8.0              // [m/s] for each part of effort that is missing      [judged]
-#define MARGIN_COST  4.0              // [m/s] as where the flight is trimmed (flight/fastest.c)
+#define MARGIN_COST  4.0              // [m/s] as where the flight is trimmed (flight/trim.c)
 #define TURN_COST    0.02             // [m/s] for a step of 5 deg between winds, squared   [judged]
 #define LEAST_HEEL   (4.0 * LW_DEG)   // to windward                                        [judged]
 #define COURSE_MOST  (30.0 * LW_DEG)  // off the flight's heading either way                [judged]
