@@ -43,14 +43,29 @@ static void put_weather(lw_ridden *ridden)
     motion->is_choppy = motion->sea.wave.height > 0.0;
 }
 
+// What she is sailed with: beyond the last wind that keeps her margins, the flight of that.
+static void sail_as_held(lw_flown *flown)
+{
+    const lw_range_point *sailed = lw_range_sailed(&flown->range, flown->wind);
+    const bool is_kept =
+        flown->answer.outcome == LW_FLIES && lw_margins_hold(&flown->answer.margins);
+    if (is_kept || !sailed || fabs(sailed->wind - flown->wind) < LW_KN) return;
+    flown->ask = lw_ask_as(&flown->craft, &flown->walk.setup, &sailed->trimmed);
+    flown->answer = sailed->trimmed;
+}
+
 void lw_ridden_plan(lw_ridden *ridden, uint64_t seed)
 {
     lw_flown *flown = &ridden->flown;
     lw_flown_answer(flown);
+    lw_range_trims(&flown->walk, &flown->range);
+    ridden->is_wound = !flown->has_turns && lw_range_sailed(&flown->range, flown->wind) != NULL;
+    if (ridden->is_wound && !flown->has_heel && !flown->has_place) sail_as_held(flown);
     ridden->motion = lw_motion_of(&flown->craft);
     ridden->motion.rules.swim = flown->inputs->day.cost.swim;
     put_weather(ridden);
     ridden->plan = lw_ride_plan_of(&ridden->motion, &flown->ask, &flown->answer);
+    if (ridden->is_wound) lw_ride_plan_wind(&ridden->plan, &flown->craft, &flown->range);
     ridden->plan.seed = seed;
 }
 
@@ -79,19 +94,27 @@ void lw_ridden_scene(const lw_ridden *ridden, char text[LW_RIDDEN_LENGTH])
 
 void lw_ridden_trim(const lw_ridden *ridden, char text[LW_RIDDEN_LENGTH])
 {
-    const lw_flight *f = &ridden->flown.answer.flight;
+    const lw_answer *answer = &ridden->flown.answer;
+    const lw_flight *f = &answer->flight;
     const double heading = fabs(f->heading) / LW_DEG;
     const char *side = ridden->flown.heading < 0.0 ? "; starboard tack, port is its mirror" : "";
-    if (ridden->flown.answer.outcome == LW_FLIES)
-        lw_text_fit(text, LW_RIDDEN_LENGTH,
-                    "Trimmed for the mean wind: %.0f deg at %s, rudder at %+.1f turns and left "
-                    "there, %.0f deg of windward heel%s.",
-                    heading, SPEED(f->speed), f->turns, f->heel / LW_DEG, side);
-    else if (ridden->flown.answer.outcome == LW_FLOATS)
-        lw_text_fit(text, LW_RIDDEN_LENGTH,
-                    "In the mean wind she does not fly on %.0f deg: starts on the hull, rudder at "
-                    "%+.1f turns and left there%s.",
-                    heading, f->turns, side);
+    const char *wound =
+        ridden->is_wound ? "then wound after the wind of the last minute" : "and left there";
+    char start[LW_CELL_LENGTH] = "the mean wind";
+    if (answer->outcome == LW_FLIES && fabs(f->wind - ridden->flown.wind) > 0.5 * LW_KN)
+        lw_text_fit(start, LW_CELL_LENGTH, "%s, the most she is held in", SPEED(f->wind));
+    if (answer->outcome == LW_FLIES)
+        lw_text_fit(
+            text, LW_RIDDEN_LENGTH,
+            "Begins as trimmed for %s: %.0f deg at %s, rudder lift on %+.1f turns, %s; %.0f "
+            "deg of windward heel%s. Course and heel go with the wind of some seconds.",
+            start, heading, SPEED(f->speed), f->turns, wound, f->heel / LW_DEG, side);
+    else if (answer->outcome == LW_FLOATS)
+        lw_text_fit(
+            text, LW_RIDDEN_LENGTH,
+            "In the mean wind she does not fly on %.0f deg: starts on the hull, rudder lift "
+            "on %+.1f turns, %s%s.",
+            heading, f->turns, wound, side);
     else
         lw_text_fit(text, LW_RIDDEN_LENGTH,
                     "No steady flight was found in the mean wind: starts on the hull, on a "

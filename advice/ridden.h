@@ -15,6 +15,7 @@ typedef struct lw_ridden {
     lw_wind wind;    // lull, mean and puff that blow
     lw_motion motion;
     lw_ride_plan plan;
+    bool is_wound;  // the rudder is wound after the mean wind; else its turns are given
 } lw_ridden;
 
 // The craft, on the upwind course with the middle pin in the day's mean wind.

@@ -127,11 +127,14 @@ const lw_command lw_command_ride = {
     .operands = "",
     .takes =
         "boat sailor day set"
-        " pin wind course heading heel place turns trim minutes seed runs error every csv svg force "
+        " pin wind course heading heel place turns trim minutes seed runs error every csv svg "
+        "force "
         "json",
     .doc =
         "Sails boat and sailor for some minutes through the day's lulls, puffs and waves, trimmed "
-        "for the mean wind with the rudder left as wound for it, and tells what happens: touches, "
+        "for the mean wind, the rudder wound after the wind of the last minute unless --turns "
+        "fixes it, "
+        "and tells what happens: touches, "
         "breaches, air on the foils, drops, swims. Without --pin it is the middle one, without "
         "--course or --heading upwind with the best VMG. --wind is the mean wind instead of the "
         "day's; lull and puff go with it. --csv and --svg keep the history. --runs sails many "

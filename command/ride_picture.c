@@ -20,7 +20,8 @@
 #define STAGGER     4     // letters one above the other
 
 // One letter an event, in the order of the list.
-static const char letters[] = "LTDBbVvSsOWPXQA";
+static const char letters[] = "LTDBbVvSsOWPFXQA";
+_Static_assert(sizeof letters == LW_RIDE_EVENTS + 1, "every event has a letter");
 
 typedef struct panel {
     const char *says;

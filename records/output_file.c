@@ -145,10 +145,10 @@ bool lw_output_commit(lw_output *output, const char *path, bool may_replace, con
     const bool is_gathered = fclose(output->stream) == 0;
     output->stream = NULL;
     int number = is_gathered ? 0 : ENOMEM;
+    fflush(stdout);  // what was said before stands before it, should both go to one place
     if (number == 0 && path && strcmp(path, "-") != 0) {
         number = write_file(path, may_replace, output);
     } else if (number == 0) {
-        fflush(stdout);
         number = write_all(STDOUT_FILENO, output) ? 0 : errno;
     }
     if (number) *why = reason(number);
