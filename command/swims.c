@@ -129,8 +129,8 @@ static void print_text(const counted *c)
     lw_print_wrapped(stdout, text, 0, 0);
     lw_print_wrapped(
         stdout,
-        "The sailor of these rides keeps her rudder turns through every gust, never tires and "
-        "never looks ahead. Compare pins and winds rather than trust a number.",
+        "The sailor of these rides winds her rudder after the wind of the last minute, never tires "
+        "and sees no more than a gust ahead. Compare pins and winds rather than trust a number.",
         0, 0);
 }
 

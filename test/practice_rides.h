@@ -16,7 +16,7 @@ typedef struct breaching {
 #define LOOK    0.04  // [s] between two looks at a ride
 #define SECOND  25    // looks
 #define MINUTE  1500
-#define RIDES   10
+#define RIDES   40
 #define AT_STOP (0.5 * LW_DEG)
 
 // What an eye takes in within a second, waves evened out.
@@ -189,7 +189,7 @@ static airing airs_of(const going *g, lw_ride_what what)
     lw_motion motion;
     lw_ride_plan plan = plan_for(g, &motion);
     airing a = {0};
-    for (plan.seed = 1; plan.seed <= 4 * RIDES; plan.seed++) {
+    for (plan.seed = 1; plan.seed <= RIDES; plan.seed++) {
         lw_ride ride = {.events = NULL};
         lw_ride_begin(&ride, &motion, &plan);
         while (ride.tally.seconds < 120.0) {
