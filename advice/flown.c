@@ -83,6 +83,9 @@ static lw_trim afloat(const lw_flown *a, const lw_setup *setup, lw_course course
     lw_freedom free = freedom_of(a, course);
     lw_trim trim = {.ask = lw_ask_of(&a->craft, setup, a->wind, lw_course_middle(course))};
     put_given(a, &trim);
+    trim.ask.level = false;
+    const lw_answer hull = lw_afloat(&a->craft, &trim.ask, 0.3 * a->wind, 1.3 * a->wind);
+    lw_ask_follow(&a->craft, &trim.ask, &hull);
     free.turns = false, free.puff = 0.0;
     free.heading = !a->has_heading;
     free.heading_low = course.low, free.heading_high = course.high;

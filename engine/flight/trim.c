@@ -285,7 +285,7 @@ static void make_freer(const lw_craft *craft, const lw_freedom *free, lw_ask *as
     ask->heading = fmin(fmax(ask->heading + bear, free->heading_low), free->heading_high);
 }
 
-// The best from a few speeds, as asked and freer.
+// The best from a few speeds, as asked and freer; a boat afloat stays so where none of them flies.
 static void find_start(search *s)
 {
     static const double speeds[STARTS] = {5.5, 5.5, 6.5, 6.5, 8.0, 8.0, 11.0, 11.0};
@@ -303,6 +303,8 @@ static void find_start(search *s)
         starts[i].score = score_of(s->craft, &starts[i], &calm);
         if (starts[i].score > starts[top].score) top = i;
     }
+    const bool flies = starts[top].steady.outcome == LW_FLIES;
+    if (s->best.steady.outcome == LW_FLOATS && !flies) return;
     s->best = starts[top];
     lw_ask_follow(s->craft, &s->best.ask, &s->best.steady);
 }

@@ -66,28 +66,6 @@ static lw_ride_state state_of(const lw_motion *motion, const lw_ask *ask, const 
 #define RISE_LOAD  (2.0 / 3.0)  // of the weight on the main foil at C_L 1 as she rises  [judged]
 #define RISE_SHARE 0.45         // of the speed of flight, at most                       [judged]
 
-#define REST_TRIES 9
-
-// On the hull at about a speed, towed if need be; false when no start leads there.
-static bool afloat(const lw_motion *motion, const lw_ask *rest, double speed, double more,
-                   lw_answer *answer)
-{
-    lw_ask asks[REST_TRIES];
-    lw_answer answers[REST_TRIES];
-    for (int i = 0; i < REST_TRIES; i++) {
-        const double start[6] = {speed + more * (i / 3), 0.1, -0.12, 0.0, 0.0, 0.3 + 0.5 * (i % 3)};
-        asks[i] = *rest;
-        memcpy(asks[i].start, start, sizeof start);
-    }
-    lw_balance(motion->craft, asks, answers, REST_TRIES);
-    for (int i = 0; i < REST_TRIES; i++) {
-        if (answers[i].outcome == LW_NO_BALANCE) continue;
-        *answer = answers[i];
-        return true;
-    }
-    return false;
-}
-
 // What is asked of a launch: a reach, the rudder as for the flight.
 static lw_ask launch_of(const lw_ask *ask, const lw_ride_plan *plan)
 {
@@ -110,7 +88,8 @@ static double put_rest(const lw_motion *motion, const lw_ask *rest, lw_ride_plan
                                    .effort = 1.2,
                                    .wand = craft->linkage.aft_stop}};
     answer.flight.turns = (rest->rudder - craft->rudder_mark) / craft->rudder_turn;
-    afloat(motion, rest, REST_SPEED, 0.5, &answer);
+    const lw_answer found = lw_afloat(craft, rest, REST_SPEED, REST_SPEED + 1.0);
+    if (found.outcome != LW_NO_BALANCE) answer = found;
     plan->rest = state_of(motion, rest, &answer);
     plan->pilot.heel_afloat = plan->rest.heel;
     plan->pilot.bow_afloat = plan->rest.bow;
@@ -121,8 +100,8 @@ static double put_rest(const lw_motion *motion, const lw_ask *rest, lw_ride_plan
 static bool put_rising(const lw_motion *motion, const lw_ask *rest, const lw_ride_plan *still,
                        double speed, lw_grip *grip)
 {
-    lw_answer answer;
-    if (!afloat(motion, rest, speed, 0.0, &answer)) return false;
+    const lw_answer answer = lw_afloat(motion->craft, rest, speed, speed);
+    if (answer.outcome == LW_NO_BALANCE) return false;
     const lw_ride_state rising = state_of(motion, rest, &answer);
     *grip = lw_grip_of(motion, still, &rising, answer.flight.effort);
     return true;

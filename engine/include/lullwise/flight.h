@@ -107,6 +107,10 @@ lw_ask lw_ask_of(const lw_craft *craft, const lw_setup *setup, double wind, doub
 #define LW_RESIDUAL 1e-9
 void lw_balance(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, size_t n);
 
+// The same for one, sought on the hull at speeds between two [m/s]; towed: at the first of them that has a
+// balance. What flies is an answer too. Its outcome is LW_NO_BALANCE when there is none.
+lw_answer lw_afloat(const lw_craft *craft, const lw_ask *ask, double slow, double fast);
+
 // The next ask starts from this answer.
 void lw_ask_follow(const lw_craft *craft, lw_ask *ask, const lw_answer *from);
 

@@ -1,0 +1,72 @@
+// afloat.c - a balance on the hull, by towing: a hull's resistance has bends that a search for speed
+// gets stuck at.
+// SPDX-License-Identifier: MIT
+
+#include <string.h>
+
+#include "lullwise/flight.h"
+
+#define SPEEDS  6
+#define EFFORTS 3
+#define TRIES   (SPEEDS * EFFORTS)
+#define HALVES  12
+
+static bool is_found(const lw_answer *answer) { return answer->outcome != LW_NO_BALANCE; }
+
+// Towed at one speed after the other: the first balance of each, from any effort.
+static void tow(const lw_craft *craft, const lw_ask *ask, double slow, double fast,
+                lw_answer at[SPEEDS])
+{
+    lw_ask asks[TRIES];
+    lw_answer answers[TRIES];
+    for (int i = 0; i < TRIES; i++) {
+        const double part = (double)(i / EFFORTS) / (SPEEDS - 1);
+        const double effort = 0.3 + 0.5 * (i % EFFORTS);
+        const double start[6] = {slow + (fast - slow) * part, 0.1, -0.12, 0.0, 0.0, effort};
+        asks[i] = *ask;
+        asks[i].towed = true;
+        memcpy(asks[i].start, start, sizeof start);
+    }
+    lw_balance(craft, asks, answers, TRIES);
+    for (int i = 0; i < SPEEDS; i++) {
+        const lw_answer *tries = &answers[i * EFFORTS];
+        at[i] = tries[0];
+        for (int k = 1; k < EFFORTS && !is_found(&at[i]); k++) at[i] = tries[k];
+    }
+}
+
+// Between a speed at which she gathers way and one at which she loses it: there she keeps it.
+static lw_answer between(const lw_craft *craft, const lw_ask *ask, lw_answer gathers,
+                         lw_answer loses)
+{
+    lw_ask towed = *ask;
+    lw_answer answer = gathers;
+    towed.towed = true;
+    for (int i = 0; i < HALVES; i++) {
+        lw_ask_follow(craft, &towed, &gathers);
+        towed.start[0] = 0.5 * (gathers.flight.speed + loses.flight.speed);
+        lw_balance(craft, &towed, &answer, 1);
+        if (!is_found(&answer)) break;
+        *(answer.flight.acceleration > 0.0 ? &gathers : &loses) = answer;
+    }
+    lw_ask steady = *ask;
+    lw_ask_follow(craft, &steady, &gathers);
+    lw_balance(craft, &steady, &answer, 1);
+    return answer;
+}
+
+lw_answer lw_afloat(const lw_craft *craft, const lw_ask *ask, double slow, double fast)
+{
+    lw_answer at[SPEEDS], answer = {.outcome = LW_NO_BALANCE};
+    tow(craft, ask, slow, fast, at);
+    for (int i = 0; i < SPEEDS && ask->towed; i++) {
+        if (is_found(&at[i])) return at[i];
+    }
+    for (int i = 0; i + 1 < SPEEDS && !is_found(&answer); i++) {
+        const bool are_found = is_found(&at[i]) && is_found(&at[i + 1]);
+        if (!are_found || at[i].flight.acceleration <= 0.0) continue;
+        if (at[i + 1].flight.acceleration > 0.0) continue;
+        answer = between(craft, ask, at[i], at[i + 1]);
+    }
+    return answer;
+}
