@@ -119,3 +119,18 @@ double lw_margins_overdrawn(const lw_margins *margins)
 #define GRAIN 0.05  // of a scale  [judged]
 
 bool lw_margins_hold(const lw_margins *margins) { return lw_margins_overdrawn(margins) <= GRAIN; }
+
+bool lw_answer_is_up(const lw_answer *answer)
+{
+    return answer->outcome == LW_FLIES && answer->margins.clearance >= 0.0;
+}
+
+bool lw_answer_is_kept(const lw_answer *answer)
+{
+    return lw_answer_is_up(answer) && lw_margins_hold(&answer->margins);
+}
+
+bool lw_answer_rides_out(const lw_answer *answer)
+{
+    return answer->outcome == LW_FLOATS || lw_answer_is_kept(answer);
+}

@@ -42,18 +42,6 @@ static lw_answer puffed_from(const lw_craft *craft, const lw_ask *trimmed, doubl
     return lw_trim_of(craft, &ask, &free).steady;
 }
 
-static bool keeps_margins(const lw_answer *answer)
-{
-    return answer->outcome == LW_FLIES && answer->margins.clearance >= 0.0 &&
-           lw_margins_hold(&answer->margins);
-}
-
-// A puff that sets her down on the hull costs time, but it is no breach: she is still held.
-static bool rides_out(const lw_answer *answer)
-{
-    return answer->outcome == LW_FLOATS || keeps_margins(answer);
-}
-
 // The flight of the wind trimmed for, or as the puff finds a boat trimmed for less.
 static lw_answer as_puff(const lw_walk *w, double wind, lw_answer trimmed)
 {
@@ -65,7 +53,7 @@ static lw_answer as_puff(const lw_walk *w, double wind, lw_answer trimmed)
 static void puff_point(const lw_walk *w, lw_range_point *point)
 {
     point->puffed = as_puff(w, point->wind, point->trimmed);
-    point->is_held = keeps_margins(&point->trimmed) && rides_out(&point->puffed);
+    point->is_held = lw_answer_is_kept(&point->trimmed) && lw_answer_rides_out(&point->puffed);
 }
 
 // What a border is sought for, and what its claims look at.
@@ -96,9 +84,9 @@ static bool stays_up(const border *b, double wind)
 static bool is_held(const border *b, double wind)
 {
     const lw_trim trim = lw_walk_trim(b->walk, wind, b->from);
-    if (!keeps_margins(&trim.steady)) return false;
+    if (!lw_answer_is_kept(&trim.steady)) return false;
     const lw_answer puffed = as_puff(b->walk, wind, trim.steady);
-    return rides_out(&puffed);
+    return lw_answer_rides_out(&puffed);
 }
 
 static bool launches(const border *b, double wind)
@@ -120,7 +108,7 @@ static void find_stay(const lw_walk *w, lw_range *range)
 
 static void name_end(lw_range *range, const lw_range_point *point)
 {
-    range->ends_in_puff = keeps_margins(&point->trimmed);
+    range->ends_in_puff = lw_answer_is_kept(&point->trimmed);
     const lw_answer *answer = range->ends_in_puff ? &point->puffed : &point->trimmed;
     range->ends_by =
         answer->outcome == LW_NO_BALANCE ? LW_MARGIN_COUNT : lw_margins_first(&answer->margins);

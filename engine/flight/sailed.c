@@ -5,24 +5,14 @@
 
 #include "lullwise/range.h"
 
-static bool flies(const lw_range_point *point)
-{
-    return point->trimmed.outcome == LW_FLIES && point->trimmed.margins.clearance >= 0.0;
-}
-
-static bool is_kept(const lw_range_point *point)
-{
-    return flies(point) && lw_margins_hold(&point->trimmed.margins);
-}
-
 // The nearest knot of which a claim is true, the lower first; NULL: none.
 static const lw_range_point *nearest(const lw_range *range, double wind,
-                                     bool claim(const lw_range_point *))
+                                     bool claim(const lw_answer *))
 {
     const lw_range_point *best = NULL;
     for (int i = 0; i < LW_RANGE_WINDS; i++) {
         const lw_range_point *point = &range->at[i];
-        if (!claim(point)) continue;
+        if (!claim(&point->trimmed)) continue;
         if (!best || fabs(point->wind - wind) < fabs(best->wind - wind)) best = point;
     }
     return best;
@@ -30,8 +20,8 @@ static const lw_range_point *nearest(const lw_range *range, double wind,
 
 const lw_range_point *lw_range_sailed(const lw_range *range, double wind)
 {
-    const lw_range_point *kept = nearest(range, wind, is_kept);
-    return kept ? kept : nearest(range, wind, flies);
+    const lw_range_point *kept = nearest(range, wind, lw_answer_is_kept);
+    return kept ? kept : nearest(range, wind, lw_answer_is_up);
 }
 
 double lw_range_turns(const lw_range *range, double wind)
@@ -39,7 +29,7 @@ double lw_range_turns(const lw_range *range, double wind)
     const double knots = wind / LW_KN - LW_RANGE_FIRST_KN;
     const int k = (int)fmin(fmax(floor(knots), 0.0), LW_RANGE_WINDS - 2.0);
     const lw_range_point *a = &range->at[k], *b = &range->at[k + 1];
-    if (!is_kept(a) || !is_kept(b)) {
+    if (!lw_answer_is_kept(&a->trimmed) || !lw_answer_is_kept(&b->trimmed)) {
         const lw_range_point *sailed = lw_range_sailed(range, wind);
         return sailed ? sailed->trimmed.flight.turns : 0.0;
     }

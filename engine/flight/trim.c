@@ -134,18 +134,11 @@ static double score_of(const lw_craft *craft, const lw_trim *t, const lw_freedom
     return free->by == LW_BY_HOLD ? hold_score(t, free->course) : speed_score(craft, t, free);
 }
 
-bool lw_trim_is_up(const lw_trim *trim)
-{
-    return trim->steady.outcome == LW_FLIES && trim->steady.margins.clearance >= 0.0;
-}
+bool lw_trim_is_up(const lw_trim *trim) { return lw_answer_is_up(&trim->steady); }
 
 bool lw_trim_is_held(const lw_trim *trim)
 {
-    const lw_answer *puffed = &trim->puffed;
-    return lw_trim_is_up(trim) && lw_margins_hold(&trim->steady.margins) &&
-           (puffed->outcome == LW_FLOATS ||
-            (puffed->outcome == LW_FLIES && puffed->margins.clearance >= 0.0 &&
-             lw_margins_hold(&puffed->margins)));
+    return lw_answer_is_kept(&trim->steady) && lw_answer_rides_out(&trim->puffed);
 }
 
 // --- trims side by side

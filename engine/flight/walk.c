@@ -103,11 +103,6 @@ static void mend_point(lw_walk *w, int i, int neighbour)
     if (lw_trim_is_up(&there) && there.score > here->score) *here = there;
 }
 
-static bool is_kept(const lw_trim *trim)
-{
-    return lw_trim_is_up(trim) && lw_margins_hold(&trim->steady.margins);
-}
-
 // The knot to begin from: the first of a few, from where most boats fly, in which she flies from
 // nothing and keeps her margins; else the first in which she flies.
 static int begin(lw_walk *w)
@@ -118,7 +113,7 @@ static int begin(lw_walk *w)
     for (int i = 0; i < count; i++) {
         const int k = knots[i] - LW_RANGE_FIRST_KN;
         trim_point(w, k, -1);
-        if (is_kept(&w->trims[k])) return k;
+        if (lw_answer_is_kept(&w->trims[k].steady)) return k;
         if (flies < 0 && lw_trim_is_up(&w->trims[k])) flies = k;
     }
     return flies < 0 ? knots[0] - LW_RANGE_FIRST_KN : flies;
@@ -134,7 +129,7 @@ static void trim_all(lw_walk *w)
     int end = first + 1;
     for (int lost = 0; end < LW_RANGE_WINDS && lost < LOST_MOST; end++) {
         trim_point(w, end, end - 1);
-        lost = is_kept(&w->trims[end]) ? 0 : lost + 1;
+        lost = lw_answer_is_kept(&w->trims[end].steady) ? 0 : lost + 1;
     }
     for (int i = first - 1; i >= 0 && lw_trim_is_up(&w->trims[i + 1]); i--) {
         trim_point(w, i, i + 1);  // where more wind does not lift her, less does not

@@ -129,4 +129,10 @@ double lw_margins_overdrawn(const lw_margins *margins);
 // All margins hold, but for what the search's last steps leave undecided: a twentieth of a scale.
 bool lw_margins_hold(const lw_margins *margins);
 
+// Whether she flies with the hull clear; keeps all margins so; or does either in a puff, which may set her
+// down on the hull: that costs time, but is no breach.
+bool lw_answer_is_up(const lw_answer *answer);
+bool lw_answer_is_kept(const lw_answer *answer);
+bool lw_answer_rides_out(const lw_answer *answer);
+
 #endif
