@@ -31,32 +31,32 @@ static void go_on_aloft(lw_ride_plan *plan)
     plan->rests_aloft = true;
 }
 
-// The flight that a pin is sailed with in a wind; false when there is none. *is_there: that wind carries
-// her, being as much or more.
-static bool ask_of(const lw_craft *craft, const lw_setup *setup, const lw_range *range, double wind,
-                   lw_ask *ask, bool *is_there)
+// The flight that a pin is sailed with in a wind, balanced for this boat, and the knot of its range that it
+// comes from; NULL when there is none.
+static const lw_range_point *sailed_in(const lw_craft *craft, const lw_setup *setup,
+                                       const lw_range *range, double wind, lw_ask *ask,
+                                       lw_answer *answer)
 {
     const lw_range_point *sailed = lw_range_sailed(range, wind);
-    if (!sailed) return false;
+    if (!sailed) return NULL;
     *ask = lw_ask_as(craft, setup, &sailed->trimmed);
-    *is_there = sailed->wind <= wind + 0.5 * LW_KN;
     if (fabs(sailed->wind - wind) <= 0.5 * LW_KN) ask->wind = wind;
-    return true;
+    lw_balance(craft, ask, answer, 1);
+    return sailed;
 }
 
-// Aloft where the mean wind carries her, else on the hull.
+// Aloft where the mean wind carries her, being as much as she is sailed for or more; else on the hull.
 static bool plan_of(const lw_motion *motion, const lw_setup *setup, const lw_range *range,
                     double wind, lw_ride_plan *plan)
 {
     lw_ask ask;
     lw_answer answer;
-    bool is_there;
-    if (!ask_of(motion->craft, setup, range, wind, &ask, &is_there)) return false;
-    lw_balance(motion->craft, &ask, &answer, 1);
+    const lw_range_point *sailed = sailed_in(motion->craft, setup, range, wind, &ask, &answer);
+    if (!sailed) return false;
     const bool flies = answer.outcome == LW_FLIES;
-    *plan = lw_ride_plan_of(motion, &ask, flies ? &answer : &lw_range_sailed(range, wind)->trimmed);
+    *plan = lw_ride_plan_of(motion, &ask, flies ? &answer : &sailed->trimmed);
     lw_ride_plan_wind(plan, motion->craft, range);
-    if (flies && is_there) {
+    if (flies && sailed->wind <= wind + 0.5 * LW_KN) {
         go_on_aloft(plan);
         return true;
     }
@@ -72,10 +72,8 @@ static void wind_rudder(const lw_craft *craft, const lw_setup *setup, const lw_r
 {
     lw_ask ask;
     lw_answer answer;
-    bool is_there;
-    if (!ask_of(craft, setup, range, wind, &ask, &is_there)) return;
-    lw_balance(craft, &ask, &answer, 1);
-    if (answer.outcome != LW_FLIES) return;
+    const bool is_sailed = sailed_in(craft, setup, range, wind, &ask, &answer) != NULL;
+    if (!is_sailed || answer.outcome != LW_FLIES) return;
     const double to = craft->rudder_mark + answer.flight.turns * craft->rudder_turn;
     const double more = to - plan->pilot.rudder[LW_WISH_MEAN];
     plan->start.rudder += more, plan->rest.rudder += more;
