@@ -13,13 +13,15 @@
 
 static bool is_found(const lw_answer *answer) { return answer->outcome != LW_NO_BALANCE; }
 
-// Towed at one speed after the other: the first balance of each, from any effort.
-static void tow(const lw_craft *craft, const lw_ask *ask, double slow, double fast,
-                lw_answer at[SPEEDS])
+// Towed at one speed after the other: the first balance of each, from any effort. Returns how many: one
+// where slow is fast.
+static int tow(const lw_craft *craft, const lw_ask *ask, double slow, double fast,
+               lw_answer at[SPEEDS])
 {
+    const int speeds = fast > slow ? SPEEDS : 1, tries_in_all = speeds * EFFORTS;
     lw_ask asks[TRIES];
     lw_answer answers[TRIES];
-    for (int i = 0; i < TRIES; i++) {
+    for (int i = 0; i < tries_in_all; i++) {
         const double part = (double)(i / EFFORTS) / (SPEEDS - 1);
         const double effort = 0.3 + 0.5 * (i % EFFORTS);
         const double start[6] = {slow + (fast - slow) * part, 0.1, -0.12, 0.0, 0.0, effort};
@@ -27,12 +29,13 @@ static void tow(const lw_craft *craft, const lw_ask *ask, double slow, double fa
         asks[i].towed = true;
         memcpy(asks[i].start, start, sizeof start);
     }
-    lw_balance(craft, asks, answers, TRIES);
-    for (int i = 0; i < SPEEDS; i++) {
+    lw_balance(craft, asks, answers, (size_t)tries_in_all);
+    for (int i = 0; i < speeds; i++) {
         const lw_answer *tries = &answers[i * EFFORTS];
         at[i] = tries[0];
         for (int k = 1; k < EFFORTS && !is_found(&at[i]); k++) at[i] = tries[k];
     }
+    return speeds;
 }
 
 // Between a speed at which she gathers way and one at which she loses it: there she keeps it.
@@ -58,11 +61,11 @@ static lw_answer between(const lw_craft *craft, const lw_ask *ask, lw_answer gat
 lw_answer lw_afloat(const lw_craft *craft, const lw_ask *ask, double slow, double fast)
 {
     lw_answer at[SPEEDS], answer = {.outcome = LW_NO_BALANCE};
-    tow(craft, ask, slow, fast, at);
-    for (int i = 0; i < SPEEDS && ask->towed; i++) {
+    const int speeds = tow(craft, ask, slow, fast, at);
+    for (int i = 0; i < speeds && ask->towed; i++) {
         if (is_found(&at[i])) return at[i];
     }
-    for (int i = 0; i + 1 < SPEEDS && !is_found(&answer); i++) {
+    for (int i = 0; i + 1 < speeds && !is_found(&answer); i++) {
         const bool are_found = is_found(&at[i]) && is_found(&at[i + 1]);
         if (!are_found || at[i].flight.acceleration <= 0.0) continue;
         if (at[i + 1].flight.acceleration > 0.0) continue;
