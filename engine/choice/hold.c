@@ -9,51 +9,30 @@
 
 #define LAST (LW_HOLD_POINTS - 1)
 
-// The legs once round in one wind, for each metre of them.
-typedef struct metre {
-    double seconds, swims, flying;
-    bool is_stuck;
-} metre;
-
-static metre metre_of(const lw_outlook *outlook, lw_source source, size_t pin, double wind)
+// Sailing and swims of a lap, without the turns at its marks, for each metre of it.
+static double seconds_of(const lw_lap *lap, double length)
 {
-    double length = 0.0, sailed = 0.0, flown = 0.0, swims = 0.0, swimming = 0.0;
-    metre m = {.is_stuck = false};
-    for (size_t leg = 0; leg < outlook->leg_count; leg++) {
-        const size_t c = outlook->leg_course[leg];
-        const lw_sailing s = lw_outlook_sailing(outlook, source, pin, c, wind);
-        const double seconds = outlook->leg_length[leg] / s.speed;
-        length += outlook->leg_length[leg];
-        sailed += seconds;
-        flown += seconds * s.flying;
-        swims += seconds * s.swims;
-        swimming += seconds * s.swims * s.swim;
-        m.is_stuck |= s.is_stuck;
-    }
-    m.seconds = (sailed + swimming) / length;
-    m.swims = swims / length;
-    m.flying = flown / sailed;
-    return m;
+    return (lap->under_way + lap->swimming) / length;
 }
 
 lw_pace lw_pace_of(const lw_outlook *outlook, size_t pin, double now, double later)
 {
     lw_pace pace = {.swim = outlook->cost.swim};
-    double length = 0.0;
-    for (size_t leg = 0; leg < outlook->leg_count; leg++) length += outlook->leg_length[leg];
+    const double length = lw_lap_length(outlook);
     for (size_t i = 0; i < LW_HOLD_POINTS; i++) {
         const double wind = now + (later - now) * (double)i / LAST;
         pace.unseen[i] = lw_lap_unseen(outlook, pin, pin, wind) / length;
         for (size_t set = 0; set < LW_SETS; set++) {
-            const metre m = metre_of(outlook, (lw_source){LW_OF_SET, set, true}, pin, wind);
-            pace.seconds[set][i] = m.seconds;
-            pace.swims[set][i] = m.swims;
-            if (set == 0) pace.flying[i] = m.flying, pace.is_stuck |= m.is_stuck;
+            const lw_lap lap = lw_lap_of(outlook, (lw_source){LW_OF_SET, set, true}, pin, wind);
+            pace.seconds[set][i] = seconds_of(&lap, length);
+            pace.swims[set][i] = lap.swims / length;
+            if (set == 0) pace.flying[i] = lap.flown / lap.under_way, pace.is_stuck |= lap.is_stuck;
         }
         for (size_t b = 0; b < LW_BLOCKS; b++) {
-            const lw_source as_is = {LW_OF_BLOCK, b, true}, drawn = {LW_OF_DRAW, b, true};
-            pace.as_is[b][i] = metre_of(outlook, as_is, pin, wind).seconds;
-            pace.drawn[b][i] = metre_of(outlook, drawn, pin, wind).seconds;
+            const lw_lap as_is = lw_lap_of(outlook, (lw_source){LW_OF_BLOCK, b, true}, pin, wind);
+            const lw_lap drawn = lw_lap_of(outlook, (lw_source){LW_OF_DRAW, b, true}, pin, wind);
+            pace.as_is[b][i] = seconds_of(&as_is, length);
+            pace.drawn[b][i] = seconds_of(&drawn, length);
         }
     }
     return pace;

@@ -126,9 +126,6 @@ lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double
     return lap;
 }
 
-#define APART \
-    0.35  // of a rate of swims, from pin to pin: what is held of it before any ride [judged]
-
 // What has not happened yet may still: half an event in all the time that a pin rode on a course. Two
 // pins differ by a part of that.
 double lw_lap_unseen(const lw_outlook *outlook, size_t pin, size_t other, double wind)
@@ -217,7 +214,7 @@ static double swims_error(const lw_outlook *outlook, size_t pin, double wind, bo
     return sqrt(seen * seen + unseen * unseen);
 }
 
-static double course_length(const lw_outlook *outlook)
+double lw_lap_length(const lw_outlook *outlook)
 {
     double length = 0.0;
     for (size_t i = 0; i < outlook->leg_count; i++) length += outlook->leg_length[i];
@@ -242,7 +239,7 @@ lw_placing lw_lap_placing(const lw_outlook *outlook, size_t pin, lw_gusts gusts,
     if (lap.under_way > 0.0) p->flying = lap.flown / lap.under_way;
     if (to.can_be_sailed && lap.under_way > 0.0) {
         p->seconds = lap.seconds;
-        p->speed = course_length(outlook) / lap.under_way;
+        p->speed = lw_lap_length(outlook) / lap.under_way;
         p->hull_seconds = lap.on_hull;
         p->swims = lap.swims;
         p->swim_seconds = lap.swimming;

@@ -15,6 +15,9 @@ typedef struct lw_lap {
     bool is_stuck;           // on some leg less than a knot is made good
 } lw_lap;
 
+// Length of the legs once round.
+double lw_lap_length(const lw_outlook *outlook);
+
 lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double wind);
 
 #define LW_SWIMS_APART \
