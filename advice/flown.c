@@ -23,9 +23,7 @@ void lw_flown_prepare(lw_flown *flown, const lw_inputs *inputs)
 
 static lw_setup setup_of(const lw_flown *flown)
 {
-    lw_setup setup = flown->craft.setup;
-    setup.incidence = flown->inputs->boat.pins[flown->pin].incidence;
-    return setup;
+    return lw_craft_setup(&flown->craft, &flown->inputs->boat, flown->pin);
 }
 
 // Without a heading: the course, on which the best VMG is sought.
@@ -48,7 +46,7 @@ static lw_trim wound(const lw_flown *a, const lw_trim *from, double turns, const
 {
     lw_trim trim = *from;
     lw_ask *ask = &trim.ask;
-    const double was = ask->rudder, to = a->craft.rudder_mark + turns * a->craft.rudder_turn;
+    const double was = ask->rudder, to = lw_craft_rudder(&a->craft, turns);
     ask->level = false;
     for (int i = 1; i < WINDINGS; i++) {
         lw_answer part;

@@ -19,9 +19,8 @@ static const lw_prospect *prospect_of(const lw_choice *choice, size_t pin)
 static void search_anew(lw_sensing *b)
 {
     lw_outlook *o = b->shifted;
-    lw_setup setup = o->craft.setup;
     const size_t pin = b->found.pin;
-    setup.incidence = b->boat.pins[pin].incidence;
+    const lw_setup setup = lw_craft_setup(&o->craft, &b->boat, pin);
     for (size_t c = 0; c < o->course_count; c++) {
         lw_range_of(&o->craft, &setup, o->courses[c], b->base.puff, &o->ranges[pin][c]);
     }

@@ -24,13 +24,6 @@ static lw_answer answer_to(const lw_craft *craft, const lw_ask *ask)
     return answer;
 }
 
-static lw_setup setup_of(const lw_craft *craft, const lw_boat *boat, size_t pin)
-{
-    lw_setup setup = craft->setup;
-    setup.incidence = boat->pins[pin].incidence;
-    return setup;
-}
-
 static int knot_near(double wind)
 {
     const double k = round(wind / LW_KN) - LW_RANGE_FIRST_KN;
@@ -51,7 +44,7 @@ static double hold_margin(const lw_craft *craft, const lw_setup *setup, const lw
         if (trimmed.outcome != LW_FLIES) return NAN;
         ask = lw_ask_as(craft, setup, &point->puffed);
         ask.level = false;
-        ask.rudder = craft->rudder_mark + trimmed.flight.turns * craft->rudder_turn;
+        ask.rudder = lw_craft_rudder(craft, trimmed.flight.turns);
     }
     ask.wind += more;
     const lw_answer answer = answer_to(craft, &ask);
@@ -90,7 +83,7 @@ void lw_shift_base_prepare(lw_shift_base *base, const lw_outlook *outlook, const
     *base =
         (lw_shift_base){.outlook = outlook, .boat = &inputs->boat, .puff = wind->puff - wind->mean};
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-        const lw_setup setup = setup_of(&outlook->craft, &inputs->boat, pin);
+        const lw_setup setup = lw_craft_setup(&outlook->craft, &inputs->boat, pin);
         for (size_t c = 0; c < outlook->course_count; c++) {
             base->slopes[pin][c] =
                 slopes_of(&outlook->craft, &setup, &outlook->ranges[pin][c], base->puff);
@@ -167,7 +160,7 @@ void lw_shifted(const lw_shift_base *base, const lw_boat *boat, const lw_person 
     *to = *from;
     lw_craft_prepare(&to->craft, boat, lw_sections_of(boat), person, &from->craft.medium);
     for (size_t pin = 0; pin < from->pin_count; pin++) {
-        const lw_setup setup = setup_of(&to->craft, boat, pin);
+        const lw_setup setup = lw_craft_setup(&to->craft, boat, pin);
         for (size_t c = 0; c < from->course_count; c++) {
             lw_range *range = &to->ranges[pin][c];
             shift_speeds(&to->craft, &setup, from->gusts, range);

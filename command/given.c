@@ -82,10 +82,3 @@ lw_craft lw_given_craft(const lw_inputs *inputs)
                      &medium);
     return craft;
 }
-
-lw_setup lw_given_setup(const lw_craft *craft, const lw_boat *boat, size_t pin)
-{
-    lw_setup setup = craft->setup;
-    setup.incidence = boat->pins[pin].incidence;
-    return setup;
-}

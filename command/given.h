@@ -22,6 +22,4 @@ typedef struct lw_bounds {
 bool lw_given_number(const lw_options *options, const char *name, lw_bounds bounds, double *si);
 
 lw_craft lw_given_craft(const lw_inputs *inputs);
-lw_setup lw_given_setup(const lw_craft *craft, const lw_boat *boat, size_t pin);
-
 #endif

@@ -54,7 +54,7 @@ static void work_out(ranged *r)
 {
     for (size_t i = 0; i < r->count; i++) {
         const size_t pin = r->first + i;
-        const lw_setup setup = lw_given_setup(&r->craft, &r->inputs.boat, pin);
+        const lw_setup setup = lw_craft_setup(&r->craft, &r->inputs.boat, pin);
         for (int course = 0; course < LW_COURSE_COUNT; course++) {
             char what[64];
             LW_FIT(what, "pin %s, %s", label_of(r, pin), lw_course_text(course));

@@ -197,3 +197,15 @@ void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_sections *s
     wind_heights(craft, boat, medium);
     sea_trough(&craft->trough, medium);
 }
+
+lw_setup lw_craft_setup(const lw_craft *craft, const lw_boat *boat, size_t pin)
+{
+    lw_setup setup = craft->setup;
+    setup.incidence = boat->pins[pin].incidence;
+    return setup;
+}
+
+double lw_craft_rudder(const lw_craft *craft, double turns)
+{
+    return craft->rudder_mark + turns * craft->rudder_turn;
+}

@@ -74,7 +74,7 @@ static void wind_rudder(const lw_craft *craft, const lw_setup *setup, const lw_r
     lw_answer answer;
     const bool is_sailed = sailed_in(craft, setup, range, wind, &ask, &answer) != NULL;
     if (!is_sailed || answer.outcome != LW_FLIES) return;
-    const double to = craft->rudder_mark + answer.flight.turns * craft->rudder_turn;
+    const double to = lw_craft_rudder(craft, answer.flight.turns);
     const double more = to - plan->pilot.rudder[LW_WISH_MEAN];
     plan->start.rudder += more, plan->rest.rudder += more;
     for (int k = 0; k < LW_WISHES; k++) plan->pilot.rudder[k] += more;
@@ -123,8 +123,7 @@ static const lw_ride_plan *plan_as_is(lw_outlook *outlook, size_t k, size_t pin,
     lw_ride_plan *plan = &outlook->plans[k][pin][course];
     signed char *has = &outlook->has_plan[k][pin][course];
     const double wind = lw_block_wind(outlook, k);
-    lw_setup setup = outlook->craft.setup;
-    setup.incidence = outlook->boat.pins[pin].incidence;
+    const lw_setup setup = lw_craft_setup(&outlook->craft, &outlook->boat, pin);
     if (*has == 0) {
         lw_motion motion = lw_motion_of(&outlook->craft);
         lw_weather_put(&outlook->weather, wind, &motion);
@@ -170,8 +169,7 @@ static void ride_drawn(lw_outlook *outlook, const heat *h, const lw_draw *draw, 
     const double wind = lw_block_wind(outlook, h->k);
     lw_weather_put(&outlook->weather, wind, &c->motion);
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-        lw_setup setup = craft->setup;
-        setup.incidence = draw->boat.pins[pin].incidence;
+        const lw_setup setup = lw_craft_setup(craft, &draw->boat, pin);
         for (size_t course = 0; course < outlook->course_count; course++) {
             const lw_range *range = &outlook->ranges[pin][course];
             const lw_ride_plan *as_is = plan_as_is(outlook, h->k, pin, course);

@@ -32,13 +32,6 @@ static void take_legs(lw_outlook *outlook, const lw_day *day)
     }
 }
 
-static lw_setup setup_of(const lw_outlook *outlook, size_t pin)
-{
-    lw_setup setup = outlook->craft.setup;
-    setup.incidence = outlook->boat.pins[pin].incidence;
-    return setup;
-}
-
 lw_gusts lw_gusts_at(lw_gusts gusts, double mean)
 {
     const double share = gusts.mean > 0.0 ? fmax(mean, 0.0) / gusts.mean : 0.0;
@@ -126,7 +119,7 @@ static double relaunch_of(const lw_outlook *outlook, size_t pin, const lw_setup 
     const lw_range *range = &outlook->ranges[pin][0];
     if (least <= 0.0 || !range->has_flight) return wait;
     const lw_craft *craft = &outlook->craft;
-    const double rudder = craft->rudder_mark + lw_range_turns(range, mean) * craft->rudder_turn;
+    const double rudder = lw_craft_rudder(craft, lw_range_turns(range, mean));
     const double wind = fmax(mean, least + LW_KN);
     const lw_launch launch = lw_launch_of(craft, setup, rudder, wind, BEAR_AWAY);
     return launch.seconds + (mean < least || !launch.flies ? wait : 0.0);
@@ -134,7 +127,7 @@ static double relaunch_of(const lw_outlook *outlook, size_t pin, const lw_setup 
 
 static void find_range(lw_outlook *outlook, size_t pin, size_t course)
 {
-    const lw_setup setup = setup_of(outlook, pin);
+    const lw_setup setup = lw_craft_setup(&outlook->craft, &outlook->boat, pin);
     lw_range *range = &outlook->ranges[pin][course];
     lw_range_of(&outlook->craft, &setup, outlook->courses[course],
                 outlook->gusts.puff - outlook->gusts.mean, range);

@@ -169,7 +169,7 @@ void lw_ask_follow(const lw_craft *craft, lw_ask *ask, const lw_answer *from)
     const lw_flight *f = &from->flight;
     const double start[6] = {f->speed, f->leeway, f->ride_height, f->pitch, f->helm, f->effort};
     for (int i = 0; i < 6; i++) ask->start[i] = start[i];
-    ask->rudder = craft->rudder_mark + f->turns * craft->rudder_turn;
+    ask->rudder = lw_craft_rudder(craft, f->turns);
 }
 
 lw_ask lw_ask_as(const lw_craft *craft, const lw_setup *setup, const lw_answer *answer)

@@ -22,7 +22,7 @@
 static void asks_of(const lw_craft *craft, const lw_setup *setup, double rudder, double wind,
                     double heading, lw_ask asks[WAYS])
 {
-    const double least = craft->rudder_mark + craft->least_turns * craft->rudder_turn;
+    const double least = lw_craft_rudder(craft, craft->least_turns);
     for (int i = 0; i < WAYS; i++) {
         lw_ask *ask = &asks[i];
         *ask = lw_ask_of(craft, setup, wind, heading);

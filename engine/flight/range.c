@@ -147,7 +147,7 @@ static double launch_on(const lw_walk *w, const lw_range *range, double heading,
 {
     for (int i = 0; lw_walk_wind(i) <= LAUNCH_MOST; i++) {
         const double turns = lw_range_turns(range, lw_walk_wind(i));
-        const double rudder = w->craft->rudder_mark + w->craft->rudder_turn * turns;
+        const double rudder = lw_craft_rudder(w->craft, turns);
         on_hull[i] = lw_launch_of(w->craft, &w->setup, rudder, lw_walk_wind(i), heading);
         if (!on_hull[i].flies) continue;
         const border b = {.walk = w, .rudder = rudder, .heading = heading};

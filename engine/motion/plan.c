@@ -45,7 +45,7 @@ static lw_ride_state state_of(const lw_motion *motion, const lw_ask *ask, const 
     state.body = -lw_pose_hike(craft, lw_all(f->effort))[0];
     state.taken = lw_pose_taken(lw_all(f->effort))[0];
     state.helm = f->helm;
-    state.rudder = craft->rudder_mark + f->turns * craft->rudder_turn;
+    state.rudder = lw_craft_rudder(craft, f->turns);
     state.seen_heel = f->heel;
     state.seen_course = state.bow;
     state.seen_wind = state.felt_wind = state.mean_wind = ask->wind;
@@ -226,6 +226,6 @@ void lw_ride_plan_wind(lw_ride_plan *plan, const lw_craft *craft, const lw_range
 {
     for (int k = 0; k < LW_WISHES; k++) {
         const double turns = lw_range_turns(range, lw_wish_wind(&plan->pilot, k));
-        plan->pilot.rudder[k] = craft->rudder_mark + craft->rudder_turn * turns;
+        plan->pilot.rudder[k] = lw_craft_rudder(craft, turns);
     }
 }

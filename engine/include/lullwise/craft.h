@@ -159,4 +159,10 @@ typedef struct lw_craft {
 void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_sections *sections,
                       const lw_person *person, const lw_medium *medium);
 
+// The boat's own set-up with one of its pins.
+lw_setup lw_craft_setup(const lw_craft *craft, const lw_boat *boat, size_t pin);
+
+// Incidence of the rudder foil, wound some turns of lift on from the reference mark [rad].
+double lw_craft_rudder(const lw_craft *craft, double turns);
+
 #endif
