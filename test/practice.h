@@ -16,38 +16,24 @@
 #include "lullwise/hold.h"
 #include "lullwise/swims.h"
 #include "lullwise/walk.h"
-#include "records/record_file.h"
-#include "test/check.h"
+#include "test/demo.h"
 
 enum { P4, P3, P2, P1 };  // as indices of the demo boat's pins
 
 #define KNOTS(speed) ((speed) / LW_KN)
 
-static lw_boat boat;
-static lw_sailor sailor;
-static lw_day day;
 static lw_outlook usual, uneven, gentle;
 static int held, missed;
 
-static void read_or_stop(const lw_record *record, const char *path, void *data)
-{
-    lw_faults faults = {0};
-    if (!lw_record_read_file(record, path, data, &faults)) fail_msg("%s does not read", path);
-    lw_faults_free(&faults);
-}
-
 static void prepare(lw_outlook *outlook, double mass, double lull, double mean, double puff)
 {
-    lw_person person = sailor.person;
-    lw_day then = day;
+    lw_person person = demo.sailor.person;
+    lw_day then = demo.day;
     person.mass = mass - person.gear;
     then.wind.lull = lull * LW_KN;
     then.wind.mean = mean * LW_KN;
     then.wind.puff = puff * LW_KN;
-    static lw_polar_room room;
-    static lw_sections sections;
-    if (sections.main_foil.tried == 0.0) lw_sections_prepare(&sections, &boat, &room);
-    lw_outlook_prepare(outlook, &boat, &sections, &person, &then);
+    lw_outlook_prepare(outlook, &demo.boat, &demo.sections, &person, &then);
 }
 
 static void row(const char *fact, double trade, double model, double allowed, bool direction)
@@ -65,7 +51,7 @@ static bool all_held(int before) { return missed == before; }
 static lw_setup setup_of(const lw_outlook *outlook, size_t pin)
 {
     lw_setup setup = outlook->craft.setup;
-    setup.incidence = boat.pins[pin].incidence;
+    setup.incidence = demo.boat.pins[pin].incidence;
     return setup;
 }
 

@@ -81,7 +81,7 @@ static lw_ride_plan plan_for(const going *g, lw_motion *motion)
     const lw_setup setup = setup_of(&usual, g->pin);
     const double trimmed_for = g->left_at > 0.0 ? g->left_at : g->wind;
     const lw_range_point *sailed = lw_range_sailed(range, trimmed_for * LW_KN);
-    const lw_weather weather = lw_weather_of(craft, &day);
+    const lw_weather weather = lw_weather_of(craft, &demo.day);
     const lw_ask ask = lw_ask_as(craft, &setup, &sailed->trimmed);
     *motion = lw_motion_of(craft);
     lw_weather_put(&weather, g->wind * LW_KN, motion);

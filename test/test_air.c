@@ -5,8 +5,7 @@
 #include "lullwise/face.h"
 #include "lullwise/swims.h"
 #include "motion/fleet.h"
-#include "records/record_file.h"
-#include "test/check.h"
+#include "test/demo.h"
 #include "test/ride.h"
 
 // --- a foil with air on its back
@@ -178,23 +177,6 @@ static void add_tale(tale *sum, const lw_ride *ride)
     }
 }
 
-static void read_demo(lw_craft *craft, lw_setup *setup, lw_day *day)
-{
-    static lw_polar_room room;
-    static lw_sections sections;
-    lw_boat boat;
-    lw_sailor sailor;
-    lw_faults faults = {0};
-    CHECK(lw_record_read_file(&lw_day_record, LW_DEMO_DIR "/breeze.yaml", day, &faults));
-    const lw_medium medium = lw_medium_of(day);
-    CHECK(lw_record_read_file(&lw_boat_record, LW_DEMO_DIR "/heron.yaml", &boat, &faults));
-    CHECK(lw_record_read_file(&lw_sailor_record, LW_DEMO_DIR "/light.yaml", &sailor, &faults));
-    lw_sections_prepare(&sections, &boat, &room);
-    lw_craft_prepare(craft, &boat, &sections, &sailor.person, &medium);
-    *setup = craft->setup;
-    setup->incidence = boat.pins[0].incidence;
-}
-
 // Sailors tell: the lift is gone, the bow drops at once and she comes down on the water; not each
 // time is it a swim. The demo boat with her strongest pin in 18 kn.  [common practice]
 TEST_FUNCTION(air_on_the_main_foil_in_waves_brings_the_hull_to_the_water_within_a_second)
@@ -203,9 +185,10 @@ TEST_FUNCTION(air_on_the_main_foil_in_waves_brings_the_hull_to_the_water_within_
     static lw_ride rides[16];
     static lw_ride_event events[16][2000];
     tale sum = {0.0, 0.0, 0.0};
-    lw_setup setup;
-    lw_day day;
-    read_demo(&f.craft, &setup, &day);
+    read_demo();
+    const lw_medium medium = lw_medium_of(&demo.day);
+    lw_craft_prepare(&f.craft, &demo.boat, &demo.sections, &demo.sailor.person, &medium);
+    const lw_setup setup = lw_craft_setup(&f.craft, &demo.boat, 0);
     f.ask = lw_ask_of(&f.craft, &setup, 18.0 * LW_KN, 138.0 * LW_DEG);
     const lw_freedom free = {
         .by = LW_BY_LEVEL, .heel = true, .place = true, .turns = true, .course = LW_PI};
@@ -213,7 +196,7 @@ TEST_FUNCTION(air_on_the_main_foil_in_waves_brings_the_hull_to_the_water_within_
     f.ask = trim.ask, f.answer = trim.steady;
     f.motion = lw_motion_of(&f.craft);
     f.plan = lw_ride_plan_of(&f.motion, &f.ask, &f.answer);
-    const lw_weather weather = lw_weather_of(&f.craft, &day);
+    const lw_weather weather = lw_weather_of(&f.craft, &demo.day);
     lw_weather_put(&weather, 18.0 * LW_KN, &f.motion);
     for (int i = 0; i < 16; i++) {
         rides[i] = (lw_ride){.events = events[i], .event_room = 2000};

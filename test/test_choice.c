@@ -5,38 +5,16 @@
 
 #include "lullwise/choice.h"
 #include "lullwise/hold.h"
-#include "records/record_file.h"
-#include "test/check.h"
+#include "test/demo.h"
 
-static lw_boat boat;
-static lw_sailor sailor;
-static lw_day day;
-static lw_sections sections;
 static lw_outlook one, other;
-
-static void read_or_stop(const lw_record *record, const char *path, void *data)
-{
-    lw_faults faults = {0};
-    if (!lw_record_read_file(record, path, data, &faults)) fail_msg("%s does not read", path);
-    lw_faults_free(&faults);
-}
-
-static void read_demo(void)
-{
-    static lw_polar_room room;
-    const char *why;
-    if (boat.pin_count > 0) return;
-    read_or_stop(&lw_boat_record, LW_DEMO_DIR "/heron.yaml", &boat);
-    read_or_stop(&lw_sailor_record, LW_DEMO_DIR "/light.yaml", &sailor);
-    read_or_stop(&lw_day_record, LW_DEMO_DIR "/breeze.yaml", &day);
-    CHECK(lw_day_settle(&day, &why));
-    lw_sections_prepare(&sections, &boat, &room);
-}
 
 static void begin(lw_outlook *outlook, uint64_t seed)
 {
+    const char *why;
     read_demo();
-    lw_outlook_begin(outlook, &boat, &sections, &sailor.person, &day);
+    CHECK(lw_day_settle(&demo.day, &why));
+    lw_outlook_begin(outlook, &demo.boat, &demo.sections, &demo.sailor.person, &demo.day);
     outlook->effort.first_seed = seed;
 }
 
@@ -87,7 +65,7 @@ TEST_FUNCTION(common_gusts_make_a_difference_surer_than_what_it_is_between)
 {
     begin(&one, 1);
     finish(&one);
-    for (size_t pin = 0; pin + 1 < boat.pin_count; pin++) {
+    for (size_t pin = 0; pin + 1 < demo.boat.pin_count; pin++) {
         double a[LW_SETS], b[LW_SETS], more[LW_SETS];
         const lw_pace p = lw_pace_of(&one, pin, one.gusts.mean, one.gusts.mean);
         const lw_pace q = lw_pace_of(&one, pin + 1, one.gusts.mean, one.gusts.mean);

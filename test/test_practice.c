@@ -179,7 +179,8 @@ static bool fact_7(void)
         less.flight.pitch > level.flight.pitch);
 
     // less of both: the next pin, and rudder lift off by the same angle
-    ask.rudder += usual.craft.rudder_turn - (boat.pins[P3].incidence - boat.pins[P2].incidence);
+    ask.rudder +=
+        usual.craft.rudder_turn - (demo.boat.pins[P3].incidence - demo.boat.pins[P2].incidence);
     ask.setup = setup_of(&usual, P2);
     const lw_answer both = balanced(ask);
     const double lower = 100.0 * (level.flight.ride_height - both.flight.ride_height);
@@ -330,9 +331,7 @@ static bool fact_17(void)
 
 TEST_FUNCTION(demo_boat_agrees_with_facts_of_common_practice)
 {
-    read_or_stop(&lw_boat_record, LW_DEMO_DIR "/heron.yaml", &boat);
-    read_or_stop(&lw_sailor_record, LW_DEMO_DIR "/light.yaml", &sailor);
-    read_or_stop(&lw_day_record, LW_DEMO_DIR "/breeze.yaml", &day);
+    read_demo();
     prepare(&usual, 79.0, 10.0, 12.0, 14.5);
     prepare(&uneven, 79.0, 6.0, 14.0, 22.0);
     prepare(&gentle, 79.0, 6.0, 8.0, 10.0);
