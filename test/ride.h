@@ -53,6 +53,7 @@ static inline void flown_let_go(flown *f)
 {
     const lw_grip none = {.speed = 1.0, .effort = f->answer.flight.effort};
     lw_grip_everywhere(&f->plan.pilot, &none);
+    f->motion.rules.forward_pace = 0.0;
 }
 
 static inline lw_ride_state ridden(const flown *f, double seconds)

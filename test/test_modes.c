@@ -33,6 +33,7 @@ static void leave_alone(sailed *s)
 {
     const lw_grip none = {.speed = 1.0, .effort = s->effort};
     lw_grip_everywhere(&s->plan.pilot, &none);
+    s->motion.rules.forward_pace = 0.0;
 }
 
 // Two rides, one of them pushed off.

@@ -92,7 +92,7 @@ TEST_FUNCTION(beginner_swims_more_than_a_practised_sailor_and_an_expert_no_more)
     double swims[3];
     for (int skill = 0; skill <= 2; skill++) {
         static flown f;
-        planned(&f, 1, 11.0, 50.0, skill);
+        planned(&f, 0, 16.0, 120.0, skill);
         f.plan.start = f.plan.rest, f.plan.starts_aloft = false;
         swims[skill] = 3600.0 * crowd_of(&f, 300.0).swims;
     }
@@ -108,7 +108,7 @@ TEST_FUNCTION(longer_delay_never_means_fewer_swims)
     double before = 0.0;
     for (int i = 0; i < 4; i++) {
         static flown f;
-        planned(&f, 1, 11.0, 50.0, 1.0);
+        planned(&f, 0, 16.0, 120.0, 1.0);
         f.motion.rules.delay = delays[i];
         f.plan = lw_ride_plan_of(&f.motion, &f.ask, &f.answer);
         f.plan.start = f.plan.rest, f.plan.starts_aloft = false;

@@ -26,7 +26,7 @@ typedef struct lw_grip_lanes {
 } lw_grip_lanes;
 
 typedef struct lw_wish_lanes {
-    lw_lanes heel, bow, helm;
+    lw_lanes heel, bow, helm, pitch, afloat;
     lw_grip_lanes grip;
 } lw_wish_lanes;
 
@@ -38,8 +38,8 @@ _Static_assert(LW_WISH_MEMBERS == sizeof(lw_wish_lanes) / sizeof(lw_lanes), "a l
 // What the sailor of each lane wants now and in the end, and how strongly she answers.
 typedef struct lw_pilot_lanes {
     lw_lanes heel, bow;                // wanted now: on the way to [rad]
-    lw_lanes heel_afloat, bow_afloat;  // what is wanted until the boat flies
-    lw_wish_lanes wish[LW_WISHES];     // and in flight, by the wind felt
+    lw_lanes heel_afloat, bow_afloat;  // wanted as a launch begins
+    lw_wish_lanes wish[LW_WISHES];     // by the wind felt
     lw_lanes rudder[LW_WISHES];        // incidence wanted, by the mean wind [rad]
     lw_lanes wind, per_wind;           // of the plan [m/s]; wishes for each m/s
     lw_lanes patience;                 // 1 / T_i [1/s]
@@ -86,27 +86,30 @@ LW_INLINE lw_wish_lanes lw_wished(const lw_pilot_lanes *pilot, lw_lanes wind)
 }
 
 // Moves what is wanted towards what flying or floating asks for.
-LW_INLINE void lw_pilot_turn(lw_pilot_lanes *pilot, lw_lanes felt_wind, lw_mask flies, double dt)
+LW_INLINE void lw_pilot_turn(lw_pilot_lanes *pilot, const lw_wish_lanes *wish, lw_mask flies,
+                             double dt)
 {
     const double most = LW_TURN_TO * dt;
-    const lw_wish_lanes wish = lw_wished(pilot, felt_wind);
-    pilot->heel = lw_gone_to(pilot->heel, lw_select(flies, wish.heel, pilot->heel_afloat), most);
-    pilot->bow = lw_gone_to(pilot->bow, lw_select(flies, wish.bow, pilot->bow_afloat), most);
+    pilot->heel = lw_gone_to(pilot->heel, lw_select(flies, wish->heel, wish->afloat), most);
+    pilot->bow = lw_gone_to(pilot->bow, lw_select(flies, wish->bow, pilot->bow_afloat), most);
 }
 
-#define LW_FORWARD_FROM (5.0 * LW_DEG)  // bow up, from which she goes forward        [judged]
-#define LW_FORWARD      3.0             // [m/rad] how far for what is beyond         [judged]
-#define LW_FORWARD_PACE 0.4             // [m/s]                                      [judged]
+#define LW_RISING_BOW (3.0 * LW_DEG)  // up, that she lets it come as the hull lifts off    [judged]
 
-// Where she sits along the boat a step later: forward while the bow points up, as it does when a boat
-// lifts off too slowly, or is let down.
-LW_INLINE lw_lanes lw_pilot_place(const lw_craft *craft, const lw_pilot_lanes *pilot,
-                                  lw_lanes pitch, lw_lanes place, double dt)
+// Where she sits along the boat a step later: forward while the bow points up more than it should, as
+// it does in a lull, which takes the sail's pull away, and when the hull lifts off too slowly.
+LW_INLINE lw_lanes lw_pilot_place(const lw_motion *motion, const lw_pilot_lanes *pilot,
+                                  const lw_wish_lanes *wish, lw_mask flies, lw_lanes pitch,
+                                  lw_lanes place)
 {
-    const lw_lanes over = lw_lanes_max(pitch - LW_FORWARD_FROM, lw_all(0.0));
-    const lw_lanes most = lw_lanes_max(lw_all(craft->place_forward), pilot->place);
-    const lw_lanes wanted = lw_lanes_min(pilot->place + LW_FORWARD * over, most);
-    return lw_gone_to(place, wanted, LW_FORWARD_PACE * dt);
+    const lw_ride_rules *rules = &motion->rules;
+    const double dt = rules->step;
+    const lw_lanes most = lw_lanes_max(lw_all(motion->craft->place_forward), pilot->place);
+    const lw_lanes bow = lw_select(flies, wish->pitch, lw_all(LW_RISING_BOW));
+    const lw_lanes off = pilot->place + rules->forward * (pitch - bow) - place;
+    const lw_lanes next =
+        lw_gone_to(place, place + off * (dt / rules->forward_lag), rules->forward_pace * dt);
+    return lw_lanes_clamp(next, pilot->place, most);
 }
 
 // Effort between sitting to leeward and letting the sheet go.

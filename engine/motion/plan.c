@@ -61,10 +61,11 @@ static lw_ride_state state_of(const lw_motion *motion, const lw_ask *ask, const 
 
 #define REST_HEEL (4.0 * LW_DEG)  // to windward: a launch begins with it in hand          [judged]
 #define REST_REACH \
-    (80.0 * LW_DEG)             // heading of a launch, with power to hold the boat by   [judged]
-#define REST_SPEED 1.5          // [m/s] under way on the hull, as a launch begins
-#define RISE_LOAD  (2.0 / 3.0)  // of the weight on the main foil at C_L 1 as she rises  [judged]
-#define RISE_SHARE 0.45         // of the speed of flight, at most                       [judged]
+    (80.0 * LW_DEG)       // heading of a launch, with power to hold the boat by   [judged]
+#define REST_SPEED   1.5  // [m/s] under way on the hull, as a launch begins
+#define WAITING_MOST (20.0 * LW_DEG)  // heel                                             [judged]
+#define RISE_LOAD    (2.0 / 3.0)  // of the weight on the main foil at C_L 1 as she rises  [judged]
+#define RISE_SHARE   0.45         // of the speed of flight, at most                       [judged]
 
 // What is asked of a launch: a reach, the rudder as for the flight.
 static lw_ask launch_of(const lw_ask *ask, const lw_ride_plan *plan)
@@ -93,7 +94,18 @@ static double put_rest(const lw_motion *motion, const lw_ask *rest, lw_ride_plan
     plan->rest = state_of(motion, rest, &answer);
     plan->pilot.heel_afloat = plan->rest.heel;
     plan->pilot.bow_afloat = plan->rest.bow;
+    for (int k = 0; k < LW_WISHES; k++) plan->pilot.wish[k].afloat = plan->rest.heel;
     return answer.flight.effort;
+}
+
+// Heel with the windward rack half in the water, as a sailor waits in a lull: upright on her slim hull
+// she does not stand by herself. Without racks as a launch begins.
+static double waiting_heel(const lw_craft *craft, const lw_ride_state *rest)
+{
+    const lw_rack_craft *rack = &craft->rack;
+    if (rack->volume <= 0.0) return rest->heel;
+    const double above = rest->height + rack->z;
+    return fmin(fmax(lw_atan2(above, rack->y), rest->heel), WAITING_MOST);
 }
 
 // Just before the hull lifts off; the effort is left out.
@@ -150,6 +162,8 @@ static lw_wish wish_of(const lw_motion *motion, const lw_ride_plan *still, const
     return (lw_wish){.heel = flying.heel,
                      .bow = flying.bow,
                      .helm = flying.helm,
+                     .pitch = flying.pitch,
+                     .afloat = still->rest.heel,
                      .grip = lw_grip_of(motion, &there, &flying, answer->flight.effort)};
 }
 
@@ -166,7 +180,7 @@ static bool put_aloft(const lw_motion *motion, const lw_ask *ask, const lw_answe
         for (int k = wishes.first; k <= wishes.last; k++) {
             pilot->wish[k] = wish_of(motion, still, &wishes.ask[k], &wishes.answer[k]);
         }
-        lw_wishes_let_down(pilot, &wishes);
+        lw_wishes_let_down(pilot, &wishes, waiting_heel(motion->craft, &still->rest));
     } else {
         const lw_wish wish = wish_of(motion, still, &aloft, &near);
         for (int k = 0; k < LW_WISHES; k++) pilot->wish[k] = wish;
@@ -214,8 +228,11 @@ lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const l
     plan.pilot = (lw_pilot){.wind = ask->wind, .patience = 1.0 / PATIENCE};
     for (int k = 0; k < LW_WISHES; k++) plan.pilot.rudder[k] = plan.start.rudder;
     for (int k = 0; k < LW_WISHES; k++) {
-        plan.pilot.wish[k] =
-            (lw_wish){.heel = plan.start.heel, .bow = plan.start.bow, .helm = plan.start.helm};
+        plan.pilot.wish[k] = (lw_wish){.heel = plan.start.heel,
+                                       .bow = plan.start.bow,
+                                       .helm = plan.start.helm,
+                                       .pitch = plan.start.pitch,
+                                       .afloat = plan.start.heel};
     }
     put_grips(motion, ask, answer, &plan);
     if (answer->outcome == LW_NO_BALANCE) plan.start = plan.rest;

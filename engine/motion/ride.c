@@ -246,8 +246,10 @@ LW_INLINE void step(group *g, lw_turns *turns)
     lw_watch_falls(was, &g->loads, &fleet->ride.pilot, thrown, &g->happened);
     g->happened.any &= ~watch->swims;
     lw_ride_lanes *ride = &fleet->ride;
-    lw_pilot_turn(&ride->pilot, fleet->now.felt_wind, watch->flies, dt);
-    ride->place = lw_pilot_place(motion->craft, &ride->pilot, fleet->now.pitch, ride->place, dt);
+    const lw_wish_lanes wish = lw_wished(&ride->pilot, fleet->now.felt_wind);
+    lw_pilot_turn(&ride->pilot, &wish, watch->flies, dt);
+    ride->place = lw_pilot_place(motion, &ride->pilot, &wish, watch->flies, fleet->now.pitch,
+                                 ride->place);
     if (lw_any(g->happened.any)) report(g);
     count(motion, fleet, &g->loads);
     if (lw_any(watch->swims)) {

@@ -32,6 +32,9 @@ lw_ride_rules lw_ride_rules_of(double skill)
         .body_pace =
             0.8 * fmin(quick, 1.0),  // from sitting to hiked in a second and a half  [judged]
         .body_push = 2.0,            // [judged]
+        .forward = 15.0,             // a quarter of a metre for a degree  [judged]
+        .forward_lag = 1.0,          // [judged]
+        .forward_pace = 0.5,         // [judged]
         .swim = 60.0,                // [judged] until counted: the day has its own
     };
 }

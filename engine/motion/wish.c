@@ -147,7 +147,7 @@ lw_wishes lw_wishes_by_wind(const lw_craft *craft, const lw_pilot *pilot, const 
     return wishes;
 }
 
-void lw_wishes_let_down(lw_pilot *pilot, const lw_wishes *wishes)
+void lw_wishes_let_down(lw_pilot *pilot, const lw_wishes *wishes, double resting)
 {
     for (int k = wishes->last + 1; k < LW_WISHES; k++) pilot->wish[k] = pilot->wish[wishes->last];
     for (int k = 0; k < wishes->first; k++) {
@@ -156,5 +156,6 @@ void lw_wishes_let_down(lw_pilot *pilot, const lw_wishes *wishes)
         *wish = pilot->wish[wishes->first];
         wish->grip.effort *= share * share;
         wish->heel = fmin(wish->heel, LEAST_HEEL + (wish->heel - LEAST_HEEL) * share * share);
+        wish->afloat = resting;
     }
 }

@@ -23,7 +23,7 @@ lw_wishes lw_wishes_by_wind(const lw_craft *craft, const lw_pilot *pilot, const 
                             const lw_answer *answer);
 
 // Where winds have no flight the sailor lets her down: as in the nearest that has one, but with the body
-// in and nearly upright.
-void lw_wishes_let_down(lw_pilot *pilot, const lw_wishes *wishes);
+// in and nearly upright; in lighter ones she waits on the hull with `resting` heel.
+void lw_wishes_let_down(lw_pilot *pilot, const lw_wishes *wishes, double resting);
 
 #endif

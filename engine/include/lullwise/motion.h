@@ -12,9 +12,9 @@
 #ifndef LW_MOTION_H
 #define LW_MOTION_H
 
-#include "lullwise/range.h"
 #include "lullwise/gust.h"
 #include "lullwise/inertia.h"
+#include "lullwise/range.h"
 #include "lullwise/ride_event.h"
 #include "lullwise/sea.h"
 
@@ -55,6 +55,9 @@ typedef struct lw_ride_rules {
     double body_lag;             //       [s]      of the sailor's body, moved across the boat
     double body_pace;            //       [m/s]
     double body_push;            //       [m/s^2]
+    double forward;              //       [m/rad]  how far forward she goes for a bow too high
+    double forward_lag;          //       [s]      over which she feels it
+    double forward_pace;         //       [m/s]    0: she stays where she sits
     double swim;                 //       [s]      from a fall to being under way again
 } lw_ride_rules;
 
@@ -86,10 +89,12 @@ typedef struct lw_grip {
     double lean;    // k_x [rad/rad]   helm for heel
 } lw_grip;
 
-// What the sailor wants in flight in a wind, and how she holds it.
+// What the sailor wants in a wind, and how she holds it.
 typedef struct lw_wish {
-    double heel, bow;  // [rad]
+    double heel, bow;  // in flight [rad]
     double helm;       // that holds them [rad]
+    double pitch;      // bow up in that flight: beyond it she goes forward [rad]
+    double afloat;     // heel on the hull [rad]
     lw_grip grip;      // at the speed of that flight
 } lw_wish;
 
@@ -102,9 +107,9 @@ typedef struct lw_wish {
 
 // What the sailor wants, and how strongly she answers.
 typedef struct lw_pilot {
-    double heel_afloat, bow_afloat;  // wanted until the boat flies [rad]
+    double heel_afloat, bow_afloat;  // wanted as a launch begins [rad]
     lw_grip rest, rising;            // on the hull, and about to lift off it: by rising speed
-    lw_wish wish[LW_WISHES];         // in flight, by the wind of some seconds
+    lw_wish wish[LW_WISHES];         // by the wind of some seconds
     double rudder[LW_WISHES];        // incidence wound to, by the wind of the last minute [rad]
     double wind;                     // of the plan [m/s]
     double patience;                 // 1 / T_i [1/s]
