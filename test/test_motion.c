@@ -83,9 +83,9 @@ TEST_FUNCTION(nothing_changes_at_a_balance)
 // Off the balance in each state in turn, with the sailor at work, in calm water and steady wind.
 TEST_FUNCTION(ride_settles_at_the_balance_it_was_pushed_off)
 {
-    static const double push[] = {1.0, 0.2, 0.2, 0.1, 0.05, 0.05, 0.05, 0.01, 0.05, 0.05, 0.0, 0.0,
-                                  0.1, 0.0, 0.2, 0.0, 0.1,  0.02, 0.0,  0.0,  0.0,  0.0,  0.0, 0.5,
-                                  0.5, 0.0};
+    static const double push[] = {1.0,  0.2, 0.2, 0.1, 0.05, 0.05, 0.05, 0.01, 0.05,
+                                  0.05, 0.0, 0.0, 0.1, 0.0,  0.2,  0.0,  0.1,  0.02,
+                                  0.0,  0.0, 0.0, 0.0, 0.0,  0.5,  0.5,  0.0};
     _Static_assert(sizeof push / sizeof *push == LW_RIDE_STATES, "a push for each state");
     flown f;
     flown_fill(&f, 1, 14.0, 100.0);

@@ -38,7 +38,7 @@ TEST_FUNCTION(wishes_stand_about_the_wind_of_the_plan)
 {
     const lw_pilot pilot = {.wind = 7.0};
     CHECK_NEAR(lw_wish_wind(&pilot, LW_WISH_MEAN), 7.0, 1e-12);
-    CHECK_NEAR(lw_wish_wind(&pilot, 0), 3.5, 1e-12);
+    CHECK_NEAR(lw_wish_wind(&pilot, 0), 7.0 / 3.0, 1e-12);
 }
 
 TEST_FUNCTION(in_an_even_wind_she_wants_what_was_asked_for_in_every_wind)
@@ -64,6 +64,43 @@ TEST_FUNCTION(in_a_lull_she_steers_for_power_on_the_beat_and_on_the_run)
     CHECK(up[0].heel < up[LW_WISH_MEAN].heel);
     for (int k = 1; k < LW_WISHES; k++) {
         CHECK(up[k].grip.effort > up[k - 1].grip.effort);
+    }
+}
+
+// On the hull she waits on the rack where the wind does not launch her, and begins a launch nearly upright.
+TEST_FUNCTION(in_a_lull_she_waits_on_the_windward_rack)
+{
+    flown f;
+    planned(&f, 1, 10.0, 90.0, 1.0);
+    const lw_wish *wish = f.plan.pilot.wish;
+    const lw_rack_craft *rack = &f.craft.rack;
+    CHECK_NEAR(tan(wish[0].afloat), (f.plan.rest.height + rack->z) / rack->y, 1e-9);
+    CHECK(wish[LW_WISH_MEAN].afloat == f.plan.rest.heel);
+    CHECK(wish[0].afloat > f.plan.rest.heel + 5.0 * LW_DEG);
+}
+
+// Bow up a degree beyond what is wanted: a quarter of a metre forward within some seconds, no further
+// than the racks go; a bow that is down leaves her where the flight is trimmed for.
+TEST_FUNCTION(she_goes_forward_as_the_bow_comes_up)
+{
+    flown f;
+    flown_fill(&f, 1, 14.0, 100.0);
+    lw_ride_lanes lanes;
+    for (int i = 0; i < LW_WIDTH; i++) lw_ride_lanes_put(&lanes, i, &f.plan);
+    const lw_wish_lanes wish = lanes.pilot.wish[LW_WISH_MEAN];
+    const lw_mask flies = lw_all(1.0) > 0.0;
+    const struct {
+        double bow_up, gone;
+    } cases[] = {{1.0 * LW_DEG, 15.0 * LW_DEG},
+                 {-1.0 * LW_DEG, 0.0},
+                 {20.0 * LW_DEG, fmax(f.craft.place_forward, f.plan.place) - f.plan.place}};
+    for (int i = 0; i < 3; i++) {
+        lw_lanes place = lanes.pilot.place;
+        const lw_lanes pitch = wish.pitch + cases[i].bow_up;
+        for (int k = 0; k < 500; k++) {
+            place = lw_pilot_place(&f.motion, &lanes.pilot, &wish, flies, pitch, place);
+        }
+        CHECK_NEAR(place[0] - f.plan.place, cases[i].gone, 1e-3);
     }
 }
 
@@ -192,6 +229,8 @@ int main(void)
         TEST(wishes_stand_about_the_wind_of_the_plan),
         TEST(in_an_even_wind_she_wants_what_was_asked_for_in_every_wind),
         TEST(in_a_lull_she_steers_for_power_on_the_beat_and_on_the_run),
+        TEST(in_a_lull_she_waits_on_the_windward_rack),
+        TEST(she_goes_forward_as_the_bow_comes_up),
         TEST(grip_changes_little_from_knot_to_knot),
         TEST(beginner_swims_more_than_a_practised_sailor_and_an_expert_no_more),
         TEST(longer_delay_never_means_fewer_swims),

@@ -182,16 +182,32 @@ static void report(group *g)
     }
 }
 
+// At rest on the hull, sitting to the wind that blows there now.
+static lw_ride_state rest_in_this_wind(const group *g, int i)
+{
+    const lw_pilot *pilot = &g->rides[i].plan.pilot;
+    lw_ride_state rest = g->rides[i].plan.rest;
+    const double wind =
+        sqrt(g->around.wind.x[i] * g->around.wind.x[i] + g->around.wind.y[i] * g->around.wind.y[i]);
+    const lw_lanes effort =
+        lw_effort_held(lw_all(pilot->rest.effort + pilot->rest.puff * (wind - pilot->wind)));
+    rest.seen_wind = rest.felt_wind = wind;
+    rest.body = -lw_pose_hike(g->motion->craft, effort)[0];
+    rest.taken = lw_pose_taken(effort)[0];
+    return rest;
+}
+
 // Lies where a ride fell: at rest in all but the place.
 static void lie(group *g, int i)
 {
-    lw_ride_state rest = g->rides[i].plan.rest;
+    const lw_ride_plan *plan = &g->rides[i].plan;
+    lw_ride_state rest = plan->rests_aloft ? plan->rest : rest_in_this_wind(g, i);
     const lw_state *fell = &g->fleet.past.state;
     const double x = fell->upwind[i], y = fell->port[i];
     const bool is_sound = x == x && y == y;  // false for no number
     rest.upwind = is_sound ? x : 0.0;
     rest.port = is_sound ? y : 0.0;
-    stand(&g->fleet, i, &rest, g->rides[i].plan.rests_aloft);
+    stand(&g->fleet, i, &rest, plan->rests_aloft);
 }
 
 static void swim(group *g)
@@ -248,8 +264,8 @@ LW_INLINE void step(group *g, lw_turns *turns)
     lw_ride_lanes *ride = &fleet->ride;
     const lw_wish_lanes wish = lw_wished(&ride->pilot, fleet->now.felt_wind);
     lw_pilot_turn(&ride->pilot, &wish, watch->flies, dt);
-    ride->place = lw_pilot_place(motion, &ride->pilot, &wish, watch->flies, fleet->now.pitch,
-                                 ride->place);
+    ride->place =
+        lw_pilot_place(motion, &ride->pilot, &wish, watch->flies, fleet->now.pitch, ride->place);
     if (lw_any(g->happened.any)) report(g);
     count(motion, fleet, &g->loads);
     if (lw_any(watch->swims)) {

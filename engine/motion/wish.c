@@ -156,6 +156,6 @@ void lw_wishes_let_down(lw_pilot *pilot, const lw_wishes *wishes, double resting
         *wish = pilot->wish[wishes->first];
         wish->grip.effort *= share * share;
         wish->heel = fmin(wish->heel, LEAST_HEEL + (wish->heel - LEAST_HEEL) * share * share);
-        wish->afloat = resting;
     }
+    for (int k = 0; k <= wishes->first && k < LW_WISH_MEAN; k++) pilot->wish[k].afloat = resting;
 }

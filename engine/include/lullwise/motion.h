@@ -98,12 +98,12 @@ typedef struct lw_wish {
     lw_grip grip;      // at the speed of that flight
 } lw_wish;
 
-// Winds that she has a wish for, even from half of the plan's wind on; between them along straight
+// Winds that she has a wish for, even from a third of the plan's wind on; between them along straight
 // lines. The plan's own is one of them.
-#define LW_WISHES     8
-#define LW_WISH_FIRST 0.5          // of the plan's wind
+#define LW_WISHES     9
+#define LW_WISH_FIRST (1.0 / 3.0)  // of the plan's wind
 #define LW_WISH_STEP  (1.0 / 6.0)  // of it
-#define LW_WISH_MEAN  3            // where it is
+#define LW_WISH_MEAN  4            // where it is
 
 // What the sailor wants, and how strongly she answers.
 typedef struct lw_pilot {
@@ -147,7 +147,7 @@ void lw_motion_rates(const lw_motion *motion, const lw_ride_plan *plan, const lw
 void lw_motion_slopes(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *state,
                       double slopes[LW_RIDE_STATES][LW_RIDE_STATES]);
 
-#define LW_RIDE_LANES 400  // room for all that a ride remembers between calls
+#define LW_RIDE_LANES 416  // room for all that a ride remembers between calls
 
 // One ride, owned by the caller.
 typedef struct lw_ride {
