@@ -344,7 +344,7 @@ TEST_FUNCTION(demo_boat_agrees_with_facts_of_common_practice)
     int facts_held = 0;
     for (size_t i = 0; i < FACTS; i++) facts_held += facts[i]();
     printf("  %d of %d facts hold.\n\n", facts_held, FACTS);
-    CHECK(facts_held >= 10);  // aimed at: 15
+    CHECK(facts_held >= 11);  // aimed at: 15
 }
 
 int main(void)

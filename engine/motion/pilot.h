@@ -132,6 +132,8 @@ LW_INLINE lw_lanes lw_way_up(lw_lanes speed, lw_lanes from, lw_lanes to)
     return lw_lanes_clamp((speed - from) / length, lw_all(0.0), lw_all(1.0));
 }
 
+// On the hull, in less wind than the plan's, she answers heel as much less as the sail does, with the wind
+// squared: it is left to the body, which is slow, and asked for as much swings her from side to side.
 LW_INLINE lw_pilot_view lw_pilot_view_of(const lw_pilot_lanes *pilot, const lw_state *x)
 {
     const lw_wish_lanes wish = lw_wished(pilot, x->felt_wind);
@@ -145,6 +147,8 @@ LW_INLINE lw_pilot_view lw_pilot_view_of(const lw_pilot_lanes *pilot, const lw_s
         const lw_lanes c = ((const lw_lanes *)&wish.grip)[i];
         ((lw_lanes *)&view.grip)[i] = a + rising * (b - a) + view.flying * (c - b);
     }
+    const lw_lanes part = lw_lanes_min(LW_WISH_STEP * pilot->per_wind * x->felt_wind, lw_all(1.0));
+    view.grip.heel *= view.flying + (1.0 - view.flying) * (part * part);
     return view;
 }
 
