@@ -1,5 +1,6 @@
 #!/bin/bash
-# sources.sh - fails when a [key] in a comment, a table or a page is not in doc/sources.md.
+# sources.sh - fails when a [key] in a comment, a table or a page is not in doc/sources.md, or a file with a
+# [judged] number is not among the judgements of doc/theory.md, or one that is there has none.
 # SPDX-License-Identifier: MIT
 #
 # Usage: test/sources.sh <source folder>
@@ -16,6 +17,20 @@ keys=$({
 for key in $keys; do
     grep -q "^| \`$key\` |" doc/sources.md || {
         echo "sources: [$key] is not in doc/sources.md"
+        faults=$((faults + 1))
+    }
+done
+judgements=$(sed -n '/^## Judgements/,/^## What is left out/p' doc/theory.md)
+marked=$(grep -rlF '[judged]' --include='*.[ch]' engine advice command | grep -v command/quantities.c)
+for file in $marked; do
+    grep -qF "${file#engine/}" <<<"$judgements" || {
+        echo "sources: $file has a [judged] number and is not among the judgements of doc/theory.md"
+        faults=$((faults + 1))
+    }
+done
+for file in $(grep -oE '[a-z_/]+/[a-z_]+\.[ch]' <<<"$judgements" | sort -u); do
+    [ -f "engine/$file" ] || [ -f "$file" ] || {
+        echo "sources: doc/theory.md tells of a judgement in $file, which is not there"
         faults=$((faults + 1))
     }
 done
