@@ -16,9 +16,11 @@ after(() => browser?.close());
 const best = (page) => page.locator(".best").innerText();
 const isCurrent = (page) => page.locator(".answers[aria-busy=false] .sides").first().waitFor({ timeout: 120_000 });
 
+const isAlike = (page) => page.locator(".answers").getByText("Nothing differs").waitFor();
+
 async function openCompare(words, size) {
   const opened = await openPage(browser, `${address}#compare${words}`, size);
-  await isCurrent(opened.page);
+  await (words ? isCurrent : isAlike)(opened.page);
   return opened;
 }
 
@@ -45,7 +47,7 @@ test("the sentences are those of the command line", async () => {
 
 test("a line changed in a field is in the address, and taken back nothing differs", async () => {
   const { page, close } = await openCompare("");
-  assert.match(await best(page), /first either way.*as long/s);
+  assert.equal(await page.locator("progress").isVisible(), false);
   await page.getByRole("button", { name: "Longer wand" }).click();
   await until(() => /with\.boat\.linkage\.wand_length=1\.2\+m/.test(page.url()), "the wand in the address");
   await isCurrent(page);
@@ -55,7 +57,7 @@ test("a line changed in a field is in the address, and taken back nothing differ
   await closeOther();
   await page.getByRole("button", { name: /^Take back/ }).click();
   await until(() => !/with\./.test(page.url()), "an address without changes");
-  await until(async () => /as long/.test(await best(page)), "the answer without changes");
+  await isAlike(page);
   await close();
 });
 

@@ -260,6 +260,18 @@ export const compare = {
       }
     }
 
+    // The same question twice: nothing to work out.
+    function isAlike({ more, set }) {
+      const [one, two] = [set, other.now.set].map((of) => JSON.stringify(page.texts(of)));
+      return one === two && (more["pin-now"] ?? "") === (more["pin-then"] ?? "");
+    }
+
+    function rest() {
+      bar.stop();
+      answer = null, answered = asked;
+      answers.replaceChildren(make("p", { class: "note" }, "Nothing differs: the answer is Today's."));
+    }
+
     function tell() {
       answers.classList.toggle("old", answered !== asked);
       answers.setAttribute("aria-busy", answered !== asked);
@@ -278,8 +290,11 @@ export const compare = {
         const now = JSON.stringify([state.set, other.now.set, state.more["pin-now"], state.more["pin-then"], state.speedUnit]);
         if (now === asked) return;
         asked = now;
-        tell();
         clearTimeout(waiting);
+        const alike = isAlike(state);
+        if (alike) rest();
+        tell();
+        if (alike) return;
         waiting = setTimeout(begin, isFirst ? 0 : PAUSE);
       },
       close() { isOpen = false; clearTimeout(waiting); bar.stop(); },
