@@ -35,11 +35,21 @@ static const lw_placing *widest(const lw_choice *choice)
     return most;
 }
 
+// The best place whose pin holds a puff; the widest when none does.
+static const lw_placing *holder(const lw_choice *choice, double puff)
+{
+    for (size_t i = 0; i < choice->count; i++) {
+        if (choice->places[i].prospect.held_up_to >= puff) return &choice->places[i];
+    }
+    return widest(choice);
+}
+
 static void add_hold(lines *to, const lw_picked *picked)
 {
     const lw_choice *choice = &picked->now;
-    const lw_placing *first = &choice->places[0], *most = widest(choice);
-    const double puff = choice->gusts.puff, held = first->prospect.held_up_to;
+    const double puff = choice->gusts.puff;
+    const lw_placing *first = &choice->places[0], *most = holder(choice, puff);
+    const double held = first->prospect.held_up_to;
     const double widest_held = most->prospect.held_up_to;
     if (!lw_picked_flies(choice) || held >= puff) return;
     if (widest_held <= 0.0)
