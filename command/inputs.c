@@ -72,16 +72,18 @@ static int owner_count(const char *head)
     return count;
 }
 
-static bool set_one(lw_reading readings[RECORD_COUNT], const char *assignment, lw_faults *faults)
+static bool set_one(lw_reading readings[RECORD_COUNT], const char *option, const char *assignment,
+                    lw_faults *faults)
 {
     char head[64], homes[64] = "";
     head_of(assignment, head, sizeof head);
     const int owners = owner_count(head);
     if (owners == 0) homes_of(head, homes, sizeof homes);
+    for (int i = 0; i < RECORD_COUNT; i++) readings[i].option = option;
     if (owners < 2 && !homes[0])
         return lw_reading_set(&readings[owner_of(head)], assignment, faults);
 
-    const lw_written written = {.file = "--set", .line = 1, .column = 1, .key = head, .text = head};
+    const lw_written written = {.file = option, .line = 1, .column = 1, .key = head, .text = head};
     lw_fault *fault = lw_faults_add(faults, &written);
     if (homes[0]) {
         LW_FIT(fault->sentence, "the section of this key is missing");
@@ -124,7 +126,7 @@ static void read_sets(lw_reading readings[RECORD_COUNT], const lw_options *optio
 {
     const char *text;
     for (size_t n = 0; (text = lw_options_nth(options, "set", n)); n++) {
-        set_one(readings, text, faults);
+        set_one(readings, "--set", text, faults);
     }
     if (!(text = lw_options_text(options, "aim"))) return;
     const lw_written aim = {.file = "--aim", .line = 1, .column = 1, .key = "aim", .text = text};
@@ -141,12 +143,13 @@ bool lw_inputs_read(lw_inputs *inputs, const lw_options *options, lw_faults *fau
     return faults->fault_count == before && settle(readings, inputs, faults);
 }
 
-bool lw_inputs_set(lw_inputs *inputs, const char *assignment, lw_faults *faults)
+bool lw_inputs_set(lw_inputs *inputs, const char *option, const char *assignment, lw_faults *faults)
 {
     lw_inputs next = *inputs;
     lw_reading readings[RECORD_COUNT];
     begin(readings, &next);
-    if (!set_one(readings, assignment, faults) || !settle(readings, &next, faults)) return false;
+    if (!set_one(readings, option, assignment, faults) || !settle(readings, &next, faults))
+        return false;
     *inputs = next;
     return true;
 }

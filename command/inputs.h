@@ -13,8 +13,9 @@
 // --set and --aim in their order. All faults of all of them are added; true when there was none.
 bool lw_inputs_read(lw_inputs *inputs, const lw_options *options, lw_faults *faults);
 
-// One more assignment ("boat.", "sailor." or "day." in front, or not), as --against wants it.
-// The inputs are changed only when it returns true.
-bool lw_inputs_set(lw_inputs *inputs, const char *assignment, lw_faults *faults);
+// One more assignment ("boat.", "sailor." or "day." in front, or not), given with an option, which faults
+// name. The inputs are changed only when it returns true.
+bool lw_inputs_set(lw_inputs *inputs, const char *option, const char *assignment,
+                   lw_faults *faults);
 
 #endif

@@ -13,7 +13,7 @@ static bool change(lw_inputs *inputs, const lw_options *options)
     bool is_sound = true;
     const char *text;
     for (size_t n = 0; (text = lw_options_nth(options, "against", n)); n++) {
-        if (!lw_inputs_set(inputs, text, &faults)) is_sound = false;
+        if (!lw_inputs_set(inputs, "--against", text, &faults)) is_sound = false;
     }
     if (!is_sound) lw_print_faults(stderr, &faults);
     lw_faults_free(&faults);

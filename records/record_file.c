@@ -53,19 +53,32 @@ static const char *contradiction(const lw_reading *reading, const char **why)
     return NULL;
 }
 
+// Where a section was given: in the last assignment to it, else in the file.
+static lw_written place_of(const lw_reading *reading, const char *key)
+{
+    const lw_section *section = lw_record_section(reading->record, key);
+    const size_t i = section ? (size_t)(section - reading->record->sections) : 0;
+    if (section && reading->set_by[i])
+        return (lw_written){.file = reading->option ? reading->option : "--set",
+                            .line = 1,
+                            .column = 1,
+                            .key = key,
+                            .text = reading->set_by[i]};
+    const size_t line = section ? reading->section_line[i] : 0;
+    return (lw_written){.file = reading->file ? reading->file : reading->record->name,
+                        .line = line,
+                        .column = line ? 1 : 0,
+                        .key = key,
+                        .text = ""};
+}
+
 bool lw_reading_check(const lw_reading *reading, lw_faults *faults)
 {
     const char *why = NULL;
     const char *key = contradiction(reading, &why);
     if (!key) return true;
 
-    const lw_section *section = lw_record_section(reading->record, key);
-    const size_t line = section ? reading->section_line[section - reading->record->sections] : 0;
-    const lw_written written = {.file = reading->file ? reading->file : reading->record->name,
-                                .line = line,
-                                .column = line ? 1 : 0,
-                                .key = key,
-                                .text = ""};
+    const lw_written written = place_of(reading, key);
     LW_FIT(lw_faults_add(faults, &written)->sentence, "%s", why);
     return false;
 }

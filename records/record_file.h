@@ -24,8 +24,10 @@
 // One record on its way in, and where its sections were given.
 typedef struct lw_reading {
     const lw_record *record;
-    void *data;        // the record's struct; changed only by a call that returns true
-    const char *file;  // last one read, or NULL
+    void *data;          // the record's struct; changed only by a call that returns true
+    const char *file;    // last one read, or NULL
+    const char *option;  // that assignments are blamed on; NULL: "--set"
+    const char *set_by[LW_SECTIONS_MOST];   // the last assignment to a section, or NULL
     size_t section_line[LW_SECTIONS_MOST];  // of the file; 0: not given there
     uint64_t given[LW_SECTIONS_MOST];       // PLAIN sections: bit i tells that row i was given
 } lw_reading;
@@ -40,7 +42,8 @@ bool lw_reading_text(lw_reading *reading, const char *name, const char *text, si
                      lw_faults *faults);
 
 // Sets one value from "main_foil.span=1.05 m", "pins.B=2 deg", "legs[0].length=400 m",
-// "readings[3]=9 kn" or "name=Blue boat". A new label, or the index after the last, adds one.
+// "readings[3]=9 kn" or "name=Blue boat". A new label, or the index after the last, adds one. The text must
+// outlive the reading and its faults.
 bool lw_reading_set(lw_reading *reading, const char *assignment, lw_faults *faults);
 
 // Faults that one value cannot show (lw_boat_contradiction; lw_day_settle, on a copy). Call it

@@ -65,14 +65,15 @@ static const char *behind_record_name(const lw_record *record, const char *text)
                                                                            : text;
 }
 
-static bool take_apart(assignment *set, const lw_record *record, const char *text,
+static bool take_apart(assignment *set, const lw_reading *reading, const char *text,
                        lw_faults *faults)
 {
     static const char form[] = "key=value, as in main_foil.span='98 cm'";
     const char *equals = strchr(text, '=');
-    *set = (assignment){.written = {.file = "--set", .line = 1, .column = 1, .text = text}};
+    const char *option = reading->option ? reading->option : "--set";
+    *set = (assignment){.written = {.file = option, .line = 1, .column = 1, .text = text}};
     set->written.key = set->key;
-    const char *key = behind_record_name(record, text);
+    const char *key = behind_record_name(reading->record, text);
     set->key_column = lw_utf8_count(text, (size_t)(key - text)) + 1;
     copy_part(set->key, key, equals ? (size_t)(equals - key) : strlen(key));
     if (!equals) return say(set, faults, "an = is missing", form);
@@ -205,23 +206,31 @@ static bool set_element(void *data, const lw_section *section, const assignment 
     return true;
 }
 
+static bool set_section(lw_reading *reading, const lw_section *section, const assignment *set,
+                        lw_faults *faults)
+{
+    switch (section->kind) {
+        case LW_SECTION_PLAIN:
+            return set_plain(reading, section, set, faults);
+        case LW_SECTION_LABELLED:
+            return set_labelled(reading->data, section, set, faults);
+        default:
+            return set_element(reading->data, section, set, faults);
+    }
+}
+
 bool lw_reading_set(lw_reading *reading, const char *text, lw_faults *faults)
 {
     assignment set;
-    if (!take_apart(&set, reading->record, text, faults)) return false;
+    if (!take_apart(&set, reading, text, faults)) return false;
     const lw_text *free_text = lw_record_text(reading->record, set.key);
     if (free_text) return lw_written_text(&set.written, free_text, reading->data, faults);
 
     const lw_section *section = lw_record_section(reading->record, set.section);
     if (!section) return say_unknown(reading, &set, faults);
-    switch (section->kind) {
-        case LW_SECTION_PLAIN:
-            return set_plain(reading, section, &set, faults);
-        case LW_SECTION_LABELLED:
-            return set_labelled(reading->data, section, &set, faults);
-        default:
-            return set_element(reading->data, section, &set, faults);
-    }
+    if (!set_section(reading, section, &set, faults)) return false;
+    reading->set_by[section - reading->record->sections] = text;
+    return true;
 }
 
 bool lw_record_set(const lw_record *record, void *data, const char *text, lw_faults *faults)

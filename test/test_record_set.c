@@ -31,6 +31,21 @@ static void check_set_fault(const char *assignment, lw_fault want)
     lw_faults_free(&faults);
 }
 
+// What only the whole record shows is blamed on the assignment to that section, not on the file's line.
+TEST_FUNCTION(a_contradiction_is_blamed_on_the_assignment_that_made_it)
+{
+    lw_boat boat;
+    lw_faults faults = {0};
+    lw_reading reading = lw_reading_of(&lw_boat_record, &boat);
+    lw_record_example(&lw_boat_record, &boat);
+    reading.file = "boat.yaml", reading.option = "--against";
+    CHECK(lw_reading_set(&reading, "pins.A=-1 deg", &faults));
+    CHECK(!lw_reading_check(&reading, &faults) && faults.count == 1);
+    CHECK_TEXT(faults.list[0].file, "--against");
+    CHECK_TEXT(faults.list[0].read, "pins.A=-1 deg");
+    lw_faults_free(&faults);
+}
+
 static void set(const lw_record *record, void *record_data, const char *assignment)
 {
     lw_faults faults = {0};
@@ -108,6 +123,7 @@ TEST_FUNCTION(a_bad_assignment_names_key_place_and_what_was_expected)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        TEST(a_contradiction_is_blamed_on_the_assignment_that_made_it),
         TEST(an_assignment_sets_one_value),
         TEST(an_assignment_reaches_pins_legs_readings_and_optional_sections),
         TEST(a_bad_assignment_names_key_place_and_what_was_expected),
