@@ -56,13 +56,34 @@ static const char *nearest_unit(const char *text)
     return nearest;
 }
 
+// "64½ kg" asks for 64.5 kg; false when no such sign stands there.
+static bool say_fraction(lw_fault *fault, double whole, const char *behind)
+{
+    static const struct {
+        const char *sign;
+        double part;
+    } signs[] = {{"½", 0.5}, {"¼", 0.25}, {"¾", 0.75}, {"⅓", 0.333}, {"⅔", 0.667}};
+    for (size_t i = 0; i < sizeof signs / sizeof signs[0]; i++) {
+        const size_t length = strlen(signs[i].sign);
+        if (strncmp(behind, signs[i].sign, length) != 0) continue;
+        LW_FIT(fault->sentence, "write \"%s\" with a decimal point", signs[i].sign);
+        LW_FIT(fault->hint, "%.10g%.8s",
+               whole < 0.0 ? whole - signs[i].part : whole + signs[i].part, behind + length);
+        return true;
+    }
+    return false;
+}
+
 static void say_bad_unit(lw_fault *fault, const lw_quantity *row, const char *text)
 {
     double value;
     const char *unit = text;
     char shown[24];
     while (*text == ' ') text++;
-    if (lw_decimal_read(text, &value, &unit)) unit += strspn(unit, " ");
+    if (lw_decimal_read(text, &value, &unit)) {
+        unit += strspn(unit, " ");
+        if (say_fraction(fault, value, unit)) return;
+    }
     lw_text_tame(shown, sizeof shown, unit);
     if (lw_unit_of(unit) != LW_UNIT_COUNT) {
         LW_FIT(fault->sentence, "\"%s\" does not measure this", shown);

@@ -6,10 +6,13 @@
 #include "records/source_text.h"
 
 #include <errno.h>
+#include <fcntl.h>
+#include <poll.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <unistd.h>
 
 #include "records/utf8.h"
 
@@ -35,6 +38,29 @@ static const char *sentence_of_errno(int number)
     }
 }
 
+#define PATIENCE 30000  // [ms] for the first byte of a pipe
+
+// A file open for reading, or NULL with a sentence. A pipe that nobody writes into is not waited for for ever.
+static FILE *open_source(const char *path, const char **sentence)
+{
+    struct stat about;
+    const int file = open(path, O_RDONLY | O_NONBLOCK | O_CLOEXEC);
+    if (file < 0) {
+        *sentence = sentence_of_errno(errno);
+        return NULL;
+    }
+    struct pollfd first = {.fd = file, .events = POLLIN};
+    if (fstat(file, &about) == 0 && S_ISFIFO(about.st_mode) && poll(&first, 1, PATIENCE) <= 0) {
+        *sentence = "this is a pipe, and nobody has written into it for half a minute";
+        close(file);
+        return NULL;
+    }
+    fcntl(file, F_SETFL, fcntl(file, F_GETFL) & ~O_NONBLOCK);
+    FILE *stream = fdopen(file, "rb");
+    if (!stream) close(file);
+    return stream;
+}
+
 static bool is_folder(FILE *file)
 {
     struct stat about;
@@ -54,12 +80,13 @@ static char *fetch(FILE *file, size_t most, size_t *length)
 char *lw_source_fetch(const char *path, size_t most, size_t *length, lw_faults *faults)
 {
     const bool is_stdin = strcmp(path, "-") == 0;
-    FILE *file = is_stdin ? stdin : fopen(path, "rb");
+    const char *sentence = sentence_of_errno(0);
+    FILE *file = is_stdin ? stdin : open_source(path, &sentence);
     if (!file) {
-        fault_of_file(faults, path, sentence_of_errno(errno));
+        fault_of_file(faults, path, sentence);
         return NULL;
     }
-    const char *sentence = is_folder(file) ? sentence_of_errno(EISDIR) : NULL;
+    sentence = is_folder(file) ? sentence_of_errno(EISDIR) : NULL;
     char *text = sentence ? NULL : fetch(file, most, length);
     if (!sentence && !text) sentence = "there is not enough memory to read this";
     if (!sentence && ferror(file)) sentence = sentence_of_errno(errno);
@@ -86,9 +113,22 @@ static const char *fault_of_character(unsigned char byte, size_t length, bool is
     return NULL;
 }
 
+// Every second byte of its first sixteen is zero, as in UTF-16, which may come without its mark.
+static bool is_wide(const char *text, size_t length)
+{
+    size_t zeros[2] = {0, 0};
+    if (length < 16) return false;
+    for (size_t i = 0; i < 16; i++) zeros[i % 2] += text[i] == '\0';
+    return zeros[0] + zeros[1] == 8 && (zeros[0] == 8 || zeros[1] == 8);
+}
+
 bool lw_source_is_clean(const char *file, const char *text, size_t length, lw_faults *faults)
 {
     lw_written here = {.file = file, .line = 1, .column = 1, .key = "", .text = ""};
+    if (is_wide(text, length)) {
+        fault_of_file(faults, file, "this looks like UTF-16: save the file as UTF-8 text");
+        return false;
+    }
     bool is_indent = true, has_text = false;
     size_t step = 1;
     for (size_t i = 0; i < length; i += step) {

@@ -93,6 +93,23 @@ TEST_FUNCTION(a_pipe_without_a_reader_is_refused_at_once)
     unlink("pipe.yaml");
 }
 
+TEST_FUNCTION(a_pipe_is_read_when_somebody_writes_into_it)
+{
+    CHECK(mkfifo("pipe.yaml", 0600) == 0);
+    CHECK(lullwise("--version; '" LW_PROGRAM "' new boat >pipe.yaml & '" LW_PROGRAM
+                   "' check pipe.yaml") == 0);
+    CHECK(answer_has("is sound"));
+    unlink("pipe.yaml");
+}
+
+TEST_FUNCTION(utf_16_without_its_mark_is_called_so)
+{
+    CHECK(lullwise("new sailor | iconv -f utf8 -t utf16le | '" LW_PROGRAM "' check -") == 2);
+    CHECK(answer_has("UTF-16"));
+    CHECK(lullwise("new sailor | iconv -f utf8 -t utf16be | '" LW_PROGRAM "' check -") == 2);
+    CHECK(answer_has("UTF-16"));
+}
+
 TEST_FUNCTION(a_file_name_cannot_steer_the_terminal)
 {
     CHECK(lullwise("new sailor -o 'a\033[31mb.yaml' --force") == 0);
@@ -181,6 +198,8 @@ int main(void)
         TEST(a_file_is_replaced_only_by_force),
         TEST(a_link_keeps_leading_to_the_file_that_is_replaced),
         TEST(a_pipe_without_a_reader_is_refused_at_once),
+        TEST(a_pipe_is_read_when_somebody_writes_into_it),
+        TEST(utf_16_without_its_mark_is_called_so),
         TEST(a_file_name_cannot_steer_the_terminal),
         TEST(an_answer_that_cannot_be_written_is_no_answer),
         TEST(check_names_faults_by_place_and_counts_them),

@@ -53,6 +53,18 @@ TEST_FUNCTION(signs_that_are_refused_in_brackets_are_read_outside_and_in_quotes)
     check_reads(&lw_sailor_record, "person: {'mass':'75 kg', gear: 5 kg}  # why: not?\n");
 }
 
+TEST_FUNCTION(fractions_written_as_one_sign_are_asked_for_as_decimals)
+{
+    check_fault(&lw_sailor_record, "person:\n  mass: 64½ kg\n",
+                (lw_fault){.sentence = "write \"½\" with a decimal point", .read = "64½ kg",
+                .hint = "64.5 kg", .key = "person.mass",
+                .expected = "25 to 150 kg", .line = 2, .column = 9});
+    check_fault(&lw_sailor_record, "person:\n  mass: 75 kg\n  most_bow_down: 2 ¼ deg\n",
+                (lw_fault){.sentence = "write \"¼\" with a decimal point", .read = "2 ¼ deg",
+                .hint = "2.25 deg", .key = "person.most_bow_down",
+                .expected = "0 to 10 deg", .line = 3, .column = 18});
+}
+
 TEST_FUNCTION(tabs_binary_bytes_and_broken_utf8_are_refused_at_their_place)
 {
     check_fault(&lw_sailor_record, "person:\n\tmass: 75 kg\n",
@@ -195,6 +207,7 @@ int main(void)
         TEST(anchors_aliases_tags_and_documents_are_refused),
         TEST(what_releases_of_the_yaml_library_read_differently_is_refused_in_our_words),
         TEST(signs_that_are_refused_in_brackets_are_read_outside_and_in_quotes),
+        TEST(fractions_written_as_one_sign_are_asked_for_as_decimals),
         TEST(tabs_binary_bytes_and_broken_utf8_are_refused_at_their_place),
         TEST(a_text_that_breaks_off_is_refused),
         TEST(an_empty_text_and_one_without_sections_are_refused),
