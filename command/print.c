@@ -1,13 +1,14 @@
 // print.c - text within 80 columns, and faults as a person reads them.
 // SPDX-License-Identifier: MIT
 
-#define _POSIX_C_SOURCE 200809L
+#define _DEFAULT_SOURCE  // winsize
 
 #include "command/print.h"
 
 #include <stdarg.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/ioctl.h>
 #include <unistd.h>
 
 #include "records/utf8.h"
@@ -16,13 +17,28 @@
 #define YELLOW "\033[1;33m"
 #define PLAIN  "\033[0m"
 
+#define NARROWEST 40
+
+// Of the terminal, or as COLUMNS says; never beyond the page's.
+static size_t width_of(FILE *out)
+{
+    struct winsize size;
+    const char *columns = getenv("COLUMNS");
+    long width = columns ? strtol(columns, NULL, 10) : 0;
+    if (width <= 0 && isatty(fileno(out)) && ioctl(fileno(out), TIOCGWINSZ, &size) == 0)
+        width = size.ws_col;
+    if (width <= 0 || width > LW_PRINT_WIDTH) return LW_PRINT_WIDTH;
+    return width < NARROWEST ? NARROWEST : (size_t)width;
+}
+
 void lw_print_wrapped(FILE *out, const char *text, size_t column, size_t indent)
 {
+    const size_t width = width_of(out);
     bool is_first = true;
     for (size_t word; *text; text += word + strspn(text + word, " ")) {
         word = strcspn(text, " ");
         const size_t wide = lw_utf8_count(text, word);
-        if (!is_first && column + 1 + wide > LW_PRINT_WIDTH) {
+        if (!is_first && column + 1 + wide > width) {
             fprintf(out, "\n%*s", (int)indent, "");
             column = indent;
         } else if (!is_first) {

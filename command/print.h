@@ -10,7 +10,7 @@
 
 #define LW_PRINT_WIDTH 80
 
-// Words wrapped at the page's width; lines after the first begin at `indent`. `column` is where
+// Words wrapped at the page's width, or a narrower terminal's, which COLUMNS may tell too; lines after the first begin at `indent`. `column` is where
 // the first word stands. Ends with a newline.
 void lw_print_wrapped(FILE *out, const char *text, size_t column, size_t indent);
 

@@ -122,6 +122,12 @@ TEST_FUNCTION(when_nothing_flies_pick_ends_with_one_and_says_how_much_wind_it_ta
     CHECK(answer_has("Nothing flies in puffs of 5.0 kn") && answer_has("would have to"));
 }
 
+TEST_FUNCTION(text_keeps_within_a_narrow_terminal)
+{
+    CHECK(lullwise("--version; COLUMNS=50 '" LW_PROGRAM "' pick" DEMO "| sed -n '/^Why/,/^How/p' | "
+                   "awk 'length > 50 { exit 1 }'") == 0);
+}
+
 TEST_FUNCTION(against_gives_what_set_would_have_given)
 {
     json_t *both = json_answer("pick" DEMO "--against person.mass='85 kg'");
@@ -136,6 +142,7 @@ TEST_FUNCTION(against_gives_what_set_would_have_given)
 TEST_FUNCTION(against_puts_two_answers_side_by_side)
 {
     CHECK(lullwise("pick" DEMO "--against sailor.person.mass='95 kg' --against rod='1 deg'") == 2);
+    CHECK(answer_has("--against: fault"));
     CHECK(lullwise("pick" DEMO "--against sailor.person.mass='95 kg' "
                    "--against linkage.rod='1 deg'") == 0);
     CHECK(answer_has("as it is         changed      difference") &&
@@ -210,6 +217,7 @@ int main(void)
         TEST(the_risk_of_a_puff_is_no_key),
         TEST(a_pin_that_cannot_be_held_is_told_with_both_winds),
         TEST(when_nothing_flies_pick_ends_with_one_and_says_how_much_wind_it_takes),
+        TEST(text_keeps_within_a_narrow_terminal),
         TEST(against_gives_what_set_would_have_given),
         TEST(against_puts_two_answers_side_by_side),
         TEST(the_change_is_told_in_sentences_from_either_side),
