@@ -66,7 +66,7 @@ typedef struct lw_loads {
     lw_foil_load main, rudder;
     lw_strut_load main_strut, rudder_strut;
     lw_hull_load hull;
-    lw_lanes racks;  // buoyancy of both [N]
+    lw_lanes racks;           // buoyancy of both [N]
     lw_lanes slap, bow_drag;  // [N] on a hull coming down, and against a bow under water (negative)
     lw_linkage_pose linkage;
     lw_sail_load sail;

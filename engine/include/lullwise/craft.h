@@ -127,14 +127,14 @@ typedef struct lw_craft {
     lw_rack_craft rack;
     lw_sail_craft sail;
 
-    double weight;                     // W [N] all that floats or flies
-    double hull_mass, hull_x, hull_z;  // boat without the sailor [kg], [m], [m]
-    double body_mass, body_z;          // sailor with gear [kg], [m]
-    double body_inboard, body_reach;   // middle of the sailor to windward: sitting in, hiked [m]
-    double place_aft, place_forward;   // bounds of the sailor's x [m]
-    double least_heel, most_heel;      // windward [rad]
+    double weight;                      // W [N] all that floats or flies
+    double hull_mass, hull_x, hull_z;   // boat without the sailor [kg], [m], [m]
+    double body_mass, body_z;           // sailor with gear [kg], [m]
+    double body_inboard, body_reach;    // middle of the sailor to windward: sitting in, hiked [m]
+    double place_aft, place_forward;    // bounds of the sailor's x [m]
+    double least_heel, most_heel;       // windward [rad]
     double most_bow_down, most_bow_up;  // that this sailor lets her fly with [rad]
-    double skill;                      // of the sailor: 0 beginner, 1 practised, 2 expert
+    double skill;                       // of the sailor: 0 beginner, 1 practised, 2 expert
 
     double pin_middle;                  // incidence at which the strut stands square [rad]
     double pin_arm;                     // foil below the bearing that the pin turns it about [m]
