@@ -98,6 +98,17 @@ test("on paper Boat has every measurement, and on the screen they are folded aga
   await close();
 });
 
+test("in the dark theme the drawings of the boat are dark too, and lines stand out from what they are on", async () => {
+  const { page, close } = await openPage(browser, `${file}#boat`, undefined, { colorScheme: "dark" });
+  await settled(page);
+  const bright = (selector, what) => page.locator(selector).first().evaluate((one, member) =>
+    getComputedStyle(one)[member].match(/\d+/g).slice(0, 3).reduce((sum, x) => sum + Number(x), 0) / 3, what);
+  const paper = await bright(".picture svg > rect", "fill"), hull = await bright(".picture svg path", "fill");
+  const line = await bright(".picture svg path", "stroke"), words = await bright(".picture svg text", "fill");
+  assert.ok(paper < 60 && hull < 90 && line > 180 && words > 180, `${paper} ${hull} ${line} ${words}`);
+  await close();
+});
+
 test("the page is shorter than 500 kB", async () => {
   assert.ok((await readFile(new URL(file))).length < 500_000);
 });
