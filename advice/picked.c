@@ -184,18 +184,21 @@ static void reason_never(const lw_picked *picked, const lw_placing *place,
                     reason, SPEED(p->launches_at), SPEED(p->stays_up_at), puff);
 }
 
+#define ALIKE 0.05  // of the time: so much more or less is flying as much  [judged]
+
 static void reason_slower(const lw_picked *picked, const lw_placing *place,
                           char text[LW_REASON_LENGTH])
 {
     const lw_prospect *p = &place->prospect, *first = &picked->now.places[0].prospect;
+    const bool flies_alike = fabs(p->flying - first->flying) < ALIKE;
+    const char *reason = flies_alike ? lw_reason_text(place->reason) : "is slower";
     char time[LW_CELL_LENGTH];
     lw_cell_time(time, p->seconds - first->seconds);
     if (p->speed < first->speed)
         lw_text_fit(text, LW_REASON_LENGTH, "%s: %s made good under way, the first %s; %s more",
-                    lw_reason_text(place->reason), SPEED(p->speed), SPEED(first->speed), time);
+                    reason, SPEED(p->speed), SPEED(first->speed), time);
     else
-        lw_text_fit(text, LW_REASON_LENGTH, "%s: %s more round the course",
-                    lw_reason_text(place->reason), time);
+        lw_text_fit(text, LW_REASON_LENGTH, "%s: %s more round the course", reason, time);
 }
 
 // On the hull in all of the day's winds.
