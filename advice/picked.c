@@ -201,6 +201,16 @@ static void reason_slower(const lw_picked *picked, const lw_placing *place,
         lw_text_fit(text, LW_REASON_LENGTH, "%s: %s more round the course", reason, time);
 }
 
+static void reason_drops(const lw_picked *picked, const lw_placing *place,
+                         char text[LW_REASON_LENGTH])
+{
+    char here[LW_CELL_LENGTH], first[LW_CELL_LENGTH];
+    lw_cell_time(here, place->prospect.hull_seconds);
+    lw_cell_time(first, picked->now.places[0].prospect.hull_seconds);
+    lw_text_fit(text, LW_REASON_LENGTH, "%s: %s there, the first %s; lulls %s",
+                lw_reason_text(place->reason), here, first, SPEED(picked->now.gusts.lull));
+}
+
 // On the hull in all of the day's winds.
 static void reason_hull(const lw_picked *picked, const lw_placing *place,
                         char text[LW_REASON_LENGTH])
@@ -244,9 +254,7 @@ void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON
             reason_unheld(picked, it, text);
             break;
         case LW_REASON_DROPS:
-            lw_text_fit(text, LW_REASON_LENGTH, "%s: %.0f s there, the first %.0f s; lulls %s",
-                        reason, p->hull_seconds, picked->now.places[0].prospect.hull_seconds,
-                        SPEED(picked->now.gusts.lull));
+            reason_drops(picked, it, text);
             break;
         case LW_REASON_TIGHTER:
             lw_text_fit(text, LW_REASON_LENGTH, "%s: to %s, the first to %s", reason,
