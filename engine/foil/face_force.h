@@ -71,8 +71,9 @@ LW_INLINE lw_foil_load lw_face_force(const lw_foil_craft *foil, double density, 
 //
 //     l / c = 1 + (alpha / q)^2 [geurst-1960],  t / c = a alpha^2 / sigma,  way = pi/4 l t / (C_Q c)
 //
-// C_Q: air lost / (speed x area of the foil). Five to a hundred chords.                  [judged]
-#define LW_FACE_LOSS 0.1  // tails of supplied cavities lose 0.01 to 0.2 [brennen-1995]  [judged]
+// C_Q: air lost / (speed x area of the foil). Tails of supplied cavities lose 0.01 to 0.2
+// [brennen-1995]: the middle of that, as a factor. Five to a hundred chords.              [judged]
+#define LW_FACE_LOSS 0.045
 
 LW_INLINE lw_lanes lw_face_lasts(double chord, lw_lanes angle, lw_lanes depth, lw_lanes speed)
 {
