@@ -23,7 +23,8 @@ lw_wishes lw_wishes_by_wind(const lw_craft *craft, const lw_pilot *pilot, const 
                             const lw_answer *answer);
 
 // Where winds have no flight the sailor lets her down: as in the nearest that has one, but with the body
-// in and nearly upright; in lighter ones she waits on the hull with `resting` heel.
+// in and nearly upright. On the hull, in those up to the least that flies, she waits with `resting` heel:
+// lifting off asks for more wind than flying on.
 void lw_wishes_let_down(lw_pilot *pilot, const lw_wishes *wishes, double resting);
 
 #endif
