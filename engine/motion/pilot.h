@@ -37,14 +37,14 @@ _Static_assert(LW_WISH_MEMBERS == sizeof(lw_wish_lanes) / sizeof(lw_lanes), "a l
 
 // What the sailor of each lane wants now and in the end, and how strongly she answers.
 typedef struct lw_pilot_lanes {
-    lw_lanes heel, bow;                // wanted now: on the way to [rad]
-    lw_lanes heel_afloat, bow_afloat;  // wanted as a launch begins
-    lw_wish_lanes wish[LW_WISHES];     // by the wind felt
-    lw_lanes rudder[LW_WISHES];        // incidence wanted, by the mean wind [rad]
-    lw_lanes wind, per_wind;           // of the plan [m/s]; wishes for each m/s
-    lw_lanes patience;                 // 1 / T_i [1/s]
-    lw_lanes place;                    // along the boat, in flight [m]
-    lw_lanes per_flight;  // 1 / speed of flight: faster than that the helm is moved less
+    lw_lanes heel, bow;             // wanted now: on the way to [rad]
+    lw_lanes bow_afloat;            // wanted on the hull
+    lw_wish_lanes wish[LW_WISHES];  // by the wind felt
+    lw_lanes rudder[LW_WISHES];     // incidence wanted, by the mean wind [rad]
+    lw_lanes wind, per_wind;        // of the plan [m/s]; wishes for each m/s
+    lw_lanes patience;              // 1 / T_i [1/s]
+    lw_lanes place;                 // along the boat, in flight [m]
+    lw_lanes per_flight;            // 1 / speed of flight: faster than that the helm is moved less
     lw_grip_lanes rest, rising;
 } lw_pilot_lanes;
 

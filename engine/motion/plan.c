@@ -92,7 +92,6 @@ static double put_rest(const lw_motion *motion, const lw_ask *rest, lw_ride_plan
     const lw_answer found = lw_afloat(craft, rest, REST_SPEED, REST_SPEED + 1.0);
     if (found.outcome != LW_NO_BALANCE) answer = found;
     plan->rest = state_of(motion, rest, &answer);
-    plan->pilot.heel_afloat = plan->rest.heel;
     plan->pilot.bow_afloat = plan->rest.bow;
     for (int k = 0; k < LW_WISHES; k++) plan->pilot.wish[k].afloat = plan->rest.heel;
     return answer.flight.effort;
@@ -231,8 +230,7 @@ lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const l
         plan.pilot.wish[k] = (lw_wish){.heel = plan.start.heel,
                                        .bow = plan.start.bow,
                                        .helm = plan.start.helm,
-                                       .pitch = plan.start.pitch,
-                                       .afloat = plan.start.heel};
+                                       .pitch = plan.start.pitch};
     }
     put_grips(motion, ask, answer, &plan);
     if (answer->outcome == LW_NO_BALANCE) plan.start = plan.rest;

@@ -57,7 +57,7 @@ static void pilot_put(lw_pilot_lanes *lanes, int i, const lw_pilot *pilot)
         lanes_put(&lanes->wish[k], i, &pilot->wish[k], LW_WISH_MEMBERS);
         lanes->rudder[k][i] = pilot->rudder[k];
     }
-    lanes->heel_afloat[i] = pilot->heel_afloat, lanes->bow_afloat[i] = pilot->bow_afloat;
+    lanes->bow_afloat[i] = pilot->bow_afloat;
     lanes->wind[i] = pilot->wind, lanes->patience[i] = pilot->patience;
     lanes->per_wind[i] = 1.0 / (LW_WISH_STEP * fmax(pilot->wind, LW_LEAST_WAY));
     lanes->per_flight[i] = pilot->flight > 0.0 ? 1.0 / pilot->flight : 0.0;
@@ -95,7 +95,7 @@ static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
     watch->slips[i] = watch->slid[i] = 0.0;
     lw_pilot_lanes *pilot = &fleet->ride.pilot;
     const lw_wish_lanes *usual = &pilot->wish[LW_WISH_MEAN];
-    pilot->heel[i] = flies ? usual->heel[i] : pilot->heel_afloat[i];
+    pilot->heel[i] = flies ? usual->heel[i] : usual->afloat[i];
     pilot->bow[i] = flies ? usual->bow[i] : pilot->bow_afloat[i];
 }
 

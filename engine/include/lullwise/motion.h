@@ -107,13 +107,13 @@ typedef struct lw_wish {
 
 // What the sailor wants, and how strongly she answers.
 typedef struct lw_pilot {
-    double heel_afloat, bow_afloat;  // wanted as a launch begins [rad]
-    lw_grip rest, rising;            // on the hull, and about to lift off it: by rising speed
-    lw_wish wish[LW_WISHES];         // by the wind of some seconds
-    double rudder[LW_WISHES];        // incidence wound to, by the wind of the last minute [rad]
-    double wind;                     // of the plan [m/s]
-    double patience;                 // 1 / T_i [1/s]
-    double flight;                   // [m/s] beyond this speed the helm is moved less, as 1 / V^2
+    double bow_afloat;         // wanted on the hull [rad]
+    lw_grip rest, rising;      // on the hull, and about to lift off it: by rising speed
+    lw_wish wish[LW_WISHES];   // by the wind of some seconds
+    double rudder[LW_WISHES];  // incidence wound to, by the wind of the last minute [rad]
+    double wind;               // of the plan [m/s]
+    double patience;           // 1 / T_i [1/s]
+    double flight;             // [m/s] beyond this speed the helm is moved less, as 1 / V^2
 } lw_pilot;
 
 double lw_wish_wind(const lw_pilot *pilot, int which);  // [m/s]
