@@ -269,6 +269,7 @@ export const compare = {
     function rest() {
       bar.stop();
       answer = null, answered = asked;
+      tell();
       answers.replaceChildren(make("p", { class: "note" }, "Nothing differs: the answer is Today's."));
     }
 
@@ -291,10 +292,8 @@ export const compare = {
         if (now === asked) return;
         asked = now;
         clearTimeout(waiting);
-        const alike = isAlike(state);
-        if (alike) rest();
+        if (isAlike(state)) return rest();
         tell();
-        if (alike) return;
         waiting = setTimeout(begin, isFirst ? 0 : PAUSE);
       },
       close() { isOpen = false; clearTimeout(waiting); bar.stop(); },
