@@ -59,7 +59,7 @@ static lw_written place_of(const lw_reading *reading, const char *key)
     const lw_section *section = lw_record_section(reading->record, key);
     const size_t i = section ? (size_t)(section - reading->record->sections) : 0;
     if (section && reading->set_by[i])
-        return (lw_written){.file = reading->option ? reading->option : "--set",
+        return (lw_written){.file = lw_reading_option(reading),
                             .line = 1,
                             .column = 1,
                             .key = key,

@@ -46,6 +46,9 @@ bool lw_reading_text(lw_reading *reading, const char *name, const char *text, si
 // outlive the reading and its faults.
 bool lw_reading_set(lw_reading *reading, const char *assignment, lw_faults *faults);
 
+// The option that assignments are blamed on.
+const char *lw_reading_option(const lw_reading *reading);
+
 // Faults that one value cannot show (lw_boat_contradiction; lw_day_settle, on a copy). Call it
 // after the last lw_reading_set.
 bool lw_reading_check(const lw_reading *reading, lw_faults *faults);

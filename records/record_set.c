@@ -65,13 +65,18 @@ static const char *behind_record_name(const lw_record *record, const char *text)
                                                                            : text;
 }
 
+const char *lw_reading_option(const lw_reading *reading)
+{
+    return reading->option ? reading->option : "--set";
+}
+
 static bool take_apart(assignment *set, const lw_reading *reading, const char *text,
                        lw_faults *faults)
 {
     static const char form[] = "key=value, as in main_foil.span='98 cm'";
     const char *equals = strchr(text, '=');
-    const char *option = reading->option ? reading->option : "--set";
-    *set = (assignment){.written = {.file = option, .line = 1, .column = 1, .text = text}};
+    *set = (assignment){
+        .written = {.file = lw_reading_option(reading), .line = 1, .column = 1, .text = text}};
     set->written.key = set->key;
     const char *key = behind_record_name(reading->record, text);
     set->key_column = lw_utf8_count(text, (size_t)(key - text)) + 1;
