@@ -22,4 +22,5 @@ typedef struct lw_bounds {
 bool lw_given_number(const lw_options *options, const char *name, lw_bounds bounds, double *si);
 
 lw_craft lw_given_craft(const lw_inputs *inputs);
+
 #endif

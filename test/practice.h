@@ -50,9 +50,7 @@ static bool all_held(int before) { return missed == before; }
 
 static lw_setup setup_of(const lw_outlook *outlook, size_t pin)
 {
-    lw_setup setup = outlook->craft.setup;
-    setup.incidence = demo.boat.pins[pin].incidence;
-    return setup;
+    return lw_craft_setup(&outlook->craft, &demo.boat, pin);
 }
 
 static const lw_course reach = {100.0 * LW_DEG, 100.0 * LW_DEG, 100.0 * LW_DEG};

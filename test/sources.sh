@@ -1,6 +1,6 @@
 #!/bin/bash
 # sources.sh - fails when a [key] in a comment, a table or a page is not in doc/sources.md, or a file with a
-# [judged] number is not among the judgements of doc/theory.md, or one that is there has none.
+# [judged] number is not among the judgements of doc/theory.md, or a file named there is gone.
 # SPDX-License-Identifier: MIT
 #
 # Usage: test/sources.sh <source folder>
