@@ -9,10 +9,11 @@
 #include "command/columns.h"
 #include "command/foil_picture.h"
 #include "command/foil_ways.h"
-#include "command/foil_whole.h"
 #include "command/given.h"
 #include "command/notes.h"
 #include "command/print.h"
+#include "command/steps.h"
+#include "lullwise/whole_foil.h"
 #include "records/json.h"
 
 #define USUAL_SPEED (12.0 * LW_KN)  // for a row of angles
@@ -22,6 +23,7 @@ typedef struct asked {
     const char *part;
     const lw_foil *foil;
     lw_craft craft;
+    lw_named_section section;  // whose pressures count
     lw_whole_foil whole;
     bool has_load, has_section, is_measured;
     double load;  // [N]
@@ -66,6 +68,15 @@ static bool read_place(asked *a, const lw_options *options)
     return false;
 }
 
+static void name_own_section(lw_named_section *section, const lw_polar_shape *own)
+{
+    section->note_count = 0;
+    if (lw_whole_own_section(&section->outline, own))
+        LW_FIT(section->name, "%s", own->designation);
+    else
+        LW_FIT(section->name, "a four-digit section, %.1f %% thick", 100.0 * own->thickness);
+}
+
 static bool read_section(asked *a, const lw_options *options)
 {
     const lw_boat *boat = &a->inputs->boat;
@@ -73,8 +84,9 @@ static bool read_section(asked *a, const lw_options *options)
         lw_sections_shape(boat, a->part[0] == 'r' ? LW_RUDDER_SECTION : LW_MAIN_SECTION);
     a->has_section = lw_options_has(options, "section");
     a->is_measured = !a->has_section && !own.designation;
-    if (a->has_section) return lw_foil_read_section(&a->whole.section, options);
-    lw_whole_own_section(&a->whole.section, &own);
+    a->whole.outline = &a->section.outline;
+    if (a->has_section) return lw_foil_read_section(&a->section, options);
+    name_own_section(&a->section, &own);
     return true;
 }
 
@@ -120,7 +132,7 @@ static void work_out(asked *a)
 static lw_notes notes_of(const asked *a)
 {
     lw_notes notes = {0};
-    const double depth = a->whole.place.depth;
+    const double waves = lw_whole_waves_below(&a->whole);
     const double slow = fmin(a->speeds.value[0], a->speeds.value[a->speeds.count - 1]);
     if (a->is_measured)
         lw_note(&notes,
@@ -130,12 +142,12 @@ static lw_notes notes_of(const asked *a)
                 a->part);
     if (a->has_section)
         lw_note(&notes, "Pressures are those of %s; all else is the boat's own section.",
-                a->whole.section.name);
-    if (slow < 3.0 * sqrt(LW_GRAVITY * depth))
+                a->section.name);
+    if (slow < waves)
         lw_note(
             &notes,
             "Below %.1f kn the surface at this depth makes waves of its own, which are left out.",
-            3.0 * sqrt(LW_GRAVITY * depth) / LW_KN);
+            waves / LW_KN);
     if (a->whole.tip_depth < 0.0)
         lw_note(&notes, "The higher tip is %.0f cm out of the water.", -100.0 * a->whole.tip_depth);
     if (a->takes_off > slow) lw_note(&notes, "\"-\": too slow to carry it.");
@@ -161,11 +173,11 @@ static json_t *answer_json(const asked *a)
     const lw_foil_place *place = &a->whole.place;
     json_t *json = json_pack(
         "{s:s, s:s, s:s, s:f, s:f, s:f, s:f, s:o, s:o, s:o, s:o, s:o}", "boat",
-        a->inputs->boat.name, "part", a->part, "section", a->whole.section.name, "depth",
-        place->depth, "heel", place->heel / LW_DEG, "flap", place->flap / LW_DEG, "tip_depth",
-        a->whole.tip_depth, "load", a->is_by_angle ? json_null() : json_real(a->load),
-        "takes_off_at", speed_or_null(a->takes_off), "cavitates_at", speed_or_null(a->cavitates),
-        "foil", lw_list_json(list_of(a)), "notes", lw_notes_json(&notes));
+        a->inputs->boat.name, "part", a->part, "section", a->section.name, "depth", place->depth,
+        "heel", place->heel / LW_DEG, "flap", place->flap / LW_DEG, "tip_depth", a->whole.tip_depth,
+        "load", a->is_by_angle ? json_null() : json_real(a->load), "takes_off_at",
+        speed_or_null(a->takes_off), "cavitates_at", speed_or_null(a->cavitates), "foil",
+        lw_list_json(list_of(a)), "notes", lw_notes_json(&notes));
     json_object_set_new(
         json, "units",
         json_pack("{s:o, s:s, s:s, s:s, s:s, s:s, s:s, s:s}", "foil",
@@ -201,7 +213,7 @@ static heading heading_of(const asked *a)
     const lw_foil_place *place = &a->whole.place;
     if (place->flap != 0.0) LW_FIT(flap, ", flap %+.1f deg", place->flap / LW_DEG);
     if (place->heel != 0.0) LW_FIT(heel, ", heeled %.0f deg", place->heel / LW_DEG);
-    LW_FIT(h.what, "%s, %s foil, %s", a->inputs->boat.name, a->part, a->whole.section.name);
+    LW_FIT(h.what, "%s, %s foil, %s", a->inputs->boat.name, a->part, a->section.name);
     LW_FIT(h.where, "%.2f m deep%s%s", place->depth, heel, flap);
     return h;
 }

@@ -11,6 +11,8 @@
 #include "command/given.h"
 #include "command/notes.h"
 #include "command/print.h"
+#include "command/steps.h"
+#include "lullwise/section_flow.h"
 #include "records/json.h"
 
 #define USUAL_FLAP_CHORD 0.3
@@ -181,7 +183,7 @@ static bool write_picture(const asked *a, const char *path, bool may_replace)
 static lw_exit answer(asked *a, const lw_options *options)
 {
     const lw_profile_flap flap = {a->has_flap ? 1.0 - a->flap_chord : 0.0, a->flap_angle};
-    const lw_profile_status status = lw_section_flow_of(&a->flow, &a->section, flap);
+    const lw_profile_status status = lw_section_flow_of(&a->flow, &a->section.outline, flap);
     if (status != LW_PROFILE_OK) {
         lw_print_complaint("foil", "%s: %s", a->section.name, lw_profile_status_text(status));
         return status == LW_PROFILE_NO_SOLUTION ? LW_EXIT_NO_ANSWER : LW_EXIT_WRONG_INPUT;

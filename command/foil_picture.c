@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "command/print.h"
+#include "command/steps.h"
 #include "picture/plot.h"
 #include "records/output_file.h"
 

@@ -4,7 +4,9 @@
 #ifndef LW_FOIL_PICTURE_H
 #define LW_FOIL_PICTURE_H
 
-#include "command/foil_section.h"
+#include <stdio.h>
+
+#include "lullwise/section_flow.h"
 
 typedef struct lw_section_picture {
     const char *title, *subtitle;

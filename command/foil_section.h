@@ -1,12 +1,12 @@
-// foil_section.h - a foil section by name or file, and what the water does to it at an angle.
+// foil_section.h - a foil section by its designation or from a file, as it was asked for.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_FOIL_SECTION_H
 #define LW_FOIL_SECTION_H
 
-#include "command/steps.h"
-#include "lullwise/boundary_layer.h"
-#include "lullwise/medium.h"
+#include "lullwise/base.h"
+#include "lullwise/profile.h"
+#include "records/fault.h"
 
 #define LW_SECTION_NOTES 4
 
@@ -21,53 +21,5 @@ typedef struct lw_named_section {
 // "NACA 2412", "63-412", or the name of a file; "./2412" where a file is called so. False with
 // every fault.
 bool lw_named_section_read(lw_named_section *section, const char *text, lw_faults *faults);
-
-// Members that have no answer, as drag without friction, are NaN.
-typedef struct lw_section_point {
-    double alpha;             // [rad]
-    double lift;              // c_l
-    double drag;              // c_d
-    double lift_to_drag;      // L/D
-    double moment;            // c_m   about the quarter chord
-    double least_pressure;    // C_p   lowest on the surface
-    double least_at;          // x     where, in chords
-    double transition_above;  // x     where the layer turns turbulent
-    double transition_below;  // x
-    double separation_above;  // x     where it leaves for good; 1: nowhere
-    double cavitates_at;      // V_c   [m/s]
-    double settled;           // 1: the layers agree with the flow outside; 0: they swing
-} lw_section_point;
-
-extern const lw_table lw_section_table;
-
-// A section with its flap set, ready for any angle. About 2 MB.
-typedef struct lw_section_flow {
-    lw_profile profile;
-    lw_profile_flow flow;
-    lw_profile_room room;
-    lw_layer layer;
-    bool has_layer;  // made ready when friction is first asked for
-    double last;     // [rad] angle of the layer's last answer, from which the next is approached
-} lw_section_flow;
-
-lw_profile_status lw_section_flow_of(lw_section_flow *flow, const lw_named_section *section,
-                                     lw_profile_flap flap);
-
-// Where a section is: the water, how deep it lies, and its friction.
-typedef struct lw_section_water {
-    const lw_medium *medium;
-    double depth;     // [m]
-    double reynolds;  // of the chord; 0: a perfect fluid
-    double trip;      // x from which both layers are turbulent at the latest; 1: free
-} lw_section_water;
-
-lw_section_point lw_section_point_at(lw_section_flow *flow, lw_section_water water, double alpha);
-
-// The same, with the pressure coefficients at the profile's nodes; NaN where there is no answer.
-lw_section_point lw_section_pressures(lw_section_flow *flow, lw_section_water water, double alpha,
-                                      double pressures[LW_NODES_MOST]);
-
-// Greatest lift with friction, searched upwards from 0 degrees.
-lw_layer_stall lw_section_stall(lw_section_flow *flow, lw_section_water water);
 
 #endif

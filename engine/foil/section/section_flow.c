@@ -1,0 +1,163 @@
+// section_flow.c - a foil section in the water at an angle: loads, pressures, greatest lift.
+// SPDX-License-Identifier: MIT
+
+#include "lullwise/section_flow.h"
+
+#include <math.h>
+
+#include "lullwise/section.h"
+#include "quantity/tables.h"
+
+#define ROW(member, ...) LW_RESULT(lw_section_point, member, __VA_ARGS__)
+
+// clang-format off
+static const lw_quantity rows[] = {
+    ROW(alpha,            "alpha", DEG,   2, "angle of attack"),
+    ROW(lift,             "c_l",   NONE,  4, "lift"),
+    ROW(drag,             "c_d",   NONE,  5, "drag of friction and pressure"),
+    ROW(lift_to_drag,     "L/D",   NONE,  1, "lift over drag"),
+    ROW(moment,           "c_m",   NONE,  4, "moment about the quarter chord, nose up"),
+    ROW(least_pressure,   "C_p",   NONE,  3, "lowest pressure on the surface"),
+    ROW(least_at,         "x/c",   NONE,  3, "where that is, in chords from the nose"),
+    ROW(transition_above, "x_a",   NONE,  3, "where the layer above turns turbulent"),
+    ROW(transition_below, "x_b",   NONE,  3, "where the layer below does"),
+    ROW(separation_above, "x_s",   NONE,  3, "where the layer above leaves for good; 1: nowhere"),
+    ROW(cavitates_at,     "V_c",   KN,    1, "speed from which the lowest pressure boils water"),
+    ROW(settled,          "",      NONE,  0, "1: settled; 0: swings, good to some per cent"),
+};
+// clang-format on
+LW_TABLE_COVERS(lw_section_point, rows);
+
+const lw_table lw_section_table = {.key = "polar",
+                                   .title = "Section",
+                                   .rows = rows,
+                                   .count = sizeof rows / sizeof rows[0],
+                                   .doc = "A foil section at one angle."};
+
+lw_profile_status lw_section_flow_of(lw_section_flow *flow, const lw_outline *outline,
+                                     lw_profile_flap flap)
+{
+    const lw_profile_status status = lw_profile_of(outline, flap, LW_PANELS_USUAL, &flow->profile);
+    if (status != LW_PROFILE_OK) return status;
+    flow->has_layer = false;
+    return lw_profile_flow_of(&flow->profile, &flow->room, &flow->flow);
+}
+
+static lw_section_point perfect_at(const lw_section_flow *flow, double alpha)
+{
+    const lw_profile_load load = lw_profile_load_of(&flow->profile, &flow->flow, alpha);
+    return (lw_section_point){.lift = load.lift,
+                              .drag = NAN,
+                              .moment = load.moment,
+                              .least_pressure = load.least_pressure,
+                              .least_at = load.least_at,
+                              .transition_above = NAN,
+                              .transition_below = NAN,
+                              .separation_above = NAN,
+                              .settled = 1.0};
+}
+
+// Loads of the perfect fluid are no answer where the layers have none.
+static lw_section_point no_answer(void)
+{
+    return (lw_section_point){NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, 0.0};
+}
+
+static lw_layer_conditions conditions_of(lw_section_water water, double alpha)
+{
+    lw_layer_conditions conditions = lw_layer_free(water.reynolds, alpha);
+    conditions.trip[0] = conditions.trip[1] = water.trip;
+    return conditions;
+}
+
+static bool make_layer(lw_section_flow *flow)
+{
+    if (!flow->has_layer) flow->last = 0.0;
+    if (!flow->has_layer)
+        flow->has_layer = lw_layer_of(&flow->profile, &flow->room, &flow->layer) == LW_PROFILE_OK;
+    return flow->has_layer;
+}
+
+// Two laminar flat plates, 2 x 1.328 / sqrt(Re): what has less has not been solved.
+static double least_drag(double reynolds) { return 2.656 / sqrt(reynolds); }
+
+// Layers are found from their last answer: an angle further off than a step is walked to.
+static lw_layer_load approached(lw_section_flow *flow, lw_section_water water, double alpha)
+{
+    const double way = alpha - flow->last;
+    const int steps = (int)fmax(-floor(1e-9 - fabs(way) / (2.0 * LW_DEG)), 1.0);
+    lw_layer_load load = {.outcome = LW_LAYER_NO_ANSWER};
+    for (int i = 1; i <= steps; i++) {
+        const double on_the_way = flow->last + way * i / steps;
+        const lw_layer_conditions conditions = conditions_of(water, on_the_way);
+        load = lw_layer_load_of(&flow->layer, &conditions);
+    }
+    if (load.outcome == LW_LAYER_SETTLED) flow->last = alpha;
+    return load;
+}
+
+static lw_section_point with_friction(lw_section_flow *flow, lw_section_water water, double alpha)
+{
+    if (!make_layer(flow)) return no_answer();
+    const lw_layer_load load = approached(flow, water, alpha);
+    const bool is_there = load.outcome == LW_LAYER_SETTLED || load.outcome == LW_LAYER_SWINGS;
+    if (!is_there || load.drag < least_drag(water.reynolds)) return no_answer();
+    return (lw_section_point){.lift = load.lift,
+                              .drag = load.drag,
+                              .moment = load.moment,
+                              .least_pressure = load.least_pressure,
+                              .least_at = load.least_at,
+                              .transition_above = load.transition[1],
+                              .transition_below = load.transition[0],
+                              .separation_above = load.separation[1],
+                              .settled = load.outcome == LW_LAYER_SETTLED ? 1.0 : 0.0};
+}
+
+lw_section_point lw_section_point_at(lw_section_flow *flow, lw_section_water water, double alpha)
+{
+    lw_section_point point =
+        water.reynolds > 0.0 ? with_friction(flow, water, alpha) : perfect_at(flow, alpha);
+    point.alpha = alpha;
+    point.lift_to_drag = point.lift / point.drag;
+    point.cavitates_at = isfinite(point.least_pressure)
+                             ? lw_cavitation_speed(water.medium, water.depth, point.least_pressure)
+                             : NAN;
+    return point;
+}
+
+lw_section_point lw_section_pressures(lw_section_flow *flow, lw_section_water water, double alpha,
+                                      double pressures[LW_NODES_MOST])
+{
+    const int count = flow->profile.count;
+    const lw_section_point point = lw_section_point_at(flow, water, alpha);
+    for (int i = 0; i < count; i++) {
+        const double speed =
+            water.reynolds > 0.0 ? flow->layer.speed[i] : lw_profile_speed(&flow->flow, i, alpha);
+        pressures[i] = isfinite(point.lift) ? 1.0 - speed * speed : NAN;
+    }
+    if (water.reynolds > 0.0) pressures[0] = pressures[count - 1] = NAN;  // no station at the tail
+    return point;
+}
+
+double lw_section_angle(const lw_section_flow *flow, double lift)
+{
+    double low = -30.0 * LW_DEG, high = 30.0 * LW_DEG;
+    for (int step = 0; step < 40; step++) {
+        const double alpha = 0.5 * (low + high);
+        const lw_profile_load load = lw_profile_load_of(&flow->profile, &flow->flow, alpha);
+        *(load.lift > lift ? &high : &low) = alpha;
+    }
+    return 0.5 * (low + high);
+}
+
+lw_layer_stall lw_section_stall(lw_section_flow *flow, lw_section_water water)
+{
+    const lw_layer_conditions from = conditions_of(water, 0.0);
+    if (!make_layer(flow)) return (lw_layer_stall){.cause = LW_STALL_NOT_FOUND};
+    lw_section_point_at(flow, water, 0.0);
+    lw_layer_stall stall = lw_layer_stall_of(&flow->layer, &from);
+    flow->last = stall.alpha;
+    const lw_section_point there = lw_section_point_at(flow, water, stall.alpha);
+    if (there.settled == 0.0) stall.cause = LW_STALL_NOT_FOUND;
+    return stall;
+}
