@@ -7,67 +7,45 @@
 #include "command/columns.h"
 #include "command/command.h"
 #include "command/given.h"
-#include "command/hull_answer.h"
 #include "command/notes.h"
 #include "command/print.h"
+#include "command/steps.h"
+#include "lullwise/hull_afloat.h"
 #include "records/json.h"
 #include "records/offsets_file.h"
-
-#define FREEBOARD 0.3  // of the hull's length at most: so that no sinkage meets the deck
 
 typedef struct asked {
     lw_inputs inputs;
     lw_medium medium;
     lw_hull_shape shape;
     lw_hull_cut cut;
-    lw_afloat afloat;
+    lw_hull_afloat afloat;
     const char *offsets;  // NULL: the boat's dimensions
     bool is_wigley, has_place;
     double length, place;
     double form_factor;
     lw_steps speeds;
-    lw_drive at[LW_STEPS_MOST];
+    lw_hull_drive at[LW_STEPS_MOST];
 } asked;
 
 static const lw_bounds unbounded = {0};
 
-// Wigley's hull of usual proportions: B = L / 10, T = L / 16.
-static lw_hull_status wigley(asked *a)
-{
-    const lw_hull_form form = {a->length, 0.1 * a->length, 0.0625 * a->length};
-    const lw_hull_status status = lw_hull_shape_wigley(&a->shape, form, 0.05 * a->length);
-    if (status != LW_HULL_OK) return status;
-    return lw_hull_cut_at(&a->cut, &a->shape, (lw_hull_attitude){form.draft, 0.0});
-}
-
-// The boat's hull from its dimensions, with boat and sailor aboard; level unless the sailor's place
-// was given, by which it then trims.
+// The boat's hull from its dimensions or the lines of a file, with boat and sailor aboard; level
+// unless the sailor's place was given, by which it then trims.
 static lw_hull_status measured(asked *a)
 {
     const lw_hull *hull = &a->inputs.boat.hull;
-    const lw_person *person = &a->inputs.sailor.person;
-    const double sailor = person->mass + person->gear, mass = hull->mass + sailor;
-    const double volume = mass / a->medium.water_density;
-    const lw_hull_dimensions dimensions = {.length = hull->length,
-                                           .beam = hull->beam,
-                                           .draft = hull->draft,
-                                           .transom_beam = hull->transom_beam,
-                                           .block = hull->block,
-                                           .waterplane = hull->waterplane,
-                                           .freeboard = FREEBOARD * hull->length};
-    a->form_factor = hull->form_factor;
-    const lw_hull_status status =
-        a->offsets ? LW_HULL_OK : lw_hull_shape_of_dimensions(&a->shape, dimensions);
+    const lw_hull_status status = a->offsets ? LW_HULL_OK : lw_hull_shape_of_boat(&a->shape, hull);
     if (status != LW_HULL_OK) return status;
-    if (!a->has_place) return lw_hull_float_level(&a->cut, &a->shape, volume);
-    const double x = (hull->mass * hull->centre_x + sailor * a->place) / mass;
-    return lw_hull_float(&a->cut, &a->shape, volume, x);
+    a->form_factor = hull->form_factor;
+    const lw_hull_load load =
+        lw_hull_load_of(hull, &a->inputs.sailor.person, a->has_place ? a->place : NAN);
+    return lw_hull_float_load(&a->cut, &a->shape, load, a->medium.water_density);
 }
 
 // Speeds as given, from Froude numbers where those were; without either a usual row of them.
 static bool read_speeds(asked *a, const lw_options *options)
 {
-    const double unit = sqrt(LW_GRAVITY * a->cut.floating.length);
     const bool has_froude = lw_options_has(options, "froude");
     if (has_froude && lw_options_has(options, "speed")) {
         lw_print_complaint("hull", "--froude and --speed both give the speeds; leave one out");
@@ -78,7 +56,8 @@ static bool read_speeds(asked *a, const lw_options *options)
     a->speeds.count = 17;
     for (int i = 0; i < a->speeds.count; i++) a->speeds.value[i] = 0.2 + 0.05 * i;
     if (!lw_steps_given(&a->speeds, options, "froude", true)) return false;
-    for (int i = 0; i < a->speeds.count; i++) a->speeds.value[i] *= unit;
+    for (int i = 0; i < a->speeds.count; i++)
+        a->speeds.value[i] = lw_hull_speed_at(&a->cut, a->speeds.value[i]);
     return true;
 }
 
@@ -105,7 +84,7 @@ static lw_notes notes_of(const asked *a)
 
 static lw_list curve_of(const asked *a)
 {
-    return (lw_list){&lw_drive_table, a->at, sizeof a->at[0], a->speeds.count};
+    return (lw_list){&lw_hull_drive_table, a->at, sizeof a->at[0], a->speeds.count};
 }
 
 static const char *name_of(const asked *a)
@@ -116,12 +95,13 @@ static const char *name_of(const asked *a)
 static json_t *answer_json(const asked *a)
 {
     const lw_notes notes = notes_of(a);
-    return json_pack(
-        "{s:s, s:f, s:f, s:o, s:o, s:o, s:{s:o, s:o, s:s, s:s}}", "hull", name_of(a),
-        "water_density", a->medium.water_density, "form_factor", a->form_factor, "afloat",
-        lw_table_json(&lw_afloat_table, &a->afloat), "curve", lw_list_json(curve_of(a)), "notes",
-        lw_notes_json(&notes), "units", "afloat", lw_table_units_json(&lw_afloat_table), "curve",
-        lw_table_units_json(&lw_drive_table), "water_density", "kg/m3", "form_factor", "");
+    return json_pack("{s:s, s:f, s:f, s:o, s:o, s:o, s:{s:o, s:o, s:s, s:s}}", "hull", name_of(a),
+                     "water_density", a->medium.water_density, "form_factor", a->form_factor,
+                     "afloat", lw_table_json(&lw_hull_afloat_table, &a->afloat), "curve",
+                     lw_list_json(curve_of(a)), "notes", lw_notes_json(&notes), "units", "afloat",
+                     lw_table_units_json(&lw_hull_afloat_table), "curve",
+                     lw_table_units_json(&lw_hull_drive_table), "water_density", "kg/m3",
+                     "form_factor", "");
 }
 
 static void print_text(const asked *a)
@@ -138,7 +118,7 @@ static void print_text(const asked *a)
                a->has_place ? "trimmed by where the sailor sits" : "level");
     lw_print_wrapped(stdout, text, 0, 0);
     puts("\nAfloat");
-    lw_members_print(stdout, &lw_afloat_table, &a->afloat);
+    lw_members_print(stdout, &lw_hull_afloat_table, &a->afloat);
     LW_FIT(text,
            "Resistance: friction by the line of the towing tanks, form factor %.2f; waves by "
            "thin-ship theory",
@@ -201,16 +181,17 @@ static lw_exit run(const lw_options *options)
     }
     if (lw_given(&a->inputs, &pin, options) && read_options(a, options) && read_offsets(a)) {
         a->medium = lw_medium_of(&a->inputs.day);
-        const lw_hull_status status = a->is_wigley ? wigley(a) : measured(a);
+        const lw_hull_status status =
+            a->is_wigley ? lw_hull_float_wigley(&a->cut, &a->shape, a->length) : measured(a);
         if (status != LW_HULL_OK) {
             lw_print_complaint("hull", "%s: %s", name_of(a), lw_hull_status_text(status));
             ended = LW_EXIT_NO_ANSWER;
         } else if (read_speeds(a, options)) {
-            const lw_driven_in water = {a->medium.water_density, a->medium.water_viscosity,
-                                        a->form_factor};
-            a->afloat = lw_afloat_of(&a->cut, water.density);
+            const lw_hull_water water = {a->medium.water_density, a->medium.water_viscosity,
+                                         a->form_factor};
+            a->afloat = lw_hull_afloat_of(&a->cut, water.density);
             for (int i = 0; i < a->speeds.count; i++)
-                a->at[i] = lw_drive_at(&a->cut, water, a->speeds.value[i]);
+                a->at[i] = lw_hull_drive_at(&a->cut, water, a->speeds.value[i]);
             if (lw_options_has(options, "json"))
                 lw_json_write(answer_json(a), stdout);
             else

@@ -4,7 +4,7 @@
 #include <string.h>
 
 #include "lullwise/elementary.h"
-#include "lullwise/hull_shape.h"
+#include "lullwise/hull_afloat.h"
 #include "test/check.h"
 
 static lw_hull_shape shape, second;
@@ -399,6 +399,49 @@ TEST_FUNCTION(every_hull_and_attitude_has_a_finite_answer)
                 {0.3, 0.8}, {0.5, 0.95}, {-0.05, 0.5}, {-0.1, 0.1}, {0.0, 12.0});
 }
 
+TEST_FUNCTION(a_hull_displaces_its_load_held_level_or_trimmed_by_it)
+{
+    lw_boat boat;
+    lw_record_preset(&lw_boat_record, &boat);
+    const lw_person person = {.mass = 75.0, .gear = 5.0};
+    lw_hull_load load = lw_hull_load_of(&boat.hull, &person, 0.8);
+    CHECK_NEAR(load.mass, boat.hull.mass + 80.0, 1e-12);
+    CHECK_RELATIVE(load.mass * load.x, boat.hull.mass * boat.hull.centre_x + 80.0 * 0.8, 1e-12);
+    CHECK(lw_hull_shape_of_boat(&shape, &boat.hull) == LW_HULL_OK);
+    CHECK(lw_hull_float_load(&cut, &shape, load, 1025.0) == LW_HULL_OK);
+    CHECK_RELATIVE(lw_hull_afloat_of(&cut, 1025.0).displaced, load.mass, 1e-5);
+    CHECK_NEAR(lw_hull_afloat_of(&cut, 1025.0).centre_x, load.x, 1e-3);
+    load.x = NAN;
+    CHECK(lw_hull_float_load(&cut, &shape, load, 1025.0) == LW_HULL_OK);
+    CHECK_RELATIVE(lw_hull_afloat_of(&cut, 1025.0).displaced, load.mass, 1e-6);
+    CHECK(cut.attitude.trim == 0.0);
+}
+
+// A box 2 m x 0.4 m, 0.1 m deep: B = 0.05 m above its bottom; trimmed by 0.03 its lowest corner is
+// an end.
+TEST_FUNCTION(the_centre_of_buoyancy_stands_above_the_lowest_point)
+{
+    make_box(2.0, 0.4, 0.4);
+    CHECK(lw_hull_cut_at(&cut, &shape, (lw_hull_attitude){0.1, 0.0}) == LW_HULL_OK);
+    CHECK_NEAR(lw_hull_afloat_of(&cut, 1000.0).centre_height, 0.05, 1e-9);
+    CHECK_NEAR(lw_hull_afloat_of(&cut, 1000.0).block, 1.0, 1e-9);
+    CHECK(lw_hull_cut_at(&cut, &shape, (lw_hull_attitude){0.1, 0.03}) == LW_HULL_OK);
+    CHECK_NEAR(lw_hull_afloat_of(&cut, 1000.0).centre_height, cut.floating.centre_z, 1e-9);
+}
+
+TEST_FUNCTION(resistance_is_that_of_its_areas_at_the_speed_of_the_froude_number)
+{
+    const lw_hull_water water = {1000.0, 1e-6, 0.1};
+    CHECK(lw_hull_float_wigley(&cut, &shape, 3.0) == LW_HULL_OK);
+    const double speed = lw_hull_speed_at(&cut, 0.5);
+    const lw_hull_drive drive = lw_hull_drive_at(&cut, water, speed);
+    CHECK_RELATIVE(drive.froude, 0.5, 1e-12);
+    CHECK_RELATIVE(drive.waves, 500.0 * speed * speed * lw_hull_wave_area(&cut, speed), 1e-12);
+    CHECK_RELATIVE(drive.total, drive.friction + drive.waves, 1e-12);
+    CHECK_RELATIVE(drive.total_coefficient,
+                   drive.total / (500.0 * speed * speed * cut.floating.wetted), 1e-12);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -423,6 +466,9 @@ int main(void)
         TEST(wrong_offsets_and_dimensions_are_refused),
         TEST(clear_of_the_water_and_under_it_are_told),
         TEST(every_hull_and_attitude_has_a_finite_answer),
+        TEST(a_hull_displaces_its_load_held_level_or_trimmed_by_it),
+        TEST(the_centre_of_buoyancy_stands_above_the_lowest_point),
+        TEST(resistance_is_that_of_its_areas_at_the_speed_of_the_froude_number),
     };
     return RUN_TESTS(tests);
 }
