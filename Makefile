@@ -83,10 +83,10 @@ check: packages-check
 	@$(CONFIGURE) -B build/check -DLW_TESTS=ON
 	@$(CONFIGURE) -B build/analyzer -DLW_ANALYZE=ON
 	clang-tidy-14 --quiet -p build/check --warnings-as-errors='*' --checks='-*,$(TIDY)' \
-	    $(filter engine/%.c records/%.c advice/%.c picture/%.c desk/%.c web/%.c command/%.c,$(C_FILES))
+	    $(filter engine/%.c records/%.c answer/%.c picture/%.c desk/%.c web/%.c command/%.c,$(C_FILES))
 	cppcheck --quiet --error-exitcode=1 --enable=warning,portability --inline-suppr \
 	    --suppress=missingIncludeSystem --suppress=uninitvar:*/lanes.h -Iengine -Iengine/include -I. \
-	    $(filter engine/%.c records/%.c advice/%.c picture/%.c desk/%.c web/%.c command/%.c,$(C_FILES))
+	    $(filter engine/%.c records/%.c answer/%.c picture/%.c desk/%.c web/%.c command/%.c,$(C_FILES))
 	cmake --build build/analyzer --target lullwise
 	clang-format-14 --dry-run --Werror $(C_FILES)
 
@@ -95,7 +95,7 @@ coverage: packages-test
 	@cmake --build build/coverage
 	@ctest --test-dir build/coverage -j $$(nproc) --output-on-failure
 	@find build/coverage -name '*.gcda' -path '*lullwise_*' | xargs gcov -n | \
-	    awk "/^File '.*(engine|records|advice|picture|desk|web|command)/ {print; getline; print}"
+	    awk "/^File '.*(engine|records|answer|picture|desk|web|command)/ {print; getline; print}"
 
 format: packages-format
 	clang-format-14 -i $(C_FILES)

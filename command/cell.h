@@ -6,7 +6,7 @@
 
 #include <stdio.h>
 
-#include "advice/number_text.h"
+#include "answer/words/number_text.h"
 
 // Text filled up with spaces to so many characters: behind it, or before it.
 void lw_cell_left(FILE *out, const char *text, size_t width);

@@ -5,8 +5,8 @@
 
 #include <string.h>
 
-#include "advice/flight_text.h"
-#include "advice/margin_text.h"
+#include "answer/words/flight_text.h"
+#include "answer/words/margin_text.h"
 #include "command/cell.h"
 #include "command/print.h"
 

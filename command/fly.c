@@ -3,8 +3,8 @@
 
 #include <math.h>
 
-#include "advice/flown.h"
-#include "advice/margin_text.h"
+#include "answer/words/flown.h"
+#include "answer/words/margin_text.h"
 #include "command/command.h"
 #include "command/flight_text.h"
 #include "command/given.h"

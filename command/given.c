@@ -5,7 +5,7 @@
 
 #include <string.h>
 
-#include "advice/sections.h"
+#include "answer/words/sections.h"
 #include "command/print.h"
 
 // "A, B, C, D".

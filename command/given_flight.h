@@ -4,7 +4,7 @@
 #ifndef LW_GIVEN_FLIGHT_H
 #define LW_GIVEN_FLIGHT_H
 
-#include "advice/flown.h"
+#include "answer/words/flown.h"
 #include "command/options.h"
 
 // Pin, wind, course, heading, heel, place and turns as the options give them, or the middle pin in the

@@ -6,7 +6,7 @@
 
 #include <jansson.h>
 
-#include "advice/picked.h"
+#include "answer/words/picked.h"
 #include "lullwise/hold.h"
 
 typedef struct lw_held {

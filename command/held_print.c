@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "advice/caution.h"
+#include "answer/words/caution.h"
 #include "command/cell.h"
 #include "command/held.h"
 #include "command/print.h"

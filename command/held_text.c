@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "advice/number_text.h"
+#include "answer/words/number_text.h"
 #include "command/held.h"
 #include "records/fault.h"
 

@@ -4,7 +4,7 @@
 #ifndef LW_INPUTS_H
 #define LW_INPUTS_H
 
-#include "advice/inputs.h"
+#include "answer/words/inputs.h"
 #include "command/options.h"
 
 #define LW_INPUT_OPTIONS "boat sailor day set aim"

@@ -3,8 +3,8 @@
 
 #include <math.h>
 
-#include "advice/flown.h"
-#include "advice/modes_text.h"
+#include "answer/words/flown.h"
+#include "answer/words/modes_text.h"
 #include "command/cell.h"
 #include "command/command.h"
 #include "command/given.h"

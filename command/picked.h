@@ -6,7 +6,7 @@
 
 #include <jansson.h>
 
-#include "advice/picked.h"
+#include "answer/words/picked.h"
 #include "command/options.h"
 
 // Works all of it out from the inputs; false, after a complaint, when memory ran out.

@@ -4,7 +4,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "advice/compared.h"
+#include "answer/words/compared.h"
 #include "command/cell.h"
 #include "command/picked.h"
 #include "command/print.h"

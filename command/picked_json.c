@@ -1,8 +1,8 @@
 // picked_json.c - the ranking as JSON.
 // SPDX-License-Identifier: MIT
 
-#include "advice/caution.h"
-#include "advice/margin_text.h"
+#include "answer/words/caution.h"
+#include "answer/words/margin_text.h"
 #include "command/picked.h"
 #include "records/json.h"
 

@@ -3,7 +3,7 @@
 
 #include <string.h>
 
-#include "advice/caution.h"
+#include "answer/words/caution.h"
 #include "command/cell.h"
 #include "command/picked.h"
 #include "command/print.h"

@@ -3,7 +3,7 @@
 
 #include <stdlib.h>
 
-#include "advice/sections.h"
+#include "answer/words/sections.h"
 #include "command/picked.h"
 #include "command/print.h"
 #include "command/progress.h"

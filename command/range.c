@@ -5,7 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "advice/margin_text.h"
+#include "answer/words/margin_text.h"
 #include "command/cell.h"
 #include "command/chart.h"
 #include "command/command.h"

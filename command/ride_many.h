@@ -7,7 +7,7 @@
 #include <jansson.h>
 #include <stdio.h>
 
-#include "advice/ridden.h"
+#include "answer/words/ridden.h"
 #include "lullwise/ride_rates.h"
 
 typedef struct lw_ride_many {

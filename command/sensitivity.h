@@ -7,7 +7,7 @@
 #include <jansson.h>
 #include <stdio.h>
 
-#include "advice/sensitivity.h"
+#include "answer/words/sensitivity.h"
 
 // Every measurement to first order, then those that matter most anew. False: no memory.
 bool lw_sensitivity_of(const lw_inputs *inputs, lw_sensitivity *sensitivity);

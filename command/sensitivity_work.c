@@ -3,7 +3,7 @@
 
 #include <stdlib.h>
 
-#include "advice/sections.h"
+#include "answer/words/sections.h"
 #include "command/progress.h"
 #include "command/sensitivity.h"
 

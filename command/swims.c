@@ -3,7 +3,7 @@
 
 #include <stdlib.h>
 
-#include "advice/sections.h"
+#include "answer/words/sections.h"
 #include "command/cell.h"
 #include "command/command.h"
 #include "command/given.h"

@@ -56,15 +56,15 @@ done
 allowed_above() {
     case "$1" in
         records) echo "lullwise records" ;;
-        advice) echo "lullwise records advice" ;;
+        answer) echo "lullwise records answer" ;;
         picture) echo "lullwise records picture" ;;
-        card) echo "lullwise records advice picture card" ;;
-        desk) echo "lullwise records advice picture card desk" ;;
-        web) echo "lullwise records advice picture card web" ;;
-        command) echo "lullwise records advice picture card desk command" ;;
+        card) echo "lullwise records answer picture card" ;;
+        desk) echo "lullwise records answer picture card desk" ;;
+        web) echo "lullwise records answer picture card web" ;;
+        command) echo "lullwise records answer picture card desk command" ;;
     esac
 }
-for floor in records advice picture card desk web command; do
+for floor in records answer picture card desk web command; do
     for file in $(files_of $floor); do
         while read -r how name; do
             [ "$how" = '"' ] || continue
@@ -97,10 +97,10 @@ done < <(objdump -t "$library" |
     awk '$0 !~ /\.data\.rel\.ro/ && $0 ~ / O (\.data|\.bss|\.tdata|\.tbss|\*COM\*)/ {print $NF, "in", $4}')
 
 # --- length: a report, not a fault
-for file in $(files_of engine records advice picture card desk web command); do
+for file in $(files_of engine records answer picture card desk web command); do
     lines=$(wc -l <"$file")
     most=400
-    case "$file" in engine/include/*.h | records/*.h | advice/*.h | picture/*.h | desk/*.h | web/*.h | command/*.h) most=150 ;; esac
+    case "$file" in engine/include/*.h | records/*.h | answer/*.h | picture/*.h | desk/*.h | web/*.h | command/*.h) most=150 ;; esac
     [ "$lines" -le $most ] || echo "floors: note: $file has $lines lines, aim for $most"
 done
 

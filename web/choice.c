@@ -4,9 +4,9 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "advice/caution.h"
-#include "advice/margin_text.h"
-#include "advice/sections.h"
+#include "answer/words/caution.h"
+#include "answer/words/margin_text.h"
+#include "answer/words/sections.h"
 #include "web/page.h"
 #include "web/parcel.h"
 

@@ -1,7 +1,7 @@
 // compare.c - what differs between the two slots, in sentences, once both have their ranking.
 // SPDX-License-Identifier: MIT
 
-#include "advice/compared.h"
+#include "answer/words/compared.h"
 
 #include <string.h>
 

@@ -4,9 +4,9 @@
 #include <math.h>
 #include <string.h>
 
-#include "advice/flown.h"
-#include "advice/margin_text.h"
-#include "advice/modes_text.h"
+#include "answer/words/flown.h"
+#include "answer/words/margin_text.h"
+#include "answer/words/modes_text.h"
 #include "web/page.h"
 #include "web/parcel.h"
 

@@ -4,7 +4,7 @@
 #ifndef LW_WEB_PAGE_H
 #define LW_WEB_PAGE_H
 
-#include "advice/picked.h"
+#include "answer/words/picked.h"
 #include "records/record_file.h"
 
 // Names a function for the script; in a native build it is an ordinary function.

@@ -7,7 +7,7 @@
 
 #include <stdlib.h>
 
-#include "advice/sections.h"
+#include "answer/words/sections.h"
 #include "web/page.h"
 #include "web/parcel.h"
 

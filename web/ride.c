@@ -4,7 +4,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "advice/ridden.h"
+#include "answer/words/ridden.h"
 #include "lullwise/elementary.h"
 #include "lullwise/ride_rates.h"
 #include "web/page.h"

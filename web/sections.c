@@ -1,7 +1,7 @@
 // sections.c - the sections of a slot's boat row by row, each by any worker, and taken by every one.
 // SPDX-License-Identifier: MIT
 
-#include "advice/sections.h"
+#include "answer/words/sections.h"
 
 #include <string.h>
 

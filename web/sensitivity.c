@@ -1,7 +1,7 @@
 // sensitivity.c - which measurement the choice depends on most, one measurement a call.
 // SPDX-License-Identifier: MIT
 
-#include "advice/sensitivity.h"
+#include "answer/words/sensitivity.h"
 
 #include <stdlib.h>
 

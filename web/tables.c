@@ -1,8 +1,8 @@
 // tables.c - the rows of every quantity and the words of every list, for forms and headings.
 // SPDX-License-Identifier: MIT
 
-#include "advice/flight_text.h"
-#include "advice/margin_text.h"
+#include "answer/words/flight_text.h"
+#include "answer/words/margin_text.h"
 #include "lullwise/ride_rates.h"
 #include "records/record_value.h"
 #include "web/page.h"

@@ -1,10 +1,10 @@
 // flown.h - one steady flight asked for, its answer, and what is said about it.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_ADVICE_FLOWN_H
-#define LW_ADVICE_FLOWN_H
+#ifndef LW_WORDS_FLOWN_H
+#define LW_WORDS_FLOWN_H
 
-#include "advice/inputs.h"
+#include "answer/words/inputs.h"
 #include "lullwise/walk.h"
 
 // What is asked, and what came of it. What is not given is chosen by the criterion; where she floats

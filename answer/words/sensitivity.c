@@ -1,7 +1,7 @@
 // sensitivity.c - each measured quantity moved by one tape error, and what becomes of the choice.
 // SPDX-License-Identifier: MIT
 
-#include "advice/sensitivity.h"
+#include "answer/words/sensitivity.h"
 
 #include <math.h>
 #include <stdlib.h>

@@ -5,11 +5,11 @@
 // moves the speed at unchanged heel, place and heading; so those stay, and one balance answers. The
 // hold limit moves by what the margin that ends it has lost, over its slope in the wind.
 
-#include "advice/shifted.h"
+#include "answer/words/shifted.h"
 
 #include <math.h>
 
-#include "advice/sections.h"
+#include "answer/words/sections.h"
 #include "lullwise/elementary.h"
 
 #define WIND_STEP  (0.5 * LW_KN)

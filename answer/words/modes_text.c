@@ -1,7 +1,7 @@
 // modes_text.c - what is said of small motions about a balance.
 // SPDX-License-Identifier: MIT
 
-#include "advice/modes_text.h"
+#include "answer/words/modes_text.h"
 
 #include <math.h>
 #include <string.h>

@@ -1,10 +1,10 @@
 // shifted.h - a day's outlook for a boat that is a little different, without a new search.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_ADVICE_SHIFTED_H
-#define LW_ADVICE_SHIFTED_H
+#ifndef LW_WORDS_SHIFTED_H
+#define LW_WORDS_SHIFTED_H
 
-#include "advice/inputs.h"
+#include "answer/words/inputs.h"
 #include "lullwise/choice.h"
 
 // How the limits of a range move with what moves them: worked out once.

@@ -1,13 +1,13 @@
 // compared.c - two answers side by side, in sentences: as it is, and with something changed.
 // SPDX-License-Identifier: MIT
 
-#include "advice/compared.h"
+#include "answer/words/compared.h"
 
 #include <math.h>
 #include <string.h>
 
-#include "advice/margin_text.h"
-#include "advice/number_text.h"
+#include "answer/words/margin_text.h"
+#include "answer/words/number_text.h"
 #include "records/fault.h"
 
 typedef struct lines {

@@ -1,13 +1,13 @@
 // picked.c - the set-ups ranked for a day, and what the ranking says in sentences.
 // SPDX-License-Identifier: MIT
 
-#include "advice/picked.h"
+#include "answer/words/picked.h"
 
 #include <math.h>
 #include <string.h>
 
-#include "advice/margin_text.h"
-#include "advice/number_text.h"
+#include "answer/words/margin_text.h"
+#include "answer/words/number_text.h"
 #include "records/fault.h"
 
 #define SPEED(x) LW_SPEED_TEXT((x), 1, picked->speed_unit)

@@ -1,8 +1,8 @@
 // flight_text.h - the numbers of a flight by the names that they have on the water.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_ADVICE_FLIGHT_TEXT_H
-#define LW_ADVICE_FLIGHT_TEXT_H
+#ifndef LW_WORDS_FLIGHT_TEXT_H
+#define LW_WORDS_FLIGHT_TEXT_H
 
 #include "lullwise/flight.h"
 

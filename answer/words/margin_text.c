@@ -1,7 +1,7 @@
 // margin_text.c - margins in the sailor's words, and the order in which they run out.
 // SPDX-License-Identifier: MIT
 
-#include "advice/margin_text.h"
+#include "answer/words/margin_text.h"
 
 // clang-format off
 // In the order of lw_margins.

@@ -1,11 +1,11 @@
 // ridden.c - a ride through a day's gusts and chop: what it starts from, and what is said of it.
 // SPDX-License-Identifier: MIT
 
-#include "advice/ridden.h"
+#include "answer/words/ridden.h"
 
 #include <math.h>
 
-#include "advice/number_text.h"
+#include "answer/words/number_text.h"
 #include "lullwise/ride_rates.h"
 #include "records/fault.h"
 

@@ -1,7 +1,7 @@
 // flight_text.c - the numbers of a flight by the names that they have on the water.
 // SPDX-License-Identifier: MIT
 
-#include "advice/flight_text.h"
+#include "answer/words/flight_text.h"
 
 #include <string.h>
 

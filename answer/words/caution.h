@@ -1,10 +1,10 @@
 // caution.h - is this sensible to sail? Plain words; local rules and qualified people decide.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_ADVICE_CAUTION_H
-#define LW_ADVICE_CAUTION_H
+#ifndef LW_WORDS_CAUTION_H
+#define LW_WORDS_CAUTION_H
 
-#include "advice/picked.h"
+#include "answer/words/picked.h"
 
 #define LW_CAUTIONS_MOST  10
 #define LW_CAUTION_LENGTH 240

@@ -1,11 +1,11 @@
 // sensitivity.h - which measurement is worth taking better: what one tape error does to the choice.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_ADVICE_SENSITIVITY_H
-#define LW_ADVICE_SENSITIVITY_H
+#ifndef LW_WORDS_SENSITIVITY_H
+#define LW_WORDS_SENSITIVITY_H
 
-#include "advice/inputs.h"
-#include "advice/shifted.h"
+#include "answer/words/inputs.h"
+#include "answer/words/shifted.h"
 
 #define LW_SENSITIVITIES_MOST 160
 

@@ -1,13 +1,13 @@
 // flown.c - one steady flight worked out, and what is said about it.
 // SPDX-License-Identifier: MIT
 
-#include "advice/flown.h"
+#include "answer/words/flown.h"
 
 #include <math.h>
 
-#include "advice/margin_text.h"
-#include "advice/number_text.h"
-#include "advice/sections.h"
+#include "answer/words/margin_text.h"
+#include "answer/words/number_text.h"
+#include "answer/words/sections.h"
 #include "records/fault.h"
 
 #define SPEED(x) LW_SPEED_TEXT((x), 1, a->speed_unit)

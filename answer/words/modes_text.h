@@ -1,10 +1,10 @@
 // modes_text.h - what is said of small motions about a balance.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_ADVICE_MODES_TEXT_H
-#define LW_ADVICE_MODES_TEXT_H
+#ifndef LW_WORDS_MODES_TEXT_H
+#define LW_WORDS_MODES_TEXT_H
 
-#include "advice/number_text.h"
+#include "answer/words/number_text.h"
 #include "lullwise/modes.h"
 
 #define LW_MODES_LENGTH 400

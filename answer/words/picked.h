@@ -1,11 +1,11 @@
 // picked.h - the set-ups ranked for a day, with less and more wind too, and why in sentences.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_ADVICE_PICKED_H
-#define LW_ADVICE_PICKED_H
+#ifndef LW_WORDS_PICKED_H
+#define LW_WORDS_PICKED_H
 
-#include "advice/inputs.h"
-#include "advice/number_text.h"
+#include "answer/words/inputs.h"
+#include "answer/words/number_text.h"
 #include "lullwise/choice.h"
 
 #define LW_WIND_STEP (2.0 * LW_KN)  // how much less and more wind is looked at

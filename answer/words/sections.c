@@ -1,7 +1,7 @@
 // sections.c - the sections of a boat's foils, worked out when they are first asked for.
 // SPDX-License-Identifier: MIT
 
-#include "advice/sections.h"
+#include "answer/words/sections.h"
 
 typedef struct known {
     bool is_ready;

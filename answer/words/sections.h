@@ -1,8 +1,8 @@
 // sections.h - the sections of a boat's foils, worked out when they are first asked for.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_ADVICE_SECTIONS_H
-#define LW_ADVICE_SECTIONS_H
+#ifndef LW_WORDS_SECTIONS_H
+#define LW_WORDS_SECTIONS_H
 
 #include "lullwise/craft.h"
 

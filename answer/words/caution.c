@@ -1,11 +1,11 @@
 // caution.c - is this sensible to sail? Plain words; local rules and qualified people decide.
 // SPDX-License-Identifier: MIT
 
-#include "advice/caution.h"
+#include "answer/words/caution.h"
 
 #include <math.h>
 
-#include "advice/number_text.h"
+#include "answer/words/number_text.h"
 #include "lullwise/air.h"
 #include "lullwise/cold.h"
 #include "records/fault.h"

@@ -4,10 +4,10 @@
 // Boat and sailor go out trimmed for steady flight in the mean wind (flown.h), with the rudder as
 // wound for it. One seed on one machine is the same ride on any other.
 
-#ifndef LW_ADVICE_RIDDEN_H
-#define LW_ADVICE_RIDDEN_H
+#ifndef LW_WORDS_RIDDEN_H
+#define LW_WORDS_RIDDEN_H
 
-#include "advice/flown.h"
+#include "answer/words/flown.h"
 #include "lullwise/motion.h"
 
 typedef struct lw_ridden {

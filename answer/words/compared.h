@@ -1,10 +1,10 @@
 // compared.h - two answers side by side, in sentences: as it is, and with something changed.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_ADVICE_COMPARED_H
-#define LW_ADVICE_COMPARED_H
+#ifndef LW_WORDS_COMPARED_H
+#define LW_WORDS_COMPARED_H
 
-#include "advice/picked.h"
+#include "answer/words/picked.h"
 
 // One set-up of an answer: the pin's place in the ranking.
 typedef struct lw_side {

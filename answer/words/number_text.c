@@ -1,7 +1,7 @@
 // number_text.c - numbers as sailors say them.
 // SPDX-License-Identifier: MIT
 
-#include "advice/number_text.h"
+#include "answer/words/number_text.h"
 
 #include <math.h>
 
