@@ -91,7 +91,7 @@ static void bench_balances(const lw_craft *craft)
 
     double ours[REPEATS], theirs[REPEATS], ratio[REPEATS];
     int found = 0, found_by_hybrd = 0;
-    double rounds = 0.0;
+    double iterations = 0.0;
     long looks = 0;
     for (int k = 0; k < REPEATS; k++) {
         const double start = seconds_now();
@@ -106,12 +106,12 @@ static void bench_balances(const lw_craft *craft)
     }
     for (int i = 0; i < QUESTIONS; i++) {
         found += solutions[i].residual < LW_RESIDUAL;
-        rounds += solutions[i].rounds;
+        iterations += solutions[i].iterations;
     }
     const double a = median_of(ours), b = median_of(theirs);
     printf("flight balances, %d random questions, residual below %.0e\n", QUESTIONS, LW_RESIDUAL);
-    printf("  lw_solve        %7.0f a second   %5.1f us   found %4.1f %%   %4.1f rounds\n", 1.0 / a,
-           1e6 * a, 100.0 * found / QUESTIONS, rounds / QUESTIONS);
+    printf("  lw_solve        %7.0f a second   %5.1f us   found %4.1f %%   %4.1f iterations\n",
+           1.0 / a, 1e6 * a, 100.0 * found / QUESTIONS, iterations / QUESTIONS);
     printf("  hybrd, scalar   %7.0f a second   %5.1f us   found %4.1f %%   %4.1f evaluations\n",
            1.0 / b, 1e6 * b, 100.0 * found_by_hybrd / QUESTIONS, (double)looks / QUESTIONS);
     printf("  ratio           %7.1f   (target 10)\n\n", median_of(ratio));

@@ -128,7 +128,7 @@ static lw_answer answer_of(const lw_craft *craft, const lw_ask *ask, const lw_so
         answer.margins = lw_margins_of(craft, pose, loads, &strut, i);
     }
     answer.flight.residual = solution->residual < 1e9 ? solution->residual : 1e9;  // NaN too
-    answer.flight.iterations = solution->rounds;
+    answer.flight.iterations = solution->iterations;
     return answer;
 }
 

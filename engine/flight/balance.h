@@ -6,16 +6,7 @@
 
 #include "boat/force.h"
 #include "lullwise/flight.h"
-
-#define LW_UNKNOWNS 6
-
-// Where one search ended.
-typedef struct lw_solution {
-    double x
-        [LW_UNKNOWNS];  // speed or acceleration, leeway, ride height, pitch or rudder, helm, effort
-    double residual;    // greatest left, in weights
-    double rounds;
-} lw_solution;
+#include "solve/newton_many.h"
 
 // Lane i of a pose from an ask, at its start.
 void lw_pose_put(lw_pose *pose, int i, const lw_ask *ask);
