@@ -56,7 +56,8 @@ static bool move(lw_sensing *b, const lw_sensitivity_row *to, double si, bool is
 // How much a change matters: a knot of hold weighs as much as a hundredth of the time.  [judged]
 static double weight_of(const lw_sensitivity *s, double hold, double seconds)
 {
-    return hypot(hold / LW_KN, 100.0 * seconds / s->seconds);
+    const double knots = hold / LW_KN, hundredths = 100.0 * seconds / s->seconds;
+    return sqrt(knots * knots + hundredths * hundredths);
 }
 
 // Half of what changes from one error less to one error more.
