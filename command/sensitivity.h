@@ -1,13 +1,14 @@
 // sensitivity.h - which measurement is worth taking better: worked out, printed, as JSON.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_SENSITIVITY_H
-#define LW_SENSITIVITY_H
+#ifndef LW_COMMAND_SENSITIVITY_H
+#define LW_COMMAND_SENSITIVITY_H
 
 #include <jansson.h>
 #include <stdio.h>
 
-#include "answer/words/sensitivity.h"
+#include "answer/words/inputs.h"
+#include "lullwise/sensitivity.h"
 
 // Every measurement to first order, then those that matter most anew. False: no memory.
 bool lw_sensitivity_of(const lw_inputs *inputs, lw_sensitivity *sensitivity);

@@ -14,7 +14,7 @@ static void work_out(lw_sensing *sensing, const lw_inputs *inputs, lw_outlook *o
     lw_progress("every pin on every leg", 0, 1);
     lw_outlook_prepare(outlook, &inputs->boat, lw_sections_of(&inputs->boat),
                        &inputs->sailor.person, &inputs->day);
-    lw_sensing_begin(sensing, inputs, outlook, scratch);
+    lw_sensing_begin(sensing, outlook, scratch, lw_sections_kept());
     for (size_t i = 0; i < found->count; i++) {
         lw_progress("what each measurement does", i, found->count);
         lw_sensing_row(sensing, i, false);

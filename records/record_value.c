@@ -256,16 +256,6 @@ const char *lw_record_nearest(const lw_record *record, const char *key)
     return nearest;
 }
 
-size_t *lw_section_length(const lw_section *section, void *data)
-{
-    return (size_t *)((char *)data + section->count_offset);
-}
-
-char *lw_section_element(const lw_section *section, void *data, size_t index)
-{
-    return (char *)data + section->offset + index * section->stride;
-}
-
 void lw_section_mark(const lw_section *section, void *data)
 {
     if (section->kind != LW_SECTION_PLAIN || section->required || !section->count_offset) return;

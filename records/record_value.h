@@ -30,10 +30,6 @@ const lw_section *lw_record_section(const lw_record *record, const char *key);
 const lw_text *lw_record_text(const lw_record *record, const char *key);
 const char *lw_record_nearest(const lw_record *record, const char *key);
 
-// The elements of a section that is an array, inside the record at *data.
-size_t *lw_section_length(const lw_section *section, void *data);
-char *lw_section_element(const lw_section *section, void *data, size_t index);
-
 // Marks a section as given, where somebody asks; and whether one is there: required, or not
 // empty, or given as far as anybody asks.
 void lw_section_mark(const lw_section *section, void *data);

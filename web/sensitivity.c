@@ -1,10 +1,11 @@
 // sensitivity.c - which measurement the choice depends on most, one measurement a call.
 // SPDX-License-Identifier: MIT
 
-#include "answer/words/sensitivity.h"
+#include "lullwise/sensitivity.h"
 
 #include <stdlib.h>
 
+#include "answer/words/sections.h"
 #include "web/page.h"
 #include "web/parcel.h"
 
@@ -17,7 +18,7 @@ LW_EXPORT(lw_web_sense) void lw_web_sense(int slot)
     if (!scratch) scratch = malloc(sizeof *scratch);
     if (!scratch) abort();
     lw_outlook_end(picked->outlook);
-    lw_sensing_begin(&sensing, &picked->inputs, picked->outlook, scratch);
+    lw_sensing_begin(&sensing, picked->outlook, scratch, lw_sections_kept());
     lw_parcel_begin();
     lw_parcel_truth("flies", sensing.found.flies);
     lw_parcel_number("count", (double)sensing.found.count);

@@ -1,4 +1,4 @@
-// sections.h - the sections of a boat's foils, worked out when they are first asked for.
+// sections.h - the sections of a boat's foils, kept for all who ask in this process.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_WORDS_SECTIONS_H
@@ -6,11 +6,9 @@
 
 #include "lullwise/craft.h"
 
-// Those of the first boat asked for and of the last are kept, and serve for any boat that has the
-// same; where one foil differs the other is kept. They stand until the next call.
+// One store for all; what it hands out stands until it is asked again.
+lw_section_store *lw_sections_kept(void);
 const lw_sections *lw_sections_of(const lw_boat *boat);
-
-// Those of a boat as worked out elsewhere, exactly: they are kept as if this were the first boat.
 void lw_sections_take(const lw_boat *boat, const lw_sections *sections);
 
 #endif

@@ -56,6 +56,16 @@ void lw_record_preset(const lw_record *record, void *data)
     }
 }
 
+size_t *lw_section_length(const lw_section *section, void *data)
+{
+    return (size_t *)((char *)data + section->count_offset);
+}
+
+char *lw_section_element(const lw_section *section, void *data, size_t index)
+{
+    return (char *)data + section->offset + index * section->stride;
+}
+
 static const char *skip_spaces(const char *at)
 {
     static const char *const wide[] = {"\xC2\xA0", "\xE2\x80\xAF"};  // no-break, wide and narrow

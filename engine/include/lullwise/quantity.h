@@ -89,6 +89,10 @@ const lw_quantity *lw_table_nearest(const lw_table *table, const char *key);
 void lw_table_preset(const lw_table *table, void *data);
 void lw_record_preset(const lw_record *record, void *data);
 
+// The elements of a section that is an array, inside the record at *data: how many, and each.
+size_t *lw_section_length(const lw_section *section, void *data);
+char *lw_section_element(const lw_section *section, void *data, size_t index);
+
 // Reads "2.5 deg", "98 cm", "12", "-3 turns" as a value for `row`, in SI, into *si.
 // Decimal point or decimal comma. Any unit of the row's dimension; a row with a unit demands one;
 // a row without takes a bare number or a percentage. NaN and infinity are LW_BAD_NUMBER.

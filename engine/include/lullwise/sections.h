@@ -34,4 +34,24 @@ void lw_sections_renew(lw_sections *sections, const lw_boat *was, const lw_boat 
 // Whether both boats have the same sections, so that those of one serve the other.
 bool lw_sections_are_alike(const lw_boat *a, const lw_boat *b);
 
+// Sections of the first boat asked for and of the last: they serve any boat that has the same, and
+// where one foil differs the other is kept. Begins as zeros; 0.8 MB, the caller's.
+typedef struct lw_stored_sections {
+    bool is_ready;
+    lw_boat boat;
+    lw_sections sections;
+} lw_stored_sections;
+
+typedef struct lw_section_store {
+    lw_stored_sections first, other;
+    lw_polar_room room;
+} lw_section_store;
+
+// Those of a boat, worked out if need be; they stand until the next call.
+const lw_sections *lw_section_store_of(lw_section_store *store, const lw_boat *boat);
+
+// Those of a boat as worked out elsewhere, exactly: kept as if this were the first boat.
+void lw_section_store_take(lw_section_store *store, const lw_boat *boat,
+                           const lw_sections *sections);
+
 #endif

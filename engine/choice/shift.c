@@ -1,15 +1,14 @@
-// shifted.c - a day's outlook for a boat that is a little different, without a new search.
+// shift.c - a day's outlook for a boat that is a little different, without a new search.
 // SPDX-License-Identifier: MIT
 //
 // Where the sailor sails for speed, a little change of the boat moves the best speed as much as it
 // moves the speed at unchanged heel, place and heading; so those stay, and one balance answers. The
 // hold limit moves by what the margin that ends it has lost, over its slope in the wind.
 
-#include "answer/words/shifted.h"
+#include "lullwise/shift.h"
 
 #include <math.h>
 
-#include "answer/words/sections.h"
 #include "lullwise/elementary.h"
 
 #define WIND_STEP  (0.5 * LW_KN)
@@ -26,7 +25,7 @@ static lw_answer answer_to(const lw_craft *craft, const lw_ask *ask)
 
 static int knot_near(double wind)
 {
-    const double k = round(wind / LW_KN) - LW_RANGE_FIRST_KN;
+    const double k = floor(wind / LW_KN + 0.5) - LW_RANGE_FIRST_KN;
     return (int)fmin(fmax(k, 0.0), LW_RANGE_WINDS - 1.0);
 }
 
@@ -54,10 +53,10 @@ static double hold_margin(const lw_craft *craft, const lw_setup *setup, const lw
 
 static bool is_up(const lw_answer *answer) { return answer->outcome == LW_FLIES; }
 
-static lw_slopes slopes_of(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
-                           double puff)
+static lw_limit_slopes slopes_of(const lw_craft *craft, const lw_setup *setup,
+                                 const lw_range *range, double puff)
 {
-    lw_slopes s = {.hold_knot = -1, .stay_knot = -1};
+    lw_limit_slopes s = {.hold_knot = -1, .stay_knot = -1};
     if (range->has_hold && range->ends_by < LW_MARGIN_COUNT) {
         const int knot = (int)floor(range->held_up_to / LW_KN + 1e-9) - LW_RANGE_FIRST_KN;
         s.hold_margin = hold_margin(craft, setup, range, knot, puff, 0.0);
@@ -77,13 +76,11 @@ static lw_slopes slopes_of(const lw_craft *craft, const lw_setup *setup, const l
     return s;
 }
 
-void lw_shift_base_prepare(lw_shift_base *base, const lw_outlook *outlook, const lw_inputs *inputs)
+void lw_shift_base_prepare(lw_shift_base *base, const lw_outlook *outlook)
 {
-    const lw_wind *wind = &inputs->day.wind;
-    *base =
-        (lw_shift_base){.outlook = outlook, .boat = &inputs->boat, .puff = wind->puff - wind->mean};
+    *base = (lw_shift_base){.outlook = outlook, .puff = outlook->gusts.puff - outlook->gusts.mean};
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-        const lw_setup setup = lw_craft_setup(&outlook->craft, &inputs->boat, pin);
+        const lw_setup setup = lw_craft_setup(&outlook->craft, &outlook->boat, pin);
         for (size_t c = 0; c < outlook->course_count; c++) {
             base->slopes[pin][c] =
                 slopes_of(&outlook->craft, &setup, &outlook->ranges[pin][c], base->puff);
@@ -112,7 +109,7 @@ static void shift_speeds(const lw_craft *craft, const lw_setup *setup, lw_gusts 
     }
 }
 
-static void shift_limits(const lw_craft *craft, const lw_setup *setup, const lw_slopes *s,
+static void shift_limits(const lw_craft *craft, const lw_setup *setup, const lw_limit_slopes *s,
                          double puff, const lw_range *before, lw_range *range)
 {
     if (s->hold_knot >= 0) {
@@ -153,12 +150,12 @@ void lw_shift_pace(const lw_outlook *from, size_t pin, lw_outlook *to)
     }
 }
 
-void lw_shifted(const lw_shift_base *base, const lw_boat *boat, const lw_person *person,
-                lw_outlook *to)
+void lw_shifted(const lw_shift_base *base, const lw_boat *boat, const lw_sections *sections,
+                const lw_person *person, lw_outlook *to)
 {
     const lw_outlook *from = base->outlook;
     *to = *from;
-    lw_craft_prepare(&to->craft, boat, lw_sections_of(boat), person, &from->craft.medium);
+    lw_craft_prepare(&to->craft, boat, sections, person, &from->craft.medium);
     for (size_t pin = 0; pin < from->pin_count; pin++) {
         const lw_setup setup = lw_craft_setup(&to->craft, boat, pin);
         for (size_t c = 0; c < from->course_count; c++) {

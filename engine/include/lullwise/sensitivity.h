@@ -1,11 +1,10 @@
 // sensitivity.h - which measurement is worth taking better: what one tape error does to the choice.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_WORDS_SENSITIVITY_H
-#define LW_WORDS_SENSITIVITY_H
+#ifndef LW_SENSITIVITY_H
+#define LW_SENSITIVITY_H
 
-#include "answer/words/inputs.h"
-#include "answer/words/shifted.h"
+#include "lullwise/shift.h"
 
 #define LW_SENSITIVITIES_MOST 160
 
@@ -30,25 +29,24 @@ typedef struct lw_sensitivity {
 
 // What is needed on the way. Keep it where it is between the calls: rows point into it.
 typedef struct lw_sensing {
-    const lw_inputs *inputs;
-    lw_boat boat;
+    lw_boat boat;  // moved, and back
     lw_person person;
-    lw_aim aim;
+    lw_section_store *store;
     lw_shift_base base;
     lw_outlook *shifted;
     lw_sensitivity found;
 } lw_sensing;
 
 // Lists the measured quantities of boat and sailor, nothing worked out yet, with what the best pin
-// does as things are. outlook: of the inputs, all steps done; scratch: room for another.
-void lw_sensing_begin(lw_sensing *sensing, const lw_inputs *inputs, const lw_outlook *outlook,
-                      lw_outlook *scratch);
+// does as things are. outlook: all steps done; scratch: room for another.
+void lw_sensing_begin(lw_sensing *sensing, const lw_outlook *outlook, lw_outlook *scratch,
+                      lw_section_store *store);
 
 // One row moved by its error, both ways: to first order, heel, place and heading as they were
-// (shifted.h), or with the best pin's range searched anew.
+// (shift.h), or with the best pin's range searched anew.
 void lw_sensing_row(lw_sensing *sensing, size_t row, bool is_anew);
 
-// Leaves out what cannot be moved; what matters most first. From row `first` on, `count` of them.
+// Leaves out what cannot be moved; what matters most first. Or the first `count` rows alone.
 void lw_sensitivity_sort(lw_sensitivity *found);
 #define LW_SEARCHED_ANEW 10  // so many of the first rows are worth searching anew  [judged]
 void lw_sensitivity_sort_first(lw_sensitivity *found, size_t count);

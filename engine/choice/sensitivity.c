@@ -1,13 +1,10 @@
 // sensitivity.c - each measured quantity moved by one tape error, and what becomes of the choice.
 // SPDX-License-Identifier: MIT
 
-#include "answer/words/sensitivity.h"
+#include "lullwise/sensitivity.h"
 
 #include <math.h>
-#include <stdlib.h>
-
-#include "records/fault.h"
-#include "records/record_value.h"
+#include <string.h>
 
 static const lw_prospect *prospect_of(const lw_choice *choice, size_t pin)
 {
@@ -29,9 +26,10 @@ static void search_anew(lw_sensing *b)
 
 static lw_choice choice_now(lw_sensing *b, bool is_anew)
 {
-    lw_shifted(&b->base, &b->boat, &b->person, b->shifted);
+    const lw_sections *sections = lw_section_store_of(b->store, &b->boat);
+    lw_shifted(&b->base, &b->boat, sections, &b->person, b->shifted);
     if (is_anew) search_anew(b);
-    return lw_choice_of(b->shifted, b->aim, 0.0);
+    return lw_choice_of(b->shifted, b->shifted->aim, 0.0);
 }
 
 static bool is_sound(const lw_sensing *b)
@@ -83,13 +81,28 @@ void lw_sensing_row(lw_sensing *b, size_t index, bool is_anew)
     to->weight = weight_of(s, to->hold, to->seconds);
 }
 
+// "main_foil.span"; cut where there is no room.
+static void put_key(lw_sensitivity_row *to, const char *section, const char *key)
+{
+    const size_t room = sizeof to->key - 1;
+    const char *const parts[] = {section, ".", key};
+    size_t at = 0;
+    for (int i = 0; i < 3; i++) {
+        const size_t left = room - at, length = strlen(parts[i]);
+        const size_t taken = length < left ? length : left;
+        memcpy(to->key + at, parts[i], taken);
+        at += taken;
+    }
+    to->key[at] = '\0';
+}
+
 static void list_row(lw_sensitivity *s, const char *section, const char *key,
                      const lw_quantity *row, void *data)
 {
     if (row->error <= 0.0 || s->count == LW_SENSITIVITIES_MOST) return;
     lw_sensitivity_row *to = &s->rows[s->count++];
     *to = (lw_sensitivity_row){.row = row, .data = data, .weight = -1.0, .first_instead = -1};
-    LW_FIT(to->key, "%s.%s", section, key);
+    put_key(to, section, key);
 }
 
 static void list_section(lw_sensitivity *s, const lw_section *section, void *data)
@@ -121,15 +134,12 @@ static void list_all(lw_sensing *b)
     }
 }
 
-void lw_sensing_begin(lw_sensing *b, const lw_inputs *inputs, const lw_outlook *outlook,
-                      lw_outlook *scratch)
+void lw_sensing_begin(lw_sensing *b, const lw_outlook *outlook, lw_outlook *scratch,
+                      lw_section_store *store)
 {
-    *b = (lw_sensing){.inputs = inputs,
-                      .boat = inputs->boat,
-                      .person = inputs->sailor.person,
-                      .aim = lw_aim_of(inputs->day.aim),
-                      .shifted = scratch};
-    lw_shift_base_prepare(&b->base, outlook, inputs);
+    *b = (lw_sensing){
+        .boat = outlook->boat, .person = outlook->person, .store = store, .shifted = scratch};
+    lw_shift_base_prepare(&b->base, outlook);
     const lw_choice choice = choice_now(b, false);
     const lw_placing *first = &choice.places[0];
     b->found.flies = choice.count > 0 && first->flies;
@@ -140,16 +150,15 @@ void lw_sensing_begin(lw_sensing *b, const lw_inputs *inputs, const lw_outlook *
     list_all(b);
 }
 
-static int heavier(const void *a, const void *b)
-{
-    const double x = ((const lw_sensitivity_row *)a)->weight;
-    const double y = ((const lw_sensitivity_row *)b)->weight;
-    return (x < y) - (x > y);
-}
-
 void lw_sensitivity_sort_first(lw_sensitivity *found, size_t count)
 {
-    qsort(found->rows, count, sizeof found->rows[0], heavier);
+    lw_sensitivity_row *rows = found->rows;
+    for (size_t i = 1; i < count; i++) {
+        const lw_sensitivity_row row = rows[i];
+        size_t k = i;
+        for (; k > 0 && rows[k - 1].weight < row.weight; k--) rows[k] = rows[k - 1];
+        rows[k] = row;
+    }
 }
 
 void lw_sensitivity_sort(lw_sensitivity *found)
