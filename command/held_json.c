@@ -10,10 +10,10 @@ static json_t *number_or_null(bool is_there, double value)
 
 static json_t *pin_json(const lw_held *held, size_t pin)
 {
-    const lw_change *change = &held->changes[pin];
+    const lw_change *change = &held->hold.changes[pin];
     double error;
-    const bool is_in = pin == held->pin;
-    const double swims = lw_held_swims(held, pin, &error);
+    const bool is_in = pin == held->hold.pin;
+    const double swims = lw_hold_swims(&held->hold, pin, &error);
     return json_pack(
         "{s:s, s:b, s:f, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:o, s:b, s:f, s:f, "
         "s:f}",
@@ -27,9 +27,9 @@ static json_t *pin_json(const lw_held *held, size_t pin)
         number_or_null(!is_in, change->best_saved), "best_error",
         number_or_null(!is_in, change->best_error), "best_spread",
         number_or_null(!is_in, change->best_spread), "best_chance",
-        number_or_null(!is_in, change->best_chance), "can_be_sailed", !held->paces[pin].is_stuck,
-        "swims", swims, "swims_error", error, "flying",
-        lw_way_rest(held->paces[pin].flying, 1.0, 0.0));
+        number_or_null(!is_in, change->best_chance), "can_be_sailed",
+        !held->hold.paces[pin].is_stuck, "swims", swims, "swims_error", error, "flying",
+        lw_hold_flying(&held->hold, pin));
 }
 
 json_t *lw_held_json(const lw_held *held)
@@ -40,14 +40,14 @@ json_t *lw_held_json(const lw_held *held)
         json_array_append_new(pins, pin_json(held, pin));
     }
     lw_held_answer(held, text);
-    const bool stops = held->has_best && held->changes[held->best].best_saved > 0.0;
+    const bool stops = held->hold.has_best && held->hold.changes[held->hold.best].best_saved > 0.0;
     return json_pack(
         "{s:s, s:s, s:s, s:s, s:b, s:s?, s:s, s:f, s:f, s:f, s:f, s:o, s:{s:s, s:s, s:s, s:s, "
         "s:s}}",
         "boat", held->picked.inputs.boat.name, "sailor", held->picked.inputs.sailor.name, "day",
-        held->picked.inputs.day.name, "held", lw_picked_label(&held->picked, held->pin), "stops",
-        stops, "change_to", stops ? lw_picked_label(&held->picked, held->best) : NULL, "sentence",
-        text, "left", held->left / LW_NMI, "wind_now", held->now / LW_KN, "wind_finish",
-        held->later / LW_KN, "stop", held->stop, "pins", pins, "units", "wind", "kn", "left", "nmi",
-        "even_left", "nmi", "best_after", "nmi", "time", "s");
+        held->picked.inputs.day.name, "held", lw_picked_label(&held->picked, held->hold.pin),
+        "stops", stops, "change_to", stops ? lw_picked_label(&held->picked, held->hold.best) : NULL,
+        "sentence", text, "left", held->hold.left / LW_NMI, "wind_now", held->hold.now / LW_KN,
+        "wind_finish", held->hold.later / LW_KN, "stop", held->hold.stop, "pins", pins, "units",
+        "wind", "kn", "left", "nmi", "even_left", "nmi", "best_after", "nmi", "time", "s");
 }

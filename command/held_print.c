@@ -12,12 +12,12 @@ static void print_head(const lw_held *held)
 {
     char text[600], stop[LW_CELL_LENGTH];
     const lw_inputs *inputs = &held->picked.inputs;
-    lw_cell_time(stop, held->stop);
+    lw_cell_time(stop, held->hold.stop);
     LW_FIT(text,
            "%s, %s; %s. Mean wind %.1f kn now and %.1f kn at the finish, lull and puff in "
            "proportion; %.2f nmi left; a stop costs %s.",
-           inputs->boat.name, inputs->sailor.name, inputs->day.name, held->now / LW_KN,
-           held->later / LW_KN, held->left / LW_NMI, stop);
+           inputs->boat.name, inputs->sailor.name, inputs->day.name, held->hold.now / LW_KN,
+           held->hold.later / LW_KN, held->hold.left / LW_NMI, stop);
     lw_print_wrapped(stdout, text, 0, 0);
     putchar('\n');
 }
@@ -28,7 +28,7 @@ static void print_change(const lw_change *change)
     char text[LW_CELL_LENGTH];
     lw_cell_time(text, change->saved);
     lw_cell_right(stdout, text, 13);
-    lw_cell_time(text, lw_held_unsure(change->error, change->spread));
+    lw_cell_time(text, lw_hold_unsure(change->error, change->spread));
     lw_cell_right(stdout, text, 12);
     lw_chance_text(text, change->chance);
     lw_cell_right(stdout, text, 11);
@@ -45,8 +45,8 @@ static void print_row(const lw_held *held, size_t pin, size_t wide)
 {
     char text[LW_CELL_LENGTH];
     double error;
-    const bool is_in = pin == held->pin;
-    const lw_change *change = &held->changes[pin];
+    const bool is_in = pin == held->hold.pin;
+    const lw_change *change = &held->hold.changes[pin];
     fputs("  ", stdout);
     lw_cell_left(stdout, lw_picked_label(&held->picked, pin), wide);
     lw_cell_time(text, is_in ? change->held : change->changed);
@@ -55,7 +55,7 @@ static void print_row(const lw_held *held, size_t pin, size_t wide)
         printf("%13s%12s%11s%12s", "held", "", "", "");
     else
         print_change(change);
-    LW_FIT(text, "%.1f", lw_held_swims(held, pin, &error));
+    LW_FIT(text, "%.1f", lw_hold_swims(&held->hold, pin, &error));
     lw_cell_right(stdout, text, 7);
     LW_FIT(text, "%.1f", error);
     lw_cell_right(stdout, text, 6);
@@ -79,25 +79,25 @@ static void print_why(const lw_held *held)
 {
     char text[800], end[LW_REASON_LENGTH];
     const lw_picked *picked = &held->picked;
-    const double puff = picked->now.gusts.puff * held->later / held->now / LW_KN;
-    lw_picked_end(picked, held->pin, end);
-    const double most = lw_picked_place_of(&picked->now, held->pin)->prospect.held_up_to;
+    const double puff = lw_hold_puff(&held->hold, picked->now.gusts.puff) / LW_KN;
+    lw_picked_end(picked, held->hold.pin, end);
+    const double most = lw_picked_place_of(&picked->now, held->hold.pin)->prospect.held_up_to;
     if (most > 0.0)
         LW_FIT(text, "%s is held up to %.1f kn of puff, then: %s; puffs at the finish are %.1f kn.",
-               lw_picked_label(picked, held->pin), most / LW_KN, end, puff);
+               lw_picked_label(picked, held->hold.pin), most / LW_KN, end, puff);
     else
         LW_FIT(text, "%s is held in no wind: %s; puffs at the finish are %.1f kn.",
-               lw_picked_label(picked, held->pin), end, puff);
+               lw_picked_label(picked, held->hold.pin), end, puff);
     fputs("\nWhy  ", stdout);
     lw_print_wrapped(stdout, text, 5, 5);
-    if (!held->has_best) return;
-    const size_t pins[] = {held->pin, held->best};
+    if (!held->hold.has_best) return;
+    const size_t pins[] = {held->hold.pin, held->hold.best};
     for (int i = 0; i < 2; i++) {
-        double error, swims = lw_held_swims(held, pins[i], &error);
-        const double hours = lw_way_rest(held->paces[pins[i]].seconds[0], held->left, 0.0) / 3600.0;
+        double error;
+        const double swims = lw_hold_swims_an_hour(&held->hold, pins[i], &error);
         LW_FIT(text, "%s: %.1f swims an hour, give or take %.1f, flying %.0f %% of the time.",
-               lw_picked_label(picked, pins[i]), swims / hours, error / hours,
-               100.0 * lw_way_rest(held->paces[pins[i]].flying, 1.0, 0.0));
+               lw_picked_label(picked, pins[i]), swims, error,
+               100.0 * lw_hold_flying(&held->hold, pins[i]));
         fputs("     ", stdout);
         lw_print_wrapped(stdout, text, 5, 5);
     }
@@ -107,9 +107,9 @@ static void print_trust(const lw_held *held)
 {
     char text[200];
     putchar('\n');
-    if (held->later > LW_RIDE_MOST * held->now || held->later < LW_RIDE_LEAST * held->now) {
+    if (lw_hold_is_beyond_rides(&held->hold)) {
         LW_FIT(text, "Rides reach from %.1f to %.1f kn of mean wind; beyond, the nearer stands.",
-               LW_RIDE_LEAST * held->now / LW_KN, LW_RIDE_MOST * held->now / LW_KN);
+               LW_RIDE_LEAST * held->hold.now / LW_KN, LW_RIDE_MOST * held->hold.now / LW_KN);
         lw_print_wrapped(stdout, text, 0, 0);
     }
     lw_print_wrapped(
@@ -133,7 +133,7 @@ static void print_unheld(const lw_held *held)
 {
     char text[LW_CAUTION_LENGTH];
     const lw_choice *now = &held->picked.now;
-    const double puff = now->gusts.puff * held->later / held->now;
+    const double puff = lw_hold_puff(&held->hold, now->gusts.puff);
     double most = 0.0;
     for (size_t i = 0; i < now->count; i++) most = fmax(most, now->places[i].prospect.held_up_to);
     if (puff <= most) return;
@@ -171,7 +171,7 @@ void lw_held_print(const lw_held *held)
     print_head(held);
     lw_held_answer(held, text);
     lw_print_wrapped(stdout, text, 0, 0);
-    if (lw_held_flies(held)) {
+    if (lw_hold_flies(&held->hold)) {
         print_table(held);
         print_why(held);
         print_trust(held);

@@ -11,13 +11,6 @@
 
 #define STOP 120.0  // [s] from slowing down to sailing at speed again  [judged]
 
-static double course_length(const lw_day *day)
-{
-    double length = 0.0;
-    for (size_t i = 0; i < day->leg_count; i++) length += day->legs[i].length;
-    return length;
-}
-
 // What is asked beside the inputs; false after a complaint.
 static bool ask(lw_held *held, int pin, const lw_options *options)
 {
@@ -26,18 +19,19 @@ static bool ask(lw_held *held, int pin, const lw_options *options)
         return false;
     }
     const lw_day *day = &held->picked.inputs.day;
+    lw_hold *hold = &held->hold;
     const lw_bounds any = {0};
-    held->pin = (size_t)pin;
-    held->left = course_length(day);
-    if (held->left <= 0.0) {
+    hold->pin = (size_t)pin;
+    hold->left = lw_hold_course(day);
+    if (hold->left <= 0.0) {
         lw_print_complaint(options->command, "the day has no legs; add what is left of the race");
         return false;
     }
-    held->now = held->later = day->wind.mean;
-    held->stop = STOP;
-    return lw_given_number(options, "left", any, &held->left) &&
-           lw_given_number(options, "builds-to", any, &held->later) &&
-           lw_given_number(options, "stop", any, &held->stop);
+    hold->now = hold->later = day->wind.mean;
+    hold->stop = STOP;
+    return lw_given_number(options, "left", any, &hold->left) &&
+           lw_given_number(options, "builds-to", any, &hold->later) &&
+           lw_given_number(options, "stop", any, &hold->stop);
 }
 
 static lw_exit run(const lw_options *options)
@@ -57,7 +51,7 @@ static lw_exit run(const lw_options *options)
         lw_json_write(lw_held_json(&held), stdout);
     else
         lw_held_print(&held);
-    const lw_exit ended = lw_held_flies(&held) ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
+    const lw_exit ended = lw_hold_flies(&held.hold) ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
     free(held.picked.outlook);
     return ended;
 }

@@ -55,4 +55,44 @@ lw_change lw_change_of(const lw_pace *held, const lw_pace *other, double length,
 // Integral along a way, from a distance sailed [m] to the finish.
 double lw_way_rest(const lw_way way, double length, double from);
 
+// --- every pin weighed against the one in the boat
+
+typedef struct lw_hold {
+    // asked
+    size_t pin;         // in the boat
+    double left;        // [m] to the finish, > 0
+    double now, later;  // [m/s] mean wind here and at the finish
+    double stop;        // [s] >= 0
+    // answered
+    size_t pin_count;
+    lw_pace paces[LW_PINS_MOST];
+    lw_change changes[LW_PINS_MOST];  // to each pin; that of the pin in the boat is not used
+    size_t best;                      // the pin that saves most by a stop, here or later on
+    bool has_best;                    // there is another pin
+} lw_hold;
+
+// outlook: of the day as it is now, all steps done, with thorough effort.
+void lw_hold_work_out(lw_hold *hold, const lw_outlook *outlook);
+
+bool lw_hold_flies(const lw_hold *hold);                 // any pin, somewhere on the way
+double lw_hold_flying(const lw_hold *hold, size_t pin);  // [-] share of the time to the finish
+
+// Swims expected to the finish, or for an hour of that time, with their standard error: of rides, and
+// of what did not happen in them yet.
+double lw_hold_swims(const lw_hold *hold, size_t pin, double *error);
+double lw_hold_swims_an_hour(const lw_hold *hold, size_t pin, double *error);
+
+// Give or take: error and spread together.
+double lw_hold_unsure(double error, double spread);
+
+// Mean wind [m/s] after a distance [m]; and at the finish what is a puff [m/s] now.
+double lw_hold_wind(const lw_hold *hold, double after);
+double lw_hold_puff(const lw_hold *hold, double puff);
+
+// The wind goes further from the day's than rides reach.
+bool lw_hold_is_beyond_rides(const lw_hold *hold);
+
+// Once round the legs [m].
+double lw_hold_course(const lw_day *day);
+
 #endif
