@@ -5,6 +5,7 @@
 
 #include "answer/words/flown.h"
 #include "answer/words/margin_text.h"
+#include "answer/words/sections.h"
 #include "command/command.h"
 #include "command/flight_text.h"
 #include "command/given.h"
@@ -130,7 +131,7 @@ static lw_exit run(const lw_options *options)
     lw_flown *a = &it.flown;
     int pin;
     if (!lw_given(&it.inputs, &pin, options)) return LW_EXIT_WRONG_INPUT;
-    lw_flown_prepare(a, &it.inputs);
+    lw_flown_prepare(a, &it.inputs, lw_sections_of(&it.inputs.boat));
     if (!lw_given_flight(options, pin, a)) return LW_EXIT_WRONG_INPUT;
     lw_flown_answer(a);
     if (a->answer.outcome != LW_FLIES) lw_flown_range(a);

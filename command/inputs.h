@@ -1,10 +1,10 @@
 // inputs.h - boat, sailor and day as the options of a command give them.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_INPUTS_H
-#define LW_INPUTS_H
+#ifndef LW_COMMAND_INPUTS_H
+#define LW_COMMAND_INPUTS_H
 
-#include "answer/words/inputs.h"
+#include "lullwise/inputs.h"
 #include "command/options.h"
 
 #define LW_INPUT_OPTIONS "boat sailor day set aim"

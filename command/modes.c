@@ -5,6 +5,7 @@
 
 #include "answer/words/flown.h"
 #include "answer/words/modes_text.h"
+#include "answer/words/sections.h"
 #include "command/cell.h"
 #include "command/command.h"
 #include "command/given.h"
@@ -179,7 +180,7 @@ static lw_exit run(const lw_options *options)
     static asked it;
     int pin;
     if (!lw_given(&it.inputs, &pin, options)) return LW_EXIT_WRONG_INPUT;
-    lw_flown_prepare(&it.flown, &it.inputs);
+    lw_flown_prepare(&it.flown, &it.inputs, lw_sections_of(&it.inputs.boat));
     if (!lw_given_flight(options, pin, &it.flown)) return LW_EXIT_WRONG_INPUT;
     lw_flown_answer(&it.flown);
     const bool has_balance = it.flown.answer.outcome != LW_NO_BALANCE;

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "answer/words/sections.h"
 #include "command/command.h"
 #include "command/given.h"
 #include "command/given_flight.h"
@@ -112,7 +113,7 @@ static lw_exit run(const lw_options *options)
     int pin;
     lw_stop_watch();
     if (!lw_given(&a.inputs, &pin, options)) return LW_EXIT_WRONG_INPUT;
-    lw_ridden_prepare(&a.log.ridden, &a.inputs);
+    lw_ridden_prepare(&a.log.ridden, &a.inputs, lw_sections_of(&a.inputs.boat));
     a.minutes = MINUTES, a.seed = SEED, a.error = ERROR, a.log.every = EVERY;
     const bool is_many = lw_options_has(options, "runs");
     if ((is_many && !fits_many(options)) || !read_options(&a, options)) return LW_EXIT_WRONG_INPUT;

@@ -7,7 +7,7 @@
 #include <jansson.h>
 #include <stdio.h>
 
-#include "answer/words/inputs.h"
+#include "lullwise/inputs.h"
 #include "lullwise/sensitivity.h"
 
 // Every measurement to first order, then those that matter most anew. False: no memory.

@@ -7,6 +7,7 @@
 #include "answer/words/flown.h"
 #include "answer/words/margin_text.h"
 #include "answer/words/modes_text.h"
+#include "answer/words/sections.h"
 #include "web/page.h"
 #include "web/parcel.h"
 
@@ -94,7 +95,7 @@ static void prepare(int slot)
     static unsigned changes;
     const lw_web_slot *now = &lw_web_slots[slot];
     if (now == last && changes == now->changes) return;
-    lw_flown_prepare(&flown, &now->picked.inputs);
+    lw_flown_prepare(&flown, &now->picked.inputs, lw_sections_of(&now->picked.inputs.boat));
     last = now, changes = now->changes;
 }
 

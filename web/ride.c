@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "answer/words/ridden.h"
+#include "answer/words/sections.h"
 #include "lullwise/elementary.h"
 #include "lullwise/ride_rates.h"
 #include "web/page.h"
@@ -33,7 +34,7 @@ static void prepare(const lw_web_slot *of)
     static const lw_web_slot *last;
     static unsigned changes;
     if (of == last && changes == of->changes) return;
-    lw_ridden_prepare(&ridden, &of->picked.inputs);
+    lw_ridden_prepare(&ridden, &of->picked.inputs, lw_sections_of(&of->picked.inputs.boat));
     last = of, changes = of->changes;
 }
 

@@ -4,9 +4,9 @@
 #ifndef LW_WORDS_PICKED_H
 #define LW_WORDS_PICKED_H
 
-#include "answer/words/inputs.h"
 #include "answer/words/number_text.h"
 #include "lullwise/choice.h"
+#include "lullwise/inputs.h"
 
 #define LW_WIND_STEP (2.0 * LW_KN)  // how much less and more wind is looked at
 

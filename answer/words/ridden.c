@@ -1,4 +1,4 @@
-// ridden.c - a ride through a day's gusts and chop: what it starts from, and what is said of it.
+// ridden.c - what is said of a ride through a day's gusts and chop.
 // SPDX-License-Identifier: MIT
 
 #include "answer/words/ridden.h"
@@ -10,64 +10,6 @@
 #include "records/fault.h"
 
 #define SPEED(x) LW_SPEED_TEXT((x), 1, ridden->flown.speed_unit)
-
-void lw_ridden_prepare(lw_ridden *ridden, const lw_inputs *inputs)
-{
-    lw_flown *flown = &ridden->flown;
-    lw_flown_prepare(flown, inputs);
-    flown->pin = inputs->boat.pin_count / 2;
-    flown->wind = inputs->day.wind.mean;
-    flown->course = LW_UPWIND;
-    flown->has_heading = flown->has_heel = flown->has_place = flown->has_turns = false;
-}
-
-// Middle of the sail above the water, as she flies.
-static double sail_height(const lw_ridden *ridden)
-{
-    const lw_craft *craft = &ridden->flown.craft;
-    const double ride = fmax(ridden->flown.answer.flight.ride_height, 0.0);
-    return craft->sail.centre_height - craft->main_strut.length + ride;
-}
-
-static void put_weather(lw_ridden *ridden)
-{
-    lw_day day = ridden->flown.inputs->day;
-    lw_motion *motion = &ridden->motion;
-    const double share = ridden->flown.wind / day.wind.mean;
-    day.wind.lull *= share, day.wind.mean *= share, day.wind.puff *= share;
-    ridden->wind = day.wind;
-    motion->gust =
-        lw_gust_filter_of(lw_gust_kind_of(&day, sail_height(ridden)), motion->rules.step);
-    motion->sea = lw_sea_kind_of(&ridden->flown.craft.medium, day.wind.mean);
-    motion->is_gusty = true;
-    motion->is_choppy = motion->sea.wave.height > 0.0;
-}
-
-// What she is sailed with: beyond the last wind that keeps her margins, the flight of that.
-static void sail_as_held(lw_flown *flown)
-{
-    const lw_range_point *sailed = lw_range_sailed(&flown->range, flown->wind);
-    const bool is_kept =
-        flown->answer.outcome == LW_FLIES && lw_margins_hold(&flown->answer.margins);
-    if (is_kept || !sailed || fabs(sailed->wind - flown->wind) < LW_KN) return;
-    flown->ask = lw_ask_as(&flown->craft, &flown->walk.setup, &sailed->trimmed);
-    flown->answer = sailed->trimmed;
-}
-
-void lw_ridden_plan(lw_ridden *ridden, uint64_t seed)
-{
-    lw_flown *flown = &ridden->flown;
-    lw_flown_answer(flown);
-    lw_range_trims(&flown->walk, &flown->range);
-    ridden->is_wound = !flown->has_turns && lw_range_sailed(&flown->range, flown->wind) != NULL;
-    if (ridden->is_wound && !flown->has_heel && !flown->has_place) sail_as_held(flown);
-    ridden->motion = lw_motion_of(&flown->craft);
-    ridden->motion.rules.swim = flown->inputs->day.cost.swim;
-    put_weather(ridden);
-    ridden->plan = lw_ride_plan_of(&ridden->motion, &flown->ask, &flown->answer);
-    if (ridden->is_wound) lw_ride_plan_wind(&ridden->plan, &flown->craft, &flown->range);
-    ridden->plan.seed = seed;
-}
 
 static void fit_waves(const lw_wave *wave, char text[LW_RIDDEN_LENGTH])
 {

@@ -1,8 +1,8 @@
-// inputs.h - what a choice is made from: a boat, a sailor and a day.
+// inputs.h - what every answer is made from: a boat, a sailor and a day.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_WORDS_INPUTS_H
-#define LW_WORDS_INPUTS_H
+#ifndef LW_INPUTS_H
+#define LW_INPUTS_H
 
 #include "lullwise/boat.h"
 #include "lullwise/day.h"
