@@ -141,7 +141,7 @@ static void keep_quiet(int severity, const char *text)
 static void raise_file_limit(size_t visitors)
 {
     struct rlimit limit;
-    const rlim_t wanted = visitors + 4 * BACKLOG;
+    const rlim_t wanted = visitors + (rlim_t)4 * BACKLOG;
     if (getrlimit(RLIMIT_NOFILE, &limit) != 0 || limit.rlim_cur >= wanted) return;
     limit.rlim_cur = wanted < limit.rlim_max ? wanted : limit.rlim_max;
     setrlimit(RLIMIT_NOFILE, &limit);

@@ -33,7 +33,7 @@ static void prepare(const lw_web_slot *of)
 {
     static const lw_web_slot *last;
     static unsigned changes;
-    if (of == last && changes == of->changes) return;
+    if (last && last == of && changes == last->changes) return;
     lw_ridden_prepare(&ridden, &of->picked.inputs, lw_sections_of(&of->picked.inputs.boat));
     last = of, changes = of->changes;
 }

@@ -107,7 +107,7 @@ size_t lw_outlook_steps(lw_outlook *outlook)
     decide(outlook);
     size_t riding = 0;
     for (size_t pin = 0; pin < outlook->pin_count; pin++) riding += outlook->rides_more[pin];
-    return ranges + (riding ? 2 : 1) * LW_BLOCKS;
+    return ranges + (riding ? 2 * (size_t)LW_BLOCKS : LW_BLOCKS);
 }
 
 // Launching again after a swim, bearing away: in the mean wind; where that is too little, in the

@@ -8,7 +8,6 @@
 
 #define SPEEDS  6
 #define EFFORTS 3
-#define TRIES   (SPEEDS * EFFORTS)
 #define HALVES  12
 
 static bool is_found(const lw_answer *answer) { return answer->outcome != LW_NO_BALANCE; }
@@ -18,22 +17,23 @@ static bool is_found(const lw_answer *answer) { return answer->outcome != LW_NO_
 static int tow(const lw_craft *craft, const lw_ask *ask, double slow, double fast,
                lw_answer at[SPEEDS])
 {
-    const int speeds = fast > slow ? SPEEDS : 1, tries_in_all = speeds * EFFORTS;
-    lw_ask asks[TRIES];
-    lw_answer answers[TRIES];
-    for (int i = 0; i < tries_in_all; i++) {
-        const double part = (double)(i / EFFORTS) / (SPEEDS - 1);
-        const double effort = 0.3 + 0.5 * (i % EFFORTS);
-        const double start[6] = {slow + (fast - slow) * part, 0.1, -0.12, 0.0, 0.0, effort};
-        asks[i] = *ask;
-        asks[i].towed = true;
-        memcpy(asks[i].start, start, sizeof start);
-    }
-    lw_balance(craft, asks, answers, (size_t)tries_in_all);
+    const int speeds = fast > slow ? SPEEDS : 1;
+    lw_ask asks[SPEEDS][EFFORTS];
+    lw_answer answers[SPEEDS][EFFORTS];
     for (int i = 0; i < speeds; i++) {
-        const lw_answer *tries = &answers[i * EFFORTS];
-        at[i] = tries[0];
-        for (int k = 1; k < EFFORTS && !is_found(&at[i]); k++) at[i] = tries[k];
+        const double part = (double)i / (SPEEDS - 1);
+        for (int k = 0; k < EFFORTS; k++) {
+            const double effort = 0.3 + 0.5 * k;
+            const double start[6] = {slow + (fast - slow) * part, 0.1, -0.12, 0.0, 0.0, effort};
+            asks[i][k] = *ask;
+            asks[i][k].towed = true;
+            memcpy(asks[i][k].start, start, sizeof start);
+        }
+    }
+    lw_balance(craft, asks[0], answers[0], (size_t)speeds * EFFORTS);
+    for (int i = 0; i < speeds; i++) {
+        at[i] = answers[i][0];
+        for (int k = 1; k < EFFORTS && !is_found(&at[i]); k++) at[i] = answers[i][k];
     }
     return speeds;
 }

@@ -14,10 +14,9 @@
 #define FIRST  1.5  // [m/s]
 #define STEP   0.5  // [m/s]
 #define PLACES 6    // of the sailor, from aft to forward
-#define WOUND \
-    3  // turns tried: as for the flight that is to follow, and less, which lets the bow up
-#define OFF  1.5  // [turns] from one to the next  [judged]
-#define WAYS (PLACES * WOUND)
+#define WOUND  3    // turns tried: as for the flight to follow, and less, which lets the bow up
+#define OFF    1.5  // [turns] from one to the next  [judged]
+enum { WAYS = PLACES * WOUND };
 
 static void asks_of(const lw_craft *craft, const lw_setup *setup, double rudder, double wind,
                     double heading, lw_ask asks[WAYS])
@@ -26,9 +25,10 @@ static void asks_of(const lw_craft *craft, const lw_setup *setup, double rudder,
     for (int i = 0; i < WAYS; i++) {
         lw_ask *ask = &asks[i];
         *ask = lw_ask_of(craft, setup, wind, heading);
-        const double part = (double)(i % PLACES) / (PLACES - 1);
+        const int place = i % PLACES, wound = i / PLACES;
+        const double part = (double)place / (PLACES - 1);
         ask->place = craft->place_aft + part * (craft->place_forward - craft->place_aft);
-        ask->rudder = fmax(rudder - OFF * (i / PLACES) * craft->rudder_turn, least);
+        ask->rudder = fmax(rudder - OFF * wound * craft->rudder_turn, least);
         ask->level = false;
         ask->towed = true;
         ask->heel = 0.05;  // [judged] nearly upright

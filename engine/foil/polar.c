@@ -14,7 +14,8 @@
 #include "lullwise/base.h"
 #include "lullwise/elementary.h"
 
-#define SPAN 1.5  // y goes this far on either side
+#define SPAN 1.5                        // y goes this far on either side
+enum { IN_LINE = LW_POLAR_FLAPS / 2 };  // the knot of the flap in line
 
 static void take_line(lw_polar *polar, const lw_polar_row *row)
 {
@@ -49,7 +50,7 @@ static double worth_of(const lw_polar *polar, const lw_polar_row *row, double mo
 static void take_flap(lw_polar *polar, const lw_polar_row *row, int f, double least_drag)
 {
     const double k = sqrt(polar->corner_2),
-                 flap = polar->flap_step > 0.0 ? (f - LW_POLAR_FLAPS / 2) * polar->flap_step : 0.0;
+                 flap = polar->flap_step > 0.0 ? (f - IN_LINE) * polar->flap_step : 0.0;
     const double stall = lw_lift_bent(k, polar->stall_share);
     const lw_polar_point *middle = &row->point[row->middle];
     lw_polar_bent *bent = &polar->bent[f].value;
@@ -106,7 +107,7 @@ static double flap_step_of(const lw_polar_shape *shape)
 {
     if (!(shape->flap_chord > 0.0)) return 0.0;
     const double most = fmax(fmax(fabs(shape->flap_up), fabs(shape->flap_down)), 2.0 * LW_DEG);
-    return fmin(most, 30.0 * LW_DEG) / (LW_POLAR_FLAPS / 2);
+    return fmin(most, 30.0 * LW_DEG) / IN_LINE;
 }
 
 // Knot of the flap that a row of the last kind is for.
@@ -153,7 +154,7 @@ static bool row_of(lw_polar_row *row, const lw_polar_shape *shape, size_t number
     if (number == 0) return lw_row_of(row, shape, 0.0, LW_POLAR_REYNOLDS, room);
     if (number == 1) return lw_row_of(row, shape, 0.0, LW_POLAR_FASTER, room);
     if (number == 2) return lw_row_over_speeds(row, shape, room);
-    const double flap = (flap_of(number) - LW_POLAR_FLAPS / 2) * flap_step_of(shape);
+    const double flap = (flap_of(number) - IN_LINE) * flap_step_of(shape);
     return lw_row_of(row, shape, flap, LW_POLAR_REYNOLDS, room);
 }
 

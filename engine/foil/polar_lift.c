@@ -67,8 +67,10 @@ lw_lift_curve lw_lift_curve_with(double k, const lw_polar_row *row)
 
 lw_lift_curve lw_lift_curve_of(const lw_polar_row *row)
 {
-    lw_lift_curve best = lw_lift_curve_with(0.05, row);
-    for (double k = 0.1; k < 0.85; k += 0.05) {
+    double k = 0.05;
+    lw_lift_curve best = lw_lift_curve_with(k, row);
+    for (int tried = 1; tried < 16; tried++) {  // up to 0.8
+        k += 0.05;
         const lw_lift_curve c = lw_lift_curve_with(k, row);
         if (c.off < best.off) best = c;
     }

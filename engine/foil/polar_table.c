@@ -103,8 +103,8 @@ void lw_polar_smooth_bent(lw_polar_flap_knot bent[LW_POLAR_FLAPS])
 {
     double value[LW_POLAR_FLAPS], slope[LW_POLAR_FLAPS];
     for (size_t i = 0; i < sizeof(lw_polar_bent) / sizeof(double); i++) {
-        for (int f = 0; f < LW_POLAR_FLAPS; f++) value[f] = (&bent[f].value.worth)[i];
+        for (int f = 0; f < LW_POLAR_FLAPS; f++) value[f] = ((double *)&bent[f].value)[i];
         lw_polar_smooth(value, slope, LW_POLAR_FLAPS);
-        for (int f = 0; f < LW_POLAR_FLAPS; f++) (&bent[f].slope.worth)[i] = slope[f];
+        for (int f = 0; f < LW_POLAR_FLAPS; f++) ((double *)&bent[f].slope)[i] = slope[f];
     }
 }

@@ -3,6 +3,7 @@
 
 #include "hull/section_curve.h"
 
+#include <assert.h>
 #include <math.h>
 
 // Weights of the slope at t_1, the middle or an end of a parabola through three places: of the
@@ -90,6 +91,7 @@ lw_hull_blend lw_hull_blend_at(const lw_hull_lines *lines, double x)
 {
     const lw_hull_shape *shape = lines->shape;
     const int n = shape->count;
+    assert(n >= 3);
     int i = 0;
     while (i < n - 2 && x > shape->section[i + 1].x) i++;
     const double step = shape->section[i + 1].x - shape->section[i].x;

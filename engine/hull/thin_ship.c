@@ -77,8 +77,8 @@ LW_INLINE lw_lanes section_integral(const lw_hull_cut *cut, int i, lw_lanes k, i
     const lw_lanes q = k * h, decay = lw_lanes_exp(-2.0 * q);
     const moments m = decay_moments(q, decay);
     for (int j = LEVELS; j > 0; j -= 2 * stride) {
-        const double *y = &cut->half[i][j];
-        const double upper = y[0], middle = y[-stride], lower = y[-2 * stride];
+        const double *y = cut->half[i];
+        const double upper = y[j], middle = y[j - stride], lower = y[j - 2 * stride];
         const double slope = 0.5 * (lower - upper), bend = 0.5 * (upper - 2.0 * middle + lower);
         sum += reach * (middle * m.zero + slope * m.one + bend * m.two);
         reach *= decay;

@@ -73,7 +73,7 @@ static double cos2_direction(double part)
 // moved within its part: every sea has its spread.
 static void fill_directions(lw_sea_kind kind, lw_seed *seed, lw_sea_waves *sea)
 {
-    int part[LW_SEA_CHAINS];
+    int part[LW_SEA_CHAINS] = {0};
     for (int c = 0; c < LW_SEA_CHAINS; c++) {
         const int other = (int)(lw_seed_uniform(seed) * (c + 1));
         part[c] = part[other];

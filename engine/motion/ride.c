@@ -15,13 +15,13 @@ _Static_assert(LANES <= LW_RIDE_LANES, "a ride has room for a lane of everything
 
 static void copy_in(lw_fleet *fleet, int i, const lw_ride *ride)
 {
-    char *to = (char *)fleet + 8 * i;
+    char *to = (char *)fleet + sizeof(double) * i;
     for (size_t k = 0; k < LANES; k++) memcpy(to + k * sizeof(lw_lanes), &ride->lane[k], 8);
 }
 
 static void copy_out(const lw_fleet *fleet, int i, lw_ride *ride)
 {
-    const char *from = (const char *)fleet + 8 * i;
+    const char *from = (const char *)fleet + sizeof(double) * i;
     for (size_t k = 0; k < LANES; k++) memcpy(&ride->lane[k], from + k * sizeof(lw_lanes), 8);
     ride->tally.seconds = fleet->watch.time[i];
     ride->tally.flying = fleet->flying[i];

@@ -115,6 +115,18 @@ static double course_of(const lw_craft *craft, const lw_ask *ask, const lw_answe
 
 // --- all winds
 
+// From a wind that is found on to more, or to less: the last that flies.
+static int as_far_as_flies(const bounds *b, const lw_pilot *pilot, tried found[LW_WISHES], int from,
+                           int by)
+{
+    int k = from;
+    for (int next = k + by; next >= 0 && next < LW_WISHES; k = next, next += by) {
+        found[next] = best_in(b, &found[k], lw_wish_wind(pilot, next));
+        if (found[next].answer.outcome != LW_FLIES) break;
+    }
+    return k;
+}
+
 lw_wishes lw_wishes_by_wind(const lw_craft *craft, const lw_pilot *pilot, const lw_ask *ask,
                             const lw_answer *answer)
 {
@@ -130,17 +142,8 @@ lw_wishes lw_wishes_by_wind(const lw_craft *craft, const lw_pilot *pilot, const 
     const int from = (int)within(floor(at + 0.5), 0.0, LW_WISHES - 1.0);
     found[from] = best_in(&b, &start, lw_wish_wind(pilot, from));
     if (found[from].answer.outcome != LW_FLIES) found[from] = start;
-    lw_wishes wishes = {.first = from, .last = from};
-    for (int k = from + 1; k < LW_WISHES; k++) {
-        found[k] = best_in(&b, &found[k - 1], lw_wish_wind(pilot, k));
-        if (found[k].answer.outcome != LW_FLIES) break;
-        wishes.last = k;
-    }
-    for (int k = from - 1; k >= 0; k--) {
-        found[k] = best_in(&b, &found[k + 1], lw_wish_wind(pilot, k));
-        if (found[k].answer.outcome != LW_FLIES) break;
-        wishes.first = k;
-    }
+    lw_wishes wishes = {.last = as_far_as_flies(&b, pilot, found, from, 1),
+                        .first = as_far_as_flies(&b, pilot, found, from, -1)};
     for (int k = wishes.first; k <= wishes.last; k++) {
         wishes.ask[k] = found[k].ask, wishes.answer[k] = found[k].answer;
     }

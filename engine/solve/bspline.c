@@ -10,7 +10,7 @@
 // (c_k-1 + 4 c_k + c_k+1) / 6 = f_k, and the fourth difference of the first and last five c is
 // none: that alone gives c_1 = (8 f_1 - f_0 - f_2) / 6, and the same at the end. The rest between
 // them is tridiagonal.
-void lw_bspline_fit(double *row, int n, int stride)
+void lw_bspline_fit(double *row, int n, ptrdiff_t stride)
 {
     assert(n >= 5 && n <= MOST);
     double f[MOST], c[MOST + 2], part[MOST];

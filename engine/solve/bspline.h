@@ -7,6 +7,8 @@
 #ifndef LW_BSPLINE_H
 #define LW_BSPLINE_H
 
+#include <stddef.h>
+
 #include "solve/lanes.h"
 
 // Four numbers read at once, whatever the width of the lanes.
@@ -15,7 +17,7 @@ typedef double lw_four __attribute__((vector_size(32), aligned(8), may_alias));
 // Coefficients of the spline through n values, n >= 5, in place: row[0] and row[(n + 1) * stride]
 // are filled, values stand between. No change of the third derivative at the second knot from
 // either end.
-void lw_bspline_fit(double *row, int n, int stride);
+void lw_bspline_fit(double *row, int n, ptrdiff_t stride);
 
 // Where lanes of u fall among n knots, u counted in knots and held between them: the first of four
 // coefficients, and their weights.

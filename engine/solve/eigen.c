@@ -45,8 +45,8 @@ static bool put(square *m, const double *matrix, int n)
 static double power_between(double column, double row)
 {
     double factor = 1.0;
-    for (double c = column; c < 0.5 * row; c *= 4.0) factor *= 2.0;
-    for (double c = column; c >= 2.0 * row; c *= 0.25) factor *= 0.5;
+    while (column < 0.5 * row) column *= 4.0, factor *= 2.0;
+    while (column >= 2.0 * row) column *= 0.25, factor *= 0.5;
     return factor;
 }
 
@@ -249,22 +249,23 @@ static void normalise(lw_complex *vector, int n)
 // exact one would leave nothing to divide by.
 static bool factor_at(const square *m, lw_complex value, double off, double *matrix, int *pivot)
 {
-    const int n = m->n, both = 2 * n;
-    for (int i = 0; i < both * both; i++) matrix[i] = 0.0;
-    for (int i = 0; i < n; i++) {
+    const size_t n = (size_t)m->n, both = 2 * n;
+    for (size_t i = 0; i < both * both; i++) matrix[i] = 0.0;
+    for (size_t i = 0; i < n; i++) {
         double *top = matrix + i * both, *low = matrix + (n + i) * both;
-        for (int j = 0; j < n; j++) top[j] = low[n + j] = m->a[i][j];
+        for (size_t j = 0; j < n; j++) top[j] = low[n + j] = m->a[i][j];
         top[i] -= value.re + off, low[n + i] -= value.re + off;
         top[n + i] = value.im, low[i] = -value.im;
     }
-    return lw_linear_factor(matrix, both, pivot);
+    return lw_linear_factor(matrix, (int)both, pivot);
 }
 
 // As near to the value as can be: farther where it is met several times.
 static bool factor_beside(const square *m, lw_complex value, double *matrix, int *pivot)
 {
     const double size = fmax(largest_of(m), 1e-290);
-    for (double part = 1e-10; part < 1e-3; part *= 100.0) {
+    double part = 1e-10;
+    for (int tried = 0; tried < 4; tried++, part *= 100.0) {
         if (factor_at(m, value, part * size, matrix, pivot)) return true;
     }
     return false;
