@@ -7,7 +7,11 @@ SOAK_TIMES   = 50
 
 CONFIGURE = cmake -G Ninja --log-level=WARNING -S .
 C_FILES   = $(shell git ls-files --cached --others --exclude-standard '*.c' '*.h')
-# Left out: what calls every memcpy unsafe, and what misreads variable arguments and X-macros.
+CHECKED   = $(filter engine/%.c records/%.c advice/%.c answer/%.c picture/%.c desk/%.c web/%.c $\
+    command/%.c,$(C_FILES))
+# Left out of clang-tidy: what calls every memcpy unsafe, and what misreads variable arguments and X-macros.
+# Left out of cppcheck: uninitvar, which takes lanes and arrays filled in a loop for never set; clang-tidy
+# and gcc look for the same.
 TIDY = clang-analyzer-*,bugprone-*,misc-*,performance-*,-bugprone-easily-swappable-parameters,$\
     -bugprone-macro-parentheses,-bugprone-reserved-identifier,-clang-analyzer-valist.Uninitialized,$\
     -clang-analyzer-security.insecureAPI.DeprecatedOrUnsafeBufferHandling
@@ -82,11 +86,10 @@ soak: packages-test
 check: packages-check
 	@$(CONFIGURE) -B build/check -DLW_TESTS=ON
 	@$(CONFIGURE) -B build/analyzer -DLW_ANALYZE=ON
-	clang-tidy-14 --quiet -p build/check --warnings-as-errors='*' --checks='-*,$(TIDY)' \
-	    $(filter engine/%.c records/%.c answer/%.c picture/%.c desk/%.c web/%.c command/%.c,$(C_FILES))
-	cppcheck --quiet --error-exitcode=1 --enable=warning,portability --inline-suppr \
-	    --suppress=missingIncludeSystem --suppress=uninitvar:*/lanes.h -Iengine -Iengine/include -I. \
-	    $(filter engine/%.c records/%.c answer/%.c picture/%.c desk/%.c web/%.c command/%.c,$(C_FILES))
+	printf '%s\n' $(CHECKED) | xargs -P $$(nproc) -n 1 clang-tidy-14 --quiet -p build/check \
+	    --warnings-as-errors='*' --checks='-*,$(TIDY)'
+	cppcheck --quiet -j $$(nproc) --error-exitcode=1 --enable=warning,portability --inline-suppr \
+	    --suppress=missingIncludeSystem --suppress=uninitvar -Iengine -Iengine/include -I. $(CHECKED)
 	cmake --build build/analyzer --target lullwise
 	clang-format-14 --dry-run --Werror $(C_FILES)
 
