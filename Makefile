@@ -7,6 +7,8 @@ SOAK_TIMES   = 50
 
 CONFIGURE = cmake -G Ninja --log-level=WARNING -S .
 C_FILES   = $(shell git ls-files --cached --others --exclude-standard '*.c' '*.h')
+SCRIPT    = $(shell git ls-files --cached --others --exclude-standard '*.js' '*.mjs')
+PRETTIER  = node web/node_modules/prettier/bin/prettier.cjs --log-level=warn
 CHECKED   = $(filter engine/%.c records/%.c advice/%.c answer/%.c picture/%.c desk/%.c web/%.c $\
     command/%.c,$(C_FILES))
 # Left out of clang-tidy: what calls every memcpy unsafe, and what misreads variable arguments and X-macros.
@@ -27,7 +29,7 @@ help:
 	@echo 'make soak      the random tests, $(SOAK_TIMES) times as many cases (SOAK_TIMES=)'
 	@echo 'make check     clang-tidy, cppcheck, gcc -fanalyzer, layout'
 	@echo 'make coverage  which lines the tests reach (build/coverage)'
-	@echo 'make format    lay out the C files'
+	@echo 'make format    lay out C and script'
 	@echo 'make clean     remove build/'
 
 packages-%:
@@ -83,7 +85,7 @@ soak: packages-test
 	@cmake --build build/sanitize
 	LW_SOAK=$(SOAK_TIMES) ctest --test-dir build/sanitize -j $$(nproc) --output-on-failure --timeout 86400
 
-check: packages-check
+check: packages-check web/node_modules/.package-lock.json
 	@$(CONFIGURE) -B build/check -DLW_TESTS=ON
 	@$(CONFIGURE) -B build/analyzer -DLW_ANALYZE=ON
 	printf '%s\n' $(CHECKED) | xargs -P $$(nproc) -n 1 clang-tidy-14 --quiet -p build/check \
@@ -92,6 +94,7 @@ check: packages-check
 	    --suppress=missingIncludeSystem --suppress=uninitvar -Iengine -Iengine/include -I. $(CHECKED)
 	cmake --build build/analyzer --target lullwise
 	clang-format-14 --dry-run --Werror $(C_FILES)
+	$(PRETTIER) --check $(SCRIPT)
 
 coverage: packages-test
 	@$(CONFIGURE) -B build/coverage -DLW_TESTS=ON -DLW_COVERAGE=ON
@@ -100,8 +103,9 @@ coverage: packages-test
 	@find build/coverage -name '*.gcda' -path '*lullwise_*' | xargs gcov -n | \
 	    awk "/^File '.*(engine|records|answer|picture|desk|web|command)/ {print; getline; print}"
 
-format: packages-format
+format: packages-format web/node_modules/.package-lock.json
 	clang-format-14 -i $(C_FILES)
+	$(PRETTIER) --write $(SCRIPT)
 
 clean:
 	rm -rf build

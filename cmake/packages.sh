@@ -10,8 +10,10 @@ run="build-essential cmake ninja-build pkg-config libyaml-dev libjansson-dev lib
 test="$run libcmocka-dev libcminpack-dev libmpfr-dev liblapack-dev libsundials-dev clang-14
       lld-14 wasi-libc libclang-rt-14-dev libclang-rt-14-dev-wasm32 mandoc"
 page="cmake ninja-build clang-14 lld-14 wasi-libc libclang-rt-14-dev-wasm32"
-command -v node >/dev/null || page="$page nodejs"
-command -v npm >/dev/null || page="$page npm"
+node=""
+command -v node >/dev/null || node="$node nodejs"
+command -v npm >/dev/null || node="$node npm"
+page="$page $node"
 case "$1" in
     run) wanted=$run ;;
     page) wanted=$page ;;
@@ -19,7 +21,7 @@ case "$1" in
     bench) wanted="$run $page libcminpack-dev liblapack-dev libsundials-dev chromium" ;;
     fuzz) wanted="$run clang-14 libclang-rt-14-dev" ;;
     check) wanted="$test $page clang-tidy-14 cppcheck clang-format-14" ;;
-    format) wanted="clang-format-14" ;;
+    format) wanted="clang-format-14 $node" ;;
     *) echo "packages.sh: no set of packages is called '$1'" >&2; exit 2 ;;
 esac
 
