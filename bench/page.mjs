@@ -7,12 +7,14 @@ import { availableParallelism } from "node:os";
 import { file, openBrowser, openPage, settled } from "../web/test/browser.mjs";
 import { lullwise } from "../web/test/desk.mjs";
 
-const REPEATS = 9, MOVES = 40;
+const REPEATS = 9,
+  MOVES = 40;
 const FIRST = ".best";
 
 const sorted = (values) => values.toSorted((a, b) => a - b);
 const median = (values) => sorted(values)[values.length >> 1];
-const told = (values) => `${median(values).toFixed(0)} ms (at most ${Math.max(...values).toFixed(0)})`;
+const told = (values) =>
+  `${median(values).toFixed(0)} ms (at most ${Math.max(...values).toFixed(0)})`;
 const line = (name, ...words) => console.log(name.padEnd(34), ...words);
 
 /** In the page: `shown(what)` resolves once that many ms after `since` the selector or change is painted. */
@@ -32,7 +34,9 @@ const helpers = `
 async function coldOpen(browser) {
   const context = await browser.newContext({ viewport: { width: 1366, height: 768 } });
   const page = await context.newPage();
-  await page.addInitScript(`${helpers} globalThis.first = whenPainted(() => document.querySelector("${FIRST}"), 0);`);
+  await page.addInitScript(
+    `${helpers} globalThis.first = whenPainted(() => document.querySelector("${FIRST}"), 0);`,
+  );
   await page.goto(file, { waitUntil: "commit" });
   const spent = await page.evaluate(() => globalThis.first);
   await context.close();
@@ -45,10 +49,12 @@ async function slide(browser) {
   await settled(page);
   await page.evaluate(helpers);
   const spent = await page.evaluate(async (moves) => {
-    const wind = document.querySelector(".helm input[type=range]"), spent = [];
-    const picture = () => document.querySelector(".stage [role=img]").innerHTML;  // words may stay alike
+    const wind = document.querySelector(".helm input[type=range]"),
+      spent = [];
+    const picture = () => document.querySelector(".stage [role=img]").innerHTML; // words may stay alike
     for (let i = 0; i < moves; i++) {
-      const was = picture(), since = performance.now();
+      const was = picture(),
+        since = performance.now();
       wind.value = Number(wind.value) + (i < moves / 2 ? 1 : -1) * Number(wind.step);
       wind.dispatchEvent(new Event("input", { bubbles: true }));
       spent.push(await globalThis.whenPainted(() => picture() !== was, since));
@@ -72,7 +78,10 @@ async function choose(page, lull) {
       return isAsked && !isBusy;
     };
     return new Promise((on) => {
-      addEventListener("change", () => on(globalThis.whenPainted(isAnswered, performance.now())), { capture: true, once: true });
+      addEventListener("change", () => on(globalThis.whenPainted(isAnswered, performance.now())), {
+        capture: true,
+        once: true,
+      });
     });
   });
   await field.fill(lull);
@@ -82,8 +91,17 @@ async function choose(page, lull) {
 
 function chooseNatively(lull) {
   const since = performance.now();
-  const { status, stderr } = lullwise(["pick", "--boat", "demo/heron.yaml", "--sailor", "demo/light.yaml",
-    "--day", "demo/breeze.yaml", "--set", `wind.lull=${lull} kn`]);
+  const { status, stderr } = lullwise([
+    "pick",
+    "--boat",
+    "demo/heron.yaml",
+    "--sailor",
+    "demo/light.yaml",
+    "--day",
+    "demo/breeze.yaml",
+    "--set",
+    `wind.lull=${lull} kn`,
+  ]);
   if (status !== 0) throw new Error(stderr);
   return performance.now() - since;
 }
@@ -98,7 +116,8 @@ line("first answer on a cold open", told(cold), "target 1,000 ms");
 const { page, close } = await openPage(browser, file);
 await settled(page);
 await page.evaluate(helpers);
-const chosen = [], natively = [];
+const chosen = [],
+  natively = [];
 for (let i = 0; i < REPEATS; i++) {
   const lull = (9.5 + 0.1 * i).toFixed(1);
   chosen.push(await choose(page, lull));

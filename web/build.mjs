@@ -11,20 +11,34 @@ import { build } from "esbuild";
 const MOST = 500_000; // [bytes]
 const [engineFile, pageFile] = process.argv.slice(2);
 const here = dirname(fileURLToPath(import.meta.url));
-const common = { bundle: true, minify: true, write: false, logLevel: "error", target: "es2022", loader: { ".yaml": "text" } };
+const common = {
+  bundle: true,
+  minify: true,
+  write: false,
+  logLevel: "error",
+  target: "es2022",
+  loader: { ".yaml": "text" },
+};
 
 const bundled = async (entry, more = {}) =>
-  (await build({ ...common, ...more, entryPoints: [join(here, entry)] })).outputFiles[0].text.trim();
+  (
+    await build({ ...common, ...more, entryPoints: [join(here, entry)] })
+  ).outputFiles[0].text.trim();
 
 const worker = await bundled("script/worker.js", { format: "iife" });
 const workerPlugin = {
   name: "worker source",
   setup(builder) {
     builder.onResolve({ filter: /^worker:source$/ }, ({ path }) => ({ path, namespace: "worker" }));
-    builder.onLoad({ filter: /.*/, namespace: "worker" }, () => ({ contents: worker, loader: "text" }));
+    builder.onLoad({ filter: /.*/, namespace: "worker" }, () => ({
+      contents: worker,
+      loader: "text",
+    }));
   },
 };
-const script = (await bundled("script/main.js", { format: "iife", plugins: [workerPlugin] })).replaceAll("</script", "<\\/script");
+const script = (
+  await bundled("script/main.js", { format: "iife", plugins: [workerPlugin] })
+).replaceAll("</script", "<\\/script");
 const style = await bundled("style/page.css");
 const module = await readFile(engineFile);
 const engine = gzipSync(module, { level: 9 }).toString("base64");
@@ -32,12 +46,22 @@ const engine = gzipSync(module, { level: 9 }).toString("base64");
 const sha256 = (text) => createHash("sha256").update(text).digest("base64");
 const hash = (text) => `'sha256-${sha256(text)}'`;
 const parts = {
-  script, style, engine,
-  "engine-hash": sha256(module), "script-hash": hash(script), "style-hash": hash(style),
+  script,
+  style,
+  engine,
+  "engine-hash": sha256(module),
+  "script-hash": hash(script),
+  "style-hash": hash(style),
 };
-const page = (await readFile(join(here, "page.html"), "utf8")).replace(/\{\{([\w-]+)\}\}/g, (_, part) => parts[part]);
+const page = (await readFile(join(here, "page.html"), "utf8")).replace(
+  /\{\{([\w-]+)\}\}/g,
+  (_, part) => parts[part],
+);
 
-if (Buffer.byteLength(page) > MOST) throw new Error(`the page has ${page.length} bytes, ${MOST} are the most`);
+if (Buffer.byteLength(page) > MOST)
+  throw new Error(`the page has ${page.length} bytes, ${MOST} are the most`);
 await mkdir(dirname(pageFile), { recursive: true });
 await writeFile(pageFile, page);
-console.log(`${pageFile}: ${Buffer.byteLength(page)} bytes, of them engine ${engine.length}, script ${script.length}, style ${style.length}`);
+console.log(
+  `${pageFile}: ${Buffer.byteLength(page)} bytes, of them engine ${engine.length}, script ${script.length}, style ${style.length}`,
+);

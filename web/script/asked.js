@@ -14,4 +14,5 @@ export function fromWords(text) {
 }
 
 /** The words of a number asked for; null for what is left open. */
-export const toWords = (key, si) => (si === null ? null : `${Number((si / units[unitOf[key]]).toFixed(3))} ${unitOf[key]}`);
+export const toWords = (key, si) =>
+  si === null ? null : `${Number((si / units[unitOf[key]]).toFixed(3))} ${unitOf[key]}`;

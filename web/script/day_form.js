@@ -13,7 +13,9 @@ const gustKeys = ["lull", "mean", "puff"];
 /** "Lull 10.0, mean 12.5, puff 15.5 kn"; where they follow from readings or a forecast, once they are known. */
 function windLine(gusts, unit) {
   if (gustKeys.some((key) => !gusts?.[key])) return "Wind from readings or a forecast";
-  const parts = gustKeys.map((key) => `${key} ${fixed(gusts[key] / (unit === "m/s" ? 1 : KNOT), 1)}`);
+  const parts = gustKeys.map(
+    (key) => `${key} ${fixed(gusts[key] / (unit === "m/s" ? 1 : KNOT), 1)}`,
+  );
   return `${parts.join(", ")} ${unit}`.replace("lull", "Lull");
 }
 
@@ -25,18 +27,30 @@ export function dayForm(page, gusts) {
   const who = keptField(page, "sailor", "Who sails");
   const mass = numberField(page, "sailor", "person.mass", { stepped: true });
   const aim = wordField(page, "day", "aim", "Aim", aims);
-  const named = [keptField(page, "boat", "Boat"), keptField(page, "day", "Day"), nameField(page, "day")];
-  const sections = records.day.sections.filter((one) => !elsewhere.includes(one.table.key))
+  const named = [
+    keptField(page, "boat", "Boat"),
+    keptField(page, "day", "Day"),
+    nameField(page, "day"),
+  ];
+  const sections = records.day.sections
+    .filter((one) => !elsewhere.includes(one.table.key))
     .map((section) => sectionForm(page, "day", section, gustKeys));
   const fields = [winds, who, mass, aim, ...named, ...sections];
-  const massRow = records.sailor.sections.find((one) => one.table.key === "person").table.rows.find((row) => row.key === "mass");
+  const massRow = records.sailor.sections
+    .find((one) => one.table.key === "person")
+    .table.rows.find((row) => row.key === "mass");
 
   const form = fold(
     card("Wind", winds.element),
     card("Who and what for", who.element, mass.element, aim.element),
-    card("Boat and day", named.map((one) => one.element)),
-    sections.map((section) => section.element));
-  const wind = make("b", {}), rest = make("small", {});
+    card(
+      "Boat and day",
+      named.map((one) => one.element),
+    ),
+    sections.map((section) => section.element),
+  );
+  const wind = make("b", {}),
+    rest = make("small", {});
   form.line.append(make("span", { class: "line" }, wind, rest));
 
   return {
@@ -45,7 +59,12 @@ export function dayForm(page, gusts) {
       const { boat, sailor, day } = state.values;
       for (const field of fields) field.update(state);
       wind.textContent = windLine(state.set.day.wind?.lull ? day.wind : gusts(), state.speedUnit);
-      rest.textContent = [day.aim, `${sailor.name}, ${told(massRow, sailor.person.mass)}`, boat.name, day.name].join(" · ");
+      rest.textContent = [
+        day.aim,
+        `${sailor.name}, ${told(massRow, sailor.person.mass)}`,
+        boat.name,
+        day.name,
+      ].join(" · ");
     },
     close: form.close,
   };

@@ -7,10 +7,13 @@ function fill(element, properties, children) {
   for (const [name, value] of Object.entries(properties)) {
     if (value === undefined || value === null || value === false) continue;
     if (name.startsWith("on")) element.addEventListener(name.slice(2), value);
-    else if (name === "vars") for (const [k, v] of Object.entries(value)) element.style.setProperty(k, v);
+    else if (name === "vars")
+      for (const [k, v] of Object.entries(value)) element.style.setProperty(k, v);
     else element.setAttribute(name, value === true ? "" : value);
   }
-  element.append(...children.flat(9).filter((child) => child !== null && child !== undefined && child !== false));
+  element.append(
+    ...children.flat(9).filter((child) => child !== null && child !== undefined && child !== false),
+  );
   return element;
 }
 
@@ -22,7 +25,8 @@ export const draw = (tag, properties = {}, ...children) =>
   fill(document.createElementNS(SVG, tag), properties, children);
 
 /** A card with its heading. */
-export const card = (title, ...inside) => make("section", { class: "card" }, make("h2", {}, title), inside);
+export const card = (title, ...inside) =>
+  make("section", { class: "card" }, make("h2", {}, title), inside);
 
 let last = 0;
 export const freshId = () => `e${++last}`;
@@ -30,11 +34,37 @@ export const freshId = () => `e${++last}`;
 /** A table: heads are texts, rows lists of cells; the first cell of a row heads it. */
 export function table(caption, heads, rows) {
   const id = freshId();
-  return make("div", { class: "tabled" },
+  return make(
+    "div",
+    { class: "tabled" },
     make("p", { class: "caption", id }, caption),
-    make("div", { class: "scroll", tabindex: "0", role: "group", "aria-labelledby": id },
-      make("table", { "aria-labelledby": id },
-        make("thead", {}, make("tr", {}, heads.map((head) => make("th", { scope: "col" }, head)))),
-        make("tbody", {}, rows.map((row) =>
-          make("tr", {}, row.map((cell, i) => i ? make("td", {}, cell) : make("th", { scope: "row" }, cell))))))));
+    make(
+      "div",
+      { class: "scroll", tabindex: "0", role: "group", "aria-labelledby": id },
+      make(
+        "table",
+        { "aria-labelledby": id },
+        make(
+          "thead",
+          {},
+          make(
+            "tr",
+            {},
+            heads.map((head) => make("th", { scope: "col" }, head)),
+          ),
+        ),
+        make(
+          "tbody",
+          {},
+          rows.map((row) =>
+            make(
+              "tr",
+              {},
+              row.map((cell, i) => (i ? make("td", {}, cell) : make("th", { scope: "row" }, cell))),
+            ),
+          ),
+        ),
+      ),
+    ),
+  );
 }

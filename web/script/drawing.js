@@ -31,15 +31,31 @@ export function canvas([x, y, width, height], onSize, ...inside) {
 
 /** A force: move([x, y] of its tail, [dx, dy], words, [x, y] of the words). */
 export function arrow(anchor = "middle") {
-  const shape = draw("path"), text = draw("text", { "text-anchor": anchor });
+  const shape = draw("path"),
+    text = draw("text", { "text-anchor": anchor });
   const half = 2.2; // of the shaft
   return {
     element: draw("g", { class: "force" }, shape, text),
     move([x, y], [dx, dy], words, [textX, textY]) {
-      const length = Math.hypot(dx, dy), u = length ? dx / length : 0, v = length ? dy / length : 0;
-      const head = Math.min(13, 0.7 * length), wide = Math.max(half, 0.55 * head), neck = length - head;
-      const corners = [[0, half], [neck, half], [neck, wide], [length, 0], [neck, -wide], [neck, -half], [0, -half]];
-      shape.setAttribute("d", `M${corners.map(([along, across]) => at(x + u * along - v * across, y + v * along + u * across)).join("L")}Z`);
+      const length = Math.hypot(dx, dy),
+        u = length ? dx / length : 0,
+        v = length ? dy / length : 0;
+      const head = Math.min(13, 0.7 * length),
+        wide = Math.max(half, 0.55 * head),
+        neck = length - head;
+      const corners = [
+        [0, half],
+        [neck, half],
+        [neck, wide],
+        [length, 0],
+        [neck, -wide],
+        [neck, -half],
+        [0, -half],
+      ];
+      shape.setAttribute(
+        "d",
+        `M${corners.map(([along, across]) => at(x + u * along - v * across, y + v * along + u * across)).join("L")}Z`,
+      );
       text.textContent = words;
       put(text, { x: at(textX), y: at(textY) });
     },
@@ -47,7 +63,8 @@ export function arrow(anchor = "middle") {
 }
 
 // Half the thickness of the four-digit sections, as a part of the chord [naca-460]; closed at the tail.
-const half = (t) => 5 * (0.2969 * Math.sqrt(t) - 0.126 * t - 0.3516 * t ** 2 + 0.2843 * t ** 3 - 0.1036 * t ** 4);
+const half = (t) =>
+  5 * (0.2969 * Math.sqrt(t) - 0.126 * t - 0.3516 * t ** 2 + 0.2843 * t ** 3 - 0.1036 * t ** 4);
 
 /** Outline of a symmetric section with its nose at 0 and its tail to the left, from one part of it to another. */
 export function section(chord, thickness, from = 0, to = 1) {

@@ -17,7 +17,8 @@ export async function moduleFrom(text) {
 function thread(module, source) {
   const open = new Map();
   const self = { ask, boat: "" };
-  let worker, last = 0;
+  let worker,
+    last = 0;
 
   function start() {
     self.boat = "";
@@ -60,19 +61,24 @@ function thread(module, source) {
 export async function openEngine({ textContent: packed, dataset: { hash } }, source) {
   const module = moduleFrom(packed); // workers start meanwhile
   const short = thread(module, source);
-  const long = Array.from({ length: Math.min(navigator.hardwareConcurrency || 2, LONG_MOST) }, () => thread(module, source));
+  const long = Array.from({ length: Math.min(navigator.hardwareConcurrency || 2, LONG_MOST) }, () =>
+    thread(module, source),
+  );
   await module;
 
   // Each worker takes the next of so many steps, behind those that are there: one(ask, step).
   async function share(steps, work, one, parts = []) {
-    let next = parts.length, done = parts.length;
-    await Promise.all(long.map(async ({ ask }) => {
-      while (next < steps && !work.isStopped) {
-        const step = next++;
-        parts[step] = await one(ask, step);
-        if (!work.isStopped) work.onProgress?.(++done, steps);
-      }
-    }));
+    let next = parts.length,
+      done = parts.length;
+    await Promise.all(
+      long.map(async ({ ask }) => {
+        while (next < steps && !work.isStopped) {
+          const step = next++;
+          parts[step] = await one(ask, step);
+          if (!work.isStopped) work.onProgress?.(++done, steps);
+        }
+      }),
+    );
     return parts;
   }
 
@@ -97,8 +103,9 @@ export async function openEngine({ textContent: packed, dataset: { hash } }, sou
   async function outlook(slot, set, work) {
     await Promise.all(long.map((thread) => ready(thread, slot, set)));
     if (work.isStopped) return [];
-    const parts = [], stepsNow = () => long[0].ask("choice steps", slot, set, parts);
-    for (let steps; !work.isStopped && parts.length < (steps = await stepsNow());) {
+    const parts = [],
+      stepsNow = () => long[0].ask("choice steps", slot, set, parts);
+    for (let steps; !work.isStopped && parts.length < (steps = await stepsNow()); ) {
       const known = [...parts];
       await share(steps, work, (ask, step) => ask("choice step", slot, set, known, step), parts);
     }
@@ -120,11 +127,15 @@ export async function openEngine({ textContent: packed, dataset: { hash } }, sou
     const whole = await long[0].ask("sense", slot, set, parts);
     const all = whole.count + whole.anew;
     work.onProgress = (done) => tell?.(done, all);
-    const first = await share(whole.count, work, (ask, row) => ask("sense row", slot, set, parts, row, false));
+    const first = await share(whole.count, work, (ask, row) =>
+      ask("sense row", slot, set, parts, row, false),
+    );
     const rows = first.filter((row) => row?.weight >= 0).sort(heavier);
     work.onProgress = (done) => tell?.(whole.count + done, all);
     const most = rows.slice(0, whole.anew);
-    const anew = await share(most.length, work, (ask, i) => ask("sense row", slot, set, parts, most[i].row, true));
+    const anew = await share(most.length, work, (ask, i) =>
+      ask("sense row", slot, set, parts, most[i].row, true),
+    );
     return { ...whole, rows: [...anew.sort(heavier), ...rows.slice(whole.anew)] };
   }
 
@@ -134,33 +145,47 @@ export async function openEngine({ textContent: packed, dataset: { hash } }, sou
 
   // Slot 0 as it is and slot 1 changed, side by side.
   async function comparison(sets, labels, work) {
-    const tell = work.onProgress, missing = sets.filter((set) => !kept.has(bare(set))).length;
+    const tell = work.onProgress,
+      missing = sets.filter((set) => !kept.has(bare(set))).length;
     const found = new Map();
     let before = 0;
     for (const [slot, set] of sets.entries()) {
       const key = bare(set);
       if (found.has(key)) continue;
       work.onProgress = (done, of) => tell?.(before + done / of, missing);
-      const isKept = kept.has(key), parts = kept.get(key) ?? await outlook(slot, set, work);
+      const isKept = kept.has(key),
+        parts = kept.get(key) ?? (await outlook(slot, set, work));
       if (work.isStopped) return null;
       found.set(key, parts);
       kept.set(key, parts);
       if (!isKept) before++;
     }
     kept = found;
-    return long[0].ask("compare", sets, sets.map((set) => found.get(bare(set))), labels);
+    return long[0].ask(
+      "compare",
+      sets,
+      sets.map((set) => found.get(bare(set))),
+      labels,
+    );
   }
 
   const stoppable = (begin) => (slot, set, onProgress) => {
     const work = { isStopped: false, onProgress };
     return {
       answer: begin(slot, set, work).then((got) => (work.isStopped ? null : got)),
-      stop: () => { work.isStopped = true; },
+      stop: () => {
+        work.isStopped = true;
+      },
     };
   };
 
   return {
-    ask, prepare: (boat) => { polarsOf(0, boat).catch(() => {}); }, choice: stoppable(choice), sensitivities: stoppable(sensitivities),
+    ask,
+    prepare: (boat) => {
+      polarsOf(0, boat).catch(() => {});
+    },
+    choice: stoppable(choice),
+    sensitivities: stoppable(sensitivities),
     comparison: stoppable(comparison),
   };
 }

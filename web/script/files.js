@@ -6,13 +6,23 @@ import { sentenceOf } from "./field.js";
 
 const MOST = 1e6; // [bytes] LW_FILE_MOST
 
-const place = (name, fault) => [name, fault.line || null, fault.column || null].filter((x) => x !== null).join(":");
+const place = (name, fault) =>
+  [name, fault.line || null, fault.column || null].filter((x) => x !== null).join(":");
 
 function told(name, answer) {
-  const lines = answer.faults.map((fault) => make("li", {},
-    make("code", {}, place(name, fault)), " ", fault.key && make("b", {}, fault.key), " ",
-    fault.is_doubt ? "unusual: " : "", sentenceOf(fault),
-    fault.read && make("span", {}, "; read: ", make("q", {}, fault.read))));
+  const lines = answer.faults.map((fault) =>
+    make(
+      "li",
+      {},
+      make("code", {}, place(name, fault)),
+      " ",
+      fault.key && make("b", {}, fault.key),
+      " ",
+      fault.is_doubt ? "unusual: " : "",
+      sentenceOf(fault),
+      fault.read && make("span", {}, "; read: ", make("q", {}, fault.read)),
+    ),
+  );
   const head = answer.is_sound
     ? `${name}: taken as ${answer.record}; look at what is unusual.`
     : `${name}: not taken, nothing was changed.`;
@@ -33,13 +43,18 @@ export async function takeFiles(page, files, say) {
   const lines = [];
   for (const file of files) lines.push(await takeFile(page, file));
   say.faults(...lines.filter((line) => line));
-  say.status(`${files.map((file) => file.name).join(", ")}: ${lines.some((l) => l) ? "see above" : "taken"}`);
+  say.status(
+    `${files.map((file) => file.name).join(", ")}: ${lines.some((l) => l) ? "see above" : "taken"}`,
+  );
 }
 
 export async function offerFile(page, kind) {
   const { set } = page.store.state;
   const text = await page.engine.ask("write", 0, page.texts(set), kind);
-  const name = (set[kind].name ?? kind).toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-|-$/g, "");
+  const name = (set[kind].name ?? kind)
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-|-$/g, "");
   const address = URL.createObjectURL(new Blob([text], { type: "text/yaml" }));
   make("a", { href: address, download: `${name || kind}.yaml` }).click();
   setTimeout(() => URL.revokeObjectURL(address), 1000);

@@ -9,7 +9,9 @@ const wide = matchMedia("(min-width: 62rem)"); // as in base.css
 export function fold(...inside) {
   const line = make("summary", {});
   const element = make("details", { class: "fold" }, line, make("div", { class: "ask" }, inside));
-  const lay = () => { element.open = wide.matches; };
+  const lay = () => {
+    element.open = wide.matches;
+  };
   wide.addEventListener("change", lay);
   lay();
   return { element, line, close: () => wide.removeEventListener("change", lay) };

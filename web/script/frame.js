@@ -7,26 +7,48 @@ import { kinds } from "./store.js";
 
 const THEME = "lullwise.theme";
 const TOLD = 5000; // [ms] for which a status stands over the view
-const themes = [["auto", "as the device"], ["light", "light, for sun"], ["dark", "dark, for evening"]];
+const themes = [
+  ["auto", "as the device"],
+  ["light", "light, for sun"],
+  ["dark", "dark, for evening"],
+];
 
 function themeField() {
   const root = document.documentElement;
   let now = "auto";
-  try { now = localStorage.getItem(THEME) ?? "auto"; } catch { /* not kept */ }
+  try {
+    now = localStorage.getItem(THEME) ?? "auto";
+  } catch {
+    /* not kept */
+  }
   root.dataset.theme = now;
-  const select = make("select", {
-    id: "theme", onchange: () => {
-      root.dataset.theme = select.value;
-      try { localStorage.setItem(THEME, select.value); } catch { /* not kept */ }
+  const select = make(
+    "select",
+    {
+      id: "theme",
+      onchange: () => {
+        root.dataset.theme = select.value;
+        try {
+          localStorage.setItem(THEME, select.value);
+        } catch {
+          /* not kept */
+        }
+      },
     },
-  }, themes.map(([key, text]) => make("option", { value: key, selected: key === now }, text)));
+    themes.map(([key, text]) => make("option", { value: key, selected: key === now }, text)),
+  );
   return make("div", { class: "field" }, make("label", { for: "theme" }, "Theme"), select);
 }
 
 function unitField(store) {
-  const select = make("select", { id: "speed", onchange: () => store.setSpeedUnit(select.value) },
-    ["kn", "m/s"].map((unit) => make("option", { value: unit }, unit === "kn" ? "knots" : "m/s")));
-  store.onChange((state) => { select.value = state.speedUnit; });
+  const select = make(
+    "select",
+    { id: "speed", onchange: () => store.setSpeedUnit(select.value) },
+    ["kn", "m/s"].map((unit) => make("option", { value: unit }, unit === "kn" ? "knots" : "m/s")),
+  );
+  store.onChange((state) => {
+    select.value = state.speedUnit;
+  });
   return make("div", { class: "field" }, make("label", { for: "speed" }, "Speeds in"), select);
 }
 
@@ -34,17 +56,33 @@ function unitField(store) {
 function keptTools(store) {
   const select = make("select", { id: "kept" });
   const button = make("button", { type: "button", onclick: forget }, "Forget it");
-  const element = make("div", { class: "field kept" },
-    make("label", { for: "kept" }, "Kept in this browser, not in use"), select, button);
+  const element = make(
+    "div",
+    { class: "field kept" },
+    make("label", { for: "kept" }, "Kept in this browser, not in use"),
+    select,
+    button,
+  );
   let others = [];
 
   function forget() {
     const { kind, name } = others[select.selectedIndex];
-    if (confirm(`Forget the ${kind} "${name}"? This cannot be undone; a saved file can be opened again.`)) store.forget(kind, name);
+    if (
+      confirm(
+        `Forget the ${kind} "${name}"? This cannot be undone; a saved file can be opened again.`,
+      )
+    )
+      store.forget(kind, name);
   }
   store.onChange((state) => {
-    others = kinds.flatMap((kind) => store.kept[kind].filter(({ name }) => name !== state.set[kind].name).map(({ name }) => ({ kind, name })));
-    select.replaceChildren(...others.map(({ kind, name }) => make("option", {}, `${kind}: ${name}`)));
+    others = kinds.flatMap((kind) =>
+      store.kept[kind]
+        .filter(({ name }) => name !== state.set[kind].name)
+        .map(({ name }) => ({ kind, name })),
+    );
+    select.replaceChildren(
+      ...others.map(({ kind, name }) => make("option", {}, `${kind}: ${name}`)),
+    );
     element.hidden = !others.length;
   });
   return element;
@@ -52,8 +90,13 @@ function keptTools(store) {
 
 function fileTools(page, say) {
   const picker = make("input", {
-    type: "file", multiple: true, accept: ".yaml,.yml,.txt", class: "unseen", tabindex: "-1",
-    "aria-label": "Boat, sailor or day files", onchange: async () => {
+    type: "file",
+    multiple: true,
+    accept: ".yaml,.yml,.txt",
+    class: "unseen",
+    tabindex: "-1",
+    "aria-label": "Boat, sailor or day files",
+    onchange: async () => {
       await takeFiles(page, [...picker.files], say);
       picker.value = "";
     },
@@ -67,7 +110,8 @@ function fileTools(page, say) {
     picker,
     make("button", { type: "button", onclick: () => picker.click() }, "Open a file"),
     kinds.map((kind) =>
-      make("button", { type: "button", onclick: () => offerFile(page, kind) }, `Save the ${kind}`)),
+      make("button", { type: "button", onclick: () => offerFile(page, kind) }, `Save the ${kind}`),
+    ),
     make("button", { type: "button", onclick: () => print() }, "Print"),
   ];
 }
@@ -79,7 +123,9 @@ function unfoldToPrint() {
     opened = [...document.querySelectorAll("main details.card:not([open])")];
     for (const one of opened) one.open = true;
   });
-  addEventListener("afterprint", () => { for (const one of opened) one.open = false; });
+  addEventListener("afterprint", () => {
+    for (const one of opened) one.open = false;
+  });
 }
 
 /** Builds the frame; returns where the view goes and how to say things to the reader. */
@@ -94,32 +140,84 @@ export function buildFrame(page, views) {
       status.replaceChildren(line);
       setTimeout(() => line.remove(), TOLD);
     },
-    faults: (...lines) => faults.replaceChildren(...(lines.length ? [
-      ...lines, make("button", { type: "button", onclick: () => faults.replaceChildren() }, "Put away")] : [])),
+    faults: (...lines) =>
+      faults.replaceChildren(
+        ...(lines.length
+          ? [
+              ...lines,
+              make(
+                "button",
+                { type: "button", onclick: () => faults.replaceChildren() },
+                "Put away",
+              ),
+            ]
+          : []),
+      ),
   };
   const paper = make("p", { class: "paper" }); // on a print: of what it is
   const undo = make("button", { type: "button", onclick: store.undo }, "Undo");
   const redo = make("button", { type: "button", onclick: store.redo }, "Redo");
-  const links = views.map((view) => make("a", {
-    href: `#${view.name}`, onclick: (event) => { event.preventDefault(); store.go(view.name); },
-  }, view.title));
+  const links = views.map((view) =>
+    make(
+      "a",
+      {
+        href: `#${view.name}`,
+        onclick: (event) => {
+          event.preventDefault();
+          store.go(view.name);
+        },
+      },
+      view.title,
+    ),
+  );
 
-  const tools = make("details", { class: "tools" },
+  const tools = make(
+    "details",
+    { class: "tools" },
     make("summary", {}, "Files", make("span", { class: "roomy" }, "and settings")),
-    make("div", { class: "sheet" }, fileTools(page, say), unitField(store), themeField(), keptTools(store)));
+    make(
+      "div",
+      { class: "sheet" },
+      fileTools(page, say),
+      unitField(store),
+      themeField(),
+      keptTools(store),
+    ),
+  );
   document.body.append(
-    make("a", { class: "skip", href: "#view", onclick: (event) => { event.preventDefault(); main.focus(); } }, "To the view"),
-    make("header", {}, make("p", { class: "name" }, "Lullwise"), paper,
-      make("div", { class: "undo" }, undo, redo), tools),
+    make(
+      "a",
+      {
+        class: "skip",
+        href: "#view",
+        onclick: (event) => {
+          event.preventDefault();
+          main.focus();
+        },
+      },
+      "To the view",
+    ),
+    make(
+      "header",
+      {},
+      make("p", { class: "name" }, "Lullwise"),
+      paper,
+      make("div", { class: "undo" }, undo, redo),
+      tools,
+    ),
     make("nav", { "aria-label": "Views" }, links),
-    faults, main, status);
+    faults,
+    main,
+    status,
+  );
 
   unfoldToPrint();
   addEventListener("keydown", (event) => {
     const isText = event.target.matches("input[type=text], textarea");
     if (isText || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
     event.preventDefault();
-    if (event.shiftKey) store.redo(); else store.undo();
+    if (event.shiftKey) store.redo();
+    else store.undo();
   });
   store.onChange((state) => {
     undo.disabled = !store.canUndo;

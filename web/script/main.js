@@ -32,7 +32,12 @@ async function open() {
     day: [await tree("day", breeze)],
   };
   const start = { boat: invented.boat[0], sailor: invented.sailor[0], day: invented.day[0] };
-  const store = await openStore(engine, start, invented, views.map((view) => view.name));
+  const store = await openStore(
+    engine,
+    start,
+    invented,
+    views.map((view) => view.name),
+  );
 
   const page = { engine, tables, store };
   /** A set as the texts that the engine reads, and the unit in which it tells speeds. */
@@ -61,7 +66,12 @@ async function open() {
 
 offerInstall();
 open().catch((error) => {
-  document.body.append(make("p", { class: "broken", role: "alert" },
-    "This browser cannot run the engine of this page: it wants WebAssembly with SIMD and ",
-    `DecompressionStream, as browsers since spring 2023 have. (${error.message})`));
+  document.body.append(
+    make(
+      "p",
+      { class: "broken", role: "alert" },
+      "This browser cannot run the engine of this page: it wants WebAssembly with SIMD and ",
+      `DecompressionStream, as browsers since spring 2023 have. (${error.message})`,
+    ),
+  );
 });

@@ -13,9 +13,11 @@ export const kinds = ["boat", "sailor", "day"]; // in the order of lw_records
 function surroundings(module, memory) {
   const told = (fd, list, count, written) => {
     const view = new DataView(memory().buffer);
-    let size = 0, text = "";
+    let size = 0,
+      text = "";
     for (let i = 0; i < count; i++) {
-      const start = view.getUint32(list + 8 * i, true), length = view.getUint32(list + 8 * i + 4, true);
+      const start = view.getUint32(list + 8 * i, true),
+        length = view.getUint32(list + 8 * i + 4, true);
       text += new TextDecoder().decode(new Uint8Array(memory().buffer, start, length));
       size += length;
     }
@@ -28,7 +30,10 @@ function surroundings(module, memory) {
     imports[from] ??= {};
     imports[from][name] = () => REFUSED;
     if (name === "fd_write") imports[from][name] = told;
-    if (name === "proc_exit") imports[from][name] = () => { throw new Error("the engine ended"); };
+    if (name === "proc_exit")
+      imports[from][name] = () => {
+        throw new Error("the engine ended");
+      };
   }
   return imports;
 }
@@ -36,7 +41,10 @@ function surroundings(module, memory) {
 /** The engine in a compiled module: one function for each question. */
 export async function engineIn(module) {
   let calls;
-  const instance = await WebAssembly.instantiate(module, surroundings(module, () => calls.memory));
+  const instance = await WebAssembly.instantiate(
+    module,
+    surroundings(module, () => calls.memory),
+  );
   calls = instance.exports;
   calls._initialize();
   const held = [{}, {}]; // the texts that each slot has read
@@ -49,7 +57,8 @@ export async function engineIn(module) {
   }
 
   function parcel() {
-    const start = calls.lw_web_parcel(), length = calls.lw_web_parcel_length();
+    const start = calls.lw_web_parcel(),
+      length = calls.lw_web_parcel_length();
     return unpack(new Uint8Array(calls.memory.buffer, start, length));
   }
 
@@ -60,7 +69,8 @@ export async function engineIn(module) {
   }
 
   /** A copy of the bytes that a call left in the room; and bytes for a call that reads them. */
-  const bytesLeft = (count) => new Uint8Array(calls.memory.buffer, calls.lw_web_room(count), count).slice();
+  const bytesLeft = (count) =>
+    new Uint8Array(calls.memory.buffer, calls.lw_web_room(count), count).slice();
   function putBytes(bytes) {
     const room = calls.lw_web_room(bytes.length);
     new Uint8Array(calls.memory.buffer, room, bytes.length).set(bytes);
@@ -71,7 +81,8 @@ export async function engineIn(module) {
    * slot as it was.
    */
   function read(slot, kind, name, text) {
-    const head = utf8.encode(`${name}\0`), body = typeof text === "string" ? utf8.encode(text) : text;
+    const head = utf8.encode(`${name}\0`),
+      body = typeof text === "string" ? utf8.encode(text) : text;
     const bytes = new Uint8Array(head.length + body.length);
     bytes.set(head);
     bytes.set(body, head.length);
@@ -89,7 +100,8 @@ export async function engineIn(module) {
     putBytes(utf8.encode(set.speed ?? "kn"));
     calls.lw_web_speak(slot);
     for (const kind of kinds) {
-      if (set[kind] !== undefined && held[slot][kind] !== set[kind]) read(slot, kind, kind, set[kind]);
+      if (set[kind] !== undefined && held[slot][kind] !== set[kind])
+        read(slot, kind, kind, set[kind]);
     }
   }
 
@@ -99,12 +111,17 @@ export async function engineIn(module) {
   function putAll(parts) {
     const bytes = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
     let at = 0;
-    for (const part of parts) bytes.set(part, at), at += part.length;
+    for (const part of parts) (bytes.set(part, at), (at += part.length));
     putBytes(bytes);
   }
 
   return {
-    calls, ask, put, read, load, begin,
+    calls,
+    ask,
+    put,
+    read,
+    load,
+    begin,
     /** A row of a section as bytes; a section's polar as bytes, from all its rows; both taken for the slot's boat. */
     row(slot, name, number) {
       calls.lw_web_row(slot, name, number);

@@ -11,7 +11,8 @@ export function shownUnit(row, speedUnit) {
 
 /** "12.5": so many decimals, halves away from 0 as lw_cell_number has them, never -0.0. */
 export function fixed(value, decimals) {
-  const unit = 10 ** decimals, rounded = Math.round(Math.abs(value) * unit) / unit;
+  const unit = 10 ** decimals,
+    rounded = Math.round(Math.abs(value) * unit) / unit;
   return `${value < 0 && rounded ? "-" : ""}${rounded.toFixed(decimals)}`;
 }
 
@@ -20,7 +21,10 @@ export function entry(row, si, speedUnit) {
   const { inSi } = shownUnit(row, speedUnit);
   const value = si / inSi;
   for (let decimals = row.decimals; decimals < 12; decimals++) {
-    if (inSi !== row.in_si || Math.abs(Number(value.toFixed(decimals)) - value) <= 1e-9 * Math.abs(value)) {
+    if (
+      inSi !== row.in_si ||
+      Math.abs(Number(value.toFixed(decimals)) - value) <= 1e-9 * Math.abs(value)
+    ) {
       return fixed(value, decimals);
     }
   }
@@ -44,7 +48,8 @@ export const signed = (value, decimals) => {
 
 /** "6 min 05 s". */
 export function time(seconds) {
-  const whole = Math.round(Math.abs(seconds)), sign = seconds < 0 && whole ? "−" : "";
+  const whole = Math.round(Math.abs(seconds)),
+    sign = seconds < 0 && whole ? "−" : "";
   if (whole < 60) return `${sign}${whole} s`;
   return `${sign}${Math.floor(whole / 60)} min ${String(whole % 60).padStart(2, "0")} s`;
 }

@@ -10,9 +10,10 @@ import { apply, differences, fileOf, textAt, withText } from "./tree.js";
 const mark = "with.";
 
 /** [path, text] of what differs in one kind, by the words of a view. */
-const changesOf = (more, kind) => Object.entries(more)
-  .filter(([key, text]) => text !== null && key.startsWith(`${mark}${kind}.`))
-  .map(([key, text]) => [key.slice(mark.length + kind.length + 1), text]);
+const changesOf = (more, kind) =>
+  Object.entries(more)
+    .filter(([key, text]) => text !== null && key.startsWith(`${mark}${kind}.`))
+    .map(([key, text]) => [key.slice(mark.length + kind.length + 1), text]);
 
 export function openOther(page) {
   const drafts = Object.fromEntries(kinds.map((kind) => [kind, {}]));
@@ -20,18 +21,23 @@ export function openOther(page) {
   const now = { set: {}, values: {}, doubts: {}, faults: {} };
 
   function say(kind, tree) {
-    const own = page.store.state.set[kind], words = {};
-    for (const [path] of changesOf(page.store.state.more, kind)) words[`${mark}${kind}.${path}`] = null;
+    const own = page.store.state.set[kind],
+      words = {};
+    for (const [path] of changesOf(page.store.state.more, kind))
+      words[`${mark}${kind}.${path}`] = null;
     for (const [path, text] of differences(tree, own)) words[`${mark}${kind}.${path}`] = text;
     page.store.say(words, { isEdit: true });
   }
 
   const store = {
-    get state() { return { ...now, speedUnit: page.store.state.speedUnit }; },
+    get state() {
+      return { ...now, speedUnit: page.store.state.speedUnit };
+    },
     hasDraft: (kind, path) => path in drafts[kind],
     async trial(kind, path, text) {
       let tree = now.set[kind];
-      for (const [draft, written] of Object.entries({ ...drafts[kind], [path]: text })) tree = withText(tree, draft, written);
+      for (const [draft, written] of Object.entries({ ...drafts[kind], [path]: text }))
+        tree = withText(tree, draft, written);
       return { tree, ...(await read(kind, tree)) };
     },
     async put(kind, path, text) {
@@ -45,7 +51,8 @@ export function openOther(page) {
   };
 
   return {
-    now, changesOf,
+    now,
+    changesOf,
     /** For fields: the page with the other set in its store. */
     page: { ...page, store },
     /** Takes another boat, sailor or day as a whole; the present one again: nothing differs. */

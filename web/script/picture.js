@@ -10,5 +10,10 @@ export function picture(title, text) {
   svg.setAttribute("aria-label", svg.querySelector("title")?.textContent ?? title);
   svg.removeAttribute("width");
   svg.removeAttribute("height");
-  return make("figure", { class: "picture" }, make("figcaption", {}, title), document.importNode(svg, true));
+  return make(
+    "figure",
+    { class: "picture" },
+    make("figcaption", {}, title),
+    document.importNode(svg, true),
+  );
 }

@@ -4,7 +4,12 @@
 import { freshId, make } from "./dom.js";
 
 const STILL = 1; // [s] from picture to picture for those who want less motion
-const paces = [[1, "real speed"], [0.5, "half speed"], [0.25, "a quarter"], [0.1, "a tenth"]];
+const paces = [
+  [1, "real speed"],
+  [0.5, "half speed"],
+  [0.25, "a quarter"],
+  [0.1, "a tenth"],
+];
 
 /** "1:23.4". */
 export function clockTime(seconds) {
@@ -17,14 +22,34 @@ export function clockTime(seconds) {
  * answers the times that one steps among.
  */
 export function rideClock({ onTime, moments }) {
-  const still = matchMedia("(prefers-reduced-motion: reduce)"), id = freshId();
-  let time = 0, shown = 0, seconds = 1, frame = 0, last = 0;
+  const still = matchMedia("(prefers-reduced-motion: reduce)"),
+    id = freshId();
+  let time = 0,
+    shown = 0,
+    seconds = 1,
+    frame = 0,
+    last = 0;
 
-  const button = make("button", { type: "button", class: "play", onclick: () => (frame ? pause() : play()) });
-  const pace = make("select", { "aria-label": "How fast" }, paces.map(([, name]) => make("option", {}, name)));
-  const input = make("input", { type: "range", id, min: 0, step: 0.1, oninput: () => to(Number(input.value)) });
+  const button = make("button", {
+    type: "button",
+    class: "play",
+    onclick: () => (frame ? pause() : play()),
+  });
+  const pace = make(
+    "select",
+    { "aria-label": "How fast" },
+    paces.map(([, name]) => make("option", {}, name)),
+  );
+  const input = make("input", {
+    type: "range",
+    id,
+    min: 0,
+    step: 0.1,
+    oninput: () => to(Number(input.value)),
+  });
   const output = make("output", { for: id });
-  const step = (sign, name) => make("button", { type: "button", onclick: () => toNext(sign) }, name);
+  const step = (sign, name) =>
+    make("button", { type: "button", onclick: () => toNext(sign) }, name);
 
   function toNext(sign) {
     const ahead = moments().filter((at) => (sign > 0 ? at > time + 0.05 : at < time - 0.05));
@@ -73,8 +98,13 @@ export function rideClock({ onTime, moments }) {
 
   label();
   return {
-    element: make("div", { class: "clock" }, make("div", { class: "keys" }, button, step(-1, "Event before"), step(1, "Next event"), pace),
-      make("p", {}, make("label", { for: id }, "Moment"), " ", output), input),
+    element: make(
+      "div",
+      { class: "clock" },
+      make("div", { class: "keys" }, button, step(-1, "Event before"), step(1, "Next event"), pace),
+      make("p", {}, make("label", { for: id }, "Moment"), " ", output),
+      input,
+    ),
     begin(length) {
       seconds = length;
       input.max = length;

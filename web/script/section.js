@@ -8,13 +8,25 @@ import { words } from "./number.js";
 // The rows of a section that is one struct.
 function plainSection(page, kind, section, leftOut = []) {
   const { key, doc, rows } = section.table;
-  const title = leftOut.some((one) => rows.some((row) => row.key === one)) ? `More on the ${section.table.title.toLowerCase()}` : section.table.title;
-  const fields = rows.filter((row) => !leftOut.includes(row.key)).map((row) => numberField(page, kind, `${key}.${row.key}`));
+  const title = leftOut.some((one) => rows.some((row) => row.key === one))
+    ? `More on the ${section.table.title.toLowerCase()}`
+    : section.table.title;
+  const fields = rows
+    .filter((row) => !leftOut.includes(row.key))
+    .map((row) => numberField(page, kind, `${key}.${row.key}`));
   const count = make("span", { class: "count" });
   return {
-    element: make("details", { class: "card section", id: `section-${key}` },
+    element: make(
+      "details",
+      { class: "card section", id: `section-${key}` },
       make("summary", {}, make("h2", {}, title), count),
-      doc && make("p", {}, doc), make("div", { class: "forms" }, fields.map((field) => field.element))),
+      doc && make("p", {}, doc),
+      make(
+        "div",
+        { class: "forms" },
+        fields.map((field) => field.element),
+      ),
+    ),
     update(state) {
       for (const field of fields) field.update(state);
       const doubts = state.doubts[kind].filter((doubt) => doubt.key.split(".")[0] === key).length;
@@ -27,26 +39,55 @@ function plainSection(page, kind, section, leftOut = []) {
 function listSection(page, kind, section) {
   const { key, title, doc, rows } = section.table;
   const list = make("div");
-  let fields = [], laid = -1;
+  let fields = [],
+    laid = -1;
 
   const entries = () => page.store.state.set[kind][key] ?? [];
-  const add = () => page.store.choose(kind, { ...page.store.state.set[kind],
-    [key]: [...entries(), entries().at(-1) ?? Object.fromEntries(rows.map((row) => [row.key, `${row.preset} ${row.unit}`.trim()]))] });
+  const add = () =>
+    page.store.choose(kind, {
+      ...page.store.state.set[kind],
+      [key]: [
+        ...entries(),
+        entries().at(-1) ??
+          Object.fromEntries(rows.map((row) => [row.key, `${row.preset} ${row.unit}`.trim()])),
+      ],
+    });
 
   function lay(count) {
     laid = count;
     fields = [];
-    list.replaceChildren(...Array.from({ length: count }, (_, i) => {
-      const own = rows.map((row) => numberField(page, kind, `${key}.${i}.${row.key}`));
-      fields.push(...own);
-      return make("fieldset", { class: "forms" }, make("legend", {}, `${i + 1}`), own.map((field) => field.element),
-        make("button", { type: "button", "aria-label": `Take ${i + 1} of ${title} away`, onclick: () => page.store.put(kind, `${key}.${i}`, null) }, "Take away"));
-    }));
+    list.replaceChildren(
+      ...Array.from({ length: count }, (_, i) => {
+        const own = rows.map((row) => numberField(page, kind, `${key}.${i}.${row.key}`));
+        fields.push(...own);
+        return make(
+          "fieldset",
+          { class: "forms" },
+          make("legend", {}, `${i + 1}`),
+          own.map((field) => field.element),
+          make(
+            "button",
+            {
+              type: "button",
+              "aria-label": `Take ${i + 1} of ${title} away`,
+              onclick: () => page.store.put(kind, `${key}.${i}`, null),
+            },
+            "Take away",
+          ),
+        );
+      }),
+    );
   }
 
   return {
-    element: make("details", { class: "card section", id: `section-${key}` }, make("summary", {}, make("h2", {}, title)),
-      doc && make("p", {}, doc), list, make("button", { type: "button", onclick: add }, "Add one more")),
+    element: make(
+      "details",
+      { class: "card section", id: `section-${key}` },
+      make("summary", {}, make("h2", {}, title)),
+      doc && make("p", {}, doc),
+      list,
+      make("button", { type: "button", onclick: add }, "Add one more"),
+    ),
     update(state) {
       const { length } = state.values[kind][key];
       if (length !== laid) lay(length);
@@ -62,7 +103,8 @@ function labelledSection(page, kind, section) {
   const label = make("input", { type: "text", id: `new-${key}`, maxlength: "15" });
   const value = make("input", { type: "text", id: `value-${key}`, inputmode: "decimal" });
   const note = make("p", { class: "note", role: "alert" });
-  let shown = "", fields = [];
+  let shown = "",
+    fields = [];
 
   async function add(event) {
     event.preventDefault();
@@ -77,18 +119,51 @@ function labelledSection(page, kind, section) {
 
   function lay(labels) {
     shown = labels.join("\n");
-    fields = labels.map((one) => numberField(page, kind, `${key}.${one}`, { label: `Pin ${one}`, stepped: true }));
-    list.replaceChildren(...fields.map((field, i) => make("div", {}, field.element,
-      make("button", { type: "button", "aria-label": `Take pin ${labels[i]} away`, onclick: () => page.store.put(kind, `${key}.${labels[i]}`, null) }, "Take away"))));
+    fields = labels.map((one) =>
+      numberField(page, kind, `${key}.${one}`, { label: `Pin ${one}`, stepped: true }),
+    );
+    list.replaceChildren(
+      ...fields.map((field, i) =>
+        make(
+          "div",
+          {},
+          field.element,
+          make(
+            "button",
+            {
+              type: "button",
+              "aria-label": `Take pin ${labels[i]} away`,
+              onclick: () => page.store.put(kind, `${key}.${labels[i]}`, null),
+            },
+            "Take away",
+          ),
+        ),
+      ),
+    );
   }
 
   return {
-    element: make("details", { class: "card section", id: `section-${key}` }, make("summary", {}, make("h2", {}, title)),
-      make("p", {}, doc), list,
-      make("form", { class: "add", onsubmit: add },
-        make("label", { for: label.id }, "A new pin's label"), label,
-        make("label", { for: value.id }, `Its ${words(section.table.rows[0].key)} in ${section.table.rows[0].unit}`), value,
-        make("button", {}, "Add"), note)),
+    element: make(
+      "details",
+      { class: "card section", id: `section-${key}` },
+      make("summary", {}, make("h2", {}, title)),
+      make("p", {}, doc),
+      list,
+      make(
+        "form",
+        { class: "add", onsubmit: add },
+        make("label", { for: label.id }, "A new pin's label"),
+        label,
+        make(
+          "label",
+          { for: value.id },
+          `Its ${words(section.table.rows[0].key)} in ${section.table.rows[0].unit}`,
+        ),
+        value,
+        make("button", {}, "Add"),
+        note,
+      ),
+    ),
     update(state) {
       const labels = state.values[kind][key].map((one) => one.label);
       if (labels.join("\n") !== shown) lay(labels);

@@ -4,7 +4,8 @@
 // They take longest of all that a boat needs, and stay the same while only other things change. The
 // browser keeps the last few, under the hash of the engine: another engine begins anew.
 
-const KEPT = "lullwise.sections", MOST = 4;
+const KEPT = "lullwise.sections",
+  MOST = 4;
 
 const toText = (bytes) => btoa(String.fromCharCode(...bytes));
 const fromText = (text) => Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
@@ -13,13 +14,21 @@ const fromText = (text) => Uint8Array.from(atob(text), (letter) => letter.charCo
 function remembered(engineHash) {
   try {
     const { engine, polars } = JSON.parse(localStorage.getItem(KEPT));
-    return engine === engineHash ? new Map(polars.map(([key, text]) => [key, fromText(text)])) : new Map();
-  } catch { return new Map(); }
+    return engine === engineHash
+      ? new Map(polars.map(([key, text]) => [key, fromText(text)]))
+      : new Map();
+  } catch {
+    return new Map();
+  }
 }
 
 function remember(engine, polars) {
   const texts = [...polars].map(([key, bytes]) => [key, toText(bytes)]);
-  try { localStorage.setItem(KEPT, JSON.stringify({ engine, polars: texts })); } catch { /* not kept */ }
+  try {
+    localStorage.setItem(KEPT, JSON.stringify({ engine, polars: texts }));
+  } catch {
+    /* not kept */
+  }
 }
 
 /**
@@ -32,9 +41,23 @@ export function openSections(ask, share, engineHash) {
   const boats = new Map(); // promises by the text of a boat
 
   async function workOut(slot, boat, missing) {
-    const tasks = missing.flatMap(({ name, rows }) => Array.from({ length: rows }, (_, row) => ({ name, row })));
-    const rows = await share(tasks.length, {}, (worker, i) => worker("row", slot, { boat }, tasks[i].name, tasks[i].row));
-    return Promise.all(missing.map(({ name }) => ask("polar", slot, { boat }, name, rows.filter((_, i) => tasks[i].name === name))));
+    const tasks = missing.flatMap(({ name, rows }) =>
+      Array.from({ length: rows }, (_, row) => ({ name, row })),
+    );
+    const rows = await share(tasks.length, {}, (worker, i) =>
+      worker("row", slot, { boat }, tasks[i].name, tasks[i].row),
+    );
+    return Promise.all(
+      missing.map(({ name }) =>
+        ask(
+          "polar",
+          slot,
+          { boat },
+          name,
+          rows.filter((_, i) => tasks[i].name === name),
+        ),
+      ),
+    );
   }
 
   function keep(key, bytes) {
@@ -48,7 +71,9 @@ export function openSections(ask, share, engineHash) {
   async function polarsOf(slot, boat) {
     const { size, sections } = await ask("sections", slot, { boat });
     const isThere = ({ key }) => coming.has(key) || kept.get(key)?.length === size;
-    const missing = sections.map((section, name) => ({ ...section, name })).filter((section) => !isThere(section));
+    const missing = sections
+      .map((section, name) => ({ ...section, name }))
+      .filter((section) => !isThere(section));
     const all = workOut(slot, boat, missing);
     missing.forEach(({ key }, i) => {
       const one = all.then((polars) => (keep(key, polars[i]), polars[i]));

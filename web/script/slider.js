@@ -16,16 +16,35 @@ export function slider({ label, row, step, free, onMove }) {
   const stepNow = () => (unit().unit === "m/s" ? step / 2 : step);
   const within = (si) => Math.min(Math.max(si, now.bounds.low), now.bounds.high);
 
-  const input = make("input", { type: "range", id, oninput: () => move(Number(input.value) * unit().inSi) });
+  const input = make("input", {
+    type: "range",
+    id,
+    oninput: () => move(Number(input.value) * unit().inSi),
+  });
   const value = make("output", { for: id });
-  const nudge = (sign) => make("button", {
-    type: "button", class: "step", "aria-label": `${sign < 0 ? "Less" : "More"}: ${label}`,
-    onclick: () => {
-      const by = stepNow(), at = now.si / unit().inSi / by;
-      move((sign < 0 ? Math.ceil(at - 1 - 1e-6) : Math.floor(at + 1 + 1e-6)) * by * unit().inSi);
-    },
-  }, sign < 0 ? "−" : "+");
-  const isOpen = free && make("input", { type: "checkbox", onchange: () => onMove(isOpen.checked ? null : within(now.si)) });
+  const nudge = (sign) =>
+    make(
+      "button",
+      {
+        type: "button",
+        class: "step",
+        "aria-label": `${sign < 0 ? "Less" : "More"}: ${label}`,
+        onclick: () => {
+          const by = stepNow(),
+            at = now.si / unit().inSi / by;
+          move(
+            (sign < 0 ? Math.ceil(at - 1 - 1e-6) : Math.floor(at + 1 + 1e-6)) * by * unit().inSi,
+          );
+        },
+      },
+      sign < 0 ? "−" : "+",
+    );
+  const isOpen =
+    free &&
+    make("input", {
+      type: "checkbox",
+      onchange: () => onMove(isOpen.checked ? null : within(now.si)),
+    });
 
   function move(si) {
     show({ ...now, si: within(si), isFree: false });
@@ -37,7 +56,12 @@ export function slider({ label, row, step, free, onMove }) {
     const { inSi } = unit();
     // The bounds stand on whole steps, so that every value that is shown can be had.
     const low = Math.ceil(now.bounds.low / inSi / stepNow() - 1e-6) * stepNow();
-    for (const [name, at] of [["min", low], ["max", now.bounds.high / inSi], ["step", stepNow()]]) input[name] = at;
+    for (const [name, at] of [
+      ["min", low],
+      ["max", now.bounds.high / inSi],
+      ["step", stepNow()],
+    ])
+      input[name] = at;
     input.value = now.si / inSi;
     const text = told(row, now.si, now.speedUnit).replace("-", "−");
     value.textContent = text;
@@ -46,9 +70,13 @@ export function slider({ label, row, step, free, onMove }) {
   }
 
   return {
-    element: make("div", { class: "slide" }, make("p", {}, make("label", { for: id }, label), " ", value),
+    element: make(
+      "div",
+      { class: "slide" },
+      make("p", {}, make("label", { for: id }, label), " ", value),
       free && make("label", { class: "open" }, isOpen, free),
-      make("div", { class: "entry stepped" }, nudge(-1), input, nudge(1))),
+      make("div", { class: "entry stepped" }, nudge(-1), input, nudge(1)),
+    ),
     update: (next) => show({ ...now, ...next }),
   };
 }

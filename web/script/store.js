@@ -8,14 +8,23 @@
 import { apply, differences, fileOf, withText } from "./tree.js";
 
 export const kinds = ["boat", "sailor", "day"];
-const KEPT = "lullwise.kept", LAST = "lullwise.last";
+const KEPT = "lullwise.kept",
+  LAST = "lullwise.last";
 
 function remembered(key) {
-  try { return JSON.parse(localStorage.getItem(key)); } catch { return null; }
+  try {
+    return JSON.parse(localStorage.getItem(key));
+  } catch {
+    return null;
+  }
 }
 
 function remember(key, value) {
-  try { localStorage.setItem(key, JSON.stringify(value)); } catch { /* a private window: not kept */ }
+  try {
+    localStorage.setItem(key, JSON.stringify(value));
+  } catch {
+    /* a private window: not kept */
+  }
 }
 
 /** Whether nothing is remembered and the address says nothing: the invented records will be shown. */
@@ -23,11 +32,13 @@ export const isFirstTime = () => location.hash === "" && remembered(LAST) === nu
 
 function readAddress() {
   const [view, query = ""] = location.hash.slice(1).split("?");
-  const changed = {}, more = {};
+  const changed = {},
+    more = {};
   let speedUnit = null;
   for (const [key, text] of new URLSearchParams(query)) {
     const [first] = key.split(".");
-    if (kinds.includes(first) && key.includes(".")) (changed[first] ??= []).push([key.slice(first.length + 1), text]);
+    if (kinds.includes(first) && key.includes("."))
+      (changed[first] ??= []).push([key.slice(first.length + 1), text]);
     else if (key === "speed") speedUnit = text;
     else more[key] = text;
   }
@@ -39,7 +50,8 @@ function addressOf(state, start) {
   if (state.speedUnit !== "kn") query.set("speed", state.speedUnit);
   for (const [key, text] of Object.entries(state.more)) if (text !== null) query.set(key, text);
   for (const kind of kinds) {
-    for (const [path, text] of differences(state.set[kind], start[kind])) query.append(`${kind}.${path}`, text);
+    for (const [path, text] of differences(state.set[kind], start[kind]))
+      query.append(`${kind}.${path}`, text);
   }
   const words = query.toString();
   return `#${state.view}${words ? `?${words}` : ""}`;
@@ -48,7 +60,8 @@ function addressOf(state, start) {
 /** start: { boat, sailor, day } trees; kept: lists of trees by kind, the invented ones. */
 export async function openStore(engine, start, invented, views) {
   const listeners = new Set();
-  const past = [], future = [];
+  const past = [],
+    future = [];
   const kept = remembered(KEPT) ?? invented;
   const drafts = Object.fromEntries(kinds.map((kind) => [kind, {}]));
   let state;
@@ -57,7 +70,8 @@ export async function openStore(engine, start, invented, views) {
 
   /** The state with what the engine reads in its set; null when some of it is faulty. */
   async function read(next) {
-    const values = {}, doubts = {};
+    const values = {},
+      doubts = {};
     for (const kind of kinds) {
       const answer = await readTree(kind, next.set[kind]);
       if (!answer.is_sound) return null;
@@ -70,9 +84,11 @@ export async function openStore(engine, start, invented, views) {
   // What was changed here is kept under its name; what a link brings is only looked at.
   function keep() {
     for (const kind of kinds) {
-      const list = kept[kind], tree = state.set[kind];
+      const list = kept[kind],
+        tree = state.set[kind];
       const at = list.findIndex((one) => one.name === tree.name);
-      if (at < 0) list.push(tree); else list[at] = tree;
+      if (at < 0) list.push(tree);
+      else list[at] = tree;
     }
     remember(KEPT, kept);
   }
@@ -82,7 +98,12 @@ export async function openStore(engine, start, invented, views) {
     state = next;
     if (how === "push" && address !== location.hash) history.pushState(null, "", address);
     else if (how) history.replaceState(null, "", address);
-    remember(LAST, { view: state.view, speedUnit: state.speedUnit, more: state.more, set: state.set });
+    remember(LAST, {
+      view: state.view,
+      speedUnit: state.speedUnit,
+      more: state.more,
+      set: state.set,
+    });
     for (const listener of listeners) listener(state);
   }
 
@@ -138,10 +159,17 @@ export async function openStore(engine, start, invented, views) {
   async function fromAddress() {
     const { view, changed, more, speedUnit, hasQuery } = readAddress();
     const last = hasQuery || !state ? remembered(LAST) : null;
-    const base = state ?? { view: views[0], speedUnit: "kn", more: {}, set: structuredClone(start), ...last };
-    const set = hasQuery || state
-      ? Object.fromEntries(kinds.map((kind) => [kind, apply(start[kind], changed[kind] ?? [])]))
-      : base.set;
+    const base = state ?? {
+      view: views[0],
+      speedUnit: "kn",
+      more: {},
+      set: structuredClone(start),
+      ...last,
+    };
+    const set =
+      hasQuery || state
+        ? Object.fromEntries(kinds.map((kind) => [kind, apply(start[kind], changed[kind] ?? [])]))
+        : base.set;
     const next = {
       view: views.includes(view) ? view : base.view,
       speedUnit: speedUnit ?? (hasQuery || state ? "kn" : base.speedUnit),
@@ -157,13 +185,24 @@ export async function openStore(engine, start, invented, views) {
   });
 
   return {
-    get state() { return state; },
-    get kept() { return kept; },
-    get canUndo() { return past.length > 0; },
-    get canRedo() { return future.length > 0; },
+    get state() {
+      return state;
+    },
+    get kept() {
+      return kept;
+    },
+    get canUndo() {
+      return past.length > 0;
+    },
+    get canRedo() {
+      return future.length > 0;
+    },
     undo: () => inTurn(() => step(past, future)),
     redo: () => inTurn(() => step(future, past)),
-    onChange(listener) { listeners.add(listener); return () => listeners.delete(listener); },
+    onChange(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
 
     go: (view) => show({ ...state, view }, "push"),
     setSpeedUnit: (speedUnit) => show({ ...state, speedUnit }, "replace"),
@@ -171,13 +210,15 @@ export async function openStore(engine, start, invented, views) {
     say(words, { isEdit = false } = {}) {
       const more = { ...state.more, ...words };
       if (JSON.stringify(more) === JSON.stringify(state.more)) return;
-      if (isEdit) past.push(state), future.length = 0;
+      if (isEdit) (past.push(state), (future.length = 0));
       show({ ...state, more }, "replace");
     },
 
     hasDraft: (kind, path) => path in drafts[kind],
     /** Forgets a faulty text. */
-    drop: (kind, path) => { delete drafts[kind][path]; },
+    drop: (kind, path) => {
+      delete drafts[kind][path];
+    },
 
     /** What the engine says of a text at a path, without taking it. */
     trial,

@@ -6,7 +6,8 @@
 // Labels have an order of their own, so a labelled section is a list. A path is "hull.length",
 // "legs.0.heading", "pins.A".
 
-const labelled = new Set(), whole = new Set(); // sections by kind; whole: replaced as one in a link
+const labelled = new Set(),
+  whole = new Set(); // sections by kind; whole: replaced as one in a link
 
 /** Learns from the quantity tables which sections are lists. */
 export function learnSections(tables) {
@@ -30,7 +31,9 @@ function withLabel(list, label, text) {
 
 /** The tree with the text at a path; null takes it away. */
 export function withText(tree, path, text) {
-  const copy = structuredClone(tree), head = headOf(path), rest = restOf(path);
+  const copy = structuredClone(tree),
+    head = headOf(path),
+    rest = restOf(path);
   if (rest && labelled.has(head)) {
     withLabel((copy[head] ??= []), rest, text);
     return copy;
@@ -50,16 +53,22 @@ export function withText(tree, path, text) {
 
 /** The text at a path; undefined where there is none. */
 export function textAt(tree, path) {
-  if (labelled.has(headOf(path))) return tree[headOf(path)]?.find(({ label }) => label === restOf(path))?.text;
+  if (labelled.has(headOf(path)))
+    return tree[headOf(path)]?.find(({ label }) => label === restOf(path))?.text;
   return path.split(".").reduce((at, key) => at?.[key], tree);
 }
 
 /** The file: JSON is YAML, and every text stands in quotes. */
 export function fileOf(tree) {
   const pair = (key, text) => `${JSON.stringify(key)}: ${text}`;
-  const parts = Object.entries(tree).map(([key, value]) => pair(key, labelled.has(key)
-    ? `{${value.map(({ label, text }) => pair(label, JSON.stringify(text))).join(", ")}}`
-    : JSON.stringify(value)));
+  const parts = Object.entries(tree).map(([key, value]) =>
+    pair(
+      key,
+      labelled.has(key)
+        ? `{${value.map(({ label, text }) => pair(label, JSON.stringify(text))).join(", ")}}`
+        : JSON.stringify(value),
+    ),
+  );
   return `{${parts.join(", ")}}`;
 }
 
@@ -67,14 +76,17 @@ export function fileOf(tree) {
 function leaves(value, path) {
   if (typeof value !== "object") return [[path, value]];
   if (labelled.has(path)) return value.map(({ label, text }) => [`${path}.${label}`, text]);
-  return Object.entries(value).flatMap(([key, inside]) => leaves(inside, path ? `${path}.${key}` : key));
+  return Object.entries(value).flatMap(([key, inside]) =>
+    leaves(inside, path ? `${path}.${key}` : key),
+  );
 }
 
 /** What a link says of a tree: the leaves that are not those of the start; "" for one that is gone. */
 export function differences(tree, start) {
   const changed = [];
   for (const key of new Set([...Object.keys(start), ...Object.keys(tree)])) {
-    const now = tree[key], was = start[key];
+    const now = tree[key],
+      was = start[key];
     if (JSON.stringify(now) === JSON.stringify(was)) continue;
     if (now === undefined) changed.push([key, ""]);
     else if (typeof now !== "object" || whole.has(key)) changed.push(...leaves(now, key));

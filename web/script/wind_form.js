@@ -5,9 +5,14 @@ import { freshId, make } from "./dom.js";
 import { numberField, sentenceOf, wordField } from "./field.js";
 import { fixed, heading, KNOT, shownUnit } from "./number.js";
 
-const sources = [["wind", "lull, mean, puff"], ["readings", "readings"], ["forecast", "forecast"]];
+const sources = [
+  ["wind", "lull, mean, puff"],
+  ["readings", "readings"],
+  ["forecast", "forecast"],
+];
 
-const sourceOf = (tree) => (tree.forecast ? "forecast" : tree.readings?.length ? "readings" : "wind");
+const sourceOf = (tree) =>
+  tree.forecast ? "forecast" : tree.readings?.length ? "readings" : "wind";
 
 // The day with its wind from another source, as near to what it was as can be.
 function dayFrom(tree, source, gusts) {
@@ -15,24 +20,37 @@ function dayFrom(tree, source, gusts) {
   const { lull, mean, puff, ...around } = rest.wind ?? {};
   const knots = (speed) => `${fixed(speed / KNOT, 1)} kn`;
   const day = { ...rest, wind: around };
-  if (source === "wind") for (const key of ["lull", "mean", "puff"]) day.wind[key] = knots(gusts[key]);
+  if (source === "wind")
+    for (const key of ["lull", "mean", "puff"]) day.wind[key] = knots(gusts[key]);
   if (source === "forecast") day.forecast = { mean: knots(gusts.mean) };
-  if (source === "readings") day.readings = ["lull", "mean", "puff"].map((key) => knots(gusts[key]));
+  if (source === "readings")
+    day.readings = ["lull", "mean", "puff"].map((key) => knots(gusts[key]));
   if (!Object.keys(day.wind).length) delete day.wind;
   return day;
 }
 
 // A list of readings as text, one a line.
 function readingsField(page) {
-  const id = freshId(), noteId = freshId();
-  const row = page.tables.records.day.sections.find((one) => one.table.key === "readings").table.rows[0];
+  const id = freshId(),
+    noteId = freshId();
+  const row = page.tables.records.day.sections.find((one) => one.table.key === "readings").table
+    .rows[0];
   const note = make("p", { class: "note", id: noteId });
-  const area = make("textarea", { id, rows: "6", inputmode: "decimal", "aria-describedby": noteId, onchange: take });
+  const area = make("textarea", {
+    id,
+    rows: "6",
+    inputmode: "decimal",
+    "aria-describedby": noteId,
+    onchange: take,
+  });
   const label = make("label", { for: id });
 
   async function take() {
     const { unit } = shownUnit(row, page.store.state.speedUnit);
-    const readings = area.value.split(/[\n;]/).map((line) => line.trim()).filter(Boolean)
+    const readings = area.value
+      .split(/[\n;]/)
+      .map((line) => line.trim())
+      .filter(Boolean)
       .map((line) => (/[a-z]/i.test(line) ? line : `${line} ${unit}`));
     const faults = await page.store.choose("day", { ...page.store.state.set.day, readings });
     note.textContent = faults.map((fault) => `${fault.read} ${sentenceOf(fault)}`).join(". ");
@@ -43,7 +61,10 @@ function readingsField(page) {
     update(state) {
       const { unit, inSi } = shownUnit(row, state.speedUnit);
       label.textContent = `Readings in ${unit}, one a line`;
-      if (document.activeElement !== area) area.value = state.values.day.readings.map((si) => fixed(si / inSi, row.decimals)).join("\n");
+      if (document.activeElement !== area)
+        area.value = state.values.day.readings
+          .map((si) => fixed(si / inSi, row.decimals))
+          .join("\n");
     },
   };
 }
@@ -52,22 +73,42 @@ function readingsField(page) {
 export function windForm(page, gusts) {
   const text = page.tables.records.day.texts.find((one) => one.key === "exposure");
   const parts = {
-    wind: ["lull", "mean", "puff"].map((key) => numberField(page, "day", `wind.${key}`, { stepped: true })),
+    wind: ["lull", "mean", "puff"].map((key) =>
+      numberField(page, "day", `wind.${key}`, { stepped: true }),
+    ),
     readings: [readingsField(page)],
     forecast: [
-      ...["mean", "gust"].map((key) => numberField(page, "day", `forecast.${key}`, { stepped: true })),
-      wordField(page, "day", "exposure", heading(text.key), text.words.map((key) => ({ key }))),
+      ...["mean", "gust"].map((key) =>
+        numberField(page, "day", `forecast.${key}`, { stepped: true }),
+      ),
+      wordField(
+        page,
+        "day",
+        "exposure",
+        heading(text.key),
+        text.words.map((key) => ({ key })),
+      ),
     ],
   };
   const id = freshId();
-  const select = make("select", {
-    id, onchange: () => page.store.choose("day", dayFrom(page.store.state.set.day, select.value, gusts())),
-  }, sources.map(([key, title]) => make("option", { value: key }, title)));
+  const select = make(
+    "select",
+    {
+      id,
+      onchange: () =>
+        page.store.choose("day", dayFrom(page.store.state.set.day, select.value, gusts())),
+    },
+    sources.map(([key, title]) => make("option", { value: key }, title)),
+  );
   const inside = make("div", { class: "winds" });
   let laid = "";
   return {
-    element: make("div", {}, inside,
-      make("div", { class: "field" }, make("label", { for: id }, "Wind given as"), select)),
+    element: make(
+      "div",
+      {},
+      inside,
+      make("div", { class: "field" }, make("label", { for: id }, "Wind given as"), select),
+    ),
     update(state) {
       const source = sourceOf(state.set.day);
       if (source !== laid) inside.replaceChildren(...parts[source].map((part) => part.element));

@@ -30,7 +30,9 @@ export function workBar(label, again) {
     async run(begin) {
       now?.stop();
       bar.value = 0;
-      const own = (now = begin((done, of) => { if (own === now) bar.value = done / of; }));
+      const own = (now = begin((done, of) => {
+        if (own === now) bar.value = done / of;
+      }));
       show(true, false);
       try {
         const answer = await own.answer;
@@ -43,7 +45,11 @@ export function workBar(label, again) {
         throw error;
       }
     },
-    stop: () => { now?.stop(); now = null; show(false, false); },
+    stop: () => {
+      now?.stop();
+      now = null;
+      show(false, false);
+    },
     halt,
   };
 }

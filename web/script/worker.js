@@ -23,7 +23,9 @@ const questions = {
   /** asked: { pin, wind, heading, heel, place, turns } in SI; what is left out is chosen. */
   fly(slot, set, asked) {
     engine.load(slot, set);
-    engine.put(["pin", "wind", "heading", "heel", "place", "turns"].map((key) => asked[key] ?? NaN));
+    engine.put(
+      ["pin", "wind", "heading", "heel", "place", "turns"].map((key) => asked[key] ?? NaN),
+    );
     return engine.ask("fly", slot);
   },
   advice(slot, set, asked) {
@@ -42,7 +44,11 @@ const questions = {
   /** asked: { pin, wind, heading, turns, course, seed, seconds, every } in SI; the same question, the same ride. */
   ride(slot, set, asked) {
     engine.load(slot, set);
-    engine.put(["pin", "wind", "heading", "turns", "course", "seed", "seconds", "every"].map((key) => asked[key] ?? NaN));
+    engine.put(
+      ["pin", "wind", "heading", "turns", "course", "seed", "seconds", "every"].map(
+        (key) => asked[key] ?? NaN,
+      ),
+    );
     const ride = engine.ask("ride", slot);
     if (ride.history) ride.history = Float64Array.from(ride.history);
     return ride;
@@ -108,6 +114,9 @@ function answer({ id, question, words }) {
 
 let line = Promise.resolve();
 onmessage = ({ data }) => {
-  if (data.module) line = line.then(async () => { engine = await engineIn(data.module); });
+  if (data.module)
+    line = line.then(async () => {
+      engine = await engineIn(data.module);
+    });
   else line = line.then(() => answer(data));
 };

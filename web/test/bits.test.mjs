@@ -12,23 +12,28 @@ import { file, openBrowser, openPage, settled } from "./browser.mjs";
 import { playInPage, playNatively } from "./calls.mjs";
 import { lullwise } from "./desk.mjs";
 
-const CASES = 1000;     // boats, sailors and days, and a flight of each
+const CASES = 1000; // boats, sailors and days, and a flight of each
 const BOATS_ALIKE = 100; // boats one after the other that have the same foil sections
 const CHOICE_EVERY = 100;
 const ASKED_EVERY = 50; // of which the command line is asked, too
 const RIDE_EVERY = 20;
-const BROKEN = 3000;     // files broken at random
+const BROKEN = 3000; // files broken at random
 
-const module = await WebAssembly.compile(await readFile(new URL("../../build/page/page_engine.wasm", import.meta.url)));
+const module = await WebAssembly.compile(
+  await readFile(new URL("../../build/page/page_engine.wasm", import.meta.url)),
+);
 const engine = await engineIn(module);
 const tables = engine.ask("tables");
 learnSections(tables);
 const demo = async (name) => readFile(new URL(`../../demo/${name}.yaml`, import.meta.url), "utf8");
 const texts = { boat: await demo("heron"), sailor: await demo("light"), day: await demo("breeze") };
-const trees = Object.fromEntries(Object.entries(texts).map(([kind, text]) => [kind, engine.read(0, kind, kind, text).written]));
+const trees = Object.fromEntries(
+  Object.entries(texts).map(([kind, text]) => [kind, engine.read(0, kind, kind, text).written]),
+);
 
 let seed = 4;
-function random() { // the same stream each time: a failure repeats
+function random() {
+  // the same stream each time: a failure repeats
   seed = (seed + 0x9e3779b9) | 0;
   let z = Math.imul(seed ^ (seed >>> 16), 0x85ebca6b);
   z = Math.imul(z ^ (z >>> 13), 0xc2b2ae35);
@@ -43,33 +48,45 @@ const SECTION = /foil\.(thickness|zero_lift_angle|smooth|flap_chord)$|linkage\.f
 function varied(tree, part, fits, path = "") {
   if (typeof tree === "object") {
     const copy = Array.isArray(tree) ? [] : {};
-    for (const [key, member] of Object.entries(tree)) copy[key] = varied(member, part, fits, `${path}.${key}`);
+    for (const [key, member] of Object.entries(tree))
+      copy[key] = varied(member, part, fits, `${path}.${key}`);
     return copy;
   }
   const number = fits(path) && /^(-?[\d.]+)( \S.*)?$/.exec(tree);
-  return number ? `${(number[1] * (1 + part * between(-1, 1))).toPrecision(6)}${number[2] ?? ""}` : tree;
+  return number
+    ? `${(number[1] * (1 + part * between(-1, 1))).toPrecision(6)}${number[2] ?? ""}`
+    : tree;
 }
 
 /** Near the tree, or far from it; drawn again while the reader refuses it. */
 function drawn(kind, from, most, fits) {
   for (let part = most; ; part *= 0.9) {
-    const tree = varied(from, part, fits), text = fileOf(tree);
+    const tree = varied(from, part, fits),
+      text = fileOf(tree);
     const answer = engine.read(0, kind, kind, text);
     if (answer.is_sound) return { tree, text, values: answer.values };
   }
 }
 
 const rowOf = (table, key) => tables.results[table].rows.find((row) => row.key === key);
-const degrees = rowOf("flight", "heading").in_si, turn = rowOf("flight", "turns").in_si;
+const degrees = rowOf("flight", "heading").in_si,
+  turn = rowOf("flight", "turns").in_si;
 
 let boat;
 function drawnCase(i) {
-  if (i % BOATS_ALIKE === 0) boat = drawn("boat", trees.boat, 0.2, (path) => SECTION.test(path)).tree;
-  const from = { ...trees, boat }, part = i % 2 ? 0.02 : 0.3;
-  const set = Object.fromEntries(["boat", "sailor", "day"].map((kind) =>
-    [kind, drawn(kind, from[kind], part, (path) => !SECTION.test(path))]));
+  if (i % BOATS_ALIKE === 0)
+    boat = drawn("boat", trees.boat, 0.2, (path) => SECTION.test(path)).tree;
+  const from = { ...trees, boat },
+    part = i % 2 ? 0.02 : 0.3;
+  const set = Object.fromEntries(
+    ["boat", "sailor", "day"].map((kind) => [
+      kind,
+      drawn(kind, from[kind], part, (path) => !SECTION.test(path)),
+    ]),
+  );
   const maybe = (x) => (random() < 0.3 ? x : NaN);
-  const pins = trees.boat.pins.map((pin) => pin.label), { aft_x, forward_x } = set.boat.values.place;
+  const pins = trees.boat.pins.map((pin) => pin.label),
+    { aft_x, forward_x } = set.boat.values.place;
   return {
     set,
     pins,
@@ -83,38 +100,107 @@ function drawnCase(i) {
 }
 
 const cases = Array.from({ length: CASES }, (_, i) => drawnCase(i));
-const askedOf = ({ pin, wind, heading, heel, place, turns }) =>
-  [pin, wind, heading * degrees, heel * degrees, place, turns * turn];
-const rideOf = (one, i) => { // seconds, every
+const askedOf = ({ pin, wind, heading, heel, place, turns }) => [
+  pin,
+  wind,
+  heading * degrees,
+  heel * degrees,
+  place,
+  turns * turn,
+];
+const rideOf = (one, i) => {
+  // seconds, every
   const [pin, wind, heading, , , turns] = askedOf(one);
   return [pin, wind, heading, turns, 0, i, 20, 0.1];
 };
 const calls = cases.flatMap((one, i) => [
-  ...["boat", "sailor", "day"].map((kind, record) => ({ call: "read", record, name: kind, text: one.set[kind].text })),
+  ...["boat", "sailor", "day"].map((kind, record) => ({
+    call: "read",
+    record,
+    name: kind,
+    text: one.set[kind].text,
+  })),
   { call: "fly", asked: askedOf(one) },
   ...(i % RIDE_EVERY === 0 ? [{ call: "ride", asked: rideOf(one, i) }] : []),
   ...(i % CHOICE_EVERY === 0 ? [{ call: "choice" }] : []),
 ]);
 
 // What breaks YAML, and what its readers have disagreed about.
-const SPLINTERS = ["[", "]", "{", "}", "?", ":", "-", ",", "#", '"', "'", "|", ">", "&a", "*a", "!", "!x", "%", "@", "`", "\n", " ", "\\",
-  "? ", ": ", "- ", "\r", "...", "---", "\u0085", "\u2028", "\ufeff", "%YAML 1.2\n---\n", "%TAG ! a\n", '"\\/"', '"\\\'"', '"\\x4"',
-  "\n---\n", "[?a]", "[a:b]", "{a:1}", '{"a":1}', "[-1]", "[a?b]", "::"];
+const SPLINTERS = [
+  "[",
+  "]",
+  "{",
+  "}",
+  "?",
+  ":",
+  "-",
+  ",",
+  "#",
+  '"',
+  "'",
+  "|",
+  ">",
+  "&a",
+  "*a",
+  "!",
+  "!x",
+  "%",
+  "@",
+  "`",
+  "\n",
+  " ",
+  "\\",
+  "? ",
+  ": ",
+  "- ",
+  "\r",
+  "...",
+  "---",
+  "\u0085",
+  "\u2028",
+  "\ufeff",
+  "%YAML 1.2\n---\n",
+  "%TAG ! a\n",
+  '"\\/"',
+  '"\\\'"',
+  '"\\x4"',
+  "\n---\n",
+  "[?a]",
+  "[a:b]",
+  "{a:1}",
+  '{"a":1}',
+  "[-1]",
+  "[a?b]",
+  "::",
+];
 
 /** A file with some characters taken away, written twice, or others put between. */
 function broken(text) {
   let now = text;
   const pick = (list) => list[Math.floor(random() * list.length)];
   for (let n = pick([1, 1, 2, 3, 6]); n > 0; n--) {
-    const at = Math.floor(random() * now.length), how = random(), from = Math.floor(random() * now.length);
-    const put = how < 0.6 ? pick(SPLINTERS) : how < 0.8 ? "" : now.slice(from, from + 1 + Math.floor(30 * random()));
+    const at = Math.floor(random() * now.length),
+      how = random(),
+      from = Math.floor(random() * now.length);
+    const put =
+      how < 0.6
+        ? pick(SPLINTERS)
+        : how < 0.8
+          ? ""
+          : now.slice(from, from + 1 + Math.floor(30 * random()));
     now = now.slice(0, at) + put + now.slice(how < 0.6 ? at : at + Math.floor(8 * random()));
   }
   return now;
 }
 const brokenCalls = Array.from({ length: BROKEN }, (_, i) => {
-  const record = i % 3, kind = ["boat", "sailor", "day"][record];
-  return { call: "read", record, name: kind, text: broken(i % 2 ? texts[kind] : fileOf(trees[kind])) };
+  const record = i % 3,
+    kind = ["boat", "sailor", "day"][record];
+  return {
+    call: "read",
+    record,
+    name: kind,
+    text: broken(i % 2 ? texts[kind] : fileOf(trees[kind])),
+  };
 });
 
 let browser, folder;
@@ -139,15 +225,23 @@ test(`${CASES} boats, days and set-ups are answered in Chromium with the bits of
 
 test(`${BROKEN} broken files are refused or read in Chromium as natively, with the same sentences`, async () => {
   const { page, close } = await openPage(browser, file);
-  const [inPage, natively] = await Promise.all([playInPage(page, brokenCalls), playNatively(brokenCalls)]);
+  const [inPage, natively] = await Promise.all([
+    playInPage(page, brokenCalls),
+    playNatively(brokenCalls),
+  ]);
   assert.equal(natively.length, brokenCalls.length + 1);
-  const different = brokenCalls.filter((_, i) => inPage[i + 1] !== natively[i + 1]).map(({ text }) => text);
+  const different = brokenCalls
+    .filter((_, i) => inPage[i + 1] !== natively[i + 1])
+    .map(({ text }) => text);
   assert.deepEqual(different, []);
   await close();
 });
 
 test("a good part of the broken files are refused, and a good part read", () => {
-  const sound = brokenCalls.filter(({ record, name, text }) => engine.read(0, ["boat", "sailor", "day"][record], name, text).is_sound).length;
+  const sound = brokenCalls.filter(
+    ({ record, name, text }) =>
+      engine.read(0, ["boat", "sailor", "day"][record], name, text).is_sound,
+  ).length;
   assert.ok(sound >= 0.05 * BROKEN && sound <= 0.7 * BROKEN, `${sound} of ${BROKEN}`);
 });
 
@@ -170,16 +264,38 @@ test("the command line prints the page's numbers", async () => {
     }
     engine.put(askedOf(one));
     const told = engine.ask("fly", 0);
-    const given = ["heel deg", "place m", "turns turns"].map((name) => name.split(" ")).filter(([key]) => !isNaN(one[key]));
-    const { stdout, stderr } = lullwise(["fly", "--json", "--boat", "boat", "--sailor", "sailor", "--day", "day",
-      "--pin", one.pins[one.pin], "--wind", `${one.wind} m/s`, "--heading", `${one.heading} deg`,
-      ...given.map(([key, unit]) => `--${key}=${one[key]} ${unit}`)], folder);
+    const given = ["heel deg", "place m", "turns turns"]
+      .map((name) => name.split(" "))
+      .filter(([key]) => !isNaN(one[key]));
+    const { stdout, stderr } = lullwise(
+      [
+        "fly",
+        "--json",
+        "--boat",
+        "boat",
+        "--sailor",
+        "sailor",
+        "--day",
+        "day",
+        "--pin",
+        one.pins[one.pin],
+        "--wind",
+        `${one.wind} m/s`,
+        "--heading",
+        `${one.heading} deg`,
+        ...given.map(([key, unit]) => `--${key}=${one[key]} ${unit}`),
+      ],
+      folder,
+    );
     assert.ok(stdout, stderr);
     const printed = JSON.parse(stdout);
     assert.equal(printed.outcome, told.outcome);
     for (const [key, value] of Object.entries(printed.flight)) {
       const own = told.flight[key] / rowOf("flight", key).in_si;
-      assert.ok(Math.abs(value - own) <= 1e-11 * Math.abs(own), `case ${i}: ${key} ${value}, on the page ${own}`);
+      assert.ok(
+        Math.abs(value - own) <= 1e-11 * Math.abs(own),
+        `case ${i}: ${key} ${value}, on the page ${own}`,
+      );
     }
   }
 });
@@ -194,16 +310,46 @@ test("the command line's ride is the page's of the same seed", async () => {
     }
     engine.put(rideOf({ ...one, turns: NaN }, i));
     const { history, width, events } = engine.ask("ride", 0);
-    const { stdout, stderr } = lullwise(["ride", "--json", "--boat", "boat", "--sailor", "sailor", "--day", "day",
-      "--pin", one.pins[one.pin], "--wind", `${one.wind} m/s`, "--heading", `${one.heading} deg`, "--seed", `${i}`,
-      "--minutes", "0.333333333333", "--every", "0.1 s"], folder);
+    const { stdout, stderr } = lullwise(
+      [
+        "ride",
+        "--json",
+        "--boat",
+        "boat",
+        "--sailor",
+        "sailor",
+        "--day",
+        "day",
+        "--pin",
+        one.pins[one.pin],
+        "--wind",
+        `${one.wind} m/s`,
+        "--heading",
+        `${one.heading} deg`,
+        "--seed",
+        `${i}`,
+        "--minutes",
+        "0.333333333333",
+        "--every",
+        "0.1 s",
+      ],
+      folder,
+    );
     assert.ok(stdout, stderr);
     const printed = JSON.parse(stdout);
-    assert.deepEqual(printed.events.map(({ what }) => what), events.map(({ what }) => what));
+    assert.deepEqual(
+      printed.events.map(({ what }) => what),
+      events.map(({ what }) => what),
+    );
     assert.equal(printed.history.length, history.length / width);
-    printed.history.forEach((row, k) => rows.forEach(({ key, in_si }, j) => {
-      const own = history[k * width + j] / in_si;
-      assert.ok(Math.abs(row[key] - own) <= 1e-11 * Math.abs(own), `case ${i}, row ${k}: ${key} ${row[key]}, on the page ${own}`);
-    }));
+    printed.history.forEach((row, k) =>
+      rows.forEach(({ key, in_si }, j) => {
+        const own = history[k * width + j] / in_si;
+        assert.ok(
+          Math.abs(row[key] - own) <= 1e-11 * Math.abs(own),
+          `case ${i}, row ${k}: ${key} ${row[key]}, on the page ${own}`,
+        );
+      }),
+    );
   }
 });

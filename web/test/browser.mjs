@@ -3,8 +3,16 @@
 
 import { chromium } from "playwright-core";
 
-const flags = ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-  "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+const flags = [
+  "--headless",
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
 
 export const sizes = { phone: { width: 360, height: 740 }, laptop: { width: 1366, height: 768 } };
 
@@ -14,23 +22,27 @@ export const file = new URL("../../build/page/lullwise.html", import.meta.url).h
 /** The views, by the names that stand in the address. */
 export const views = ["today", "boat", "flight", "ride", "compare"];
 
-export const openBrowser = () => chromium.launch({ executablePath: "/usr/bin/chromium", args: flags });
+export const openBrowser = () =>
+  chromium.launch({ executablePath: "/usr/bin/chromium", args: flags });
 
 /** A fresh context with one page at an address: { page, requests, complaints, close }. */
 export async function openPage(browser, address, size = sizes.laptop, more = {}) {
   const context = await browser.newContext({ viewport: size, ...more });
   const page = await context.newPage();
-  const requests = [], complaints = [];
+  const requests = [],
+    complaints = [];
   page.on("request", (request) => requests.push(request.url()));
   page.on("pageerror", (error) => complaints.push(`${error}`));
-  page.on("console", (message) => { if (message.type() === "error") complaints.push(message.text()); });
+  page.on("console", (message) => {
+    if (message.type() === "error") complaints.push(message.text());
+  });
   await page.goto(address);
   return { page, requests, complaints, close: () => context.close() };
 }
 
 /** Waits until a condition holds (waitForFunction needs eval, which the page forbids). */
 export async function until(holds, what, patience = 60_000) {
-  for (const end = Date.now() + patience; Date.now() < end;) {
+  for (const end = Date.now() + patience; Date.now() < end; ) {
     if (await holds()) return;
     await new Promise((on) => setTimeout(on, 50));
   }
@@ -38,10 +50,19 @@ export async function until(holds, what, patience = 60_000) {
 }
 
 /** Waits until the view has something to show, works nothing out any more and moves nothing. */
-export const settled = (page) => until(() => page.evaluate(() => {
-  const main = document.querySelector("main");
-  return main?.children.length > 1 && !main.querySelector("[aria-busy=true]") && !document.getAnimations().length;
-}), "the view at rest");
+export const settled = (page) =>
+  until(
+    () =>
+      page.evaluate(() => {
+        const main = document.querySelector("main");
+        return (
+          main?.children.length > 1 &&
+          !main.querySelector("[aria-busy=true]") &&
+          !document.getAnimations().length
+        );
+      }),
+    "the view at rest",
+  );
 
 /** Goes to a view as a reader does, and waits until it is at rest. */
 export async function goTo(page, view) {

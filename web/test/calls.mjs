@@ -8,13 +8,19 @@ import { spawn } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
-const native = process.env.LW_PAGE_CALLS ?? fileURLToPath(new URL("../../build/release/page_calls", import.meta.url));
+const native =
+  process.env.LW_PAGE_CALLS ??
+  fileURLToPath(new URL("../../build/release/page_calls", import.meta.url));
 
 function lineOf(call) {
   if (call.call === "choice") return Buffer.from("choice\n");
   if (call.asked) return Buffer.from(`${call.call} ${call.asked.join(" ")}\n`); // the shortest text that reads back
   const body = Buffer.from(`${call.name}\0${call.text}`);
-  return Buffer.concat([Buffer.from(`read ${call.record} ${body.length}\n`), body, Buffer.from("\n")]);
+  return Buffer.concat([
+    Buffer.from(`read ${call.record} ${body.length}\n`),
+    body,
+    Buffer.from("\n"),
+  ]);
 }
 
 /** The hashes of the tables and of each call, by the native program. */
@@ -63,11 +69,18 @@ const player = `
 /** The same, by the page's own module in the page's browser; some calls at a time. */
 export async function playInPage(page, calls) {
   const resolveDir = fileURLToPath(new URL("../script", import.meta.url));
-  const { outputFiles } = await build({ stdin: { contents: player, resolveDir }, bundle: true, write: false, format: "iife" });
+  const { outputFiles } = await build({
+    stdin: { contents: player, resolveDir },
+    bundle: true,
+    write: false,
+    format: "iife",
+  });
   await page.evaluate(outputFiles[0].text);
   const hashes = [await page.evaluate(() => globalThis.openPlayer())];
   for (let i = 0; i < calls.length; i += 100) {
-    hashes.push(...await page.evaluate((some) => globalThis.playCalls(some), calls.slice(i, i + 100)));
+    hashes.push(
+      ...(await page.evaluate((some) => globalThis.playCalls(some), calls.slice(i, i + 100))),
+    );
   }
   return hashes;
 }

@@ -10,11 +10,14 @@ import { lullwise } from "./desk.mjs";
 const address = new URL("../../build/page/lullwise.html", import.meta.url).href;
 const demo = new URL("../../demo/", import.meta.url);
 let browser;
-before(async () => { browser = await openBrowser(); });
+before(async () => {
+  browser = await openBrowser();
+});
 after(() => browser?.close());
 
 const best = (page) => page.locator(".best").innerText();
-const isCurrent = (page) => page.locator(".answers[aria-busy=false] .sides").first().waitFor({ timeout: 120_000 });
+const isCurrent = (page) =>
+  page.locator(".answers[aria-busy=false] .sides").first().waitFor({ timeout: 120_000 });
 
 const isAlike = (page) => page.locator(".answers").getByText("Nothing differs").waitFor();
 
@@ -38,10 +41,14 @@ for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, heig
 test("the sentences are those of the command line", async () => {
   const { page, close } = await openCompare("?with.sailor.person.mass=84+kg");
   const files = { boat: "heron", sailor: "light", day: "breeze" };
-  const words = Object.entries(files).flatMap(([kind, name]) => [`--${kind}`, new URL(`${name}.yaml`, demo).pathname]);
+  const words = Object.entries(files).flatMap(([kind, name]) => [
+    `--${kind}`,
+    new URL(`${name}.yaml`, demo).pathname,
+  ]);
   const { stdout } = lullwise(["pick", ...words, "--against", "person.mass=84 kg"]);
   const printed = stdout.split("What the change does")[1].replace(/\s+/g, " ");
-  for (const line of await page.locator(".best li").allInnerTexts()) assert.ok(printed.includes(line), `${line}\n${printed}`);
+  for (const line of await page.locator(".best li").allInnerTexts())
+    assert.ok(printed.includes(line), `${line}\n${printed}`);
   await close();
 });
 
@@ -49,7 +56,10 @@ test("a line changed in a field is in the address, and taken back nothing differ
   const { page, close } = await openCompare("");
   assert.equal(await page.locator("progress").isVisible(), false);
   await page.getByRole("button", { name: "Longer wand" }).click();
-  await until(() => /with\.boat\.linkage\.wand_length=1\.2\+m/.test(page.url()), "the wand in the address");
+  await until(
+    () => /with\.boat\.linkage\.wand_length=1\.2\+m/.test(page.url()),
+    "the wand in the address",
+  );
   await isCurrent(page);
   const told = await best(page);
   const { page: other, close: closeOther } = await openCompare(page.url().split("#compare")[1]);
@@ -64,11 +74,17 @@ test("a line changed in a field is in the address, and taken back nothing differ
 test("what differs is reached by undo and redo, as any edit", async () => {
   const { page, close } = await openCompare("");
   await page.getByRole("button", { name: "Heavier sailor" }).click();
-  await until(() => /with\.sailor\.person\.mass=74\+kg/.test(page.url()), "the mass in the address");
+  await until(
+    () => /with\.sailor\.person\.mass=74\+kg/.test(page.url()),
+    "the mass in the address",
+  );
   await page.getByRole("button", { name: "Longer wand" }).click();
   await until(() => /with\.boat/.test(page.url()), "the wand in the address");
   await page.getByRole("button", { name: "Undo" }).click();
-  await until(() => !/with\.boat/.test(page.url()) && /with\.sailor/.test(page.url()), "the wand undone alone");
+  await until(
+    () => !/with\.boat/.test(page.url()) && /with\.sailor/.test(page.url()),
+    "the wand undone alone",
+  );
   await page.getByRole("button", { name: "Undo" }).click();
   await until(() => !/with\./.test(page.url()), "all undone");
   await page.getByRole("button", { name: "Redo" }).click();
@@ -87,14 +103,36 @@ test("two pins of one boat stand side by side", async () => {
 test("another boat's file is compared with, and a faulty one is told and changes nothing", async () => {
   const { page, close } = await openCompare("");
   const heron = await readFile(new URL("heron.yaml", demo), "utf8");
-  const file = (buffer) => ({ name: "other.yaml", mimeType: "text/yaml", buffer: Buffer.from(buffer) });
-  await page.getByLabel("A file to compare with").setInputFiles(file(heron.replace("span: 96 cm", "span: 96 kg")));
+  const file = (buffer) => ({
+    name: "other.yaml",
+    mimeType: "text/yaml",
+    buffer: Buffer.from(buffer),
+  });
+  await page
+    .getByLabel("A file to compare with")
+    .setInputFiles(file(heron.replace("span: 96 cm", "span: 96 kg")));
   await page.getByText(/other\.yaml:\d+ main_foil\.span/).waitFor();
   assert.ok(!/with\./.test(page.url()));
-  await page.getByLabel("A file to compare with").setInputFiles(file(heron.replace("span: 96 cm", "span: 110 cm").replace("name: Grey Heron", "name: White Heron")));
-  await until(() => /with\.boat\.main_foil\.span=110\+cm/.test(page.url()), "the foil in the address");
+  await page
+    .getByLabel("A file to compare with")
+    .setInputFiles(
+      file(
+        heron
+          .replace("span: 96 cm", "span: 110 cm")
+          .replace("name: Grey Heron", "name: White Heron"),
+      ),
+    );
+  await until(
+    () => /with\.boat\.main_foil\.span=110\+cm/.test(page.url()),
+    "the foil in the address",
+  );
   await isCurrent(page);
-  assert.equal(await page.getByLabel("Another boat").evaluate((select) => select.selectedOptions[0].textContent), "White Heron (invented)");
+  assert.equal(
+    await page
+      .getByLabel("Another boat")
+      .evaluate((select) => select.selectedOptions[0].textContent),
+    "White Heron (invented)",
+  );
   await close();
 });
 

@@ -5,29 +5,35 @@ import { spawn, spawnSync } from "node:child_process";
 import { createServer } from "node:net";
 import { fileURLToPath } from "node:url";
 
-const program = process.env.LW_PROGRAM ?? fileURLToPath(new URL("../../build/release/lullwise", import.meta.url));
+const program =
+  process.env.LW_PROGRAM ?? fileURLToPath(new URL("../../build/release/lullwise", import.meta.url));
 
 /** Runs `lullwise WORDS` in a folder: { status, stdout, stderr }. */
 export const lullwise = (words, cwd) => spawnSync(program, words, { cwd, encoding: "utf8" });
 
 function freePort() {
   return new Promise((on, fail) => {
-    const server = createServer().once("error", fail).listen(0, "127.0.0.1", () => {
-      const { port } = server.address();
-      server.close(() => on(port));
-    });
+    const server = createServer()
+      .once("error", fail)
+      .listen(0, "127.0.0.1", () => {
+        const { port } = server.address();
+        server.close(() => on(port));
+      });
   });
 }
 
 /** A desk on a free port, or on the one given: { address, port, close }. */
 export async function openDesk(port) {
   port ??= await freePort();
-  const process = spawn(program, ["desk", "--no-browser", "--port", `${port}`], { stdio: ["ignore", "pipe", "inherit"] });
+  const process = spawn(program, ["desk", "--no-browser", "--port", `${port}`], {
+    stdio: ["ignore", "pipe", "inherit"],
+  });
   const ended = new Promise((on) => process.once("exit", on));
   const isOpen = await Promise.race([ended.then(() => false), answers(port)]);
   if (!isOpen) throw new Error("the desk did not open");
   return {
-    port, address: `http://127.0.0.1:${port}/`,
+    port,
+    address: `http://127.0.0.1:${port}/`,
     async close() {
       process.kill("SIGINT");
       return ended;

@@ -25,7 +25,11 @@ const files = {
   "no-number.yaml": changed(day, /lull: .*/, "lull: a little"),
   "lull-over-puff.yaml": changed(day, /lull: .*/, "lull: 30 kn"),
   "twice.yaml": changed(day, /( *)(lull: .*)/, "$1$2\n$1$2"),
-  "three-faults.yaml": changed(changed(changed(boat, /span: .*/, "span: 9 kg"), /chord: .*/, "chord: much"), /mass: .*/, "mass: -1 kg"),
+  "three-faults.yaml": changed(
+    changed(changed(boat, /span: .*/, "span: 9 kg"), /chord: .*/, "chord: much"),
+    /mass: .*/,
+    "mass: -1 kg",
+  ),
   "no-yaml.yaml": "boat: [1, 2\nday: {",
   "bad-letters.yaml": Buffer.from([0x62, 0x6f, 0x61, 0x74, 0x3a, 0x20, 0xff, 0xfe, 0x0a]),
   "empty.yaml": "",
@@ -47,12 +51,19 @@ after(async () => {
 
 /** Drops a file as a browser does; resolves to all that the page then tells. */
 async function dropped(page, name, bytes) {
-  await page.evaluate(({ name, text }) => {
-    const dataTransfer = new DataTransfer(), bytes = Uint8Array.from(text, (letter) => letter.charCodeAt(0));
-    dataTransfer.items.add(new File([bytes], name));
-    dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
-  }, { name, text: bytes.toString("latin1") });
-  await until(() => page.evaluate((name) => document.querySelector(".told").textContent.includes(name), name), `words on ${name}`);
+  await page.evaluate(
+    ({ name, text }) => {
+      const dataTransfer = new DataTransfer(),
+        bytes = Uint8Array.from(text, (letter) => letter.charCodeAt(0));
+      dataTransfer.items.add(new File([bytes], name));
+      dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
+    },
+    { name, text: bytes.toString("latin1") },
+  );
+  await until(
+    () => page.evaluate((name) => document.querySelector(".told").textContent.includes(name), name),
+    `words on ${name}`,
+  );
   return page.locator(".told").textContent();
 }
 
@@ -71,7 +82,14 @@ for (const [name, text] of Object.entries(files)) {
     const told = plain(await dropped(page, name, bytes));
     for (const fault of faults) {
       const place = fault.line ? `${name}:${fault.line}:${fault.column}` : name;
-      for (const words of [place, fault.key, fault.sentence, fault.read, fault.expected, fault.hint]) {
+      for (const words of [
+        place,
+        fault.key,
+        fault.sentence,
+        fault.read,
+        fault.expected,
+        fault.hint,
+      ]) {
         if (words) assert.ok(told.includes(plain(words)), `"${words}" is missing in: ${told}`);
       }
     }

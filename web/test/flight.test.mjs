@@ -8,7 +8,9 @@ import { lullwise } from "./desk.mjs";
 
 const address = new URL("../../build/page/lullwise.html", import.meta.url).href;
 let browser;
-before(async () => { browser = await openBrowser(); });
+before(async () => {
+  browser = await openBrowser();
+});
 after(() => browser?.close());
 
 const said = (page) => page.locator(".stage [role=img]").getAttribute("aria-label");
@@ -23,7 +25,10 @@ async function openFlight(words, size, more) {
 for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, height: 640 } })) {
   test(`on a ${name} screen the flight is a picture with words, and nothing is wider than the screen`, async () => {
     const { page, complaints, close } = await openFlight("?wind=12+kn&heading=100+deg&pin=B", size);
-    assert.match(await said(page), /^Flies at [\d.]+ kn on 100 deg\..*Ride height \d+ cm.*flap .* deg/);
+    assert.match(
+      await said(page),
+      /^Flies at [\d.]+ kn on 100 deg\..*Ride height \d+ cm.*flap .* deg/,
+    );
     assert.equal(await page.locator(".margins .first").count(), 1);
     assert.deepEqual(complaints, []);
     assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
@@ -32,8 +37,11 @@ for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, heig
 }
 
 test("more wind by the keyboard at unchanged turns lifts the hull, and the address leads to the same flight", async () => {
-  const { page, close } = await openFlight("?wind=10+kn&heading=100+deg&heel=15+deg&place=0.8+m&turns=0+turns&pin=D");
-  const heights = [], height = async () => Number(/height (\d+) cm/.exec(await said(page))[1]);
+  const { page, close } = await openFlight(
+    "?wind=10+kn&heading=100+deg&heel=15+deg&place=0.8+m&turns=0+turns&pin=D",
+  );
+  const heights = [],
+    height = async () => Number(/height (\d+) cm/.exec(await said(page))[1]);
   heights.push(await height());
   const was = await said(page);
   for (let i = 0; i < 6; i++) await page.getByLabel("Wind", { exact: true }).press("ArrowRight");
@@ -41,7 +49,8 @@ test("more wind by the keyboard at unchanged turns lifts the hull, and the addre
   await until(async () => /wind=13\+kn/.test(page.url()), "the wind in the address");
   heights.push(await height());
   assert.ok(heights[1] > heights[0], `${heights}`);
-  const now = await said(page), { page: other, close: closeOther } = await openFlight(page.url().split("#flight")[1]);
+  const now = await said(page),
+    { page: other, close: closeOther } = await openFlight(page.url().split("#flight")[1]);
   assert.equal(await said(other), now);
   await closeOther();
   await close();
@@ -50,7 +59,8 @@ test("more wind by the keyboard at unchanged turns lifts the hull, and the addre
 test("rudder lift wound on puts the bow down, and left open it is wound for speed again", async () => {
   const { page, close } = await openFlight("?wind=12+kn&heading=100+deg&pin=B");
   const first = await said(page);
-  for (let i = 0; i < 20; i++) await page.getByRole("button", { name: "More: Rudder lift on" }).click();
+  for (let i = 0; i < 20; i++)
+    await page.getByRole("button", { name: "More: Rudder lift on" }).click();
   const bow = async () => Number(/bow up (-?[\d.]+) deg/.exec(await said(page))[1]);
   const was = Number(/bow up (-?[\d.]+) deg/.exec(first)[1]);
   await until(async () => (await bow()) < was - 0.5, "the bow down");
@@ -81,7 +91,10 @@ test("in m/s the wind moves in m/s, and the address keeps the flight", async () 
   const { page, close } = await openFlight("?speed=m/s&wind=6+m/s&heading=100+deg");
   assert.equal(await page.locator(".slide output").first().textContent(), "6.0 m/s");
   await page.getByRole("button", { name: "More: Wind", exact: true }).click();
-  await until(async () => (await page.locator(".slide output").first().textContent()) === "6.3 m/s", "a step of 0.25 m/s");
+  await until(
+    async () => (await page.locator(".slide output").first().textContent()) === "6.3 m/s",
+    "a step of 0.25 m/s",
+  );
   await close();
 });
 
@@ -90,14 +103,34 @@ test("small motions are told in the words of the command line, and again when a 
   await page.locator(".modes > summary").click();
   const verdict = page.locator(".modes p").first();
   await verdict.waitFor({ timeout: 60_000 });
-  const words = ["heron", "light", "breeze"].flatMap((name, i) => [["--boat", "--sailor", "--day"][i], new URL(`../../demo/${name}.yaml`, import.meta.url).pathname]);
-  const { stdout } = lullwise(["modes", ...words, "--wind", "12 kn", "--heading", "50 deg", "--pin", "B"]);
+  const words = ["heron", "light", "breeze"].flatMap((name, i) => [
+    ["--boat", "--sailor", "--day"][i],
+    new URL(`../../demo/${name}.yaml`, import.meta.url).pathname,
+  ]);
+  const { stdout } = lullwise([
+    "modes",
+    ...words,
+    "--wind",
+    "12 kn",
+    "--heading",
+    "50 deg",
+    "--pin",
+    "B",
+  ]);
   const printed = stdout.replace(/\s+/g, " ");
-  const told = [verdict, page.locator(".modes tbody th"), page.locator(".modes dd"), page.locator(".modes .note")];
-  for (const some of told) for (const text of await some.allTextContents()) assert.ok(printed.includes(text), `${text}\n${printed}`);
+  const told = [
+    verdict,
+    page.locator(".modes tbody th"),
+    page.locator(".modes dd"),
+    page.locator(".modes .note"),
+  ];
+  for (const some of told)
+    for (const text of await some.allTextContents())
+      assert.ok(printed.includes(text), `${text}\n${printed}`);
   assert.equal(await page.locator(".modes dd").count(), 3);
   const was = await verdict.textContent();
-  for (let i = 0; i < 6; i++) await page.getByRole("button", { name: "More: Wind", exact: true }).click();
+  for (let i = 0; i < 6; i++)
+    await page.getByRole("button", { name: "More: Wind", exact: true }).click();
   await until(async () => (await verdict.textContent()) !== was, "other motions");
   assert.deepEqual(complaints, []);
   await close();

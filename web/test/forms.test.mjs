@@ -8,13 +8,18 @@ import { lullwise } from "./desk.mjs";
 
 const demo = new URL("../../demo/", import.meta.url).pathname;
 let browser;
-before(async () => { browser = await openBrowser(); });
+before(async () => {
+  browser = await openBrowser();
+});
 after(() => browser?.close());
 
 test("a day keeps its mean wind when its wind is given as a forecast instead", async () => {
   const { page, complaints, close } = await openPage(browser, file);
   await page.getByLabel("Wind given as").selectOption("forecast");
-  await until(async () => page.url().includes("day.forecast.mean=12.5+kn"), "the forecast in the address");
+  await until(
+    async () => page.url().includes("day.forecast.mean=12.5+kn"),
+    "the forecast in the address",
+  );
   assert.ok(!page.url().includes("day.wind.lull=1"));
   assert.equal(await page.getByLabel("Mean in kn").inputValue(), "12.5");
   assert.deepEqual(complaints, []);
@@ -27,7 +32,10 @@ test("pins whose labels are numbers stay in the owner's order", async () => {
   await page.locator("#section-pins summary").first().click();
   const labels = page.locator("#section-pins .field > label");
   await labels.first().waitFor();
-  assert.deepEqual((await labels.allTextContents()).map((text) => text.split(" ")[1]), ["3", "2", "1.5"]);
+  assert.deepEqual(
+    (await labels.allTextContents()).map((text) => text.split(" ")[1]),
+    ["3", "2", "1.5"],
+  );
   assert.ok(page.url().endsWith(link));
   await close();
 });
@@ -35,12 +43,17 @@ test("pins whose labels are numbers stay in the owner's order", async () => {
 test("an unusual value is flagged while it is typed, and one out of range is not taken", async () => {
   const { page, close } = await openPage(browser, `${file}#boat`);
   await page.locator("#section-hull > summary").click();
-  const field = page.locator("#section-hull .field").filter({ has: page.locator("label", { hasText: /^Mass/ }) });
+  const field = page
+    .locator("#section-hull .field")
+    .filter({ has: page.locator("label", { hasText: /^Mass/ }) });
   await field.locator("input").fill("65");
   await until(async () => /unusual/i.test(await field.locator(".note").textContent()), "a doubt");
   await field.locator("input").fill("9500");
   await field.locator("input").press("Enter");
-  await until(async () => (await field.locator("input").getAttribute("aria-invalid")) === "true", "a fault");
+  await until(
+    async () => (await field.locator("input").getAttribute("aria-invalid")) === "true",
+    "a fault",
+  );
   assert.ok(!page.url().includes("9500"));
   await close();
 });
@@ -49,14 +62,25 @@ test("asked which measurement matters most, the page can be stopped halfway, and
   const { page, complaints, close } = await openPage(browser, `${file}#boat`);
   const card = page.locator(".card").filter({ hasText: "Which measurement matters most" });
   await card.getByRole("button", { name: "Find out" }).click();
-  await until(async () => (await card.locator("progress").getAttribute("value")) !== "0", "some of the work done", 180_000);
+  await until(
+    async () => (await card.locator("progress").getAttribute("value")) !== "0",
+    "some of the work done",
+    180_000,
+  );
   await card.getByRole("button", { name: "Stop" }).click();
-  assert.ok(!await card.locator("progress").isVisible());
+  assert.ok(!(await card.locator("progress").isVisible()));
   assert.equal(await card.locator("tbody tr").count(), 0);
   await card.getByRole("button", { name: "Find out" }).click();
   await card.locator("tbody tr").first().waitFor({ timeout: 300_000 });
-  const { stdout } = lullwise(["check", "--sensitivity", "--json", ...["heron", "light", "breeze"].map((name) => `${demo}${name}.yaml`)]);
-  const printed = JSON.parse(stdout).sensitivity.measurements.map(({ key }) => key.replace(".", ": ").replaceAll("_", " "));
+  const { stdout } = lullwise([
+    "check",
+    "--sensitivity",
+    "--json",
+    ...["heron", "light", "breeze"].map((name) => `${demo}${name}.yaml`),
+  ]);
+  const printed = JSON.parse(stdout).sensitivity.measurements.map(({ key }) =>
+    key.replace(".", ": ").replaceAll("_", " "),
+  );
   const told = await card.locator("tbody th").allTextContents();
   assert.deepEqual(told, printed.slice(0, told.length));
   assert.ok(await card.getByRole("button", { name: "Find out" }).isVisible());

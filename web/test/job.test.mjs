@@ -28,28 +28,41 @@ async function type(page, label, text) {
 /** Saves a record by the page's button; where it lies. */
 async function saved(page, kind) {
   const button = page.getByRole("button", { name: `Save the ${kind}` });
-  if (!await button.isVisible()) await page.locator(".tools > summary").click();
+  if (!(await button.isVisible())) await page.locator(".tools > summary").click();
   const [download] = await Promise.all([page.waitForEvent("download"), button.click()]);
   await download.saveAs(join(folder, `${kind}.yaml`));
 }
 
 test("what is typed on a phone is answered, saved, and answered alike by the command line from the files", async () => {
-  const { page, complaints, close } = await openPage(browser, file, sizes.phone, { acceptDownloads: true });
+  const { page, complaints, close } = await openPage(browser, file, sizes.phone, {
+    acceptDownloads: true,
+  });
   await settled(page);
   await page.locator(".fold > summary").click();
-  for (const [label, text] of [["Lull in kn", "11"], ["Mean in kn", "13,5"], ["Puff in kn", "17"], ["Mass in kg", "78"]]) await type(page, label, text);
+  for (const [label, text] of [
+    ["Lull in kn", "11"],
+    ["Mean in kn", "13,5"],
+    ["Puff in kn", "17"],
+    ["Mass in kg", "78"],
+  ])
+    await type(page, label, text);
   await until(async () => /sailor\.person\.mass=78/.test(page.url()), "the mass in the address");
   await settled(page);
   for (const kind of ["boat", "sailor", "day"]) await saved(page, kind);
 
-  const { status, stdout, stderr } = lullwise(["pick", "--json", "--boat", "boat.yaml", "--sailor", "sailor.yaml", "--day", "day.yaml"], folder);
+  const { status, stdout, stderr } = lullwise(
+    ["pick", "--json", "--boat", "boat.yaml", "--sailor", "sailor.yaml", "--day", "day.yaml"],
+    folder,
+  );
   assert.equal(status, 0, stderr);
   const { places, wind } = JSON.parse(stdout);
   assert.deepEqual([wind.lull, wind.mean, wind.puff], [11, 13.5, 17]);
   assert.match(await readFile(join(folder, "sailor.yaml"), "utf8"), /mass: *78(\.0)? kg/);
   const told = await page.locator(".ranking li").allTextContents();
   assert.equal(told.length, places.length);
-  places.forEach(({ pin, sentence }, i) => assert.ok(told[i].startsWith(pin) && told[i].includes(sentence), `${told[i]}\n${sentence}`));
+  places.forEach(({ pin, sentence }, i) =>
+    assert.ok(told[i].startsWith(pin) && told[i].includes(sentence), `${told[i]}\n${sentence}`),
+  );
   assert.deepEqual(complaints, []);
   await close();
 });

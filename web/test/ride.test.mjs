@@ -7,25 +7,37 @@ import { file, openBrowser, openPage, settled, sizes, until } from "./browser.mj
 
 const WILD = "?pin=A&wind=17+kn&course=downwind&minutes=1&seed=4"; // much happens
 let browser;
-before(async () => { browser = await openBrowser(); });
+before(async () => {
+  browser = await openBrowser();
+});
 after(() => browser?.close());
 
 const said = (page) => page.locator(".ride .stage [role=img]").getAttribute("aria-label");
 const clock = (page) => page.locator(".clock output").textContent();
-const seconds = (text) => { const [, m, s] = /(\d+):([\d.]+)/.exec(text); return 60 * m + Number(s); };
+const seconds = (text) => {
+  const [, m, s] = /(\d+):([\d.]+)/.exec(text);
+  return 60 * m + Number(s);
+};
 const now = async (page) => seconds(await clock(page));
 
 async function openRide(words, size, more) {
   const opened = await openPage(browser, `${file}#ride${words}`, size, more);
   await settled(opened.page);
-  await until(async () => await opened.page.locator(".clock output").count() && /of/.test(await clock(opened.page)), "a ride");
+  await until(
+    async () =>
+      (await opened.page.locator(".clock output").count()) && /of/.test(await clock(opened.page)),
+    "a ride",
+  );
   return opened;
 }
 
 for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, height: 640 } })) {
   test(`on a ${name} screen the ride is a picture with words, and nothing is wider than the screen`, async () => {
     const { page, complaints, close } = await openRide(WILD, size);
-    assert.match(await said(page), /^At 0:00\.0: wind [\d.]+ kn, speed .*hull .* above the water.*flap .* deg/);
+    assert.match(
+      await said(page),
+      /^At 0:00\.0: wind [\d.]+ kn, speed .*hull .* above the water.*flap .* deg/,
+    );
     assert.equal(await page.locator(".traces .panel").count(), 4);
     assert.deepEqual(complaints, []);
     assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
@@ -36,7 +48,8 @@ for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, heig
 test("it plays and pauses from the keyboard, and moves the boat", async () => {
   const { page, close } = await openRide("?pin=C&minutes=1");
   const boat = () => page.locator(".ride .side g").first().getAttribute("transform");
-  const was = await boat(), play = page.getByRole("button", { name: "Play" });
+  const was = await boat(),
+    play = page.getByRole("button", { name: "Play" });
   assert.equal(await now(page), 0);
   await play.focus();
   await page.keyboard.press("Enter");
@@ -75,12 +88,14 @@ test("the next event is the first of the list, and a press on one goes there", a
 });
 
 test("whoever wants less motion gets a still every second, and nothing moves before it is asked", async () => {
-  const { page, close } = await openRide("?pin=C&minutes=1", sizes.laptop, { reducedMotion: "reduce" });
+  const { page, close } = await openRide("?pin=C&minutes=1", sizes.laptop, {
+    reducedMotion: "reduce",
+  });
   await new Promise((on) => setTimeout(on, 500));
   assert.equal(await now(page), 0);
   await page.getByRole("button", { name: "Play" }).click();
   const seen = new Set();
-  for (const end = Date.now() + 2600; Date.now() < end;) seen.add(await now(page));
+  for (const end = Date.now() + 2600; Date.now() < end; ) seen.add(await now(page));
   const times = [...seen];
   for (let i = 1; i < times.length; i++) assert.ok(times[i] - times[i - 1] >= 0.95, `${times}`);
   await close();

@@ -9,10 +9,14 @@ import { file, openBrowser, openPage, settled } from "./browser.mjs";
 
 const demo = async (name) => readFile(new URL(`../../demo/${name}.yaml`, import.meta.url), "utf8");
 const set = { boat: await demo("heron"), sailor: await demo("light"), day: await demo("breeze") };
-const module = await WebAssembly.compile(await readFile(new URL("../../build/page/page_engine.wasm", import.meta.url)));
+const module = await WebAssembly.compile(
+  await readFile(new URL("../../build/page/page_engine.wasm", import.meta.url)),
+);
 
 let browser;
-before(async () => { browser = await openBrowser(); });
+before(async () => {
+  browser = await openBrowser();
+});
 after(() => browser?.close());
 
 async function loaded() {
@@ -26,10 +30,18 @@ const flight = (engine) => (engine.put([1, 6.2, 1.7, NaN, NaN, 2]), engine.ask("
 test("rows of sections from several engines give another the flight that it finds alone", async () => {
   const several = [await loaded(), await loaded(), await loaded()];
   const { size, sections } = several[0].ask("sections", 0);
-  assert.deepEqual(sections.map(({ rows }) => rows), [7, 3]);
+  assert.deepEqual(
+    sections.map(({ rows }) => rows),
+    [7, 3],
+  );
   let turn = 0;
-  const polars = sections.map(({ rows }, name) => several[0].polar(0, name,
-    Array.from({ length: rows }, (_, row) => several[turn++ % 3].row(0, name, row))));
+  const polars = sections.map(({ rows }, name) =>
+    several[0].polar(
+      0,
+      name,
+      Array.from({ length: rows }, (_, row) => several[turn++ % 3].row(0, name, row)),
+    ),
+  );
   assert.ok(polars.every(({ length }) => length === size));
 
   const taking = await loaded();
@@ -71,9 +83,15 @@ test("the page takes the sections that it kept, if its own engine made them", as
     localStorage.setItem(key, JSON.stringify(kept));
   };
   assert.notEqual(await openedAgain(page, flatten), first);
-  assert.equal(await openedAgain(page, (key) => {
-    localStorage.setItem(key, JSON.stringify({ ...JSON.parse(localStorage.getItem(key)), engine: "another" }));
-  }), first);
+  assert.equal(
+    await openedAgain(page, (key) => {
+      localStorage.setItem(
+        key,
+        JSON.stringify({ ...JSON.parse(localStorage.getItem(key)), engine: "another" }),
+      );
+    }),
+    first,
+  );
   assert.equal(await openedAgain(page, (key) => localStorage.setItem(key, '{"polars": 7')), first);
   assert.deepEqual(complaints, []);
   await close();

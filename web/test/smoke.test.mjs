@@ -7,7 +7,9 @@ import { openBrowser, openPage, sizes, until } from "./browser.mjs";
 
 const address = new URL("../../build/page/lullwise.html", import.meta.url).href;
 let browser;
-before(async () => { browser = await openBrowser(); });
+before(async () => {
+  browser = await openBrowser();
+});
 after(() => browser?.close());
 
 for (const [name, size] of Object.entries(sizes)) {
@@ -17,7 +19,10 @@ for (const [name, size] of Object.entries(sizes)) {
     await ranking.first().waitFor({ timeout: 60_000 });
     assert.equal(await ranking.count(), 4);
     assert.deepEqual(complaints, []);
-    assert.ok(requests.every((one) => one === address || one.startsWith("blob:")), requests.join("\n"));
+    assert.ok(
+      requests.every((one) => one === address || one.startsWith("blob:")),
+      requests.join("\n"),
+    );
     assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
     await close();
   });
@@ -28,7 +33,11 @@ test("less wind typed with a decimal comma leads to another answer, and undo bac
   const first = page.locator(".best");
   await first.waitFor({ timeout: 60_000 });
   const was = await first.textContent();
-  for (const [name, text] of [["Lull", "7,5"], ["Mean", "8,5"], ["Puff", "9,5"]]) {
+  for (const [name, text] of [
+    ["Lull", "7,5"],
+    ["Mean", "8,5"],
+    ["Puff", "9,5"],
+  ]) {
     await page.getByLabel(`${name} in kn`).fill(text);
     await page.getByLabel(`${name} in kn`).press("Enter");
   }

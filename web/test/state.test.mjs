@@ -6,12 +6,18 @@ import { after, before, test } from "node:test";
 import { file, goTo, openBrowser, openPage, settled, until } from "./browser.mjs";
 
 let browser;
-before(async () => { browser = await openBrowser(); });
+before(async () => {
+  browser = await openBrowser();
+});
 after(() => browser?.close());
 
-const isAt = (page, view) => until(async () =>
-  new URL(page.url()).hash.startsWith(`#${view}`) &&
-  await page.locator(`nav a[href="#${view}"][aria-current=page]`).count() === 1, `the view ${view}`);
+const isAt = (page, view) =>
+  until(
+    async () =>
+      new URL(page.url()).hash.startsWith(`#${view}`) &&
+      (await page.locator(`nav a[href="#${view}"][aria-current=page]`).count()) === 1,
+    `the view ${view}`,
+  );
 
 async function typeLull(page, text) {
   const lull = page.getByLabel("Lull in kn");
@@ -43,7 +49,8 @@ test("a reload shows the same view with the same values", async () => {
   const { page, close } = await openPage(browser, file);
   await settled(page);
   await typeLull(page, "8,5");
-  const best = await page.locator(".best").textContent(), address = page.url();
+  const best = await page.locator(".best").textContent(),
+    address = page.url();
   await page.reload();
   await settled(page);
   assert.equal(page.url(), address);
@@ -56,7 +63,8 @@ test("a link shows the same answer to somebody who has opened nothing before", a
   const { page, close } = await openPage(browser, file);
   await settled(page);
   await typeLull(page, "8.5");
-  const best = await page.locator(".best").textContent(), address = page.url();
+  const best = await page.locator(".best").textContent(),
+    address = page.url();
   const other = await openPage(browser, address);
   await settled(other.page);
   assert.equal(await other.page.locator(".best").textContent(), best);
@@ -78,7 +86,8 @@ test("what was entered is there when the page is opened again without its addres
 test("stopped, the work is not taken up again until it is asked for", async () => {
   const { page, close } = await openPage(browser, file);
   await settled(page);
-  const lull = page.getByLabel("Lull in kn"), again = page.getByRole("button", { name: "Work it out" });
+  const lull = page.getByLabel("Lull in kn"),
+    again = page.getByRole("button", { name: "Work it out" });
   await lull.fill("8");
   await lull.press("Enter");
   await page.getByRole("button", { name: "Stop" }).click();
@@ -86,7 +95,7 @@ test("stopped, the work is not taken up again until it is asked for", async () =
   assert.ok(await again.isVisible());
   await again.click();
   await settled(page);
-  assert.ok(!await again.isVisible());
+  assert.ok(!(await again.isVisible()));
   assert.equal(await page.locator(".answers.old").count(), 0);
   await close();
 });
@@ -114,7 +123,13 @@ test("what is kept is forgotten once the question is answered with yes, and not 
 
 test("a broken address shows the page all the same", async () => {
   const { page, complaints, close } = await openPage(browser, file);
-  for (const address of ["#nowhere", "#today?day.wind.lull=much", "#today?%ff", "#today?boat.nothing.here=1", "#%"]) {
+  for (const address of [
+    "#nowhere",
+    "#today?day.wind.lull=much",
+    "#today?%ff",
+    "#today?boat.nothing.here=1",
+    "#%",
+  ]) {
     await page.goto("about:blank");
     await page.goto(file + address);
     await settled(page);

@@ -10,19 +10,28 @@ import { openDesk } from "./desk.mjs";
 
 const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 let browser, desk;
-before(async () => { [browser, desk] = await Promise.all([openBrowser(), openDesk()]); });
-after(async () => { await Promise.all([browser?.close(), desk?.close()]); });
+before(async () => {
+  [browser, desk] = await Promise.all([openBrowser(), openDesk()]);
+});
+after(async () => {
+  await Promise.all([browser?.close(), desk?.close()]);
+});
 
 /** What axe-core finds against the page, in words. */
 async function violations(page) {
-  if (!await page.evaluate(() => "axe" in globalThis)) await page.evaluate(axe);
+  if (!(await page.evaluate(() => "axe" in globalThis))) await page.evaluate(axe);
   const found = await page.evaluate(async () => (await globalThis.axe.run()).violations);
-  return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target} ${node.failureSummary}`));
+  return found.flatMap(({ id, nodes }) =>
+    nodes.map((node) => `${id}: ${node.target} ${node.failureSummary}`),
+  );
 }
 
 const isWithin = (page) => page.evaluate(() => document.documentElement.scrollWidth <= innerWidth);
 
-for (const [place, addressOf] of [["a file", () => file], ["the desk", () => desk.address]]) {
+for (const [place, addressOf] of [
+  ["a file", () => file],
+  ["the desk", () => desk.address],
+]) {
   for (const [name, size] of Object.entries(sizes)) {
     test(`from ${place} on a ${name} every view opens, fits, asks no network and is accessible`, async () => {
       const { page, requests, complaints, close } = await openPage(browser, addressOf(), size);
@@ -35,8 +44,12 @@ for (const [place, addressOf] of [["a file", () => file], ["the desk", () => des
           assert.deepEqual(await violations(page), [], `${view}, ${colorScheme}`);
         }
       }
-      const own = ["/", "/app.webmanifest", "/offline.js", "/icon.svg"].map((path) => new URL(path, desk.address).href);
-      const strange = requests.filter((one) => one !== file && !own.includes(one) && !one.startsWith("blob:"));
+      const own = ["/", "/app.webmanifest", "/offline.js", "/icon.svg"].map(
+        (path) => new URL(path, desk.address).href,
+      );
+      const strange = requests.filter(
+        (one) => one !== file && !own.includes(one) && !one.startsWith("blob:"),
+      );
       assert.deepEqual(strange, []);
       assert.deepEqual(complaints, []);
       await close();
@@ -45,7 +58,10 @@ for (const [place, addressOf] of [["a file", () => file], ["the desk", () => des
 }
 
 test("at 320 px and on a screen of 4K every view fits", async () => {
-  for (const size of [{ width: 320, height: 568 }, { width: 3840, height: 2160 }]) {
+  for (const size of [
+    { width: 320, height: 568 },
+    { width: 3840, height: 2160 },
+  ]) {
     const { page, close } = await openPage(browser, file, size);
     await settled(page);
     for (const view of views) {
@@ -61,19 +77,31 @@ const name = "A very long name that a proud owner gave to his beloved boat";
 const days = {
   "the demo day": "",
   "a day of long names": `boat.name=${name}&sailor.name=${name}&day.name=${name}&boat.pins.Longest label A=4.1 deg&boat.pins.Longest label B=3 deg&boat.pins.Middle of them=2 deg`,
-  "a day on which none is held": "day.wind.lull=18 kn&day.wind.mean=22 kn&day.wind.puff=28 kn&day.water.temperature=6 degC",
-  "a gale": "day.wind.lull=28 kn&day.wind.mean=34 kn&day.wind.puff=45 kn&day.water.temperature=6 degC",
+  "a day on which none is held":
+    "day.wind.lull=18 kn&day.wind.mean=22 kn&day.wind.puff=28 kn&day.water.temperature=6 degC",
+  "a gale":
+    "day.wind.lull=28 kn&day.wind.mean=34 kn&day.wind.puff=45 kn&day.water.temperature=6 degC",
   "a day on which nothing flies": "day.wind.lull=2 kn&day.wind.mean=3 kn&day.wind.puff=4 kn",
 };
 
 for (const [day, words] of Object.entries(days)) {
   test(`on ${day} the pin, its hold and its turns stand in a phone's first screen, and the whole answer on one page of paper`, async () => {
-    const { page, complaints, close } = await openPage(browser, `${file}#today?${encodeURI(words)}`, { width: 390, height: 844 });
-    for (const size of [{ width: 320, height: 568 }, { width: 390, height: 844 }]) {
+    const { page, complaints, close } = await openPage(
+      browser,
+      `${file}#today?${encodeURI(words)}`,
+      { width: 390, height: 844 },
+    );
+    for (const size of [
+      { width: 320, height: 568 },
+      { width: 390, height: 844 },
+    ]) {
       await page.setViewportSize(size);
       await settled(page);
-      const flies = await page.locator(".best .pin").count() > 0;
-      const last = page.locator(".best").locator("dl, p").nth(flies ? 2 : 0);
+      const flies = (await page.locator(".best .pin").count()) > 0;
+      const last = page
+        .locator(".best")
+        .locator("dl, p")
+        .nth(flies ? 2 : 0);
       const bottom = await last.evaluate((one) => one.getBoundingClientRect().bottom);
       const nav = await page.locator("nav").evaluate((bar) => bar.getBoundingClientRect().top);
       assert.ok(bottom <= nav, `${bottom} of ${nav} px`);
@@ -91,21 +119,45 @@ test("on paper Boat has every measurement, and on the screen they are folded aga
   await settled(page);
   const open = () => page.locator("details.section[open]").count();
   assert.equal(await open(), 0);
-  await page.evaluate(() => { addEventListener("beforeprint", () => { globalThis.unfolded = document.querySelectorAll("details.section[open]").length; }); });
+  await page.evaluate(() => {
+    addEventListener("beforeprint", () => {
+      globalThis.unfolded = document.querySelectorAll("details.section[open]").length;
+    });
+  });
   await page.pdf();
-  assert.equal(await page.evaluate(() => globalThis.unfolded), await page.locator("details.section").count());
+  assert.equal(
+    await page.evaluate(() => globalThis.unfolded),
+    await page.locator("details.section").count(),
+  );
   assert.equal(await open(), 0);
   await close();
 });
 
 test("in the dark theme the drawings of the boat are dark too, and lines stand out from what they are on", async () => {
-  const { page, close } = await openPage(browser, `${file}#boat`, undefined, { colorScheme: "dark" });
+  const { page, close } = await openPage(browser, `${file}#boat`, undefined, {
+    colorScheme: "dark",
+  });
   await settled(page);
-  const bright = (selector, what) => page.locator(selector).first().evaluate((one, member) =>
-    getComputedStyle(one)[member].match(/\d+/g).slice(0, 3).reduce((sum, x) => sum + Number(x), 0) / 3, what);
-  const paper = await bright(".picture svg > rect", "fill"), hull = await bright(".picture svg path", "fill");
-  const line = await bright(".picture svg path", "stroke"), words = await bright(".picture svg text", "fill");
-  assert.ok(paper < 60 && hull < 90 && line > 180 && words > 180, `${paper} ${hull} ${line} ${words}`);
+  const bright = (selector, what) =>
+    page
+      .locator(selector)
+      .first()
+      .evaluate(
+        (one, member) =>
+          getComputedStyle(one)
+            [member].match(/\d+/g)
+            .slice(0, 3)
+            .reduce((sum, x) => sum + Number(x), 0) / 3,
+        what,
+      );
+  const paper = await bright(".picture svg > rect", "fill"),
+    hull = await bright(".picture svg path", "fill");
+  const line = await bright(".picture svg path", "stroke"),
+    words = await bright(".picture svg text", "fill");
+  assert.ok(
+    paper < 60 && hull < 90 && line > 180 && words > 180,
+    `${paper} ${hull} ${line} ${words}`,
+  );
   await close();
 });
 

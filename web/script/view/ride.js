@@ -22,11 +22,17 @@ const movable = ["wind", "heading", "turns"];
 const labelsOf = (state) => state.values.boat.pins.map((pin) => pin.label);
 
 function question(state, courses) {
-  const { more } = state, labels = labelsOf(state), pin = labels.indexOf(more.pin);
-  const seed = Number(more.seed ?? 1), minutes = Number(more.minutes), course = courses.indexOf(more.course);
+  const { more } = state,
+    labels = labelsOf(state),
+    pin = labels.indexOf(more.pin);
+  const seed = Number(more.seed ?? 1),
+    minutes = Number(more.minutes),
+    course = courses.indexOf(more.course);
   const ask = {
-    pin: pin < 0 ? Math.floor(labels.length / 2) : pin, course: Math.max(course, 0),
-    seed: Number.isSafeInteger(seed) && seed >= 0 ? seed : 1, minutes: MINUTES.includes(minutes) ? minutes : 3,
+    pin: pin < 0 ? Math.floor(labels.length / 2) : pin,
+    course: Math.max(course, 0),
+    seed: Number.isSafeInteger(seed) && seed >= 0 ? seed : 1,
+    minutes: MINUTES.includes(minutes) ? minutes : 3,
   };
   for (const key of movable) ask[key] = fromWords(more[key]);
   ask.wind ??= state.values.day.wind?.mean || 12 * KNOT;
@@ -35,7 +41,8 @@ function question(state, courses) {
 
 /** A ride with its columns, and any moment of it. */
 function opened(answer, rows) {
-  const { history, width, every, events } = answer, count = history.length / width;
+  const { history, width, every, events } = answer,
+    count = history.length / width;
   const column = (key) => {
     const at = rows.findIndex((row) => row.key === key);
     return Float64Array.from({ length: count }, (_, i) => history[i * width + at]);
@@ -47,31 +54,55 @@ function opened(answer, rows) {
   }
   // Between two rows straight on; not across a fall, where one jumps into the water.
   function moment(time) {
-    const part = Math.min(time / every, count - 1), from = Math.min(Math.floor(part + 1e-9), count - 2);
-    const jumps = events.some(({ is_swim, at }) => is_swim && at.time > from * every && at.time <= (from + 1) * every + 1e-9);
+    const part = Math.min(time / every, count - 1),
+      from = Math.min(Math.floor(part + 1e-9), count - 2);
+    const jumps = events.some(
+      ({ is_swim, at }) =>
+        is_swim && at.time > from * every && at.time <= (from + 1) * every + 1e-9,
+    );
     const share = jumps ? 0 : part - from;
-    const value = (j) => history[from * width + j] * (1 - share) + history[(from + 1) * width + j] * share;
+    const value = (j) =>
+      history[from * width + j] * (1 - share) + history[(from + 1) * width + j] * share;
     const now = Object.fromEntries(rows.map((row, j) => [row.key, value(j)]));
-    return { ...now, water: Array.from({ length: width - rows.length }, (_, j) => value(rows.length + j)) };
+    return {
+      ...now,
+      water: Array.from({ length: width - rows.length }, (_, j) => value(rows.length + j)),
+    };
   }
   return { ...answer, seconds: (count - 1) * every, swims, column, moment };
 }
 
 function eventList(rows, onPick) {
-  const list = make("ol", {}), row = (key) => rows.find((one) => one.key === key);
+  const list = make("ol", {}),
+    row = (key) => rows.find((one) => one.key === key);
   const section = make("section", { class: "card events" }, make("h2", {}, "What happened"), list);
   let buttons = [];
   return {
     element: section,
     show(ride, speedUnit) {
-      buttons = ride.events.map(({ says, is_swim, at }) => make("button", { type: "button", class: is_swim && "fall", onclick: () => onPick(at.time) },
-        make("span", { class: "when" }, clockTime(at.time)), make("span", {}, says),
-        make("small", {}, `wind ${told(row("wind"), at.wind, speedUnit)}, hull ${fixed(100 * at.clearance, 0)} cm up, bow up ${told(row("pitch"), at.pitch)}`.replace(/-/g, "−"))));
+      buttons = ride.events.map(({ says, is_swim, at }) =>
+        make(
+          "button",
+          { type: "button", class: is_swim && "fall", onclick: () => onPick(at.time) },
+          make("span", { class: "when" }, clockTime(at.time)),
+          make("span", {}, says),
+          make(
+            "small",
+            {},
+            `wind ${told(row("wind"), at.wind, speedUnit)}, hull ${fixed(100 * at.clearance, 0)} cm up, bow up ${told(row("pitch"), at.pitch)}`.replace(
+              /-/g,
+              "−",
+            ),
+          ),
+        ),
+      );
       const end = make("li", { class: "note" }, `${clockTime(ride.seconds)} end: ${ride.end}.`);
       list.replaceChildren(...buttons.map((button) => make("li", {}, button)), end);
     },
     update(ride, time) {
-      ride.events.forEach(({ at }, i) => buttons[i].classList.toggle("past", at.time <= time + 0.05));
+      ride.events.forEach(({ at }, i) =>
+        buttons[i].classList.toggle("past", at.time <= time + 0.05),
+      );
     },
   };
 }
@@ -81,25 +112,62 @@ function rateList(rows) {
   return {
     element: list,
     show(rates, speedUnit) {
-      list.replaceChildren(...rows.filter((row) => row.unit !== "/h" || rates[row.key] > 0).map((row) =>
-        make("div", {}, make("dt", {}, row.doc), make("dd", {}, told(row, rates[row.key], speedUnit).replace("-", "−")))));
+      list.replaceChildren(
+        ...rows
+          .filter((row) => row.unit !== "/h" || rates[row.key] > 0)
+          .map((row) =>
+            make(
+              "div",
+              {},
+              make("dt", {}, row.doc),
+              make("dd", {}, told(row, rates[row.key], speedUnit).replace("-", "−")),
+            ),
+          ),
+      );
     },
   };
 }
 
 function selectField(label, options, onPick) {
-  const id = freshId(), select = make("select", { id, onchange: () => onPick(select.selectedIndex) }, options.map((text) => make("option", {}, text)));
-  return { element: make("div", { class: "field" }, make("label", { for: id }, label), select), select };
+  const id = freshId(),
+    select = make(
+      "select",
+      { id, onchange: () => onPick(select.selectedIndex) },
+      options.map((text) => make("option", {}, text)),
+    );
+  return {
+    element: make("div", { class: "field" }, make("label", { for: id }, label), select),
+    select,
+  };
 }
 
 function seedField(onPick) {
   const id = freshId();
-  const input = make("input", { type: "text", inputmode: "numeric", id, onchange: () => onPick(Number(input.value)) });
+  const input = make("input", {
+    type: "text",
+    inputmode: "numeric",
+    id,
+    onchange: () => onPick(Number(input.value)),
+  });
   return {
-    element: make("div", { class: "field" }, make("label", { for: id }, "Seed of gusts and waves"),
-      make("div", { class: "entry" }, make("div", { class: "box" }, input),
-        make("button", { type: "button", onclick: () => onPick(Number(input.value) + 1) }, "Other gusts"))),
-    update(seed) { input.value = seed; },
+    element: make(
+      "div",
+      { class: "field" },
+      make("label", { for: id }, "Seed of gusts and waves"),
+      make(
+        "div",
+        { class: "entry" },
+        make("div", { class: "box" }, input),
+        make(
+          "button",
+          { type: "button", onclick: () => onPick(Number(input.value) + 1) },
+          "Other gusts",
+        ),
+      ),
+    ),
+    update(seed) {
+      input.value = seed;
+    },
   };
 }
 
@@ -110,20 +178,47 @@ function helm(page, onMove) {
     heading: { label: "Heading", row: row("heading"), step: 1, free: "best VMG" },
     turns: { label: "Rudder lift on", row: row("turns"), step: 0.1, free: "for speed" },
   };
-  for (const [key, one] of Object.entries(sliders)) sliders[key] = slider({ ...one, onMove: (si) => onMove({ [key]: si }) });
-  const pins = pinField((pin) => onMove({ pin })), seed = seedField((n) => onMove({ seed: n }));
-  const course = selectField("Course", page.tables.courses, (i) => onMove({ course: i, heading: null }));
-  const minutes = selectField("Minutes", MINUTES.map(String), (i) => onMove({ minutes: MINUTES[i] }));
+  for (const [key, one] of Object.entries(sliders))
+    sliders[key] = slider({ ...one, onMove: (si) => onMove({ [key]: si }) });
+  const pins = pinField((pin) => onMove({ pin })),
+    seed = seedField((n) => onMove({ seed: n }));
+  const course = selectField("Course", page.tables.courses, (i) =>
+    onMove({ course: i, heading: null }),
+  );
+  const minutes = selectField("Minutes", MINUTES.map(String), (i) =>
+    onMove({ minutes: MINUTES[i] }),
+  );
   return {
-    element: make("form", { class: "card helm", onsubmit: (event) => event.preventDefault() }, pins.element, sliders.wind.element,
-      course.element, sliders.heading.element, sliders.turns.element, seed.element, minutes.element),
+    element: make(
+      "form",
+      { class: "card helm", onsubmit: (event) => event.preventDefault() },
+      pins.element,
+      sliders.wind.element,
+      course.element,
+      sliders.heading.element,
+      sliders.turns.element,
+      seed.element,
+      minutes.element,
+    ),
     update(ask, state, ride) {
-      const { rudder } = state.values.boat, { speedUnit } = state;
-      const bounds = { wind: WINDS, heading: HEADINGS, turns: { low: rudder.least_turns, high: rudder.most_turns } };
+      const { rudder } = state.values.boat,
+        { speedUnit } = state;
+      const bounds = {
+        wind: WINDS,
+        heading: HEADINGS,
+        turns: { low: rudder.least_turns, high: rudder.most_turns },
+      };
       pins.update(labelsOf(state), ask.pin);
       for (const key of movable) {
         const isFree = ask[key] === null;
-        sliders[key].update({ bounds: bounds[key], speedUnit, isFree, ...(isFree ? ride && { si: Math.abs(ride[key]) * Math.sign(key === "heading" ? 1 : ride[key]) } : { si: ask[key] }) });
+        sliders[key].update({
+          bounds: bounds[key],
+          speedUnit,
+          isFree,
+          ...(isFree
+            ? ride && { si: Math.abs(ride[key]) * Math.sign(key === "heading" ? 1 : ride[key]) }
+            : { si: ask[key] }),
+        });
       }
       course.select.selectedIndex = ask.course;
       minutes.select.selectedIndex = MINUTES.indexOf(ask.minutes);
@@ -136,18 +231,61 @@ export const ride = {
   name: "ride",
   title: "Ride",
   open(page, main) {
-    const { trace, ride_rates: rates } = page.tables.results, rows = trace.rows;
-    const scene = make("p", { class: "note" }), trim = make("p", { class: "note" }), sum = make("p", { class: "outcome" });
-    const picture = make("div", { class: "pictures" }), curves = make("div", {}), whole = make("div", {});
-    const steer = helm(page, move), events = eventList(rows, (time) => clock.to(time)), counts = rateList(rates.rows);
-    const clock = rideClock({ onTime, moments: () => sailed?.events.map(({ at }) => at.time) ?? [] });
-    const stage = make("div", { class: "stage" }, picture, curves, make("div", { class: "playing" }, whole, clock.element));
-    const box = make("div", { class: "ride", "aria-busy": "true" }, stage, steer.element, events.element,
-      make("section", { class: "card" }, make("h2", {}, "What it came to"), scene, trim, sum, counts.element,
-        make("p", { class: "note" }, "One ride tells little of rates: other seeds are other gusts and waves of the same day. " +
-          "The same seed at the command line (lullwise ride) is the same ride.")));
+    const { trace, ride_rates: rates } = page.tables.results,
+      rows = trace.rows;
+    const scene = make("p", { class: "note" }),
+      trim = make("p", { class: "note" }),
+      sum = make("p", { class: "outcome" });
+    const picture = make("div", { class: "pictures" }),
+      curves = make("div", {}),
+      whole = make("div", {});
+    const steer = helm(page, move),
+      events = eventList(rows, (time) => clock.to(time)),
+      counts = rateList(rates.rows);
+    const clock = rideClock({
+      onTime,
+      moments: () => sailed?.events.map(({ at }) => at.time) ?? [],
+    });
+    const stage = make(
+      "div",
+      { class: "stage" },
+      picture,
+      curves,
+      make("div", { class: "playing" }, whole, clock.element),
+    );
+    const box = make(
+      "div",
+      { class: "ride", "aria-busy": "true" },
+      stage,
+      steer.element,
+      events.element,
+      make(
+        "section",
+        { class: "card" },
+        make("h2", {}, "What it came to"),
+        scene,
+        trim,
+        sum,
+        counts.element,
+        make(
+          "p",
+          { class: "note" },
+          "One ride tells little of rates: other seeds are other gusts and waves of the same day. " +
+            "The same seed at the command line (lullwise ride) is the same ride.",
+        ),
+      ),
+    );
     main.append(box);
-    let ask, sailed = null, side = null, drawn = "", strips = null, set, rest = 0, isOpen = true, busy = false, next = false;
+    let ask,
+      sailed = null,
+      side = null,
+      drawn = "",
+      strips = null,
+      set,
+      rest = 0,
+      isOpen = true,
+      busy = false,
+      next = false;
 
     function onTime(time, isPlaying) {
       if (!sailed) return;
@@ -160,9 +298,17 @@ export const ride = {
     }
 
     function said(time, now) {
-      const { speedUnit } = page.store.state, tell = (key) => told(rows.find((row) => row.key === key), now[key], speedUnit);
-      return `At ${clockTime(time)}: wind ${tell("wind")}, speed ${tell("speed")}, hull ${tell("clearance")} above the water, ` +
-        `bow up ${tell("pitch")}, windward heel ${tell("heel")}, wand ${tell("wand")}, flap ${tell("flap")}.`;
+      const { speedUnit } = page.store.state,
+        tell = (key) =>
+          told(
+            rows.find((row) => row.key === key),
+            now[key],
+            speedUnit,
+          );
+      return (
+        `At ${clockTime(time)}: wind ${tell("wind")}, speed ${tell("speed")}, hull ${tell("clearance")} above the water, ` +
+        `bow up ${tell("pitch")}, windward heel ${tell("heel")}, wand ${tell("wand")}, flap ${tell("flap")}.`
+      );
     }
 
     function show(answer) {
@@ -173,12 +319,20 @@ export const ride = {
         side = rideSide(sizes(state.values.boat));
         picture.replaceChildren(side.element);
       }
-      strips = { traces: traces(rows, sailed, state.values.boat, state.speedUnit), whole: overview(sailed) };
+      strips = {
+        traces: traces(rows, sailed, state.values.boat, state.speedUnit),
+        whole: overview(sailed),
+      };
       curves.replaceChildren(strips.traces.element);
       whole.replaceChildren(strips.whole.element);
       events.show(sailed, state.speedUnit);
       counts.show(sailed.rates, state.speedUnit);
-      for (const [element, text] of [[scene, answer.scene], [trim, answer.trim], [sum, answer.sum]]) element.textContent = text;
+      for (const [element, text] of [
+        [scene, answer.scene],
+        [trim, answer.trim],
+        [sum, answer.sum],
+      ])
+        element.textContent = text;
       steer.update(ask, state, sailed);
       clock.begin(sailed.seconds);
       box.setAttribute("aria-busy", "false");
@@ -186,14 +340,21 @@ export const ride = {
 
     // One question at a time; the last move counts.
     async function sail() {
-      if (busy) { next = true; return; }
+      if (busy) {
+        next = true;
+        return;
+      }
       busy = true;
       box.setAttribute("aria-busy", "true");
       try {
         do {
           next = false;
-          const answer = await page.engine.ask("ride", 0, set, { ...ask, seconds: 60 * ask.minutes, every: EVERY });
-                    if (isOpen && answer.history && !next) show(answer);
+          const answer = await page.engine.ask("ride", 0, set, {
+            ...ask,
+            seconds: 60 * ask.minutes,
+            every: EVERY,
+          });
+          if (isOpen && answer.history && !next) show(answer);
         } while (next && isOpen);
       } catch (error) {
         page.say.status(`The engine broke down: ${error.message}. Move a slider to try again.`);
@@ -203,8 +364,10 @@ export const ride = {
 
     function tellAddress() {
       page.store.say({
-        pin: labelsOf(page.store.state)[ask.pin], course: page.tables.courses[ask.course],
-        seed: String(ask.seed), minutes: String(ask.minutes),
+        pin: labelsOf(page.store.state)[ask.pin],
+        course: page.tables.courses[ask.course],
+        seed: String(ask.seed),
+        minutes: String(ask.minutes),
         ...Object.fromEntries(movable.map((key) => [key, toWords(key, ask[key])])),
       });
     }
@@ -223,7 +386,11 @@ export const ride = {
         steer.update(ask, state, sailed);
         sail();
       },
-      close() { isOpen = false; clearTimeout(rest); clock.close(); },
+      close() {
+        isOpen = false;
+        clearTimeout(rest);
+        clock.close();
+      },
     };
   },
 };

@@ -12,11 +12,17 @@ export const today = {
   name: "today",
   title: "Today",
   open(page, main) {
-    let asked = "", answered = "", answer = null, waiting = 0, isOpen = true;
+    let asked = "",
+      answered = "",
+      answer = null,
+      waiting = 0,
+      isOpen = true;
     const ask = dayForm(page, () => answer?.gusts ?? page.store.state.values.day.wind);
     const bar = workBar("Working out the day", () => begin());
     const answers = make("div", { class: "answers choice-made" });
-    main.append(make("div", { class: "today" }, ask.element, make("div", {}, bar.element, answers)));
+    main.append(
+      make("div", { class: "today" }, ask.element, make("div", {}, bar.element, answers)),
+    );
 
     function mark(isBusy) {
       answers.classList.toggle("old", answered !== asked);
@@ -36,13 +42,20 @@ export const today = {
         const got = await bar.run((onProgress) => page.engine.choice(0, texts, onProgress));
         if (!isOpen || mine !== asked) return;
         if (got) {
-          answer = got, answered = mine;
+          ((answer = got), (answered = mine));
           tell(page.store.state);
         }
-        page.say.status(!got ? "Stopped: the answer is for other values."
-          : answer.flies ? `Pin ${answer.places[0].label} for this day` : "Nothing flies on this day");
+        page.say.status(
+          !got
+            ? "Stopped: the answer is for other values."
+            : answer.flies
+              ? `Pin ${answer.places[0].label} for this day`
+              : "Nothing flies on this day",
+        );
       } catch (error) {
-        page.say.status(`The engine broke down: ${error.message}. Change a value, or work it out again.`);
+        page.say.status(
+          `The engine broke down: ${error.message}. Change a value, or work it out again.`,
+        );
       }
       mark(false);
     }
@@ -62,7 +75,12 @@ export const today = {
         clearTimeout(waiting);
         waiting = setTimeout(begin, isFirst ? 0 : PAUSE);
       },
-      close() { isOpen = false; clearTimeout(waiting); bar.stop(); ask.close(); },
+      close() {
+        isOpen = false;
+        clearTimeout(waiting);
+        bar.stop();
+        ask.close();
+      },
     };
   },
 };
