@@ -143,10 +143,13 @@ static double strut_side(const double *a)  // wetted: depth / chord, angle [deg]
 {
     const lw_strut_craft strut = {.chord = 1.0, .length = a[0]};
     const lw_lanes one = lw_all(1.0);
-    const lw_strut_load load =
-        lw_strut_force(&strut, 2.0 / a[0], one, lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, one),
-                       lw_all(a[1] * LW_DEG), lw_all(a[0]), one);
-    return FIRST(load.side);  // q S = 1
+    const lw_strut_flow flow = {.forward = one,
+                                .across = lw_all(0.0),
+                                .at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, one),
+                                .turn = lw_all(a[1] * LW_DEG),
+                                .wet = lw_all(a[0]),
+                                .spray = one};
+    return FIRST(lw_strut_force(&strut, 2.0 / a[0], flow).side);  // q S = 1
 }
 
 static double spray_area(const double *a) { return lw_strut_spray_area(a[0]); }

@@ -17,7 +17,7 @@ static lw_foil_flow random_flow(random_stream *stream)
     return (lw_foil_flow){.forward = lw_all(speed),
                           .upward = lw_all(random_between(stream, -3.0, 3.0)),
                           .log_speed = log_speed,
-                          .at_speed = lw_speed_knot(log_speed),
+                          .at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, log_speed),
                           .incidence = lw_all(random_between(stream, -0.1, 0.1)),
                           .flap = lw_all(random_between(stream, -0.17, 0.17)),
                           .depth = lw_all(random_between(stream, -0.05, 1.0)),
@@ -39,7 +39,8 @@ TEST_FUNCTION(face_lifts_less_than_the_wet_foil_does_at_the_angles_of_flight)
 {
     const lw_craft craft = preset_craft();
     lw_foil_flow flow = {.forward = lw_all(9.0), .upward = lw_all(0.0), .depth = lw_all(0.4)};
-    flow.log_speed = lw_lanes_log(flow.forward), flow.at_speed = lw_speed_knot(flow.log_speed);
+    flow.log_speed = lw_lanes_log(flow.forward);
+    flow.at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, flow.log_speed);
     flow.tip_rise = flow.flap = lw_all(0.0);
     for (double alpha = 0.5; alpha < 8.0; alpha += 0.5) {
         flow.incidence = lw_all(alpha * LW_DEG);
@@ -63,13 +64,13 @@ TEST_FUNCTION(load_goes_from_wet_to_ventilated_with_the_air)
     const lw_craft craft = preset_craft();
     random_stream stream = {4};
     for (int i = 0; i < 200; i++) {
-        const lw_foil_flow flow = random_flow(&stream);
+        lw_foil_flow flow = random_flow(&stream);
         const lw_foil_load wet = lw_foil_force(&craft.main_foil, 1000.0, flow);
         const lw_foil_load airy = lw_face_force(&craft.main_foil, 1000.0, flow);
         lw_foil_load none = wet, half = wet, all = wet;
-        lw_let_air_on_foil(&craft.main_foil, 1000.0, flow, lw_all(0.0), &none);
-        lw_let_air_on_foil(&craft.main_foil, 1000.0, flow, lw_all(0.5), &half);
-        lw_let_air_on_foil(&craft.main_foil, 1000.0, flow, lw_all(1.0), &all);
+        flow.air = lw_all(0.0), lw_let_air_on_foil(&craft.main_foil, 1000.0, flow, &none);
+        flow.air = lw_all(0.5), lw_let_air_on_foil(&craft.main_foil, 1000.0, flow, &half);
+        flow.air = lw_all(1.0), lw_let_air_on_foil(&craft.main_foil, 1000.0, flow, &all);
         CHECK(none.lift[0] == wet.lift[0] && none.drag[0] == wet.drag[0]);
         CHECK_NEAR(half.lift[0], 0.5 * (wet.lift[0] + airy.lift[0]), 1e-9);
         CHECK_NEAR(all.lift[0], airy.lift[0], 1e-9);
@@ -98,16 +99,15 @@ TEST_FUNCTION(hull_that_meets_the_water_only_ever_loses_power)
         const lw_vector none = {lw_all(0.0), lw_all(0.0), lw_all(0.0)};
         const lw_hull_in_water in = {.water = lw_all(random_between(&stream, -0.3, 0.4)),
                                      .slope = lw_all(random_between(&stream, -0.2, 0.2))};
-        const lw_moving moving = {.spin = {.x = lw_all(0.0),
-                                           .y = lw_all(random_between(&stream, -2.0, 2.0)),
-                                           .z = lw_all(0.0)}};
-        lw_loads loads = {.through = {lw_all(random_between(&stream, 0.0, 14.0)), lw_all(0.0),
-                                      lw_all(random_between(&stream, -3.0, 3.0))}};
+        const lw_vector spin = {.y = lw_all(random_between(&stream, -2.0, 2.0))};
+        const lw_vector through = {.x = lw_all(random_between(&stream, 0.0, 14.0)),
+                                   .z = lw_all(random_between(&stream, -3.0, 3.0))};
+        lw_loads loads = {.inflow = {.through = through, .spin = spin, .hull = in}};
         loads.hull.stem = lw_hull_stem(&craft.hull, in);
         lw_sum sum = {none, none};
-        lw_add_impact(&craft, &moving, &in, &loads, &sum);
-        const lw_lanes power = sum.force.x * loads.through.x + sum.force.z * loads.through.z +
-                               sum.moment.y * moving.spin.y;
+        lw_add_impact(&craft, &loads, &sum);
+        const lw_lanes power =
+            sum.force.x * through.x + sum.force.z * through.z + sum.moment.y * spin.y;
         CHECK(power[0] <= 1e-9);
         CHECK(sum.force.z[0] >= 0.0);  // water does not pull
     }

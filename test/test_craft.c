@@ -149,11 +149,11 @@ TEST_FUNCTION(windage_of_the_side_is_felt_across_only)
     const double across = more.air.y[0] - on.air.y[0];
     CHECK_NEAR(more.air.x[0], on.air.x[0], 1e-9);
     CHECK(across > 0.0);
-    CHECK_RELATIVE(
-        across,
-        0.5 * craft.medium.air_density * part * on.apparent_y[0] *
-            sqrt(on.apparent_x[0] * on.apparent_x[0] + on.apparent_y[0] * on.apparent_y[0]),
-        0.06);
+    CHECK_RELATIVE(across,
+                   0.5 * craft.medium.air_density * part * on.inflow.sail_wind.y[0] *
+                       sqrt(on.inflow.sail_wind.x[0] * on.inflow.sail_wind.x[0] +
+                            on.inflow.sail_wind.y[0] * on.inflow.sail_wind.y[0]),
+                   0.06);
     const lw_loads ahead = loads_at(&craft, 0.0), still = loads_at(&wide, 0.0);
     CHECK_NEAR(still.air.y[0], ahead.air.y[0], 1e-9);
 }

@@ -69,7 +69,7 @@ TEST_FUNCTION(power_from_the_air_is_power_into_the_water)
             lw_pose_settle(&pose, k, &ask, &solution);
         }
         lw_pose_all_loads(&craft, &pose, &l);
-        const lw_vector v = l.through;
+        const lw_vector v = l.inflow.through;
         const double air = (l.air.x * v.x + l.air.y * v.y + l.air.z * v.z)[0];
         const double water = (l.water.x * v.x + l.water.y * v.y + l.water.z * v.z)[0];
         CHECK(air > 0.0);

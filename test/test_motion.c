@@ -20,6 +20,35 @@ static bool is_place(size_t k)
 
 // --- the forces
 
+// Loads of a boat in motion as a pose has it, on plain water, her wake all come to the rudder foil.
+static void moving_loads(const lw_craft *craft, const lw_ask *ask, const lw_pose *pose,
+                         const lw_loads *steady, lw_loads *got)
+{
+    const lw_motion motion = lw_motion_of(craft);
+    const lw_lanes up = steady->inflow.at.z.z;
+    lw_ride_lanes ride;
+    ride.setup = pose->setup, ride.place = pose->place;
+    const lw_state x = {.velocity = steady->inflow.through,
+                        .spin = lw_vector_zero(),
+                        .roll = lw_all(ask->heel),
+                        .pitch = pose->pitch,
+                        .yaw = lw_all(ask->heading) - pose->leeway,
+                        .height = pose->ride_height - craft->main_strut.length * up,
+                        .wand = steady->inflow.wand,
+                        .wash = steady->downwash,
+                        .body = -lw_effort_hike(craft, pose->effort),
+                        .body_speed = lw_all(0.0),
+                        .taken = lw_effort_taken(pose->effort),
+                        .helm = pose->helm,
+                        .rudder = pose->rudder_incidence};
+    const lw_turned t = lw_turned_of(&x);
+    const lw_around around = lw_around_calm(pose->wind);
+    const lw_worn worn = {steady->inflow.main.flap,
+                          {lw_all(0.0), lw_all(0.0), lw_all(0.0), lw_all(0.0)}};
+    const lw_instant now = {&ride, &x, &t, &around, &worn};
+    lw_moving_loads(&motion, &now, lw_all(0.0), got);
+}
+
 // A moving boat without rates, on plain water, is a steady pose.
 TEST_FUNCTION(boat_that_moves_steadily_has_the_loads_of_her_pose)
 {
@@ -35,24 +64,8 @@ TEST_FUNCTION(boat_that_moves_steadily_has_the_loads_of_her_pose)
         for (int i = 0; i < LW_WIDTH; i++) lw_pose_put(&pose, i, &ask);
         const lw_loads steady = lw_pose_loads(&craft, &pose);
 
-        const lw_attitude at = lw_pose_attitude(&pose);
-        const lw_lanes zero = lw_all(0.0), bow = lw_all(ask.heading - ask.start[1]);
-        lw_lanes s, c;
-        lw_lanes_sincos(bow, &s, &c);
-        const lw_vector still = {zero, zero, zero};
-        const lw_moving moving = {.velocity = steady.through,
-                                  .spin = still,
-                                  .wind_x = -pose.wind * c,
-                                  .wind_y = pose.wind * s,
-                                  .main_water = still,
-                                  .rudder_water = still,
-                                  .wand = steady.linkage.wand,
-                                  .flap = steady.linkage.flap,
-                                  .wash = steady.wash,
-                                  .taken = lw_pose_taken(pose.effort),
-                                  .body_y = -lw_pose_hike(&craft, pose.effort),
-                                  .body_pull = still};
-        const lw_loads got = lw_moving_loads(&craft, pose, &moving, &at);
+        lw_loads got;
+        moving_loads(&craft, &ask, &pose, &steady, &got);
         const double per = craft.weight;
         CHECK_NEAR(got.force.x[0] / per, steady.force.x[0] / per, 1e-13);
         CHECK_NEAR(got.force.y[0] / per, steady.force.y[0] / per, 1e-13);
@@ -184,7 +197,8 @@ TEST_FUNCTION(energy_changes_by_the_work_of_the_forces)
             const lw_worn worn = {zero, {zero, zero, zero, zero}};
             lw_state rates;
             lw_loads loads;
-            lw_rates_of(&f.motion, &lanes, &x, &t, &around, &worn, &rates, &loads);
+            const lw_instant at = {&lanes, &x, &t, &around, &worn};
+            lw_rates_of(&f.motion, &at, &rates, &loads);
             const lw_vector F = loads.force, M = loads.moment, v = x.velocity, w = x.spin;
             const double power =
                 (F.x * v.x + F.y * v.y + F.z * v.z + M.x * w.x + M.y * w.y + M.z * w.z)[0];
@@ -335,7 +349,8 @@ static lw_ride_state with_air(const flown *f, int place, double air)
     lw_worn worn = {lw_all(0.0), {lw_all(0.0), lw_all(0.0), lw_all(0.0), lw_all(0.0)}};
     worn.air[place] = lw_all(air);
     lw_loads loads;
-    lw_rates_of(&f->motion, &lanes, &x, &t, &around, &worn, &rates, &loads);
+    const lw_instant now = {&lanes, &x, &t, &around, &worn};
+    lw_rates_of(&f->motion, &now, &rates, &loads);
     lw_moves mass;
     lw_mass_of(&f->motion.inertia, &f->craft, lanes.place, x.body, &mass);
     lw_lanes change[LW_MOVES];

@@ -1,7 +1,7 @@
 // test_rack.c - claims about what floats beside the hull.
 // SPDX-License-Identifier: MIT
 
-#include "boat/force.h"
+#include "boat/steady.h"
 #include "flight/balance.h"
 #include "hull/rack.h"
 #include "test/check.h"

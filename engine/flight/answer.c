@@ -46,10 +46,10 @@ void lw_pose_put(lw_pose *pose, int i, const lw_ask *ask)
     pose->place[i] = ask->place;
     pose->wind[i] = ask->wind;
     put_direction(&pose->sin_heading, &pose->cos_heading, i, ask->heading);
-    pose->incidence[i] = ask->setup.incidence;
-    pose->wand_length[i] = ask->setup.wand_length;
-    pose->gearing[i] = ask->setup.gearing;
-    pose->rod[i] = ask->setup.rod;
+    pose->setup.incidence[i] = ask->setup.incidence;
+    pose->setup.wand_length[i] = ask->setup.wand_length;
+    pose->setup.gearing[i] = ask->setup.gearing;
+    pose->setup.rod[i] = ask->setup.rod;
 }
 
 void lw_pose_settle(lw_pose *pose, int i, const lw_ask *ask, const lw_solution *solution)
@@ -69,8 +69,9 @@ static lw_flight flight_of(const lw_craft *craft, const lw_ask *ask, const lw_po
                            const lw_loads *l, const lw_strut_air *strut, int i)
 {
     const double V = p->speed[i], effort = p->effort[i];
-    const double a_x = l->apparent_x[i], a_y = l->apparent_y[i];
-    const double u[3] = {l->through.x[i] / V, l->through.y[i] / V, l->through.z[i] / V};
+    const double a_x = l->inflow.sail_wind.x[i], a_y = l->inflow.sail_wind.y[i];
+    const lw_vector through = l->inflow.through;
+    const double u[3] = {through.x[i] / V, through.y[i] / V, through.z[i] / V};
     const double sail_air = l->sail.along[i] * u[0] + l->sail.across[i] * u[1];
     const double air = l->air.x[i] * u[0] + l->air.y[i] * u[1] + l->air.z[i] * u[2];
     return (lw_flight){
@@ -87,10 +88,10 @@ static lw_flight flight_of(const lw_craft *craft, const lw_ask *ask, const lw_po
         .helm = p->helm[i],
         .effort = effort,
         .hiking = fmin(effort, 1.0),
-        .sail_power = l->set.power[i],
-        .twist = l->set.twist[i],
-        .wand = l->linkage.wand[i],
-        .flap = l->linkage.flap[i],
+        .sail_power = l->inflow.set.power[i],
+        .twist = l->inflow.set.twist[i],
+        .wand = l->inflow.wand[i],
+        .flap = l->inflow.main.flap[i],
         .apparent_wind = sqrt(a_x * a_x + a_y * a_y),
         .apparent_angle = lw_atan2(a_y, -a_x),
         .main_lift = l->main.lift[i],

@@ -4,7 +4,7 @@
 #ifndef LW_BALANCE_LANES_H
 #define LW_BALANCE_LANES_H
 
-#include "boat/force.h"
+#include "boat/steady.h"
 #include "lullwise/flight.h"
 #include "solve/newton_many.h"
 

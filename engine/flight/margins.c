@@ -58,9 +58,9 @@ lw_strut_air lw_strut_air_of(const lw_craft *craft, const lw_pose *p, const lw_l
 {
     const double V = p->speed[i];
     const lw_strut_air main =
-        air_of(&craft->main_strut, l->main_depth[i], V, l->main_strut.angle[i]);
+        air_of(&craft->main_strut, l->inflow.main.depth[i], V, l->main_strut.angle[i]);
     const lw_strut_air rudder =
-        air_of(&craft->rudder_strut, l->rudder_depth[i], V, l->rudder_strut.angle[i]);
+        air_of(&craft->rudder_strut, l->inflow.rudder.depth[i], V, l->rudder_strut.angle[i]);
     return main.limit.forms - main.angle < rudder.limit.forms - rudder.angle ? main : rudder;
 }
 
@@ -68,17 +68,18 @@ lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *p, const lw_loads
                          const lw_strut_air *air, int i)
 {
     const lw_linkage_craft *k = &craft->linkage;
-    const double flap = l->linkage.flap[i], V = p->speed[i], pitch = p->pitch[i];
+    const double flap = l->inflow.main.flap[i], V = p->speed[i], pitch = p->pitch[i];
     const double trough = lw_curve_at(&craft->trough, lw_all(p->wind[i]))[0];
-    const double main_depth = l->main_depth[i], rudder_depth = l->rudder_depth[i];
+    const double main_depth = l->inflow.main.depth[i], rudder_depth = l->inflow.rudder.depth[i];
     const double turns = (p->rudder_incidence[i] - craft->rudder_mark) / craft->rudder_turn;
     const double ends = fmin(craft->transom_x * pitch, craft->bow_x * pitch);
     return (lw_margins){
         .flap_up = flap - k->flap_up_stop - STOP_EDGE,
         .flap_down = k->flap_down_stop - flap - STOP_EDGE,
-        .wand_forward = l->linkage.wand[i] - k->forward_stop - STOP_EDGE,
-        .tip_depth = tip_depth(&craft->main_foil, main_depth, l->main_tip_rise[i], trough),
-        .rudder_tip = tip_depth(&craft->rudder_foil, rudder_depth, l->rudder_tip_rise[i], trough),
+        .wand_forward = l->inflow.wand[i] - k->forward_stop - STOP_EDGE,
+        .tip_depth = tip_depth(&craft->main_foil, main_depth, l->inflow.main.tip_rise[i], trough),
+        .rudder_tip =
+            tip_depth(&craft->rudder_foil, rudder_depth, l->inflow.rudder.tip_rise[i], trough),
         .clearance = p->ride_height[i] + ends,
         .pressure = fmin(
             pressure_left(&craft->main_foil, lw_cavitation_number(&craft->medium, main_depth, V),

@@ -84,14 +84,15 @@ LW_INLINE lw_lanes lw_face_lasts(double chord, lw_lanes angle, lw_lanes depth, l
     return chord * lw_lanes_clamp((1.0 / LW_FACE_LOSS) * held, lw_all(5.0), lw_all(100.0));
 }
 
-// A load that is `air` of the way from wet to ventilated. What it asked of the section stays.
+// A load that is as much of the way from wet to ventilated as the flow has air. What it asked of the
+// section stays.
 LW_INLINE void lw_let_air_on_foil(const lw_foil_craft *foil, double density, lw_foil_flow flow,
-                                  lw_lanes air, lw_foil_load *load)
+                                  lw_foil_load *load)
 {
-    const lw_mask some = air > 0.0;
+    const lw_mask some = flow.air > 0.0;
     if (!lw_any(some)) return;
     const lw_foil_load dry = lw_face_force(foil, density, flow);
-    const lw_lanes part = lw_select(some, air, lw_all(0.0));
+    const lw_lanes part = lw_select(some, flow.air, lw_all(0.0));
     load->lift += part * (dry.lift - load->lift);
     load->drag += part * (dry.drag - load->drag);
     load->moment += part * (dry.moment - load->moment);

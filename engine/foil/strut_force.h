@@ -6,7 +6,17 @@
 
 #include "lullwise/craft.h"
 #include "solve/curve.h"
+#include "solve/inverse.h"
 #include "solve/lanes.h"
+
+typedef struct lw_strut_flow {
+    lw_lanes forward, across;  // velocity of the strut through the water, in its plane [m/s]
+    lw_knot at_speed;          // ln of the boat's speed among the knots of the drag curves
+    lw_lanes turn;             // of the section about the strut's axis, as leeway [rad]
+    lw_lanes wet;              // up from the foil [m]
+    lw_lanes spray;            // 0 the hull closes the surface, 1 pierced
+    lw_lanes air;              // 0 wet, 1 ventilated
+} lw_strut_flow;
 
 typedef struct lw_strut_load {
     lw_lanes side, drag;  // [N] across the flow to windward, and along it
@@ -54,17 +64,22 @@ LW_INLINE lw_lanes lw_strut_washout(lw_lanes aspect, lw_lanes number)
     return 0.5 * q * q * number * top / bottom;
 }
 
-// Side force and drag of a strut wetted over `wet` metres up from its foil, whose section meets
-// the flow at `angle`; `spray` from 0 (hull closes the surface) to 1 (pierced).
+LW_INLINE lw_lanes lw_strut_speed(const lw_strut_flow *flow)
+{
+    return lw_lanes_sqrt(flow->forward * flow->forward + flow->across * flow->across);
+}
+
+// Side force and drag of a strut.
 //
 // Holds for    attached flow; the side force is greatest, 0.73, at 10 to 12 deg on a deep strut, and
 //              falls beyond, where a strut may ventilate.
 // Leaves out   ventilation (a margin reports it), wave drag, the tilt that a pin gives the strut.
-LW_INLINE lw_strut_load lw_strut_force(const lw_strut_craft *strut, double density, lw_lanes speed,
-                                       lw_knot at_speed, lw_lanes angle, lw_lanes wet,
-                                       lw_lanes spray)
+LW_INLINE lw_strut_load lw_strut_force(const lw_strut_craft *strut, double density,
+                                       lw_strut_flow flow)
 {
     const double most = 0.9;  // where the straight slope would end  [judged]
+    const lw_lanes speed = lw_strut_speed(&flow), wet = flow.wet;
+    const lw_lanes angle = lw_lanes_atan(flow.across / flow.forward) + flow.turn;
     const lw_lanes q = 0.5 * density * speed * speed;
     const lw_lanes s = lw_lanes_max(wet, lw_all(0.02));
     const lw_lanes A = lw_strut_aspect(strut, s);
@@ -74,20 +89,22 @@ LW_INLINE lw_strut_load lw_strut_force(const lw_strut_craft *strut, double densi
     const lw_lanes x = (1.0 / most) * slope * angle, x_2 = x * x;
     const lw_lanes bent = angle / (1.0 + 0.25 * x_2 * x_2);
     const lw_lanes C_S = slope * bent;
-    const lw_lanes C_D = lw_curve_read(&strut->profile, at_speed) + C_S * induced * bent;
+    const lw_lanes C_D = lw_curve_read(&strut->profile, flow.at_speed) + C_S * induced * bent;
 
     const lw_lanes qS = q * strut->chord * lw_lanes_max(wet, lw_all(0.0));
     return (lw_strut_load){.side = qS * C_S,
-                           .drag = qS * C_D + q * strut->spray_drag * spray,
+                           .drag = qS * C_D + q * strut->spray_drag * flow.spray,
                            .centre = 0.42 * s,  // quarter ellipse: 4 / (3 pi) from the foil
                            .angle = angle};
 }
 
 // Side force of a strut that is ventilated in part.
-LW_INLINE void lw_let_in_air(const lw_strut_craft *strut, double density, lw_lanes speed,
-                             lw_lanes wet, lw_lanes air, lw_strut_load *load)
+LW_INLINE void lw_let_in_air(const lw_strut_craft *strut, double density, lw_strut_flow flow,
+                             lw_strut_load *load)
 {
+    const lw_lanes air = flow.air, wet = flow.wet;
     if (!lw_any(air > 0.0)) return;
+    const lw_lanes speed = lw_strut_speed(&flow);
     const lw_lanes s = lw_lanes_max(wet, lw_all(0.02)), V_2 = speed * speed;
     const lw_lanes C =
         lw_strut_ventilated(s / strut->chord, 2.0 * LW_GRAVITY * s / V_2, load->angle);

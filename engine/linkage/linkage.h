@@ -10,11 +10,6 @@
 
 #define LW_STOP_EDGE (1.0 * LW_DEG)  // over which a stop is rounded
 
-typedef struct lw_linkage_pose {
-    lw_lanes wand;  // [rad] aft of straight down in the boat
-    lw_lanes flap;  // [rad]
-} lw_linkage_pose;
-
 // A stop with an edge rounded over `edge`: max(x, low), smooth.  [judged] Slack and flex round it
 // in the boat too, and the solver needs a slope.
 LW_INLINE lw_lanes lw_linkage_above(lw_lanes x, lw_lanes low, double edge)
@@ -34,7 +29,7 @@ LW_INLINE lw_lanes lw_linkage_between(lw_lanes x, double low, double high, doubl
 //     l_w (cos(psi) upright + sin(psi) bow_up) = height,  psi between its stops
 //
 // Holds for    a plain surface; the wand off the water hangs at its forward stop.
-// Leaves out   drag of the wand; its lag, which motion has (motion/wand.h).
+// Leaves out   drag of the wand; its lag, which motion has.
 LW_INLINE lw_lanes lw_linkage_wand(const lw_linkage_craft *linkage, lw_lanes height,
                                    lw_lanes bow_up, lw_lanes upright, lw_lanes length)
 {

@@ -16,7 +16,7 @@
 #ifndef LW_AIR_LANES_H
 #define LW_AIR_LANES_H
 
-#include "boat/pose.h"
+#include "boat/loads.h"
 
 #define LW_AIR_LEAST 1e-3  // less counts as none
 #define LW_AIR_SLOW  2.0   // [m/s] no cavity holds below: foils do not suck enough  [judged]
@@ -101,21 +101,22 @@ LW_INLINE void lw_air_step(const lw_craft *craft, const lw_loads *loads, lw_lane
                            lw_lanes amount[LW_PLACES])
 {
     const lw_mask fast = speed > LW_AIR_SLOW, is_clear = clear > 0.0;
-    lw_air_strut main =
-        lw_air_strut_of(&craft->main_strut, loads->main_depth, speed, loads->main_strut.angle);
+    lw_air_strut main = lw_air_strut_of(&craft->main_strut, loads->inflow.main.depth, speed,
+                                        loads->main_strut.angle);
     main.forms &= is_clear, main.may &= is_clear,
         main.stays &= is_clear;  // else the hull closes the surface
-    lw_air_strut blade = lw_air_strut_of(&craft->rudder_strut, loads->rudder_depth, speed,
+    lw_air_strut blade = lw_air_strut_of(&craft->rudder_strut, loads->inflow.rudder.depth, speed,
                                          loads->rudder_strut.angle);
     lw_air_meets_crest(air, LW_MAIN_STRUT, crest, moved, &main);
     lw_air_meets_crest(air, LW_BLADE, crest, moved, &blade);
     const double c = craft->main_foil.chord, c_r = craft->rudder_foil.chord;
     lw_air_turn_pair(air, LW_MAIN_FOIL, LW_MAIN_STRUT, main, fast,
-                     loads->main_depth - loads->main_tip_rise, c,
-                     lw_face_lasts(c, loads->main.face, loads->main_depth, speed), moved);
+                     loads->inflow.main.depth - loads->inflow.main.tip_rise, c,
+                     lw_face_lasts(c, loads->main.face, loads->inflow.main.depth, speed), moved);
     lw_air_turn_pair(air, LW_RUDDER_FOIL, LW_BLADE, blade, fast,
-                     loads->rudder_depth - loads->rudder_tip_rise, c_r,
-                     lw_face_lasts(c_r, loads->rudder.face, loads->rudder_depth, speed), moved);
+                     loads->inflow.rudder.depth - loads->inflow.rudder.tip_rise, c_r,
+                     lw_face_lasts(c_r, loads->rudder.face, loads->inflow.rudder.depth, speed),
+                     moved);
     const double growth[LW_PLACES] = {3.0 * c, 3.0 * c_r, 3.0 * craft->main_strut.chord,
                                       3.0 * craft->rudder_strut.chord};
     for (int i = 0; i < LW_PLACES; i++) {

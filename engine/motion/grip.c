@@ -6,7 +6,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "boat/force.h"
+#include "boat/effort.h"
 #include "lullwise/elementary.h"
 #include "solve/linear.h"
 
@@ -81,8 +81,8 @@ static response to_effort_of(const lw_motion *motion, double slopes[LW_RIDE_STAT
 {
     const lw_craft *craft = motion->craft;
     const double by = 1e-4, reach = craft->body_reach - craft->body_inboard;
-    const double hike = (lw_pose_hike(craft, lw_all(effort + by))[0] -
-                         lw_pose_hike(craft, lw_all(effort - by))[0]) /
+    const double hike = (lw_effort_hike(craft, lw_all(effort + by))[0] -
+                         lw_effort_hike(craft, lw_all(effort - by))[0]) /
                         (2.0 * by);
     double into[PLANT];
     response sheet, body, out;

@@ -10,7 +10,7 @@
 #ifndef LW_INERTIA_LANES_H
 #define LW_INERTIA_LANES_H
 
-#include "boat/pose.h"
+#include "boat/loads.h"
 #include "lullwise/inertia.h"
 
 // A matrix of moves in blocks: [0][0] force and velocity, [1][1] moment and spin.

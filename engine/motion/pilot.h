@@ -16,7 +16,7 @@
 #ifndef LW_PILOT_LANES_H
 #define LW_PILOT_LANES_H
 
-#include "boat/force.h"
+#include "boat/effort.h"
 #include "motion/state.h"
 #include "solve/bits.h"
 
@@ -205,7 +205,7 @@ LW_INLINE lw_lanes lw_body_push(const lw_motion *motion, lw_lanes effort, const 
 {
     const lw_ride_rules *rules = &motion->rules;
     const double w = 1.0 / rules->body_lag, most = rules->body_push;
-    const lw_lanes wanted = -lw_pose_hike(motion->craft, effort);
+    const lw_lanes wanted = -lw_effort_hike(motion->craft, effort);
     const lw_lanes pace = lw_lanes_clamp(0.5 * w * (wanted - x->body), lw_all(-rules->body_pace),
                                          lw_all(rules->body_pace));
     return lw_lanes_clamp(2.0 * w * (pace - x->body_speed), lw_all(-most), lw_all(most));
@@ -215,8 +215,8 @@ LW_INLINE lw_lanes lw_body_push(const lw_motion *motion, lw_lanes effort, const 
 LW_INLINE lw_lanes lw_pilot_sheet(const lw_craft *craft, lw_lanes effort, const lw_state *x)
 {
     const double per = 1.0 / (craft->body_reach - craft->body_inboard);
-    const lw_lanes missing = (lw_pose_hike(craft, effort) + x->body) * per;
-    return lw_lanes_max(lw_pose_taken(effort) + missing, lw_all(0.0));
+    const lw_lanes missing = (lw_effort_hike(craft, effort) + x->body) * per;
+    return lw_lanes_max(lw_effort_taken(effort) + missing, lw_all(0.0));
 }
 
 // The rudder as wound for the wind of the last minute.

@@ -42,8 +42,8 @@ static lw_ride_state state_of(const lw_motion *motion, const lw_ask *ask, const 
         .heel = f->heel, .pitch = f->pitch, .bow = f->heading - f->leeway, .wand = f->wand};
     put_velocity(&state, f->speed, f->leeway);
     state.height = f->ride_height - craft->main_strut.length * lw_cos(f->pitch) * lw_cos(f->heel);
-    state.body = -lw_pose_hike(craft, lw_all(f->effort))[0];
-    state.taken = lw_pose_taken(lw_all(f->effort))[0];
+    state.body = -lw_effort_hike(craft, lw_all(f->effort))[0];
+    state.taken = lw_effort_taken(lw_all(f->effort))[0];
     state.helm = f->helm;
     state.rudder = lw_craft_rudder(craft, f->turns);
     state.seen_heel = f->heel;

@@ -65,10 +65,10 @@ static void pilot_put(lw_pilot_lanes *lanes, int i, const lw_pilot *pilot)
 
 void lw_ride_lanes_put(lw_ride_lanes *lanes, int i, const lw_ride_plan *plan)
 {
-    lanes->incidence[i] = plan->setup.incidence;
-    lanes->wand_length[i] = plan->setup.wand_length;
-    lanes->gearing[i] = plan->setup.gearing;
-    lanes->rod[i] = plan->setup.rod;
+    lanes->setup.incidence[i] = plan->setup.incidence;
+    lanes->setup.wand_length[i] = plan->setup.wand_length;
+    lanes->setup.gearing[i] = plan->setup.gearing;
+    lanes->setup.rod[i] = plan->setup.rod;
     lanes->place[i] = lanes->pilot.place[i] = plan->place;
     pilot_put(&lanes->pilot, i, &plan->pilot);
     const lw_wish *usual = &plan->pilot.wish[LW_WISH_MEAN];
@@ -192,8 +192,8 @@ static lw_ride_state rest_in_this_wind(const group *g, int i)
     const lw_lanes effort =
         lw_effort_held(lw_all(pilot->rest.effort + pilot->rest.puff * (wind - pilot->wind)));
     rest.seen_wind = rest.felt_wind = wind;
-    rest.body = -lw_pose_hike(g->motion->craft, effort)[0];
-    rest.taken = lw_pose_taken(effort)[0];
+    rest.body = -lw_effort_hike(g->motion->craft, effort)[0];
+    rest.taken = lw_effort_taken(effort)[0];
     return rest;
 }
 
@@ -272,7 +272,7 @@ LW_INLINE void step(group *g, lw_turns *turns)
         swim(g);
         *turns = lw_turns_of(fleet);
     }
-    const lw_lanes a_x = g->loads.apparent_x, a_y = g->loads.apparent_y;
+    const lw_lanes a_x = g->loads.inflow.sail_wind.x, a_y = g->loads.inflow.sail_wind.y;
     lw_world_step(motion, &fleet->world, lw_lanes_sqrt(a_x * a_x + a_y * a_y));
 }
 
@@ -306,8 +306,8 @@ static void look(group *g)
     const lw_turned t = lw_turned_of(&g->fleet.now);
     lw_state rates;
     g->around = lw_around_of(g->motion, &g->fleet.world, g->fleet.wind, &g->fleet.now, &t);
-    lw_rates_of(g->motion, &g->fleet.ride, &g->fleet.now, &t, &g->around, &g->fleet.worn, &rates,
-                &g->loads);
+    const lw_instant now = {&g->fleet.ride, &g->fleet.now, &t, &g->around, &g->fleet.worn};
+    lw_rates_of(g->motion, &now, &rates, &g->loads);
     g->fleet.past.state = g->fleet.now;  // what a trace tells
 }
 

@@ -23,7 +23,8 @@ static void look(view *v)
     const lw_lanes zero = lw_all(0.0);
     const lw_worn worn = {zero, {zero, zero, zero, zero}};
     lw_loads loads;
-    lw_rates_of(motion, &v->ride, &v->state, &t, &around, &worn, &v->rates, &loads);
+    const lw_instant now = {&v->ride, &v->state, &t, &around, &worn};
+    lw_rates_of(motion, &now, &v->rates, &loads);
     lw_travel(&v->state, &t, &v->rates);
     lw_moves mass;
     lw_mass_of(&motion->inertia, motion->craft, v->ride.place, v->state.body, &mass);

@@ -64,12 +64,7 @@ LW_INLINE lw_turned lw_turned_of(const lw_state *state)
 
 LW_INLINE lw_attitude lw_turned_attitude(const lw_turned *t)
 {
-    const lw_lanes s = t->sin_pitch, c = t->cos_pitch, sh = t->sin_roll, ch = t->cos_roll;
-    return (lw_attitude){.sin_pitch = s,
-                         .cos_pitch = c,
-                         .x = {c, lw_all(0.0), s},
-                         .y = {-s * sh, ch, c * sh},
-                         .z = {-s * ch, -sh, c * ch}};
+    return lw_attitude_of(t->sin_pitch, t->cos_pitch, t->sin_roll, t->cos_roll);
 }
 
 // Along the ground's axes (towards the wind, to port of that) from level axes along the bow, and back.

@@ -72,14 +72,14 @@ static void fill_way(lw_trace *trace, const lw_state *x, int i)
 
 static void fill_loads(lw_trace *trace, const lw_craft *craft, const lw_loads *loads, int i)
 {
-    trace->tip_depth = loads->main_depth[i] - loads->main_tip_rise[i];
-    trace->rudder_tip = loads->rudder_depth[i] - loads->rudder_tip_rise[i];
-    trace->flap = loads->linkage.flap[i];
-    trace->sail_power = loads->set.power[i];
+    trace->tip_depth = loads->inflow.main.depth[i] - loads->inflow.main.tip_rise[i];
+    trace->rudder_tip = loads->inflow.rudder.depth[i] - loads->inflow.rudder.tip_rise[i];
+    trace->flap = loads->inflow.main.flap[i];
+    trace->sail_power = loads->inflow.set.power[i];
     trace->main_lift = loads->main.lift[i];
     trace->rudder_lift = loads->rudder.lift[i];
     trace->clearance = craft->main_strut.length * lw_cos(trace->pitch) * lw_cos(trace->heel) -
-                       loads->main_depth[i];
+                       loads->inflow.main.depth[i];
     trace->surface = trace->ride_height - trace->clearance;
 }
 

@@ -77,8 +77,9 @@ LW_INLINE void lw_watch_foils(const lw_motion *motion, lw_watch *watch, const lw
     const lw_craft *craft = motion->craft;
     const double dt = motion->rules.step, period = motion->sea.wave.period;
     const double crest = motion->is_choppy ? LW_GRAVITY / (2.0 * LW_PI) * period * period : 0.0;
-    const lw_mask out = lw_tip(loads->main_depth, loads->main_tip_rise) < 0.0;
-    const lw_mask rudder_out = lw_tip(loads->rudder_depth, loads->rudder_tip_rise) < 0.0;
+    const lw_mask out = lw_tip(loads->inflow.main.depth, loads->inflow.main.tip_rise) < 0.0;
+    const lw_mask rudder_out =
+        lw_tip(loads->inflow.rudder.depth, loads->inflow.rudder.tip_rise) < 0.0;
     lw_happens(happened, LW_RIDE_BREACH, out & (watch->tip_in > LW_REARM));
     lw_happens(happened, LW_RIDE_RUDDER_BREACH, rudder_out & (watch->rudder_tip_in > LW_REARM));
     watch->tip_in = lw_since(out, watch->tip_in, dt);
@@ -87,7 +88,7 @@ LW_INLINE void lw_watch_foils(const lw_motion *motion, lw_watch *watch, const lw
     lw_mask had[LW_PLACES];
     for (int i = 0; i < LW_PLACES; i++) had[i] = watch->air.on[i];
     const lw_lanes speed = lw_lanes_max(x->velocity.x, lw_all(LW_LEAST_WAY));
-    const lw_lanes clear = craft->main_strut.length - loads->main_depth;
+    const lw_lanes clear = craft->main_strut.length - loads->inflow.main.depth;
     lw_air_step(craft, loads, clear, crest, speed, dt * speed, &watch->air, amount);
     for (int i = 0; i < LW_PLACES; i++) {
         lw_happens(happened, (lw_ride_what)(LW_RIDE_FOIL_AIR + i), watch->air.on[i] & ~had[i]);
