@@ -4,10 +4,10 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "answer/inputs.h"
 #include "command/command.h"
-#include "command/inputs.h"
-#include "command/print.h"
 #include "command/sensitivity.h"
+#include "command/terminal/print.h"
 #include "lullwise/prepared.h"
 #include "records/json.h"
 #include "records/record_file.h"

@@ -7,7 +7,7 @@
 #include <string.h>
 
 #include "command/cell.h"
-#include "command/print.h"
+#include "command/terminal/print.h"
 #include "records/fault.h"
 #include "records/json.h"
 

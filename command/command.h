@@ -1,13 +1,13 @@
-// command.h - what a command of the lullwise program is; a new one is a file and a line here.
+// command.h - what a command of the lullwise program is: a question (answer/), or one of its own.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_COMMAND_H
 #define LW_COMMAND_H
 
-#include "command/options.h"
+#include "answer/question.h"
 
 // clang-format off
-// In the order of the help. X(check) stands for `const lw_command lw_command_check` in check.c.
+// Those that are no questions, in the order of the help. X(check) stands for `const lw_command lw_command_check` in check.c.
 #define LW_COMMAND_LIST(X) \
     X(new)                 \
     X(check)               \
@@ -17,7 +17,6 @@
     X(ride)                \
     X(swims)               \
     X(pick)                \
-    X(hold)                \
     X(foil)                \
     X(hull)                \
     X(desk)                \
@@ -39,7 +38,9 @@ typedef struct lw_command {
     const char *takes;  // options by name, spaces between: "json set"; --help always
     const char *doc;    // the help's paragraph
     lw_exit (*run)(const lw_options *options);
-    bool is_hidden;  // not in the list of commands
+    const lw_question *question;  // or NULL: it is run
+    bool is_hidden;               // not in the list of commands
+    bool is_behind;               // stands behind the questions there
 } lw_command;
 
 #define LW_AS_COMMAND(name) extern const lw_command lw_command_##name;

@@ -9,7 +9,7 @@
 #include <string.h>
 
 #include "command/command.h"
-#include "command/print.h"
+#include "command/terminal/print.h"
 #include "desk/browser.h"
 
 // The port given, or the usual one; 0 after a fault was said.
@@ -87,5 +87,6 @@ const lw_command lw_command_desk = {
         "Serves the page to the browsers of this computer, to no other one, until Ctrl-C. What "
         "you enter there stays in the browser. From this address the page can also be "
         "installed, and opens when the desk is closed.",
+    .is_behind = true,
     .run = run,
 };

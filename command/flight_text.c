@@ -8,7 +8,7 @@
 #include "answer/words/flight_text.h"
 #include "answer/words/margin_text.h"
 #include "command/cell.h"
-#include "command/print.h"
+#include "command/terminal/print.h"
 
 // Rows of lw_flight_table, in the order in which they are printed.
 // clang-format off

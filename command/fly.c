@@ -10,7 +10,7 @@
 #include "command/flight_text.h"
 #include "command/given.h"
 #include "command/given_flight.h"
-#include "command/print.h"
+#include "command/terminal/print.h"
 #include "records/json.h"
 
 typedef struct asked {

@@ -3,7 +3,7 @@
 
 #include "command/foil_ways.h"
 #include "command/given.h"
-#include "command/print.h"
+#include "command/terminal/print.h"
 
 bool lw_foil_read_section(lw_named_section *section, const lw_options *options)
 {

@@ -11,8 +11,8 @@
 #include "command/foil_ways.h"
 #include "command/given.h"
 #include "command/notes.h"
-#include "command/print.h"
 #include "command/steps.h"
+#include "command/terminal/print.h"
 #include "lullwise/whole_foil.h"
 #include "records/json.h"
 

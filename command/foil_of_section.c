@@ -10,8 +10,8 @@
 #include "command/foil_ways.h"
 #include "command/given.h"
 #include "command/notes.h"
-#include "command/print.h"
 #include "command/steps.h"
+#include "command/terminal/print.h"
 #include "lullwise/section_flow.h"
 #include "records/json.h"
 

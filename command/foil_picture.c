@@ -5,8 +5,8 @@
 
 #include <math.h>
 
-#include "command/print.h"
 #include "command/steps.h"
+#include "command/terminal/print.h"
 #include "picture/plot.h"
 #include "records/output_file.h"
 

@@ -4,9 +4,9 @@
 #ifndef LW_FOIL_WAYS_H
 #define LW_FOIL_WAYS_H
 
+#include "answer/inputs.h"
 #include "command/command.h"
 #include "command/foil_section.h"
-#include "command/inputs.h"
 
 #define LW_FOIL_USUAL_DEPTH 0.5  // [m]
 

@@ -6,7 +6,7 @@
 #include <string.h>
 
 #include "answer/words/sections.h"
-#include "command/print.h"
+#include "command/terminal/print.h"
 
 // "A, B, C, D".
 static void list_pins(const lw_boat *boat, char *text, size_t room)

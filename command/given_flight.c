@@ -6,7 +6,7 @@
 #include <string.h>
 
 #include "command/given.h"
-#include "command/print.h"
+#include "command/terminal/print.h"
 
 static bool read_course(const lw_options *options, lw_course_kind *course)
 {

@@ -4,8 +4,8 @@
 #ifndef LW_GIVEN_FLIGHT_H
 #define LW_GIVEN_FLIGHT_H
 
+#include "answer/options.h"
 #include "answer/words/flown.h"
-#include "command/options.h"
 
 // Pin, wind, course, heading, heel, place and turns as the options give them, or the middle pin in the
 // day's mean wind, upwind. The flight is prepared already. False after a complaint.

@@ -4,8 +4,10 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "command/ask.h"
 #include "command/command.h"
-#include "command/print.h"
+#include "command/command_line.h"
+#include "command/terminal/print.h"
 #include "records/output_file.h"
 
 #ifndef LW_VERSION
@@ -13,24 +15,55 @@
 #endif
 
 #define LW_AS_ENTRY(name) &lw_command_##name,
-static const lw_command *const commands[] = {LW_COMMAND_LIST(LW_AS_ENTRY) NULL};
+static const lw_command *const commands[] = {LW_COMMAND_LIST(LW_AS_ENTRY)};
+#define COMMAND_COUNT (sizeof commands / sizeof commands[0])
 
-static const lw_command *command_named(const char *name)
+static lw_command command_of(const lw_question *question)
 {
-    for (const lw_command *const *command = commands; *command; command++) {
-        if (strcmp((*command)->name, name) == 0) return *command;
+    return (lw_command){.name = question->name,
+                        .summary = question->summary,
+                        .operands = "",
+                        .takes = question->takes,
+                        .doc = question->doc,
+                        .question = question};
+}
+
+// The commands in the order of the help, the questions among them; no name behind the last.
+static lw_command command_at(size_t i)
+{
+    const lw_question *question;
+    for (size_t k = 0; k < COMMAND_COUNT; k++) {
+        if (commands[k]->is_behind) continue;
+        if (i-- == 0) return *commands[k];
     }
-    return NULL;
+    for (size_t k = 0; (question = lw_question_at(k)); k++) {
+        if (i-- == 0) return command_of(question);
+    }
+    for (size_t k = 0; k < COMMAND_COUNT; k++) {
+        if (!commands[k]->is_behind) continue;
+        if (i-- == 0) return *commands[k];
+    }
+    return (lw_command){0};
+}
+
+static lw_command command_named(const char *name)
+{
+    lw_command command;
+    size_t i = 0;
+    do command = command_at(i++);
+    while (command.name && strcmp(command.name, name) != 0);
+    return command;
 }
 
 static void print_help(FILE *out)
 {
     fputs("lullwise - which set-up to sail on a foiling dinghy\n\n", out);
     fputs("usage: lullwise COMMAND [OPTION...] [FILE...]\n\n", out);
-    for (const lw_command *const *command = commands; *command; command++) {
-        if ((*command)->is_hidden) continue;
-        fprintf(out, "  %-8s", (*command)->name);
-        lw_print_wrapped(out, (*command)->summary, 10, 10);
+    lw_command command;
+    for (size_t i = 0; (command = command_at(i)).name; i++) {
+        if (command.is_hidden) continue;
+        fprintf(out, "  %-8s", command.name);
+        lw_print_wrapped(out, command.summary, 10, 10);
     }
     fputs("\n`lullwise COMMAND --help` tells more.\n", out);
     fputs("Ends with 0: fine, 1: no answer, 2: wrong input.\n", out);
@@ -42,14 +75,15 @@ static void print_command_help(const lw_command *command)
            command->operands[0] ? " " : "", command->operands);
     lw_print_wrapped(stdout, command->doc, 0, 0);
     putchar('\n');
-    lw_options_help(stdout, command->takes);
+    lw_command_line_help(stdout, command->takes);
 }
 
 static lw_exit say_unknown(const char *name)
 {
     const char *nearest = NULL;
-    for (const lw_command *const *command = commands; *command; command++) {
-        if (!(*command)->is_hidden) nearest = lw_text_nearer(name, nearest, (*command)->name);
+    lw_command command;
+    for (size_t i = 0; (command = command_at(i)).name; i++) {
+        if (!command.is_hidden) nearest = lw_text_nearer(name, nearest, command.name);
     }
     lw_print_complaint("", "there is no command \"%s\"; %s%s%s", name,
                        nearest ? "did you mean \"" : "--help lists them", nearest ? nearest : "",
@@ -74,7 +108,7 @@ static lw_exit run(const lw_command *command, int count, char *const *words)
 {
     static lw_options options;
     options.command = command->name;
-    if (!lw_options_read(&options, command->takes, count, words)) return LW_EXIT_WRONG_INPUT;
+    if (!lw_command_line_read(&options, command->takes, count, words)) return LW_EXIT_WRONG_INPUT;
     if (lw_options_has(&options, "help")) {
         print_command_help(command);
         return LW_EXIT_FINE;
@@ -89,7 +123,9 @@ static lw_exit run(const lw_command *command, int count, char *const *words)
                            options.operands[command->operand_most]);
         return LW_EXIT_WRONG_INPUT;
     }
-    return outputs_can_be(&options) ? command->run(&options) : LW_EXIT_WRONG_INPUT;
+    if (!outputs_can_be(&options)) return LW_EXIT_WRONG_INPUT;
+    return command->question ? lw_ask_question(command->question, &options)
+                             : command->run(&options);
 }
 
 static lw_exit answer(int count, char *const *words)
@@ -107,8 +143,8 @@ static lw_exit answer(int count, char *const *words)
         print_help(stderr);
         return LW_EXIT_WRONG_INPUT;
     }
-    const lw_command *command = command_named(name);
-    return command ? run(command, count - 2, words + 2) : say_unknown(name);
+    const lw_command command = command_named(name);
+    return command.name ? run(&command, count - 2, words + 2) : say_unknown(name);
 }
 
 int main(int count, char **words)

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "command/command.h"
-#include "command/print.h"
+#include "command/terminal/print.h"
 #include "records/output_file.h"
 #include "records/record_file.h"
 

@@ -5,7 +5,7 @@
 
 #include <stdarg.h>
 
-#include "command/print.h"
+#include "command/terminal/print.h"
 
 void lw_note(lw_notes *notes, const char *format, ...)
 {

@@ -4,7 +4,7 @@
 #include "command/command.h"
 #include "command/given.h"
 #include "command/picked.h"
-#include "command/print.h"
+#include "command/terminal/print.h"
 #include "records/json.h"
 
 static bool change(lw_inputs *inputs, const lw_options *options)

@@ -6,8 +6,8 @@
 
 #include <jansson.h>
 
+#include "answer/options.h"
 #include "answer/words/picked.h"
-#include "command/options.h"
 
 // Works all of it out from the inputs; false, after a complaint, when memory ran out.
 bool lw_picked_work_out(lw_picked *picked, const char *what);

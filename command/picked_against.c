@@ -7,7 +7,7 @@
 #include "answer/words/compared.h"
 #include "command/cell.h"
 #include "command/picked.h"
-#include "command/print.h"
+#include "command/terminal/print.h"
 
 #define NAME_WIDTH 26
 #define CELL_WIDTH 16

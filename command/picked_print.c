@@ -6,7 +6,7 @@
 #include "answer/words/caution.h"
 #include "command/cell.h"
 #include "command/picked.h"
-#include "command/print.h"
+#include "command/terminal/print.h"
 
 static size_t label_width(const lw_picked *picked)
 {

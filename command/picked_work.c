@@ -5,8 +5,8 @@
 
 #include "answer/words/sections.h"
 #include "command/picked.h"
-#include "command/print.h"
-#include "command/progress.h"
+#include "command/terminal/print.h"
+#include "command/terminal/progress.h"
 
 bool lw_picked_work_out(lw_picked *picked, const char *what)
 {

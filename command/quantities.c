@@ -40,6 +40,7 @@ const lw_command lw_command_quantities = {
     .operands = "",
     .takes = "",
     .doc = "Writes doc/quantities.md.",
+    .is_behind = true,
     .run = run,
     .is_hidden = true,
 };

@@ -7,11 +7,11 @@
 
 #include "answer/words/margin_text.h"
 #include "command/cell.h"
-#include "command/chart.h"
 #include "command/command.h"
 #include "command/given.h"
-#include "command/print.h"
-#include "command/progress.h"
+#include "command/terminal/chart.h"
+#include "command/terminal/print.h"
+#include "command/terminal/progress.h"
 #include "lullwise/walk.h"
 #include "records/json.h"
 

@@ -7,10 +7,10 @@
 #include "command/command.h"
 #include "command/given.h"
 #include "command/given_flight.h"
-#include "command/print.h"
 #include "command/ride_log.h"
 #include "command/ride_many.h"
-#include "command/stop.h"
+#include "command/terminal/print.h"
+#include "command/terminal/stop.h"
 #include "records/json.h"
 #include "records/output_file.h"
 

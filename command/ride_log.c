@@ -6,8 +6,8 @@
 #include <math.h>
 #include <stdlib.h>
 
-#include "command/progress.h"
-#include "command/stop.h"
+#include "command/terminal/progress.h"
+#include "command/terminal/stop.h"
 #include "records/json.h"
 
 // Tips and hull have an event in half a second at most, air hardly more.

@@ -12,8 +12,8 @@
 #include <stdlib.h>
 #include <unistd.h>
 
-#include "command/progress.h"
-#include "command/stop.h"
+#include "command/terminal/progress.h"
+#include "command/terminal/stop.h"
 
 #define TEAM         8   // rides that one thread sails side by side
 #define ROUND        64  // rides before the error is looked at again; later a quarter more

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 #include "command/cell.h"
-#include "command/print.h"
 #include "command/ride_many.h"
+#include "command/terminal/print.h"
 #include "records/json.h"
 
 static void print_row(FILE *out, const lw_quantity *row, const lw_ride_rates *mean,

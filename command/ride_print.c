@@ -4,8 +4,8 @@
 #include <math.h>
 
 #include "command/cell.h"
-#include "command/print.h"
 #include "command/ride_log.h"
+#include "command/terminal/print.h"
 
 #define WORDS  36   // wide
 #define MANY   60   // events, beyond which touches and breaches are left out

@@ -5,8 +5,8 @@
 #include <string.h>
 
 #include "command/cell.h"
-#include "command/print.h"
 #include "command/sensitivity.h"
+#include "command/terminal/print.h"
 #include "records/json.h"
 
 #define SHOWN_MOST  LW_SEARCHED_ANEW

@@ -4,8 +4,8 @@
 #include <stdlib.h>
 
 #include "answer/words/sections.h"
-#include "command/progress.h"
 #include "command/sensitivity.h"
+#include "command/terminal/progress.h"
 
 static void work_out(lw_sensing *sensing, const lw_inputs *inputs, lw_outlook *outlook,
                      lw_outlook *scratch)

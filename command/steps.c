@@ -6,7 +6,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "command/print.h"
+#include "command/terminal/print.h"
 #include "records/record_value.h"
 
 #define PART_LENGTH 64

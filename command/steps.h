@@ -4,7 +4,7 @@
 #ifndef LW_STEPS_H
 #define LW_STEPS_H
 
-#include "command/options.h"
+#include "answer/options.h"
 
 #define LW_STEPS_MOST 201
 

@@ -37,6 +37,12 @@ static inline const char *json_text(const json_t *json, const char *key)
     return json_is_string(value) ? json_string_value(value) : "";
 }
 
+// The rows of a table of an answer, or of a part of one.
+static inline const json_t *json_rows(const json_t *json, const char *key)
+{
+    return json_object_get(json_object_get(json, key), "rows");
+}
+
 // Characters of the last answer's longest line; continuation bytes of UTF-8 do not count.
 static inline size_t widest_line(void)
 {

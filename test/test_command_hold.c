@@ -25,14 +25,14 @@ TEST_FUNCTION(hold_in_json_is_sound_and_a_dearer_stop_saves_less_by_its_cost)
 {
     json_t *brief = json_answer("hold --pin B --left '3 nmi' --stop '60 s'" DEMO);
     json_t *dear = json_answer("hold --pin B --left '3 nmi' --stop '300 s'" DEMO);
-    CHECK(strcmp(json_text(brief, "held"), "B") == 0);
-    const json_t *a = json_object_get(brief, "pins"), *b = json_object_get(dear, "pins");
+    CHECK(strcmp(json_text(json_object_get(brief, "answer"), "held"), "B") == 0);
+    const json_t *a = json_rows(brief, "pins"), *b = json_rows(dear, "pins");
     CHECK(json_array_size(a) > 1 && json_array_size(a) == json_array_size(b));
     for (size_t i = 0; i < json_array_size(a); i++) {
         const json_t *p = json_array_get(a, i), *q = json_array_get(b, i);
         CHECK(of_pin(p, "to_finish") > 0.0 && of_pin(p, "swims") >= 0.0);
         if (json_is_true(json_object_get(p, "is_held"))) continue;
-        CHECK_NEAR(of_pin(p, "saved") - of_pin(q, "saved"), 240.0, 1e-6);
+        CHECK_NEAR(of_pin(p, "saves") - of_pin(q, "saves"), 240.0, 1e-6);
         CHECK(of_pin(p, "chance") >= of_pin(q, "chance"));
     }
     json_decref(brief);

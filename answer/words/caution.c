@@ -136,3 +136,10 @@ size_t lw_cautions(const lw_picked *picked, char at[LW_CAUTIONS_MOST][LW_CAUTION
     ADD(&to, "Local rules, and qualified people who see the place and you, decide; not this.");
     return to.count;
 }
+
+void lw_tell_cautions(lw_teller *teller, const lw_picked *picked)
+{
+    char at[LW_CAUTIONS_MOST][LW_CAUTION_LENGTH];
+    const size_t count = lw_cautions(picked, at);
+    for (size_t i = 0; i < count; i++) lw_tell_text(teller, NULL, at[i]);
+}

@@ -53,3 +53,13 @@ void lw_cell_wind(char text[LW_CELL_LENGTH], double wind)
     lw_cell_number(number, wind / LW_KN, 1, false);
     lw_text_fit(text, LW_CELL_LENGTH, wind > 0.0 ? "%s kn" : "none", number);
 }
+
+void lw_chance_text(char text[LW_CELL_LENGTH], double chance)
+{
+    if (chance > 0.95)
+        lw_text_fit(text, LW_CELL_LENGTH, "over 95 %%");
+    else if (chance < 0.05)
+        lw_text_fit(text, LW_CELL_LENGTH, "under 5 %%");
+    else
+        lw_text_fit(text, LW_CELL_LENGTH, "%.0f %%", 100.0 * chance);
+}

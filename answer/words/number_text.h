@@ -17,6 +17,9 @@ void lw_cell_number(char text[LW_CELL_LENGTH], double value, int decimals, bool 
 // "6 min 05 s", "48 s"; "-12 s" when negative.
 void lw_cell_time(char text[LW_CELL_LENGTH], double seconds);
 
+// "78 %"; never a certainty: eight blocks know none.
+void lw_chance_text(char text[LW_CELL_LENGTH], double chance);
+
 // "10.1 kn", "5.2 m/s" in a unit of speed; knots for LW_UNIT_NONE. Returns text; the macro has room
 // of its own to the end of the block.
 lw_unit lw_speed_unit(lw_unit wanted);

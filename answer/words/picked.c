@@ -271,16 +271,6 @@ void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON
     add_close(picked, place, text);
 }
 
-void lw_chance_text(char text[LW_CELL_LENGTH], double chance)
-{
-    if (chance > 0.95)
-        lw_text_fit(text, LW_CELL_LENGTH, "over 95 %%");
-    else if (chance < 0.05)
-        lw_text_fit(text, LW_CELL_LENGTH, "under 5 %%");
-    else
-        lw_text_fit(text, LW_CELL_LENGTH, "%.0f %%", 100.0 * chance);
-}
-
 bool lw_picked_behind(const lw_picked *picked, size_t place, char text[LW_REASON_LENGTH])
 {
     const lw_placing *it = &picked->now.places[place];

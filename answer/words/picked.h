@@ -41,9 +41,6 @@ void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON
 // How far a place is behind the one before it, and how surely; false where seconds do not decide.
 bool lw_picked_behind(const lw_picked *picked, size_t place, char text[LW_REASON_LENGTH]);
 
-// "78 %"; never a certainty: eight blocks know none.
-void lw_chance_text(char text[LW_CELL_LENGTH], double chance);
-
 // What the next pin with less lift costs and buys: "0.2 kn slower, 4 s more; holds 0.6 kn more".
 void lw_picked_step(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH]);
 

@@ -1,7 +1,7 @@
 // inputs.c - boat, sailor and day as the options of a command give them.
 // SPDX-License-Identifier: MIT
 
-#include "command/inputs.h"
+#include "answer/inputs.h"
 
 #include <string.h>
 

@@ -1,10 +1,11 @@
-// held_text.c - the answer of `lullwise hold` in words.
+// words.c - the answer of `lullwise hold` in words.
 // SPDX-License-Identifier: MIT
+
+#include "answer/hold/hold.h"
 
 #include <math.h>
 
 #include "answer/words/number_text.h"
-#include "command/held.h"
 #include "records/fault.h"
 
 #define FAR  5.0   // times what is left: no minutes are told for such a break-even  [judged]
@@ -84,7 +85,7 @@ void lw_held_answer(const lw_held *held, char text[LW_HELD_LENGTH])
     else if (!held->hold.has_best)
         lw_text_fit(text, LW_HELD_LENGTH, "Hold %s: the boat has no other pin.",
                     lw_picked_label(&held->picked, held->hold.pin));
-    else if (held->hold.changes[held->hold.best].best_saved > 0.0)
+    else if (lw_held_stops(held))
         say_stop(held, text);
     else
         say_hold(held, text);

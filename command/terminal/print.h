@@ -10,8 +10,11 @@
 
 #define LW_PRINT_WIDTH 80
 
-// Words wrapped at the page's width, or a narrower terminal's, which COLUMNS may tell too; lines after the first begin at `indent`. `column` is where
-// the first word stands. Ends with a newline.
+// Columns there are: those of the page, or of a narrower terminal, which COLUMNS may tell too.
+size_t lw_print_width(FILE *out);
+
+// Words wrapped at that width; lines after the first begin at `indent`. `column` is where the first
+// word stands. Ends with a newline.
 void lw_print_wrapped(FILE *out, const char *text, size_t column, size_t indent);
 
 // A file as a person calls it: "standard input" for "-".

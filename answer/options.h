@@ -1,15 +1,13 @@
-// options.h - the options of all commands in one table, and those given on a command line.
+// options.h - the options of all questions in one table, and those given with one.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_OPTIONS_H
 #define LW_OPTIONS_H
 
-#include <stdio.h>
-
 #include "lullwise/quantity.h"
 #include "records/fault.h"
 
-#define LW_GIVEN_MOST 64  // options, and operands, on one command line
+#define LW_GIVEN_MOST 64  // options, and operands, given at once
 
 typedef struct lw_option {
     const char *name;        // without the --
@@ -20,7 +18,8 @@ typedef struct lw_option {
 } lw_option;
 
 typedef struct lw_options {
-    const char *command;  // its name, for messages
+    const char *command;  // the question's name, for messages
+    lw_unit speed_unit;   // of speeds in sentences; LW_UNIT_NONE: knots
     size_t count, operand_count;
     const lw_option *given[LW_GIVEN_MOST];
     const char *texts[LW_GIVEN_MOST];  // what was given with each
@@ -28,10 +27,7 @@ typedef struct lw_options {
 } lw_options;
 
 const lw_option *lw_option_named(const char *name);  // or NULL
-
-// Sorts the words behind the command's name. `takes`: the names of the options allowed, spaces
-// between. False, after a message on standard error, when a word fits nothing.
-bool lw_options_read(lw_options *options, const char *takes, int count, char *const *words);
+const lw_option *lw_option_at(size_t i);             // NULL behind the last
 
 // Last text given with an option, or NULL; whether it was given; the n-th of a repeated one, or
 // NULL behind the last.
@@ -43,8 +39,5 @@ const char *lw_options_nth(const lw_options *options, const char *name, size_t n
 // fault is added when it is not.
 bool lw_options_quantity(const lw_options *options, const char *name, double *si,
                          lw_faults *faults);
-
-// The options allowed, one paragraph each, within 80 columns.
-void lw_options_help(FILE *out, const char *takes);
 
 #endif

@@ -1,11 +1,11 @@
-// inputs.h - boat, sailor and day as the options of a command give them.
+// inputs.h - what questions are asked of: a boat, a sailor and a day.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_COMMAND_INPUTS_H
-#define LW_COMMAND_INPUTS_H
+#ifndef LW_ANSWER_INPUTS_H
+#define LW_ANSWER_INPUTS_H
 
+#include "answer/options.h"
 #include "lullwise/inputs.h"
-#include "command/options.h"
 
 #define LW_INPUT_OPTIONS "boat sailor day set aim"
 
@@ -13,8 +13,8 @@
 // --set and --aim in their order. All faults of all of them are added; true when there was none.
 bool lw_inputs_read(lw_inputs *inputs, const lw_options *options, lw_faults *faults);
 
-// One more assignment ("boat.", "sailor." or "day." in front, or not), given with an option, which faults
-// name. The inputs are changed only when it returns true.
+// One more assignment ("boat.", "sailor." or "day." in front, or not), given with an option, which
+// faults name. The inputs are changed only when it returns true.
 bool lw_inputs_set(lw_inputs *inputs, const char *option, const char *assignment,
                    lw_faults *faults);
 

@@ -3,7 +3,7 @@
 
 #define _POSIX_C_SOURCE 200809L
 
-#include "command/stop.h"
+#include "command/terminal/stop.h"
 
 #include <signal.h>
 #include <stddef.h>

@@ -3,7 +3,7 @@
 
 #define _POSIX_C_SOURCE 200809L
 
-#include "command/progress.h"
+#include "command/terminal/progress.h"
 
 #include <stdbool.h>
 #include <stdio.h>

@@ -1,13 +1,13 @@
 // chart.c - ranges as letters: winds across, one line for each pin and course.
 // SPDX-License-Identifier: MIT
 
-#include "command/chart.h"
+#include "command/terminal/chart.h"
 
 #include <math.h>
 #include <string.h>
 
 #include "command/cell.h"
-#include "command/print.h"
+#include "command/terminal/print.h"
 
 #define FIRST_KN LW_RANGE_FIRST_KN
 #define LAST_KN  30  // as far as one sails: a wider chart leaves the page

@@ -3,7 +3,7 @@
 
 #define _DEFAULT_SOURCE  // winsize
 
-#include "command/print.h"
+#include "command/terminal/print.h"
 
 #include <stdarg.h>
 #include <stdlib.h>
@@ -20,7 +20,7 @@
 #define NARROWEST 40
 
 // Of the terminal, or as COLUMNS says; never beyond the page's.
-static size_t width_of(FILE *out)
+size_t lw_print_width(FILE *out)
 {
     struct winsize size;
     const char *columns = getenv("COLUMNS");
@@ -33,7 +33,7 @@ static size_t width_of(FILE *out)
 
 void lw_print_wrapped(FILE *out, const char *text, size_t column, size_t indent)
 {
-    const size_t width = width_of(out);
+    const size_t width = lw_print_width(out);
     bool is_first = true;
     for (size_t word; *text; text += word + strspn(text + word, " ")) {
         word = strcspn(text, " ");

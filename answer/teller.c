@@ -1,0 +1,252 @@
+// teller.c - an answer is told once, as a tree: what all faces have in common.
+// SPDX-License-Identifier: MIT
+
+#include "answer/teller.h"
+
+#include <assert.h>
+#include <math.h>
+
+#include "answer/words/number_text.h"
+#include "records/fault.h"
+
+lw_item lw_item_of(const lw_quantity *row, const char *head)
+{
+    return (lw_item){
+        .key = row->key, .head = head, .unit = row->unit, .digits = row->decimals, .none = "-"};
+}
+
+double lw_told(double x)
+{
+    const double size = fabs(x);
+    if (!(size > 0.0) || isinf(x)) return x;
+    double up = 1.0, down = 1.0;  // powers of ten up to 10^22 are exact
+    for (int i = 0; i < 22 && size * up < 1e11; i++) up *= 10.0;
+    for (int i = 0; i < 22 && size / down >= 1e12; i++) down *= 10.0;
+    const double whole = floor(size * up / down + 0.5);
+    return copysign(up > 1.0 ? whole / up : whole * down, x);
+}
+
+void lw_item_show(const lw_item *item, double told, char text[LW_SHOWN_LENGTH])
+{
+    char number[LW_CELL_LENGTH];
+    const char *unit = item->form == LW_AS_BARE ? "" : lw_unit_text(item->unit);
+    if (isnan(told)) {
+        lw_text_fit(text, LW_SHOWN_LENGTH, "%s", item->none ? item->none : "-");
+        return;
+    }
+    switch (item->form) {
+        case LW_AS_TIME:
+            lw_cell_time(text, told);
+            return;
+        case LW_AS_CHANCE:
+            lw_chance_text(text, told / 100.0);
+            return;
+        default:
+            lw_cell_number(number, told, item->digits, item->form == LW_AS_SIGNED);
+            lw_text_fit(text, LW_SHOWN_LENGTH, "%s%s%s%s", item->form == LW_AS_ERROR ? "± " : "",
+                        number, unit[0] ? " " : "", unit);
+    }
+}
+
+// --- levels
+
+static struct lw_level *level_of(lw_teller *teller) { return &teller->levels[teller->depth - 1]; }
+
+static void open_level(lw_teller *teller, lw_branch branch, const char *key, const char *head)
+{
+    assert(teller->depth < LW_TELLER_DEPTH);
+    struct lw_level *level = &teller->levels[teller->depth++];
+    level->branch = branch, level->at = 0, level->unit_count = 0;
+    teller->face->open(teller->to, branch, key, head);
+}
+
+static void close_level(lw_teller *teller)
+{
+    const lw_branch branch = level_of(teller)->branch;
+    teller->depth--;
+    teller->face->close(teller->to, branch);
+}
+
+// The units of the object's own numbers, which come to its end.
+static void tell_units(lw_teller *teller)
+{
+    const struct lw_level *level = level_of(teller);
+    if (level->branch != LW_OBJECT || level->unit_count == 0) return;
+    teller->face->open(teller->to, LW_OBJECT, "units", NULL);
+    for (size_t i = 0; i < level->unit_count; i++) {
+        const lw_item item = {.key = level->unit_keys[i]};
+        teller->face->text(teller->to, &item, lw_unit_text(level->units[i]));
+    }
+    teller->face->close(teller->to, LW_OBJECT);
+}
+
+lw_teller lw_teller_of(const lw_face *face, void *to)
+{
+    lw_teller teller = {.face = face, .to = to, .depth = 1};
+    teller.levels[0] = (struct lw_level){.branch = LW_OBJECT};
+    return teller;
+}
+
+void lw_teller_finish(lw_teller *teller)
+{
+    assert(teller->depth == 1);
+    tell_units(teller);
+}
+
+void lw_tell_object(lw_teller *teller, const char *key, const char *head)
+{
+    open_level(teller, LW_OBJECT, key, head);
+}
+
+void lw_tell_list(lw_teller *teller, const char *key, const char *head)
+{
+    open_level(teller, LW_LIST, key, head);
+}
+
+void lw_tell_end(lw_teller *teller)
+{
+    if (level_of(teller)->branch == LW_ROW) {
+        const bool is_whole = level_of(teller)->at == level_of(teller)->column_count;
+        assert(is_whole);
+        (void)is_whole;
+        close_level(teller);
+    }
+    const bool is_table = level_of(teller)->branch == LW_TABLE;
+    if (is_table && !teller->face->columns) teller->face->close(teller->to, LW_LIST);
+    tell_units(teller);
+    close_level(teller);
+}
+
+// --- tables
+
+static lw_unit unit_told(const lw_teller *teller, lw_unit unit)
+{
+    const bool is_speed = unit == LW_UNIT_KN && teller->speed_unit != LW_UNIT_NONE;
+    return is_speed ? teller->speed_unit : unit;
+}
+
+static void tell_column(lw_teller *teller, const lw_item *column)
+{
+    const lw_face *face = teller->face;
+    face->open(teller->to, LW_OBJECT, "", NULL);
+    face->text(teller->to, &(lw_item){.key = "key"}, column->key);
+    face->text(teller->to, &(lw_item){.key = "head"}, column->head);
+    face->text(teller->to, &(lw_item){.key = "unit"},
+               lw_unit_text(unit_told(teller, column->unit)));
+    face->number(teller->to, &(lw_item){.key = "digits"}, column->digits, "");
+    face->close(teller->to, LW_OBJECT);
+}
+
+void lw_tell_table(lw_teller *teller, const char *key, const char *head, const lw_item *columns,
+                   size_t count)
+{
+    const lw_face *face = teller->face;
+    open_level(teller, LW_TABLE, key, head);
+    level_of(teller)->columns = columns, level_of(teller)->column_count = count;
+    if (face->columns) {
+        face->columns(teller->to, columns, count);
+        return;
+    }
+    face->open(teller->to, LW_LIST, "columns", NULL);
+    for (size_t i = 0; i < count; i++) tell_column(teller, &columns[i]);
+    face->close(teller->to, LW_LIST);
+    face->open(teller->to, LW_LIST, "rows", NULL);
+}
+
+void lw_tell_row(lw_teller *teller)
+{
+    if (level_of(teller)->branch == LW_ROW) {
+        assert(level_of(teller)->at == level_of(teller)->column_count);
+        close_level(teller);
+    }
+    const struct lw_level *table = level_of(teller);
+    assert(table->branch == LW_TABLE);
+    open_level(teller, LW_ROW, "", NULL);
+    level_of(teller)->columns = table->columns;
+    level_of(teller)->column_count = table->column_count;
+}
+
+// The item meant: the one given, or the row's next column; nameless in a list.
+static const lw_item *item_meant(lw_teller *teller, const lw_item *item)
+{
+    static const lw_item nameless = {.key = "", .head = ""};
+    struct lw_level *level = level_of(teller);
+    if (level->branch == LW_ROW) {
+        assert(!item && level->at < level->column_count);
+        return &level->columns[level->at++];
+    }
+    return item ? item : &nameless;
+}
+
+// --- members
+
+static void note_unit(struct lw_level *level, const lw_item *item)
+{
+    if (level->branch != LW_OBJECT || !lw_unit_text(item->unit)[0]) return;
+    if (level->unit_count == LW_UNITS_MOST) return;
+    level->unit_keys[level->unit_count] = item->key;
+    level->units[level->unit_count++] = item->unit;
+}
+
+static double tell_in_unit(lw_teller *teller, lw_item *item, double si)
+{
+    item->unit = unit_told(teller, item->unit);
+    note_unit(level_of(teller), item);
+    return lw_told(si / lw_unit_in_si(item->unit));
+}
+
+void lw_tell_number(lw_teller *teller, const lw_item *item, double si)
+{
+    char shown[LW_SHOWN_LENGTH];
+    lw_item it = *item_meant(teller, item);
+    const double told = tell_in_unit(teller, &it, isfinite(si) ? si : NAN);
+    lw_item_show(&it, told, shown);
+    teller->face->number(teller->to, &it, told, shown);
+}
+
+void lw_tell_number_as(lw_teller *teller, const lw_item *item, double si, const char *shown)
+{
+    lw_item it = *item_meant(teller, item);
+    const double told = tell_in_unit(teller, &it, isfinite(si) ? si : NAN);
+    teller->face->number(teller->to, &it, told, shown);
+}
+
+void lw_tell_text(lw_teller *teller, const lw_item *item, const char *text)
+{
+    teller->face->text(teller->to, item_meant(teller, item), text);
+}
+
+void lw_tell_truth(lw_teller *teller, const lw_item *item, bool is_so)
+{
+    teller->face->truth(teller->to, item_meant(teller, item), is_so);
+}
+
+void lw_tell_sentence(lw_teller *teller, const char *key, const char *text)
+{
+    teller->face->text(teller->to, &(lw_item){.key = key, .head = ""}, text);
+}
+
+void lw_tell_note(lw_teller *teller, const char *key, const char *text)
+{
+    teller->face->text(teller->to, &(lw_item){.key = key, .head = LW_NOTE}, text);
+}
+
+void lw_tell_name(lw_teller *teller, const char *key, const char *text)
+{
+    teller->face->text(teller->to, &(lw_item){.key = key}, text);
+}
+
+void lw_tell_flag(lw_teller *teller, const char *key, bool is_so)
+{
+    teller->face->truth(teller->to, &(lw_item){.key = key}, is_so);
+}
+
+void lw_tell_rows(lw_teller *teller, const char *key, const lw_table *table, const void *data)
+{
+    lw_tell_object(teller, key, NULL);
+    for (size_t i = 0; i < table->count; i++) {
+        const lw_item item = lw_item_of(&table->rows[i], NULL);
+        lw_tell_number(teller, &item, lw_quantity_value(&table->rows[i], data));
+    }
+    lw_tell_end(teller);
+}

@@ -1,0 +1,26 @@
+// figures.c - what the terminal draws beside what it is told.
+// SPDX-License-Identifier: MIT
+
+#include "command/figures.h"
+
+#include <string.h>
+
+static const struct {
+    const lw_question *question;
+    const char *key;
+    void (*draw)(FILE *out, const void *it);
+} list[] = {
+    {NULL, NULL, NULL},
+};
+
+const lw_figure *lw_figures_of(const lw_question *question, const void *it,
+                               lw_figure figures[LW_FIGURES_MOST + 1])
+{
+    size_t count = 0;
+    for (size_t i = 0; i < sizeof list / sizeof list[0]; i++) {
+        if (!list[i].key || list[i].question != question || count == LW_FIGURES_MOST) continue;
+        figures[count++] = (lw_figure){list[i].key, list[i].draw, it};
+    }
+    figures[count] = (lw_figure){0};
+    return figures;
+}

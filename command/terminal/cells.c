@@ -1,0 +1,222 @@
+// cells.c - what was told and is drawn together: a table, or a block of members.
+// SPDX-License-Identifier: MIT
+
+#include "command/terminal/cells.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+#include "command/terminal/print.h"
+#include "records/utf8.h"
+
+#define APART      2   // spaces between columns
+#define TEXT_LEAST 24  // a last column is wrapped to no less
+
+// Without memory the rest is not kept, and shows as nothing.
+void lw_cells_add(lw_cells *cells, const char *text)
+{
+    if (cells->count == cells->room) {
+        const size_t room = 2 * cells->room + 64;
+        char **texts = realloc(cells->texts, room * sizeof *texts);
+        if (!texts) return;
+        cells->texts = texts, cells->room = room;
+    }
+    char *copy = malloc(strlen(text) + 1);
+    if (copy) strcpy(copy, text);
+    cells->texts[cells->count++] = copy;
+}
+
+void lw_cells_clear(lw_cells *cells)
+{
+    for (size_t i = 0; i < cells->count; i++) free(cells->texts[i]);
+    free(cells->texts);
+    *cells = (lw_cells){0};
+}
+
+static const char *text_at(const lw_cells *cells, size_t i)
+{
+    return i < cells->count && cells->texts[i] ? cells->texts[i] : "";
+}
+
+static size_t wide_of(const char *text) { return lw_utf8_count(text, strlen(text)); }
+
+static size_t wider(size_t wide, const char *text)
+{
+    const size_t it = wide_of(text);
+    return it > wide ? it : wide;
+}
+
+static void draw_spaces(FILE *out, size_t count) { fprintf(out, "%*s", (int)count, ""); }
+
+// --- a table
+
+typedef struct drawing {
+    FILE *out;
+    const lw_cells *cells;
+    const lw_item *columns;
+    size_t count, rows, last;  // last: the rightmost column shown
+    size_t wide[LW_TABLE_COLUMNS_MOST];
+    bool is_text[LW_TABLE_COLUMNS_MOST];
+    size_t indent, apart;
+} drawing;
+
+static bool is_shown(const drawing *d, size_t column) { return d->columns[column].head != NULL; }
+
+static const char *unit_under(const lw_item *column)
+{
+    return column->form == LW_AS_BARE ? lw_unit_text(column->unit) : "";
+}
+
+static void measure(drawing *d)
+{
+    for (size_t c = 0; c < d->count; c++) {
+        if (!is_shown(d, c)) continue;
+        const lw_item *column = &d->columns[c];
+        d->last = c;
+        d->is_text[c] = column->form == LW_AS_ERROR || column->form == LW_AS_TEXT;
+        d->wide[c] = wider(wide_of(column->head), unit_under(column));
+        for (size_t r = 0; r < d->rows; r++) {
+            d->wide[c] = wider(d->wide[c], text_at(d->cells, r * d->count + c));
+        }
+    }
+}
+
+static size_t gap_before(const drawing *d, size_t column)
+{
+    if (column == 0 || d->columns[column].form == LW_AS_ERROR) return column > 0;
+    return d->apart;
+}
+
+// Where a column begins.
+static size_t begin_of(const drawing *d, size_t column)
+{
+    size_t at = d->indent;
+    bool is_first = true;
+    for (size_t c = 0; c <= column; c++) {
+        if (!is_shown(d, c)) continue;
+        if (!is_first) at += gap_before(d, c);
+        if (c < column) at += d->wide[c];
+        is_first = false;
+    }
+    return at;
+}
+
+static void draw_cell(const drawing *d, size_t c, const char *text, size_t *column)
+{
+    const size_t begin = begin_of(d, c), wide = wide_of(text);
+    const size_t from = d->is_text[c] || wide > d->wide[c] ? begin : begin + d->wide[c] - wide;
+    if (c == d->last && d->is_text[c]) {
+        if (!text[0]) return;
+        draw_spaces(d->out, from - *column);
+        lw_print_wrapped(d->out, text, from, from);
+        *column = 0;
+        return;
+    }
+    if (!text[0]) return;
+    draw_spaces(d->out, from > *column ? from - *column : 0);
+    fputs(text, d->out);
+    *column = from + wide;
+}
+
+static void draw_line(const drawing *d, const char *(*text_of)(const drawing *, size_t, size_t),
+                      size_t row)
+{
+    size_t column = 0;
+    bool is_ended = false;
+    for (size_t c = 0; c < d->count; c++) {
+        if (!is_shown(d, c)) continue;
+        const char *text = text_of(d, row, c);
+        draw_cell(d, c, text, &column);
+        is_ended = c == d->last && d->is_text[c] && text[0];
+    }
+    if (!is_ended) fputc('\n', d->out);
+}
+
+static const char *cell_text(const drawing *d, size_t row, size_t c)
+{
+    return text_at(d->cells, row * d->count + c);
+}
+
+static const char *head_text(const drawing *d, size_t row, size_t c)
+{
+    return row ? unit_under(&d->columns[c]) : d->columns[c].head;
+}
+
+static bool has_line(const drawing *d, size_t row)
+{
+    for (size_t c = 0; c < d->count; c++) {
+        if (is_shown(d, c) && head_text(d, row, c)[0]) return true;
+    }
+    return false;
+}
+
+void lw_cells_draw_table(FILE *out, const lw_cells *cells, const lw_item *columns, size_t count,
+                         size_t indent)
+{
+    drawing d = {.out = out,
+                 .cells = cells,
+                 .columns = columns,
+                 .count = count,
+                 .rows = cells->count / count,
+                 .indent = indent,
+                 .apart = APART};
+    measure(&d);
+    const size_t end = begin_of(&d, d.last) + (d.is_text[d.last] ? TEXT_LEAST : d.wide[d.last]);
+    if (end > lw_print_width(out)) d.apart = 1;
+    for (size_t line = 0; line < 2; line++) {
+        if (has_line(&d, line)) draw_line(&d, head_text, line);
+    }
+    for (size_t row = 0; row < d.rows; row++) draw_line(&d, cell_text, row);
+}
+
+// --- a block of members
+
+#define TWO_FROM 6  // members: fewer stand one below the other
+#define BETWEEN  4  // spaces between the two columns
+
+typedef struct strip {
+    size_t from, to;  // members
+    size_t name, value;
+} strip;
+
+static strip strip_of(const lw_cells *cells, size_t from, size_t to)
+{
+    strip s = {from, to, 0, 0};
+    for (size_t i = from; i < to; i++) {
+        s.name = wider(s.name, text_at(cells, 2 * i));
+        s.value = wider(s.value, text_at(cells, 2 * i + 1));
+    }
+    return s;
+}
+
+static size_t wide_of_strip(const strip *s) { return s->name + APART + s->value; }
+
+// One member; nothing when the strip has no such line. True when something was drawn.
+static bool draw_member(FILE *out, const lw_cells *cells, const strip *s, size_t line)
+{
+    const size_t i = s->from + line;
+    if (i >= s->to) return false;
+    const char *name = text_at(cells, 2 * i), *value = text_at(cells, 2 * i + 1);
+    fputs(name, out);
+    draw_spaces(out, wide_of_strip(s) - wide_of(name) - wide_of(value));
+    fputs(value, out);
+    return true;
+}
+
+void lw_cells_draw_members(FILE *out, const lw_cells *cells, size_t indent)
+{
+    const size_t count = cells->count / 2, half = (count + 1) / 2;
+    strip left = strip_of(cells, 0, half), right = strip_of(cells, half, count);
+    const size_t wide = indent + wide_of_strip(&left) + BETWEEN + wide_of_strip(&right);
+    if (count < TWO_FROM || wide > lw_print_width(out)) {
+        left = strip_of(cells, 0, count);
+        right = (strip){0};
+    }
+    for (size_t line = 0; line < left.to; line++) {
+        draw_spaces(out, indent);
+        draw_member(out, cells, &left, line);
+        if (right.from + line < right.to) draw_spaces(out, BETWEEN);
+        draw_member(out, cells, &right, line);
+        fputc('\n', out);
+    }
+}
