@@ -23,11 +23,13 @@ static void tell_head(const lw_held *held, lw_teller *t)
     lw_tell_name(t, "boat", inputs->boat.name);
     lw_tell_name(t, "sailor", inputs->sailor.name);
     lw_tell_name(t, "day", inputs->day.name);
-    lw_tell_number(t, &(lw_item){.key = "wind_now", .unit = LW_UNIT_KN, .digits = 1}, held->hold.now);
+    lw_tell_number(t, &(lw_item){.key = "wind_now", .unit = LW_UNIT_KN, .digits = 1},
+                   held->hold.now);
     lw_tell_number(t, &(lw_item){.key = "wind_finish", .unit = LW_UNIT_KN, .digits = 1},
                    held->hold.later);
     lw_tell_number(t, &(lw_item){.key = "left", .unit = LW_UNIT_NMI, .digits = 2}, held->hold.left);
-    lw_tell_number(t, &(lw_item){.key = "stop", .unit = LW_UNIT_S, .form = LW_AS_TIME}, held->hold.stop);
+    lw_tell_number(t, &(lw_item){.key = "stop", .unit = LW_UNIT_S, .form = LW_AS_TIME},
+                   held->hold.stop);
 }
 
 static void tell_answer(const lw_held *held, lw_teller *t)
