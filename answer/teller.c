@@ -29,7 +29,9 @@ double lw_told(double x)
 void lw_item_show(const lw_item *item, double told, char text[LW_SHOWN_LENGTH])
 {
     char number[LW_CELL_LENGTH];
-    const char *unit = item->form == LW_AS_BARE ? "" : lw_unit_text(item->unit);
+    const bool is_bare = item->form == LW_AS_BARE || item->form == LW_AS_CHANGE;
+    const bool is_signed = item->form == LW_AS_SIGNED || item->form == LW_AS_CHANGE;
+    const char *unit = is_bare ? "" : lw_unit_text(item->unit);
     if (isnan(told)) {
         lw_text_fit(text, LW_SHOWN_LENGTH, "%s", item->none ? item->none : "-");
         return;
@@ -42,7 +44,7 @@ void lw_item_show(const lw_item *item, double told, char text[LW_SHOWN_LENGTH])
             lw_chance_text(text, told / 100.0);
             return;
         default:
-            lw_cell_number(number, told, item->digits, item->form == LW_AS_SIGNED);
+            lw_cell_number(number, told, item->digits, is_signed);
             lw_text_fit(text, LW_SHOWN_LENGTH, "%s%s%s%s", item->form == LW_AS_ERROR ? "± " : "",
                         number, unit[0] ? " " : "", unit);
     }
@@ -209,6 +211,16 @@ void lw_tell_number_as(lw_teller *teller, const lw_item *item, double si, const 
     lw_item it = *item_meant(teller, item);
     const double told = tell_in_unit(teller, &it, isfinite(si) ? si : NAN);
     teller->face->number(teller->to, &it, told, shown);
+}
+
+void lw_tell_bracketed(lw_teller *teller, const lw_item *item, double si)
+{
+    char shown[LW_SHOWN_LENGTH], bracketed[LW_SHOWN_LENGTH + 2];
+    lw_item it = *item_meant(teller, item);
+    const double told = tell_in_unit(teller, &it, isfinite(si) ? si : NAN);
+    lw_item_show(&it, told, shown);
+    LW_FIT(bracketed, "(%s)", shown);
+    teller->face->number(teller->to, &it, told, bracketed);
 }
 
 void lw_tell_text(lw_teller *teller, const lw_item *item, const char *text)

@@ -23,6 +23,7 @@ typedef enum lw_form {
     LW_AS_NUMBER,  // "12.3 kn"
     LW_AS_SIGNED,  // "+1.2 turns"
     LW_AS_BARE,    // "12.3", its unit under the head
+    LW_AS_CHANGE,  // "+1.2", the unit in the heading
     LW_AS_TIME,    // "6 min 05 s"
     LW_AS_CHANCE,  // "78 %", "over 95 %"
     LW_AS_ERROR,   // "± 0.2": stands behind the number before it
@@ -95,6 +96,9 @@ void lw_tell_truth(lw_teller *teller, const lw_item *item, bool is_so);
 void lw_tell_number_as(lw_teller *teller, const lw_item *item, double si, const char *shown);
 
 #define LW_NOTE "\n"  // the head of a note
+
+// A number that does not count here: shown in brackets.
+void lw_tell_bracketed(lw_teller *teller, const lw_item *item, double si);
 
 // A sentence: shown bare, under a key. A note stands close behind what it is about.
 void lw_tell_sentence(lw_teller *teller, const char *key, const char *text);

@@ -16,7 +16,6 @@
     X(modes)               \
     X(ride)                \
     X(swims)               \
-    X(pick)                \
     X(foil)                \
     X(hull)                \
     X(desk)                \

@@ -11,6 +11,7 @@
 
 #define APART      2   // spaces between columns
 #define TEXT_LEAST 24  // a last column is wrapped to no less
+#define HANG       2   // of a sentence's lines after its first, where it is all that is shown
 
 // Without memory the rest is not kept, and shows as nothing.
 void lw_cells_add(lw_cells *cells, const char *text)
@@ -58,6 +59,7 @@ typedef struct drawing {
     size_t wide[LW_TABLE_COLUMNS_MOST];
     bool is_text[LW_TABLE_COLUMNS_MOST];
     size_t indent, apart;
+    bool is_lone;  // one column is shown
 } drawing;
 
 static bool is_shown(const drawing *d, size_t column) { return d->columns[column].head != NULL; }
@@ -69,9 +71,11 @@ static const char *unit_under(const lw_item *column)
 
 static void measure(drawing *d)
 {
+    size_t shown = 0;
     for (size_t c = 0; c < d->count; c++) {
         if (!is_shown(d, c)) continue;
         const lw_item *column = &d->columns[c];
+        d->is_lone = shown++ == 0;
         d->last = c;
         d->is_text[c] = column->form == LW_AS_ERROR || column->form == LW_AS_TEXT;
         d->wide[c] = wider(wide_of(column->head), unit_under(column));
@@ -108,7 +112,7 @@ static void draw_cell(const drawing *d, size_t c, const char *text, size_t *colu
     if (c == d->last && d->is_text[c]) {
         if (!text[0]) return;
         draw_spaces(d->out, from - *column);
-        lw_print_wrapped(d->out, text, from, from);
+        lw_print_wrapped(d->out, text, from, d->is_lone ? from + HANG : from);
         *column = 0;
         return;
     }
