@@ -128,90 +128,50 @@ function unfoldToPrint() {
   });
 }
 
-/** Builds the frame; returns where the view goes and how to say things to the reader. */
-export function buildFrame(page, views) {
-  const { store } = page;
+// An address within the page, followed without the browser's own way.
+const inside = (href, go, properties, text) =>
+  make(
+    "a",
+    {
+      ...properties,
+      href,
+      onclick: (event) => {
+        event.preventDefault();
+        go();
+      },
+    },
+    text,
+  );
+
+// How things are said to the reader: { status, faults, say }.
+function teller() {
   const status = make("p", { class: "status", role: "status" });
   const faults = make("section", { class: "told", role: "alert" });
-  const main = make("main", { id: "view", tabindex: "-1" });
-  const say = {
-    status(text) {
-      const line = make("span", {}, text);
-      status.replaceChildren(line);
-      setTimeout(() => line.remove(), TOLD);
-    },
-    faults: (...lines) =>
-      faults.replaceChildren(
-        ...(lines.length
-          ? [
-              ...lines,
-              make(
-                "button",
-                { type: "button", onclick: () => faults.replaceChildren() },
-                "Put away",
-              ),
-            ]
-          : []),
-      ),
-  };
-  const paper = make("p", { class: "paper" }); // on a print: of what it is
-  const undo = make("button", { type: "button", onclick: store.undo }, "Undo");
-  const redo = make("button", { type: "button", onclick: store.redo }, "Redo");
-  const links = views.map((view) =>
-    make(
-      "a",
-      {
-        href: `#${view.name}`,
-        onclick: (event) => {
-          event.preventDefault();
-          store.go(view.name);
-        },
-      },
-      view.title,
-    ),
-  );
-
-  const tools = make(
-    "details",
-    { class: "tools" },
-    make("summary", {}, "Files", make("span", { class: "roomy" }, "and settings")),
-    make(
-      "div",
-      { class: "sheet" },
-      fileTools(page, say),
-      unitField(store),
-      themeField(),
-      keptTools(store),
-    ),
-  );
-  document.body.append(
-    make(
-      "a",
-      {
-        class: "skip",
-        href: "#view",
-        onclick: (event) => {
-          event.preventDefault();
-          main.focus();
-        },
-      },
-      "To the view",
-    ),
-    make(
-      "header",
-      {},
-      make("p", { class: "name" }, "Lullwise"),
-      paper,
-      make("div", { class: "undo" }, undo, redo),
-      tools,
-    ),
-    make("nav", { "aria-label": "Views" }, links),
-    faults,
-    main,
+  const putAway = { type: "button", onclick: () => faults.replaceChildren() };
+  return {
     status,
-  );
+    faults,
+    say: {
+      status(text) {
+        const line = make("span", {}, text);
+        status.replaceChildren(line);
+        setTimeout(() => line.remove(), TOLD);
+      },
+      faults(...lines) {
+        faults.replaceChildren(...lines);
+        if (lines.length) faults.append(make("button", putAway, "Put away"));
+      },
+    },
+  };
+}
 
-  unfoldToPrint();
+function undoTools(store) {
+  const undo = make("button", { type: "button", onclick: () => store.undo() }, "Undo");
+  const redo = make("button", { type: "button", onclick: () => store.redo() }, "Redo");
+  store.onChange(() => {
+    undo.disabled = !store.canUndo;
+    redo.disabled = !store.canRedo;
+  });
   addEventListener("keydown", (event) => {
     const isText = event.target.matches("input[type=text], textarea");
     if (isText || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
@@ -219,14 +179,66 @@ export function buildFrame(page, views) {
     if (event.shiftKey) store.redo();
     else store.undo();
   });
-  store.onChange((state) => {
-    undo.disabled = !store.canUndo;
-    redo.disabled = !store.canRedo;
-    paper.textContent = kinds.map((kind) => state.set[kind].name).join(" · ");
+  return make("div", { class: "undo" }, undo, redo);
+}
+
+function viewLinks(store, views) {
+  const links = views.map((view) =>
+    inside(`#${view.name}`, () => store.go(view.name), {}, view.title),
+  );
+  store.onChange((state) =>
     views.forEach((view, i) => {
       if (view.name === state.view) links[i].setAttribute("aria-current", "page");
       else links[i].removeAttribute("aria-current");
-    });
+    }),
+  );
+  return make("nav", { "aria-label": "Views" }, links);
+}
+
+// On a print: of what it is.
+function paperLine(store) {
+  const paper = make("p", { class: "paper" });
+  store.onChange((state) => {
+    paper.textContent = kinds.map((kind) => state.set[kind].name).join(" · ");
   });
+  return paper;
+}
+
+const tools = (page, say) =>
+  make(
+    "details",
+    { class: "tools" },
+    make("summary", {}, "Files", make("span", { class: "roomy" }, "and settings")),
+    make(
+      "div",
+      { class: "sheet" },
+      fileTools(page, say),
+      unitField(page.store),
+      themeField(),
+      keptTools(page.store),
+    ),
+  );
+
+/** Builds the frame; returns where the view goes and how to say things to the reader. */
+export function buildFrame(page, views) {
+  const { store } = page;
+  const { status, faults, say } = teller();
+  const main = make("main", { id: "view", tabindex: "-1" });
+  document.body.append(
+    inside("#view", () => main.focus(), { class: "skip" }, "To the view"),
+    make(
+      "header",
+      {},
+      make("p", { class: "name" }, "Lullwise"),
+      paperLine(store),
+      undoTools(store),
+      tools(page, say),
+    ),
+    viewLinks(store, views),
+    faults,
+    main,
+    status,
+  );
+  unfoldToPrint();
   return { main, say };
 }

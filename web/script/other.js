@@ -1,9 +1,10 @@
-// other.js - the set that the present one is compared with: the present one, and what differs in it.
+// other.js - the set that the present one is compared with: itself, and what differs in it.
 // SPDX-License-Identifier: MIT
 //
 // What differs stands in the address as "with.sailor.person.mass=80 kg"; a whole other boat is all
 // the lines in which it differs. Fields edit it through a store of its own, like that of the page.
 
+import { Drafts } from "./drafts.js";
 import { kinds } from "./store.js";
 import { apply, differences, fileOf, textAt, withText } from "./tree.js";
 
@@ -16,38 +17,30 @@ const changesOf = (more, kind) =>
     .map(([key, text]) => [key.slice(mark.length + kind.length + 1), text]);
 
 export function openOther(page) {
-  const drafts = Object.fromEntries(kinds.map((kind) => [kind, {}]));
   const read = (kind, tree) => page.engine.ask("read", 1, kind, kind, fileOf(tree));
+  const drafts = new Drafts(read);
   const now = { set: {}, values: {}, doubts: {}, faults: {} };
 
   function say(kind, tree) {
-    const own = page.store.state.set[kind],
-      words = {};
-    for (const [path] of changesOf(page.store.state.more, kind))
-      words[`${mark}${kind}.${path}`] = null;
-    for (const [path, text] of differences(tree, own)) words[`${mark}${kind}.${path}`] = text;
-    page.store.say(words, { isEdit: true });
+    const { set, more } = page.store.state;
+    const key = (path) => `${mark}${kind}.${path}`;
+    page.store.say(
+      Object.fromEntries([
+        ...changesOf(more, kind).map(([path]) => [key(path), null]),
+        ...differences(tree, set[kind]).map(([path, text]) => [key(path), text]),
+      ]),
+      { isEdit: true },
+    );
   }
 
   const store = {
     get state() {
       return { ...now, speedUnit: page.store.state.speedUnit };
     },
-    hasDraft: (kind, path) => path in drafts[kind],
-    async trial(kind, path, text) {
-      let tree = now.set[kind];
-      for (const [draft, written] of Object.entries({ ...drafts[kind], [path]: text }))
-        tree = withText(tree, draft, written);
-      return { tree, ...(await read(kind, tree)) };
-    },
-    async put(kind, path, text) {
-      const { tree, is_sound, faults } = await this.trial(kind, path, text);
-      if (is_sound) {
-        drafts[kind] = {};
-        say(kind, tree);
-      } else drafts[kind][path] = text;
-      return faults;
-    },
+    hasDraft: (kind, path) => drafts.has(kind, path),
+    trial: (kind, path, text) => drafts.trial(now.set[kind], kind, path, text),
+    put: (kind, path, text) =>
+      drafts.put(now.set[kind], kind, path, text, (tree) => say(kind, tree)),
   };
 
   return {
@@ -57,12 +50,12 @@ export function openOther(page) {
     page: { ...page, store },
     /** Takes another boat, sailor or day as a whole; the present one again: nothing differs. */
     choose(kind, tree) {
-      drafts[kind] = {};
+      drafts.forget(kind);
       say(kind, tree);
     },
     /** A line as it is again. */
     takeBack(kind, path) {
-      delete drafts[kind][path];
+      drafts.drop(kind, path);
       say(kind, withText(now.set[kind], path, textAt(page.store.state.set[kind], path) ?? null));
     },
     /** Reads what the address says; true when all of it is sound. */
@@ -70,10 +63,11 @@ export function openOther(page) {
       for (const kind of kinds) {
         const tree = apply(state.set[kind], changesOf(state.more, kind));
         const answer = await read(kind, tree);
-        now.faults[kind] = answer.is_sound ? [] : answer.faults;
-        now.set[kind] = answer.is_sound ? tree : state.set[kind];
-        now.values[kind] = answer.is_sound ? answer.values : state.values[kind];
-        now.doubts[kind] = answer.is_sound ? answer.faults : state.doubts[kind];
+        const isSound = answer.is_sound;
+        now.faults[kind] = isSound ? [] : answer.faults;
+        now.set[kind] = isSound ? tree : state.set[kind];
+        now.values[kind] = isSound ? answer.values : state.values[kind];
+        now.doubts[kind] = isSound ? answer.faults : state.doubts[kind];
       }
       return kinds.every((kind) => !now.faults[kind].length);
     },

@@ -1,15 +1,16 @@
-// store.js - what the page shows, and how it got there: state, undo, address, memory of the browser.
+// store.js - what the page shows, and how it got there: state, undo, address, the browser's memory.
 // SPDX-License-Identifier: MIT
 //
 // A state: { view, speedUnit, more, set, values, doubts }. `set` has the trees of boat, sailor and
 // day, `values` and `doubts` what the engine read in them, `more` a view's own words (a slider, a
 // pin), kept in the address too.
 
-import { apply, differences, fileOf, withText } from "./tree.js";
+import { Drafts } from "./drafts.js";
+import { apply, differences, fileOf } from "./tree.js";
 
 export const kinds = ["boat", "sailor", "day"];
-const KEPT = "lullwise.kept",
-  LAST = "lullwise.last";
+const KEPT = "lullwise.kept";
+const LAST = "lullwise.last";
 
 function remembered(key) {
   try {
@@ -27,13 +28,13 @@ function remember(key, value) {
   }
 }
 
-/** Whether nothing is remembered and the address says nothing: the invented records will be shown. */
+/** Nothing is remembered and the address says nothing: the invented records will be shown. */
 export const isFirstTime = () => location.hash === "" && remembered(LAST) === null;
 
 function readAddress() {
   const [view, query = ""] = location.hash.slice(1).split("?");
-  const changed = {},
-    more = {};
+  const changed = {};
+  const more = {};
   let speedUnit = null;
   for (const [key, text] of new URLSearchParams(query)) {
     const [first] = key.split(".");
@@ -57,23 +58,124 @@ function addressOf(state, start) {
   return `#${state.view}${words ? `?${words}` : ""}`;
 }
 
-/** start: { boat, sailor, day } trees; kept: lists of trees by kind, the invented ones. */
-export async function openStore(engine, start, invented, views) {
-  const listeners = new Set();
-  const past = [],
-    future = [];
-  const kept = remembered(KEPT) ?? invented;
-  const drafts = Object.fromEntries(kinds.map((kind) => [kind, {}]));
-  let state;
+class Store {
+  #engine;
+  #start;
+  #kept;
+  #views;
+  #drafts = new Drafts((kind, tree) => this.#readTree(kind, tree));
+  #state = null;
+  #past = [];
+  #future = [];
+  #listeners = new Set();
+  #turn = Promise.resolve();
 
-  const readTree = (kind, tree) => engine.ask("read", 0, kind, kind, fileOf(tree));
+  constructor(engine, start, kept, views) {
+    this.#engine = engine;
+    this.#start = start;
+    this.#kept = kept;
+    this.#views = views;
+  }
 
-  /** The state with what the engine reads in its set; null when some of it is faulty. */
-  async function read(next) {
-    const values = {},
-      doubts = {};
+  async open() {
+    this.#show(await this.#fromAddress(), "replace");
+    addEventListener("popstate", async () => {
+      if (location.hash === addressOf(this.#state, this.#start)) return;
+      this.#show(await this.#fromAddress(), null);
+    });
+  }
+
+  get state() {
+    return this.#state;
+  }
+  get kept() {
+    return this.#kept;
+  }
+  get canUndo() {
+    return this.#past.length > 0;
+  }
+  get canRedo() {
+    return this.#future.length > 0;
+  }
+  undo() {
+    return this.#inTurn(() => this.#step(this.#past, this.#future));
+  }
+  redo() {
+    return this.#inTurn(() => this.#step(this.#future, this.#past));
+  }
+  onChange(listener) {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  go(view) {
+    this.#show({ ...this.#state, view }, "push");
+  }
+  setSpeedUnit(speedUnit) {
+    this.#show({ ...this.#state, speedUnit }, "replace");
+  }
+  /** A view's own words: kept in the address; a slider's moves are not undone, an edit is. */
+  say(words, { isEdit = false } = {}) {
+    const more = { ...this.#state.more, ...words };
+    if (JSON.stringify(more) === JSON.stringify(this.#state.more)) return;
+    if (isEdit) this.#mark();
+    this.#show({ ...this.#state, more }, "replace");
+  }
+
+  hasDraft(kind, path) {
+    return this.#drafts.has(kind, path);
+  }
+  /** Forgets a faulty text. */
+  drop(kind, path) {
+    this.#drafts.drop(kind, path);
+  }
+  /** What the engine says of a text at a path, without taking it. */
+  trial(kind, path, text) {
+    return this.#drafts.trial(this.#state.set[kind], kind, path, text);
+  }
+  /** Takes a text; a faulty one is kept aside until the record is sound. Returns the faults. */
+  put(kind, path, text) {
+    return this.#inTurn(() => {
+      const isNew = (tree) => JSON.stringify(tree) !== JSON.stringify(this.#state.set[kind]);
+      const take = async (tree) => {
+        if (isNew(tree)) await this.#take(kind, tree);
+      };
+      return this.#drafts.put(this.#state.set[kind], kind, path, text, take);
+    });
+  }
+  /** Another boat, sailor or day as a whole, if it is sound. Returns the faults. */
+  choose(kind, tree) {
+    return this.#inTurn(async () => {
+      const { is_sound, faults } = await this.#readTree(kind, tree);
+      if (is_sound) {
+        this.#drafts.forget(kind);
+        await this.#take(kind, tree);
+      }
+      return faults;
+    });
+  }
+  /** Forgets a kept record by name; the one in use stays in use. */
+  forget(kind, name) {
+    this.#kept[kind] = this.#kept[kind].filter((one) => one.name !== name);
+    remember(KEPT, this.#kept);
+    this.#show(this.#state, "replace");
+  }
+
+  // Changes one after the other: each begins with what the last has left.
+  #inTurn(begin) {
+    return (this.#turn = this.#turn.then(begin, begin));
+  }
+
+  #readTree(kind, tree) {
+    return this.#engine.ask("read", 0, kind, kind, fileOf(tree));
+  }
+
+  // The state with what the engine reads in its set; null when some of it is faulty.
+  async #read(next) {
+    const values = {};
+    const doubts = {};
     for (const kind of kinds) {
-      const answer = await readTree(kind, next.set[kind]);
+      const answer = await this.#readTree(kind, next.set[kind]);
       if (!answer.is_sound) return null;
       values[kind] = answer.values;
       doubts[kind] = answer.faults;
@@ -81,156 +183,73 @@ export async function openStore(engine, start, invented, views) {
     return { ...next, values, doubts };
   }
 
+  #show(next, how) {
+    const address = addressOf(next, this.#start);
+    this.#state = next;
+    if (how === "push" && address !== location.hash) history.pushState(null, "", address);
+    else if (how) history.replaceState(null, "", address);
+    const { view, speedUnit, more, set } = next;
+    remember(LAST, { view, speedUnit, more, set });
+    for (const listener of this.#listeners) listener(next);
+  }
+
+  async #take(kind, tree) {
+    const sound = await this.#read({ ...this.#state, set: { ...this.#state.set, [kind]: tree } });
+    if (!sound) return;
+    this.#mark();
+    this.#show(sound, "replace");
+    this.#keep();
+  }
+
   // What was changed here is kept under its name; what a link brings is only looked at.
-  function keep() {
+  #keep() {
     for (const kind of kinds) {
-      const list = kept[kind],
-        tree = state.set[kind];
+      const list = this.#kept[kind];
+      const tree = this.#state.set[kind];
       const at = list.findIndex((one) => one.name === tree.name);
       if (at < 0) list.push(tree);
       else list[at] = tree;
     }
-    remember(KEPT, kept);
+    remember(KEPT, this.#kept);
   }
 
-  function show(next, how) {
-    const address = addressOf(next, start);
-    state = next;
-    if (how === "push" && address !== location.hash) history.pushState(null, "", address);
-    else if (how) history.replaceState(null, "", address);
-    remember(LAST, {
-      view: state.view,
-      speedUnit: state.speedUnit,
-      more: state.more,
-      set: state.set,
-    });
-    for (const listener of listeners) listener(state);
+  // What is so now can be had again.
+  #mark() {
+    this.#past.push(this.#state);
+    this.#future.length = 0;
   }
 
-  async function change(next, how = "replace") {
-    const sound = await read(next);
-    if (!sound) return false;
-    past.push(state);
-    future.length = 0;
-    show(sound, how);
-    keep();
-    return true;
-  }
-
-  // Changes one after the other: each begins with what the last has left.
-  let turn = Promise.resolve();
-  const inTurn = (begin) => (turn = turn.then(begin, begin));
-
-  async function put(kind, path, text) {
-    const { tree, is_sound, faults } = await trial(kind, path, text);
-    if (is_sound) {
-      drafts[kind] = {};
-      if (JSON.stringify(tree) !== JSON.stringify(state.set[kind])) {
-        await change({ ...state, set: { ...state.set, [kind]: tree } });
-      }
-    } else drafts[kind][path] = text;
-    return faults;
-  }
-
-  async function choose(kind, tree) {
-    const { is_sound, faults } = await readTree(kind, tree);
-    if (is_sound) {
-      drafts[kind] = {};
-      await change({ ...state, set: { ...state.set, [kind]: tree } });
-    }
-    return faults;
-  }
-
-  async function trial(kind, path, text) {
-    let tree = state.set[kind];
-    for (const [draft, written] of Object.entries({ ...drafts[kind], [path]: text })) {
-      tree = withText(tree, draft, written);
-    }
-    return { tree, ...(await readTree(kind, tree)) };
-  }
-
-  function step(from, to) {
+  #step(from, to) {
     if (!from.length) return;
-    to.push(state);
-    for (const kind of kinds) drafts[kind] = {};
-    show(from.pop(), "replace");
+    to.push(this.#state);
+    for (const kind of kinds) this.#drafts.forget(kind);
+    this.#show(from.pop(), "replace");
   }
 
-  async function fromAddress() {
-    const { view, changed, more, speedUnit, hasQuery } = readAddress();
-    const last = hasQuery || !state ? remembered(LAST) : null;
-    const base = state ?? {
-      view: views[0],
-      speedUnit: "kn",
-      more: {},
-      set: structuredClone(start),
-      ...last,
-    };
-    const set =
-      hasQuery || state
-        ? Object.fromEntries(kinds.map((kind) => [kind, apply(start[kind], changed[kind] ?? [])]))
-        : base.set;
-    const next = {
-      view: views.includes(view) ? view : base.view,
-      speedUnit: speedUnit ?? (hasQuery || state ? "kn" : base.speedUnit),
-      more: hasQuery || state ? more : base.more,
-      set,
-    };
-    return (await read(next)) ?? read({ ...next, set: structuredClone(start) });
+  async #fromAddress() {
+    const address = readAddress();
+    const next = this.#stateOf(address, address.hasQuery || this.#state !== null);
+    return (await this.#read(next)) ?? this.#read({ ...next, set: structuredClone(this.#start) });
   }
 
-  show(await fromAddress(), "replace");
-  addEventListener("popstate", async () => {
-    if (location.hash !== addressOf(state, start)) show(await fromAddress(), null);
-  });
+  // isTold: the address says all of it; else what was last shown in this browser stays.
+  #stateOf({ view, changed, more, speedUnit, hasQuery }, isTold) {
+    const last = hasQuery || !this.#state ? remembered(LAST) : null;
+    const first = { view: this.#views[0], speedUnit: "kn", more: {} };
+    const base = this.#state ?? { ...first, set: structuredClone(this.#start), ...last };
+    const linked = (kind) => [kind, apply(this.#start[kind], changed[kind] ?? [])];
+    return {
+      view: this.#views.includes(view) ? view : base.view,
+      speedUnit: speedUnit ?? (isTold ? "kn" : base.speedUnit),
+      more: isTold ? more : base.more,
+      set: isTold ? Object.fromEntries(kinds.map(linked)) : base.set,
+    };
+  }
+}
 
-  return {
-    get state() {
-      return state;
-    },
-    get kept() {
-      return kept;
-    },
-    get canUndo() {
-      return past.length > 0;
-    },
-    get canRedo() {
-      return future.length > 0;
-    },
-    undo: () => inTurn(() => step(past, future)),
-    redo: () => inTurn(() => step(future, past)),
-    onChange(listener) {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-
-    go: (view) => show({ ...state, view }, "push"),
-    setSpeedUnit: (speedUnit) => show({ ...state, speedUnit }, "replace"),
-    /** A view's own words: kept in the address; a slider's moves are not undone, an edit is. */
-    say(words, { isEdit = false } = {}) {
-      const more = { ...state.more, ...words };
-      if (JSON.stringify(more) === JSON.stringify(state.more)) return;
-      if (isEdit) (past.push(state), (future.length = 0));
-      show({ ...state, more }, "replace");
-    },
-
-    hasDraft: (kind, path) => path in drafts[kind],
-    /** Forgets a faulty text. */
-    drop: (kind, path) => {
-      delete drafts[kind][path];
-    },
-
-    /** What the engine says of a text at a path, without taking it. */
-    trial,
-    /** Takes a text; a faulty one is kept aside until the record is sound. Returns the faults. */
-    put: (kind, path, text) => inTurn(() => put(kind, path, text)),
-    /** Another boat, sailor or day as a whole, if it is sound. Returns the faults. */
-    choose: (kind, tree) => inTurn(() => choose(kind, tree)),
-    /** Forgets a kept record by name; the one in use stays in use. */
-    forget(kind, name) {
-      kept[kind] = kept[kind].filter((one) => one.name !== name);
-      remember(KEPT, kept);
-      show(state, "replace");
-    },
-  };
+/** start: { boat, sailor, day } trees; invented: lists of trees by kind, kept at first. */
+export async function openStore(engine, start, invented, views) {
+  const store = new Store(engine, start, remembered(KEPT) ?? invented, views);
+  await store.open();
+  return store;
 }
