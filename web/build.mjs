@@ -8,7 +8,7 @@ import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 
-const MOST = 500_000; // [bytes]
+const MOST = 650_000; // [bytes]
 const [engineFile, pageFile] = process.argv.slice(2);
 const here = dirname(fileURLToPath(import.meta.url));
 const common = {
@@ -62,6 +62,5 @@ if (Buffer.byteLength(page) > MOST)
   throw new Error(`the page has ${page.length} bytes, ${MOST} are the most`);
 await mkdir(dirname(pageFile), { recursive: true });
 await writeFile(pageFile, page);
-console.log(
-  `${pageFile}: ${Buffer.byteLength(page)} bytes, of them engine ${engine.length}, script ${script.length}, style ${style.length}`,
-);
+const sizes = `engine ${engine.length}, script ${script.length}, style ${style.length}`;
+console.log(`${pageFile}: ${Buffer.byteLength(page)} bytes, of them ${sizes}`);
