@@ -17,7 +17,7 @@ const told = (values) =>
   `${median(values).toFixed(0)} ms (at most ${Math.max(...values).toFixed(0)})`;
 const line = (name, ...words) => console.log(name.padEnd(34), ...words);
 
-/** In the page: `shown(what)` resolves once that many ms after `since` the selector or change is painted. */
+/** In the page: answers after how many ms since `since` a selector or a change was painted. */
 const helpers = `
   globalThis.whenPainted = (holds, since) => new Promise((on) => {
     const look = () => {
@@ -26,7 +26,8 @@ const helpers = `
       requestAnimationFrame(() => setTimeout(() => on(performance.now() - since)));
     };
     const observer = new MutationObserver(look);
-    observer.observe(document, { subtree: true, childList: true, attributes: true, characterData: true });
+    const all = { subtree: true, childList: true, attributes: true, characterData: true };
+    observer.observe(document, all);
     look();
   });
 `;
@@ -51,7 +52,8 @@ async function slide(browser) {
   const spent = await page.evaluate(async (moves) => {
     const wind = document.querySelector(".helm input[type=range]"),
       spent = [];
-    const picture = () => document.querySelector(".stage [role=img]").innerHTML; // words may stay alike
+    // words may stay alike
+    const picture = () => document.querySelector(".stage [role=img]").innerHTML;
     for (let i = 0; i < moves; i++) {
       const was = picture(),
         since = performance.now();

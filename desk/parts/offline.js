@@ -1,4 +1,4 @@
-// offline.js - a service worker: what the desk served is kept, and answers while the desk is closed.
+// offline.js - a service worker: what the desk served is kept, and answers while it is closed.
 // SPDX-License-Identifier: MIT
 
 const NAME = "desk";

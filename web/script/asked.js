@@ -1,4 +1,4 @@
-// asked.js - what is asked of a flight or a ride, as the address has it: words in the sailor's units.
+// asked.js - what is asked of a flight or a ride, as the address has it: in the sailor's units.
 // SPDX-License-Identifier: MIT
 
 import { KNOT } from "./number.js";

@@ -1,4 +1,4 @@
-// choice_cards.js - a day's choice as cards: the pin to sail first, then the reasons, turns and numbers.
+// choice_cards.js - a day's choice as cards: the pin to sail first, then reasons, turns, numbers.
 // SPDX-License-Identifier: MIT
 
 import { card, make, table } from "./dom.js";

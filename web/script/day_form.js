@@ -1,4 +1,4 @@
-// day_form.js - the day as a form: its wind, who sails and what for, sea and course; folded, one line of values.
+// day_form.js - the day as a form: wind, who sails and what for, sea and course; folded, one line.
 // SPDX-License-Identifier: MIT
 
 import { card, make } from "./dom.js";
@@ -10,7 +10,7 @@ import { windForm } from "./wind_form.js";
 
 const gustKeys = ["lull", "mean", "puff"];
 
-/** "Lull 10.0, mean 12.5, puff 15.5 kn"; where they follow from readings or a forecast, once they are known. */
+// "Lull 10.0, mean 12.5, puff 15.5 kn"; where they follow from readings or a forecast, once known.
 function windLine(gusts, unit) {
   if (gustKeys.some((key) => !gusts?.[key])) return "Wind from readings or a forecast";
   const parts = gustKeys.map(
@@ -19,7 +19,7 @@ function windLine(gusts, unit) {
   return `${parts.join(", ")} ${unit}`.replace("lull", "Lull");
 }
 
-/** gusts(): lull, mean and puff as they were worked out. Returns { element, update(state), close() }. */
+/** gusts(): lull, mean and puff as worked out. Returns { element, update(state), close() }. */
 export function dayForm(page, gusts) {
   const { records, aims } = page.tables;
   const elsewhere = ["forecast", "readings"];

@@ -24,6 +24,19 @@ export const make = (tag, properties = {}, ...children) =>
 export const draw = (tag, properties = {}, ...children) =>
   fill(document.createElementNS(SVG, tag), properties, children);
 
+/** A button that steps a number down (sign -1) or up (1). */
+export const stepButton = (sign, name, onclick) =>
+  make(
+    "button",
+    {
+      type: "button",
+      class: "step",
+      "aria-label": `${sign < 0 ? "Less" : "More"}: ${name}`,
+      onclick,
+    },
+    sign < 0 ? "−" : "+",
+  );
+
 /** A card with its heading. */
 export const card = (title, ...inside) =>
   make("section", { class: "card" }, make("h2", {}, title), inside);

@@ -1,4 +1,4 @@
-// drawing.js - pieces of a picture to scale: lines, arrows for forces, sections, text that keeps its size.
+// drawing.js - pieces of a picture to scale: lines, arrows, sections, text that keeps its size.
 // SPDX-License-Identifier: MIT
 
 import { draw } from "./dom.js";
@@ -52,21 +52,21 @@ export function arrow(anchor = "middle") {
         [neck, -half],
         [0, -half],
       ];
-      shape.setAttribute(
-        "d",
-        `M${corners.map(([along, across]) => at(x + u * along - v * across, y + v * along + u * across)).join("L")}Z`,
+      const turned = corners.map(([along, across]) =>
+        at(x + u * along - v * across, y + v * along + u * across),
       );
+      shape.setAttribute("d", `M${turned.join("L")}Z`);
       text.textContent = words;
       put(text, { x: at(textX), y: at(textY) });
     },
   };
 }
 
-// Half the thickness of the four-digit sections, as a part of the chord [naca-460]; closed at the tail.
+// Half the thickness of the four-digit sections, in chords [naca-460]; closed at the tail.
 const half = (t) =>
   5 * (0.2969 * Math.sqrt(t) - 0.126 * t - 0.3516 * t ** 2 + 0.2843 * t ** 3 - 0.1036 * t ** 4);
 
-/** Outline of a symmetric section with its nose at 0 and its tail to the left, from one part of it to another. */
+/** Outline of a symmetric section, nose at 0, tail to the left, from one part to another. */
 export function section(chord, thickness, from = 0, to = 1) {
   const parts = Array.from({ length: 17 }, (_, i) => from + ((to - from) * i * i) / 256);
   const side = (sign) => parts.map((t) => at(-t * chord, sign * thickness * chord * half(t)));

@@ -13,12 +13,13 @@ export async function moduleFrom(text) {
   return WebAssembly.compile(await new Response(stream).arrayBuffer());
 }
 
-// One worker: ask(question, ...words), and the boat whose sections it was handed. It is started anew when the engine in it breaks down.
+// One worker: ask(question, ...words), and the boat whose sections it was handed. It is started
+// anew when the engine in it breaks down.
 function thread(module, source) {
   const open = new Map();
   const self = { ask, boat: "" };
-  let worker,
-    last = 0;
+  let worker;
+  let last = 0;
 
   function start() {
     self.boat = "";
@@ -51,141 +52,149 @@ function thread(module, source) {
   return self;
 }
 
-/**
- * prepare(boat): begins with what takes longest, the sections of a boat, from its text.
- * ask(question, ...words): a short question, answered in its turn.
- * choice(slot, set, onProgress), sensitivities(slot, set, onProgress): long work, its steps shared
- * among workers: { answer, stop }; the answer is null once it is stopped. onProgress(done, of).
- * comparison(sets, labels, onProgress): two sets, and a pin's label for each ("": its first).
- */
-export async function openEngine({ textContent: packed, dataset: { hash } }, source) {
-  const module = moduleFrom(packed); // workers start meanwhile
-  const short = thread(module, source);
-  const long = Array.from({ length: Math.min(navigator.hardwareConcurrency || 2, LONG_MOST) }, () =>
-    thread(module, source),
+// Each worker takes the next of so many steps, behind those that are there: one(ask, step).
+async function share(threads, steps, work, one, parts = []) {
+  let next = parts.length;
+  let done = parts.length;
+  await Promise.all(
+    threads.map(async ({ ask }) => {
+      while (next < steps && !work.isStopped) {
+        const step = next++;
+        parts[step] = await one(ask, step);
+        if (!work.isStopped) work.onProgress?.(++done, steps);
+      }
+    }),
   );
-  await module;
+  return parts;
+}
 
-  // Each worker takes the next of so many steps, behind those that are there: one(ask, step).
-  async function share(steps, work, one, parts = []) {
-    let next = parts.length,
-      done = parts.length;
-    await Promise.all(
-      long.map(async ({ ask }) => {
-        while (next < steps && !work.isStopped) {
-          const step = next++;
-          parts[step] = await one(ask, step);
-          if (!work.isStopped) work.onProgress?.(++done, steps);
-        }
-      }),
-    );
-    return parts;
+const bare = (set) => JSON.stringify({ ...set, speed: "" });
+
+class Engine {
+  #short;
+  #long;
+  #polarsOf;
+  #line = Promise.resolve(); // short questions keep their order
+  #kept = new Map(); // parts of the last comparison's outlooks: only one of two sets has changed
+
+  constructor(short, long, hash) {
+    this.#short = short;
+    this.#long = long;
+    this.#polarsOf = openSections(long[0].ask, (...words) => share(long, ...words), hash);
   }
 
-  const polarsOf = openSections(long[0].ask, share, hash);
+  /** Begins with what takes longest, the sections of a boat, from its text. */
+  prepare(boat) {
+    this.#polarsOf(0, boat).catch(() => {});
+  }
+
+  /** A short question, answered in its turn. */
+  ask(question, slot, set, ...words) {
+    const one = () => this.#short.ask(question, slot, set, ...words);
+    if (!WITH_SECTIONS.includes(question)) return one();
+    // without its sections it takes longer
+    this.#line = this.#line.then(() => this.#ready(this.#short, slot, set)).catch(() => {});
+    return this.#line.then(one);
+  }
+
+  /**
+   * Long work, its steps shared among workers: { answer, stop }; the answer is null once it is
+   * stopped. onProgress(done, of).
+   */
+  choice(slot, set, onProgress) {
+    return this.#begin(onProgress, async (work) => {
+      const parts = await this.#outlook(slot, set, work);
+      return work.isStopped ? null : this.#long[0].ask("choice whole", slot, set, parts);
+    });
+  }
+
+  sensitivities(slot, set, onProgress) {
+    return this.#begin(onProgress, (work) => this.#sensitivities(slot, set, work, onProgress));
+  }
+
+  /** Slot 0 as it is and slot 1 changed, side by side; a pin's label for each ("": its first). */
+  comparison(sets, labels, onProgress) {
+    return this.#begin(onProgress, (work) => this.#comparison(sets, labels, work, onProgress));
+  }
+
+  #begin(onProgress, run) {
+    const work = { isStopped: false, onProgress };
+    return {
+      answer: run(work).then((got) => (work.isStopped ? null : got)),
+      stop: () => {
+        work.isStopped = true;
+      },
+    };
+  }
 
   // Hands a worker the sections of a boat, once.
-  async function ready(thread, slot, { boat }) {
-    const polars = await polarsOf(slot, boat);
+  async #ready(thread, slot, { boat }) {
+    const polars = await this.#polarsOf(slot, boat);
     if (thread.boat === boat) return;
     thread.boat = boat;
-    thread.ask("take sections", slot, { boat }, polars).catch(() => {}); // the question after it fails too
+    // if it fails the question after it fails too
+    thread.ask("take sections", slot, { boat }, polars).catch(() => {});
   }
 
-  let line = Promise.resolve(); // short questions keep their order
-
-  function ask(question, slot, set, ...words) {
-    if (!WITH_SECTIONS.includes(question)) return short.ask(question, slot, set, ...words);
-    line = line.then(() => ready(short, slot, set)).catch(() => {}); // without, it takes longer
-    return line.then(() => short.ask(question, slot, set, ...words));
-  }
-
-  async function outlook(slot, set, work) {
-    await Promise.all(long.map((thread) => ready(thread, slot, set)));
+  async #outlook(slot, set, work) {
+    await Promise.all(this.#long.map((thread) => this.#ready(thread, slot, set)));
     if (work.isStopped) return [];
-    const parts = [],
-      stepsNow = () => long[0].ask("choice steps", slot, set, parts);
+    const parts = [];
+    const stepsNow = () => this.#long[0].ask("choice steps", slot, set, parts);
     for (let steps; !work.isStopped && parts.length < (steps = await stepsNow()); ) {
       const known = [...parts];
-      await share(steps, work, (ask, step) => ask("choice step", slot, set, known, step), parts);
+      const one = (ask, step) => ask("choice step", slot, set, known, step);
+      await share(this.#long, steps, work, one, parts);
     }
     return parts;
   }
 
-  async function choice(slot, set, work) {
-    const parts = await outlook(slot, set, work);
-    return work.isStopped ? null : long[0].ask("choice whole", slot, set, parts);
-  }
-
   // Every measurement to first order, then those that matter most anew; heaviest first.
-  async function sensitivities(slot, set, work) {
+  async #sensitivities(slot, set, work, onProgress) {
     const heavier = (a, b) => b.weight - a.weight;
-    const tell = work.onProgress;
     work.onProgress = null;
-    const parts = await outlook(slot, set, work);
+    const parts = await this.#outlook(slot, set, work);
     if (work.isStopped) return null;
-    const whole = await long[0].ask("sense", slot, set, parts);
+    const whole = await this.#long[0].ask("sense", slot, set, parts);
     const all = whole.count + whole.anew;
-    work.onProgress = (done) => tell?.(done, all);
-    const first = await share(whole.count, work, (ask, row) =>
-      ask("sense row", slot, set, parts, row, false),
-    );
-    const rows = first.filter((row) => row?.weight >= 0).sort(heavier);
-    work.onProgress = (done) => tell?.(whole.count + done, all);
+    const row = (ask, number, isAnew) => ask("sense row", slot, set, parts, number, isAnew);
+    work.onProgress = (done) => onProgress?.(done, all);
+    const first = await share(this.#long, whole.count, work, (ask, i) => row(ask, i, false));
+    const rows = first.filter((one) => one?.weight >= 0).sort(heavier);
     const most = rows.slice(0, whole.anew);
-    const anew = await share(most.length, work, (ask, i) =>
-      ask("sense row", slot, set, parts, most[i].row, true),
+    work.onProgress = (done) => onProgress?.(whole.count + done, all);
+    const anew = await share(this.#long, most.length, work, (ask, i) =>
+      row(ask, most[i].row, true),
     );
     return { ...whole, rows: [...anew.sort(heavier), ...rows.slice(whole.anew)] };
   }
 
-  // What was worked out for the last comparison serves the next: only one of two sets has changed.
-  let kept = new Map();
-  const bare = (set) => JSON.stringify({ ...set, speed: "" });
-
-  // Slot 0 as it is and slot 1 changed, side by side.
-  async function comparison(sets, labels, work) {
-    const tell = work.onProgress,
-      missing = sets.filter((set) => !kept.has(bare(set))).length;
+  async #comparison(sets, labels, work, onProgress) {
+    const missing = sets.filter((set) => !this.#kept.has(bare(set))).length;
     const found = new Map();
     let before = 0;
     for (const [slot, set] of sets.entries()) {
       const key = bare(set);
       if (found.has(key)) continue;
-      work.onProgress = (done, of) => tell?.(before + done / of, missing);
-      const isKept = kept.has(key),
-        parts = kept.get(key) ?? (await outlook(slot, set, work));
+      work.onProgress = (done, of) => onProgress?.(before + done / of, missing);
+      const isKept = this.#kept.has(key);
+      const parts = this.#kept.get(key) ?? (await this.#outlook(slot, set, work));
       if (work.isStopped) return null;
       found.set(key, parts);
-      kept.set(key, parts);
+      this.#kept.set(key, parts);
       if (!isKept) before++;
     }
-    kept = found;
-    return long[0].ask(
-      "compare",
-      sets,
-      sets.map((set) => found.get(bare(set))),
-      labels,
-    );
+    this.#kept = found;
+    const parts = sets.map((set) => found.get(bare(set)));
+    return this.#long[0].ask("compare", sets, parts, labels);
   }
+}
 
-  const stoppable = (begin) => (slot, set, onProgress) => {
-    const work = { isStopped: false, onProgress };
-    return {
-      answer: begin(slot, set, work).then((got) => (work.isStopped ? null : got)),
-      stop: () => {
-        work.isStopped = true;
-      },
-    };
-  };
-
-  return {
-    ask,
-    prepare: (boat) => {
-      polarsOf(0, boat).catch(() => {});
-    },
-    choice: stoppable(choice),
-    sensitivities: stoppable(sensitivities),
-    comparison: stoppable(comparison),
-  };
+export async function openEngine({ textContent: packed, dataset: { hash } }, source) {
+  const module = moduleFrom(packed); // workers start meanwhile
+  const short = thread(module, source);
+  const count = Math.min(navigator.hardwareConcurrency || 2, LONG_MOST);
+  const long = Array.from({ length: count }, () => thread(module, source));
+  await module;
+  return new Engine(short, long, hash);
 }

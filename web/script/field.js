@@ -1,7 +1,7 @@
 // field.js - one number or word of a record as a form field, made from its row.
 // SPDX-License-Identifier: MIT
 
-import { freshId, make } from "./dom.js";
+import { freshId, make, stepButton } from "./dom.js";
 import { entry, heading, shownUnit, withUnit, words } from "./number.js";
 
 function rowOf(tables, kind, section, key) {
@@ -19,126 +19,135 @@ export function sentenceOf(fault) {
 
 const bears = (fault, path) => fault.key === path || fault.key === path.split(".")[0];
 
+// How a number is measured, folded away.
+function helpOf(row, name) {
+  const usual = row.usual && row.usual !== row.range ? `; usually ${row.usual}` : "";
+  return make(
+    "details",
+    { class: "how" },
+    make("summary", { "aria-label": `How to measure: ${name}` }, "?"),
+    make("p", {}, row.doc, " ", make("span", { class: "band" }, `${row.range}${usual}`)),
+  );
+}
+
+class NumberField {
+  #page;
+  #kind;
+  #path;
+  #row;
+  #isLabelled;
+  #input;
+  #unit = make("span", { class: "unit", "aria-hidden": "true" });
+  #labelUnit = make("span", { class: "unseen" });
+  #note = make("p", { class: "note", id: freshId() });
+
+  constructor(page, kind, path, { stepped = false, label }) {
+    const { sections } = page.tables.records[kind];
+    this.#page = page;
+    this.#kind = kind;
+    this.#path = path;
+    this.#row = rowOf(page.tables, kind, this.#section, path.split(".").at(-1));
+    this.#isLabelled = sections.some(
+      (one) => one.kind === "labelled" && one.table.key === this.#section,
+    );
+    this.#input = make("input", {
+      id: freshId(),
+      type: "text",
+      inputmode: "decimal",
+      autocomplete: "off",
+      "aria-describedby": this.#note.id,
+      oninput: () => this.#flag(this.#typed()),
+      onchange: () => this.#take(this.#typed()),
+    });
+    this.element = this.#build(label ?? heading(words(this.#row.key)), stepped);
+  }
+
+  update(state) {
+    const { unit } = this.#shown();
+    this.#unit.textContent = unit;
+    this.#labelUnit.textContent = unit ? `in ${unit}` : "";
+    const si = this.#valueNow();
+    if (si === undefined || this.#page.store.hasDraft(this.#kind, this.#path)) return;
+    this.#input.value = entry(this.#row, si, state.speedUnit);
+    this.#tell(state.doubts[this.#kind]);
+  }
+
+  #build(name, stepped) {
+    const step = (sign) => stepped && stepButton(sign, name, () => this.#nudge(sign));
+    return make(
+      "div",
+      { class: "field" },
+      make("label", { for: this.#input.id }, name, " ", this.#labelUnit),
+      helpOf(this.#row, name),
+      make(
+        "div",
+        { class: stepped ? "entry stepped" : "entry" },
+        step(-1),
+        make("span", { class: "box" }, this.#input, this.#unit),
+        step(1),
+      ),
+      this.#note,
+    );
+  }
+
+  get #section() {
+    return this.#path.split(".")[0];
+  }
+
+  #shown() {
+    return shownUnit(this.#row, this.#page.store.state.speedUnit);
+  }
+
+  #typed() {
+    return withUnit(this.#input.value, this.#shown().unit);
+  }
+
+  #valueNow() {
+    const rest = this.#path.split(".").slice(1);
+    const values = this.#page.store.state.values[this.#kind][this.#section];
+    if (this.#isLabelled) return values.find((one) => one.label === rest.join("."))?.value;
+    return rest.reduce((at, key) => at?.[key], values);
+  }
+
+  #tell(faults) {
+    const path = this.#path.replace(/\.(\d+)/, "[$1]");
+    const mine = faults.filter((fault) => bears(fault, path));
+    const isFaulty = mine.some((fault) => !fault.is_doubt);
+    this.#note.textContent = mine.map(sentenceOf).join(". ");
+    this.#input.setAttribute("aria-invalid", isFaulty);
+    this.element.classList.toggle("faulty", isFaulty);
+    this.element.classList.toggle("doubtful", !isFaulty && mine.length > 0);
+  }
+
+  async #flag(text) {
+    const { faults } = await this.#page.store.trial(this.#kind, this.#path, text);
+    if (text === this.#typed()) this.#tell(faults);
+  }
+
+  async #take(text) {
+    this.#tell(await this.#page.store.put(this.#kind, this.#path, text));
+  }
+
+  // Half a tape's error further, within what is possible.
+  #nudge(sign) {
+    const row = this.#row;
+    const { unit, inSi } = this.#shown();
+    const by = ((row.error || 10 ** -row.decimals) * row.in_si) / inSi / 2;
+    const least = (row.min * row.in_si) / inSi;
+    const most = (row.max * row.in_si) / inSi;
+    const was = Number(this.#input.value.replace(",", "."));
+    const next = Math.min(Math.max(was + sign * by, least), most);
+    this.#input.value = String(Number(next.toFixed(row.decimals + 1)));
+    this.#take(withUnit(this.#input.value, unit));
+  }
+}
+
 /**
  * A number with its unit, its way of measuring, and steps down and up where `stepped`.
  * path: "wind.lull", "legs.0.length". Returns { element, update(state) }.
  */
-export function numberField(page, kind, path, { stepped = false, label } = {}) {
-  const [section, ...rest] = path.split(".");
-  const row = rowOf(page.tables, kind, section, rest.at(-1));
-  const id = freshId(),
-    noteId = freshId(),
-    helpId = freshId();
-  const input = make("input", {
-    id,
-    type: "text",
-    inputmode: "decimal",
-    autocomplete: "off",
-    "aria-describedby": noteId,
-    oninput: () => flag(typed()),
-    onchange: () => take(typed()),
-  });
-  const unit = make("span", { class: "unit", "aria-hidden": "true" });
-  const labelUnit = make("span", { class: "unseen" });
-  const note = make("p", { class: "note", id: noteId });
-  const name = label ?? heading(words(row.key));
-  const help = make(
-    "details",
-    { class: "how" },
-    make("summary", { "aria-label": `How to measure: ${name}` }, "?"),
-    make(
-      "p",
-      { id: helpId },
-      row.doc,
-      " ",
-      make(
-        "span",
-        { class: "band" },
-        `${row.range}${row.usual && row.usual !== row.range ? `; usually ${row.usual}` : ""}`,
-      ),
-    ),
-  );
-  const stepBy = (sign) =>
-    make(
-      "button",
-      {
-        type: "button",
-        class: "step",
-        "aria-label": `${sign < 0 ? "Less" : "More"}: ${name}`,
-        onclick: () => nudge(sign),
-      },
-      sign < 0 ? "−" : "+",
-    );
-
-  const shown = () => shownUnit(row, page.store.state.speedUnit);
-  const typed = () => withUnit(input.value, shown().unit);
-  const isLabelled = page.tables.records[kind].sections.some(
-    (one) => one.kind === "labelled" && one.table.key === section,
-  );
-  function valueNow() {
-    const values = page.store.state.values[kind][section];
-    if (isLabelled) return values.find((one) => one.label === rest.join("."))?.value;
-    return rest.reduce((at, key) => at?.[key], values);
-  }
-
-  function tell(faults) {
-    const mine = faults.filter((fault) => bears(fault, path.replace(/\.(\d+)/, "[$1]")));
-    const isFaulty = mine.some((fault) => !fault.is_doubt);
-    note.textContent = mine.map(sentenceOf).join(". ");
-    input.setAttribute("aria-invalid", isFaulty);
-    element.classList.toggle("faulty", isFaulty);
-    element.classList.toggle("doubtful", !isFaulty && mine.length > 0);
-  }
-
-  async function flag(text) {
-    const { faults } = await page.store.trial(kind, path, text);
-    if (text === typed()) tell(faults);
-  }
-
-  async function take(text) {
-    tell(await page.store.put(kind, path, text));
-  }
-
-  function nudge(sign) {
-    const { unit: as, inSi } = shown();
-    const by = ((row.error || 10 ** -row.decimals) * row.in_si) / inSi / 2;
-    const was = Number(input.value.replace(",", ".")),
-      least = (row.min * row.in_si) / inSi;
-    const most = (row.max * row.in_si) / inSi;
-    const next = Math.min(Math.max(was + sign * by, least), most);
-    input.value = String(Number(next.toFixed(row.decimals + 1)));
-    take(withUnit(input.value, as));
-  }
-
-  const element = make(
-    "div",
-    { class: "field" },
-    make("label", { for: id }, name, " ", labelUnit),
-    help,
-    make(
-      "div",
-      { class: stepped ? "entry stepped" : "entry" },
-      stepped && stepBy(-1),
-      make("span", { class: "box" }, input, unit),
-      stepped && stepBy(1),
-    ),
-    note,
-  );
-
-  return {
-    element,
-    update(state) {
-      unit.textContent = shown().unit;
-      labelUnit.textContent = shown().unit ? `in ${shown().unit}` : "";
-      const si = valueNow();
-      if (si === undefined) return;
-      const text = entry(row, si, state.speedUnit);
-      if (page.store.hasDraft(kind, path)) return;
-      input.value = text;
-      tell(state.doubts[kind]);
-    },
-  };
-}
+export const numberField = (page, kind, path, { stepped, label } = {}) =>
+  new NumberField(page, kind, path, { stepped, label });
 
 /** The name of a record. */
 export function nameField(page, kind) {
@@ -221,7 +230,8 @@ export function keptField(page, kind, title) {
     update(state) {
       const list = page.store.kept[kind],
         at = list.findIndex((tree) => tree.name === state.set[kind].name);
-      const names = [...list.map((tree) => tree.name), ...(at < 0 ? [state.set[kind].name] : [])]; // a link's is not kept
+      const names = list.map((tree) => tree.name);
+      if (at < 0) names.push(state.set[kind].name); // a link's is not kept
       select.replaceChildren(...names.map((name) => make("option", {}, name)));
       select.selectedIndex = at < 0 ? list.length : at;
     },

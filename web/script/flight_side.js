@@ -11,7 +11,7 @@ import { fixed } from "./number.js";
 const WEIGHT = 70; // [cm] that the weight is drawn long
 const ALONG = 5; // so many times as long are forces along drawn as those up and down
 
-/** Lengths of a boat in cm. Deck, mast and the sail's outline are drawn plain about what is measured. */
+/** Lengths of a boat in cm. Deck, mast and sail are drawn plain about what is measured. */
 export function sizes({
   hull,
   main_foil,
@@ -80,7 +80,9 @@ function hullAndRig(s) {
     }),
     draw("path", {
       class: "spar",
-      d: `M${at(s.aft - 25, -s.rack)}H${at(s.forward + 25)}M${at(s.mast, -s.deck)}V${at(-s.tack - s.luff)}`,
+      d:
+        `M${at(s.aft - 25, -s.rack)}H${at(s.forward + 25)}` +
+        `M${at(s.mast, -s.deck)}V${at(-s.tack - s.luff)}`,
     }),
     draw("path", {
       class: "sail",
@@ -122,8 +124,8 @@ export function boundsOf(s) {
 }
 
 /**
- * The boat by herself: { element, pose(flight, strutTurn) }. A pose answers where a point of the boat
- * then is on the page: turned about the main strut by pitch, heights shortened by heel.
+ * The boat by herself: { element, pose(flight, strutTurn) }. A pose answers where a point of the
+ * boat then is on the page: turned about the main strut by pitch, heights shortened by heel.
  */
 export function boatOf(s) {
   const main = foilOnStrut(s.main),
@@ -159,15 +161,15 @@ export function boatOf(s) {
   return { element, pose };
 }
 
-/** { element, update(answer) }; the element is a figure whose label is its owner's to set. */
-export function sideView(s) {
-  const { left, right, top, bottom, wide } = boundsOf(s);
-  const boat = boatOf(s);
-  const trough = line(left, 0, right, 0, "trough"),
-    rise = draw("path", { class: "measure" });
-  const riseText = draw("text"),
-    wandText = draw("text", { "text-anchor": "end", x: right - 3 });
-  const force = {
+class SideView {
+  #s;
+  #boat;
+  #bounds;
+  #trough;
+  #rise = draw("path", { class: "measure" });
+  #riseText = draw("text");
+  #wandText;
+  #force = {
     main: arrow(),
     rudder: arrow("start"),
     weight: arrow("end"),
@@ -175,88 +177,114 @@ export function sideView(s) {
     drag: arrow("end"),
     hull: arrow("start"),
   };
-  const key = { up: arrow("end"), along: arrow("end") };
-  let last = null;
-  const { svg, px } = canvas(
-    [left, top, wide, bottom - top],
-    () => last && update(last),
-    draw("rect", { class: "sea", x: left, y: 0, width: wide, height: bottom }),
-    trough,
-    boat.element,
-    line(left, 0, right, 0, "surface"),
-    rise,
-    riseText,
-    wandText,
-    [...Object.values(force), ...Object.values(key)].map((one) => one.element),
-  );
+  #key = { up: arrow("end"), along: arrow("end") };
+  #px;
+  #last = null;
 
-  function showKey(per, weight) {
-    const up = round(0.5 * weight),
-      along = round(0.1 * weight),
-      x = right - 8 * px(),
-      y = top + 8 * px() + up * per;
-    key.up.move([x - 6 * px(), y], [0, -up * per], newtons(up), [
-      x - 18 * px(),
-      y - 0.5 * up * per + 5 * px(),
-    ]);
-    key.along.move(
-      [x - along * per * ALONG, y + 14 * px()],
-      [along * per * ALONG, 0],
-      newtons(along),
-      [x - along * per * ALONG - 6 * px(), y + 19 * px()],
+  constructor(s) {
+    const { left, right, top, bottom, wide } = (this.#bounds = boundsOf(s));
+    this.#s = s;
+    this.#boat = boatOf(s);
+    this.#trough = line(left, 0, right, 0, "trough");
+    this.#wandText = draw("text", { "text-anchor": "end", x: right - 3 });
+    const arrows = [...Object.values(this.#force), ...Object.values(this.#key)];
+    const { svg, px } = canvas(
+      [left, top, wide, bottom - top],
+      () => this.#last && this.update(this.#last),
+      draw("rect", { class: "sea", x: left, y: 0, width: wide, height: bottom }),
+      this.#trough,
+      this.#boat.element,
+      line(left, 0, right, 0, "surface"),
+      this.#rise,
+      this.#riseText,
+      this.#wandText,
+      arrows.map((one) => one.element),
     );
+    this.#px = px;
+    this.element = make("figure", { class: "side", role: "img" }, svg);
   }
 
-  function showForces(f, drawn, on) {
-    const per = WEIGHT / drawn.weight,
-      along = per * ALONG,
-      drag = f.foil_drag + f.strut_drag + f.hull_drag;
-    const [mx, my] = on(s.main.x, -s.main.length),
-      [rx, ry] = on(s.rudder.x, -s.rudder.length);
-    const [wx, wy] = on(100 * drawn.weight_x, 100 * drawn.weight_height);
-    const [sx, sy] = on(100 * drawn.sail_x, 100 * drawn.sail_height),
-      [hx] = on(0.45 * s.length, 0);
-    force.main.move([mx, my], [0, -f.main_lift * per], `lift ${newtons(f.main_lift)}`, [
-      mx,
-      my + 21 * px(),
-    ]);
-    force.rudder.move([rx, ry], [0, -f.rudder_lift * per], `lift ${newtons(f.rudder_lift)}`, [
-      Math.max(left + 4 * px(), rx - 34 * px()),
-      ry + 21 * px(),
-    ]);
-    force.weight.move([wx, wy], [0, WEIGHT], `weight ${newtons(drawn.weight)}`, [
-      Math.max(wx - 6 * px(), left + 122 * px()),
-      wy + 0.8 * WEIGHT,
-    ]);
-    force.drive.move([sx, sy], [f.drive * along, 0], `drive ${newtons(f.drive)}`, [
-      sx - 4 * px(),
-      sy + 5 * px(),
-    ]);
-    force.drag.move([mx, my], [-drag * along, 0], `drag ${newtons(drag)}`, [
-      mx - drag * along - 4 * px(),
-      my + 4 * px(),
-    ]);
-    force.hull.element.classList.toggle("none", !(f.buoyancy > 0));
-    force.hull.move([hx, 4], [0, -f.buoyancy * per], `hull ${newtons(f.buoyancy)}`, [
-      hx + 6 * px(),
-      18 * px(),
-    ]);
-    showKey(per, drawn.weight);
+  update(answer) {
+    const { flight, drawn } = (this.#last = answer);
+    const on = this.#boat.pose(flight, drawn.strut_turn);
+    put(this.#trough, { y1: 100 * drawn.trough, y2: 100 * drawn.trough });
+    this.#showForces(flight, drawn, on);
+    this.#showKey(drawn.weight);
+    this.#showHeights(flight, on);
   }
 
-  function update(answer) {
-    const { flight: f, drawn } = (last = answer);
-    const h = 100 * f.ride_height,
-      on = boat.pose(f, drawn.strut_turn);
-    put(trough, { y1: 100 * drawn.trough, y2: 100 * drawn.trough });
-    showForces(f, drawn, on);
-    const [gx, gy] = on(0.6 * s.length, 0);
-    rise.setAttribute("d", `M${at(gx - 6, gy)}h12m-6 0V0m-6 0h12`);
-    riseText.textContent = `${fixed(h, 0).replace("-", "−")} cm`;
-    put(riseText, { x: at(gx + 7 * px()), y: at(Math.min(0.5 * gy + 5 * px(), -4 * px())) });
-    wandText.textContent = `wand ${fixed(f.wand / DEG, 0)}°`;
-    put(wandText, { y: at(on(s.wand.x, s.wand.height)[1] - 10 * px()) });
+  // Ride height beside the hull, the wand's angle at its pivot.
+  #showHeights(f, on) {
+    const s = this.#s;
+    const px = this.#px();
+    const [x, y] = on(0.6 * s.length, 0);
+    this.#rise.setAttribute("d", `M${at(x - 6, y)}h12m-6 0V0m-6 0h12`);
+    this.#riseText.textContent = `${fixed(100 * f.ride_height, 0).replace("-", "−")} cm`;
+    put(this.#riseText, { x: at(x + 7 * px), y: at(Math.min(0.5 * y + 5 * px, -4 * px)) });
+    this.#wandText.textContent = `wand ${fixed(f.wand / DEG, 0)}°`;
+    put(this.#wandText, { y: at(on(s.wand.x, s.wand.height)[1] - 10 * px) });
   }
 
-  return { element: make("figure", { class: "side", role: "img" }, svg), update };
+  #showForces(f, drawn, on) {
+    this.#showLift(f, WEIGHT / drawn.weight, on);
+    this.#showAlong(f, (WEIGHT / drawn.weight) * ALONG, drawn, on);
+    const px = this.#px();
+    const [x, y] = on(100 * drawn.weight_x, 100 * drawn.weight_height);
+    const words = [Math.max(x - 6 * px, this.#bounds.left + 122 * px), y + 0.8 * WEIGHT];
+    this.#force.weight.move([x, y], [0, WEIGHT], `weight ${newtons(drawn.weight)}`, words);
+  }
+
+  // Of the foils and the hull.
+  #showLift(f, per, on) {
+    const s = this.#s;
+    const px = this.#px();
+    const { main, rudder, hull } = this.#force;
+    const lift = (one, [x, y], force, words) =>
+      one.move([x, y], [0, -force * per], `lift ${newtons(force)}`, [words, y + 21 * px]);
+    const atMain = on(s.main.x, -s.main.length);
+    const atRudder = on(s.rudder.x, -s.rudder.length);
+    lift(main, atMain, f.main_lift, atMain[0]);
+    lift(
+      rudder,
+      atRudder,
+      f.rudder_lift,
+      Math.max(this.#bounds.left + 4 * px, atRudder[0] - 34 * px),
+    );
+    const [x] = on(0.45 * s.length, 0);
+    const words = [x + 6 * px, 18 * px];
+    hull.element.classList.toggle("none", !(f.buoyancy > 0));
+    hull.move([x, 4], [0, -f.buoyancy * per], `hull ${newtons(f.buoyancy)}`, words);
+  }
+
+  // Drive and drag.
+  #showAlong(f, per, drawn, on) {
+    const px = this.#px();
+    const drag = f.foil_drag + f.strut_drag + f.hull_drag;
+    const [sx, sy] = on(100 * drawn.sail_x, 100 * drawn.sail_height);
+    const [mx, my] = on(this.#s.main.x, -this.#s.main.length);
+    const words = (x, y, down) => [x - 4 * px, y + down * px];
+    const driven = words(sx, sy, 5);
+    this.#force.drive.move([sx, sy], [f.drive * per, 0], `drive ${newtons(f.drive)}`, driven);
+    const dragged = words(mx - drag * per, my, 4);
+    this.#force.drag.move([mx, my], [-drag * per, 0], `drag ${newtons(drag)}`, dragged);
+  }
+
+  // How long a force is drawn, up and along.
+  #showKey(weight) {
+    const per = WEIGHT / weight;
+    const px = this.#px();
+    const up = round(0.5 * weight);
+    const along = round(0.1 * weight);
+    const high = up * per;
+    const wide = along * per * ALONG;
+    const x = this.#bounds.right - 8 * px;
+    const y = this.#bounds.top + 8 * px + high;
+    const beside = [x - 18 * px, y - 0.5 * high + 5 * px];
+    const before = [x - wide - 6 * px, y + 19 * px];
+    this.#key.up.move([x - 6 * px, y], [0, -high], newtons(up), beside);
+    this.#key.along.move([x - wide, y + 14 * px], [wide, 0], newtons(along), before);
+  }
 }
+
+/** { element, update(answer) }; the element is a figure whose label is its owner's to set. */
+export const sideView = (s) => new SideView(s);

@@ -1,4 +1,4 @@
-// flight_small.js - two small pictures of a flight: the boat from astern, and the main foil closer up.
+// flight_small.js - two small pictures of a flight: the boat from astern, the main foil closer up.
 // SPDX-License-Identifier: MIT
 
 import { draw, make } from "./dom.js";
@@ -7,34 +7,49 @@ import { fixed } from "./number.js";
 
 const degrees = (angle, decimals) => `${fixed(angle / DEG, decimals).replace("-", "−")}°`;
 
+// The boat from astern, the sailor apart: { element, sit(x, y) }.
+function boatAstern(s, top) {
+  const legs = line(0, 0, 0, 0, "spar");
+  const trunk = line(0, 0, 0, 0, "trunk");
+  const head = draw("circle", { class: "body", r: 11 });
+  const mast = `M0 ${at(-s.deck)}V${at(2 * top)}`;
+  const racks =
+    `M${at(-s.racks / 2, -s.rack)}L${at(0, -s.deck / 2)}` +
+    `L${at(s.racks / 2, -s.rack)}M0 0V${at(s.main.length)}`;
+  const hull =
+    `M${at(-s.beam / 2, -s.deck)}Q${at(-s.beam / 2, 0, 0, 0)}` +
+    `Q${at(s.beam / 2, 0, s.beam / 2, -s.deck)}Z`;
+  const blade = ({ span, length }, kind) => line(-span / 2, length, span / 2, length, kind);
+  return {
+    element: draw(
+      "g",
+      {},
+      draw("path", { class: "spar", d: mast + racks }),
+      draw("path", { class: "hull", d: hull }),
+      blade(s.main, "blade"),
+      blade(s.rudder, "blade thin"),
+      legs,
+      trunk,
+      head,
+    ),
+    /** The sailor's middle at its place to windward, the legs to the boat. */
+    sit(x, y) {
+      put(trunk, { x1: at(x - 9), y1: at(y + 14), x2: at(x + 9), y2: at(y - 16) });
+      put(head, { cx: at(x + 17), cy: at(y - 32) });
+      put(legs, { x1: at(x - 9), y1: at(y + 14), x2: at(Math.max(x - 70, 0)), y2: at(-s.rack) });
+    },
+  };
+}
+
 /** Starboard tack: the wind comes from the right. */
 export function asternView(s) {
-  const half = Math.max(0.5 * s.racks + 100, 150),
-    top = -(s.tack + 150),
-    bottom = s.main.length + 30;
-  const legs = line(0, 0, 0, 0, "spar"),
-    trunk = line(0, 0, 0, 0, "trunk"),
-    head = draw("circle", { class: "body", r: 11 });
-  const boat = draw(
-    "g",
-    {},
-    draw("path", {
-      class: "spar",
-      d: `M0 ${at(-s.deck)}V${at(2 * top)}M${at(-s.racks / 2, -s.rack)}L${at(0, -s.deck / 2)}L${at(s.racks / 2, -s.rack)}M0 0V${at(s.main.length)}`,
-    }),
-    draw("path", {
-      class: "hull",
-      d: `M${at(-s.beam / 2, -s.deck)}Q${at(-s.beam / 2, 0, 0, 0)}Q${at(s.beam / 2, 0, s.beam / 2, -s.deck)}Z`,
-    }),
-    line(-s.main.span / 2, s.main.length, s.main.span / 2, s.main.length, "blade"),
-    line(-s.rudder.span / 2, s.rudder.length, s.rudder.span / 2, s.rudder.length, "blade thin"),
-    legs,
-    trunk,
-    head,
-  );
-  const trough = line(-half, 0, half, 0, "trough"),
-    heel = draw("text"),
-    wind = draw("text", { "text-anchor": "end" }, "◂ wind");
+  const half = Math.max(0.5 * s.racks + 100, 150);
+  const top = -(s.tack + 150);
+  const bottom = s.main.length + 30;
+  const boat = boatAstern(s, top);
+  const trough = line(-half, 0, half, 0, "trough");
+  const heel = draw("text");
+  const wind = draw("text", { "text-anchor": "end" }, "◂ wind");
   const place = () => {
     put(heel, { x: 5 * px() - half, y: bottom - 7 * px() });
     put(wind, { x: half - 5 * px(), y: top + 17 * px() });
@@ -44,42 +59,26 @@ export function asternView(s) {
     () => place(),
     draw("rect", { class: "sea", x: -half, y: 0, width: 2 * half, height: bottom }),
     trough,
-    boat,
+    boat.element,
     line(-half, 0, half, 0, "surface"),
     wind,
     heel,
   );
-
-  // The sailor's middle at its place to windward, the legs to the boat.
-  function sit(x, y) {
-    put(trunk, { x1: at(x - 9), y1: at(y + 14), x2: at(x + 9), y2: at(y - 16) });
-    put(head, { cx: at(x + 17), cy: at(y - 32) });
-    put(legs, { x1: at(x - 9), y1: at(y + 14), x2: at(Math.max(x - 70, 0)), y2: at(-s.rack) });
-  }
-
+  const caption = make("figcaption", {}, "From astern, starboard tack");
   return {
-    element: make(
-      "figure",
-      { class: "small" },
-      svg,
-      make("figcaption", {}, "From astern, starboard tack"),
-    ),
+    element: make("figure", { class: "small" }, svg, caption),
     update({ flight: f, drawn }) {
-      sit(
-        100 * (drawn.body_in + f.hiking * (drawn.body_out - drawn.body_in)),
-        -100 * drawn.body_height,
-      );
-      boat.setAttribute(
-        "transform",
-        `translate(0 ${at(-100 * f.ride_height)}) rotate(${at(f.heel / DEG)})`,
-      );
+      const out = drawn.body_in + f.hiking * (drawn.body_out - drawn.body_in);
+      boat.sit(100 * out, -100 * drawn.body_height);
+      const up = `translate(0 ${at(-100 * f.ride_height)})`;
+      boat.element.setAttribute("transform", `${up} rotate(${at(f.heel / DEG)})`);
       put(trough, { y1: 100 * drawn.trough, y2: 100 * drawn.trough });
       heel.textContent = `heel ${degrees(f.heel, 0)}`;
     },
   };
 }
 
-/** The section at its angle to the track, flap about its hinge, ten times as large as life on paper. */
+/** The section at its angle to the track, flap about its hinge, ten times life size on paper. */
 export function foilView({ main_foil: foil, pins }) {
   const chord = 100,
     hinge = -(1 - foil.flap_chord) * chord;

@@ -1,4 +1,4 @@
-// fold.js - a form that is folded to one line where the screen is narrow, and stands open where it is wide.
+// fold.js - a form that is folded to one line where the screen is narrow, open where it is wide.
 // SPDX-License-Identifier: MIT
 
 import { make } from "./dom.js";

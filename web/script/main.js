@@ -53,12 +53,12 @@ async function open() {
   function show(state) {
     const view = views.find((one) => one.name === state.view);
     if (shown?.view !== view) {
-      shown?.close?.();
+      shown?.opened.close?.();
       main.replaceChildren(make("h1", { class: "unseen" }, view.title));
-      shown = { view, ...view.open(page, main) };
+      shown = { view, opened: view.open(page, main) };
       document.title = `${view.title} · Lullwise`;
     }
-    shown.update(state);
+    shown.opened.update(state);
   }
   store.onChange(show);
   store.setSpeedUnit(store.state.speedUnit); // everything once

@@ -3,7 +3,7 @@
 
 import { make } from "./dom.js";
 
-/** Drawn on white in either theme, as on paper; its own title is read to those who cannot see it. */
+/** On white in either theme, as on paper; its own title is read to those who cannot see it. */
 export function picture(title, text) {
   const svg = new DOMParser().parseFromString(text, "image/svg+xml").documentElement;
   svg.setAttribute("role", "img");

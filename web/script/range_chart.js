@@ -35,14 +35,36 @@ function partsOf(limits, low, high) {
 
 function scaleOf(rows, gusts, unit) {
   const held = rows.map((row) => row.limits.held_up_to);
-  const low = Math.max(
-    0,
-    Math.floor(
-      (Math.min(gusts.lull, ...rows.map((row) => row.limits.stays_up_at || 1e9)) / unit - 2) / 2,
-    ) * 2,
-  );
+  const up = rows.map((row) => row.limits.stays_up_at || 1e9);
+  const low = Math.max(0, Math.floor((Math.min(gusts.lull, ...up) / unit - 2) / 2) * 2);
   const high = Math.ceil((Math.max(gusts.puff, ...held) / unit + 2) / 2) * 2;
   return { low, high, step: high - low > 24 ? 4 : 2 };
+}
+
+const part = (kind, from, to) =>
+  make("span", { class: kind, vars: { "--from": from, "--to": to } });
+
+const barRow = (kind, label, ...bar) =>
+  make(
+    "div",
+    { class: kind },
+    make("span", { class: "label" }, label),
+    make("span", { class: "bar" }, bar),
+  );
+
+const key = (...inside) => make("span", { class: "key" }, inside);
+
+/** What the chart shows, in words. */
+function saidOf(rows, unit, speedUnit) {
+  const wordOf = (state) => states.find(([name]) => name === state)[1];
+  const knots = (wind) => (wind / unit).toFixed(1);
+  const said = rows.map(({ label, parts }) => {
+    const winds = parts.map(
+      ([state, from, to]) => `${knots(from)} to ${knots(to)} ${wordOf(state)}`,
+    );
+    return `${label}: ${winds.join(", ")}`;
+  });
+  return `Winds in ${speedUnit}, pin by pin. ${said.join(". ")}`;
 }
 
 /** rows: [{ label, limits }]; limits and gusts in m/s. */
@@ -55,69 +77,28 @@ export function rangeChart(rows, gusts, speedUnit) {
   const ticks = [];
   for (let kn = low; kn <= high; kn += step)
     ticks.push(make("span", { vars: { "--at": at(kn * unit) } }, String(kn)));
-  const band = () =>
-    make("span", { class: "band", vars: { "--from": at(gusts.lull), "--to": at(gusts.puff) } });
-  const bars = rows.map((row) =>
-    make(
-      "div",
-      { class: "row" },
-      make("span", { class: "label" }, row.label),
-      make(
-        "span",
-        { class: "bar" },
-        partsOf(row.limits, low * unit, high * unit).map(([state, from, to]) =>
-          make("span", { class: `part ${state}`, vars: { "--from": at(from), "--to": at(to) } }),
-        ),
-        band(),
-      ),
-    ),
-  );
-  const said = rows
-    .map(
-      (row) =>
-        `${row.label}: ` +
-        partsOf(row.limits, low * unit, high * unit)
-          .map(
-            ([state, from, to]) =>
-              `${(from / unit).toFixed(1)} to ${(to / unit).toFixed(1)} ${states.find(([key]) => key === state)[1]}`,
-          )
-          .join(", "),
-    )
-    .join(". ");
+  const drawn = rows.map(({ label, limits }) => {
+    const parts = partsOf(limits, low * unit, high * unit);
+    const bar = parts.map(([state, from, to]) => part(`part ${state}`, at(from), at(to)));
+    const band = part("band", at(gusts.lull), at(gusts.puff));
+    return { label, parts, element: barRow("row", label, bar, band) };
+  });
   const wide = Math.min(Math.max(...rows.map((row) => row.label.length), 2) + 2, 12);
   return make(
     "figure",
     { class: "range", vars: { "--label": `min(${wide}ch, 30%)` } },
     make(
       "div",
-      { role: "img", "aria-label": `Winds in ${speedUnit}, pin by pin. ${said}` },
-      make(
-        "div",
-        { class: "row marks" },
-        make("span", { class: "label" }),
-        make(
-          "span",
-          { class: "bar" },
-          mark("L", gusts.lull),
-          mark("M", gusts.mean),
-          mark("P", gusts.puff),
-        ),
-      ),
-      bars,
-      make(
-        "div",
-        { class: "row ticks" },
-        make("span", { class: "label" }, speedUnit),
-        make("span", { class: "bar" }, ticks),
-      ),
+      { role: "img", "aria-label": saidOf(drawn, unit, speedUnit) },
+      barRow("row marks", "", mark("L", gusts.lull), mark("M", gusts.mean), mark("P", gusts.puff)),
+      drawn.map((row) => row.element),
+      barRow("row ticks", speedUnit, ticks),
     ),
     make(
       "figcaption",
       {},
-      states.map(([key, text]) =>
-        make("span", { class: "key" }, make("span", { class: `part ${key}` }), text),
-      ),
-      make("span", { class: "key" }, "L, M, P: the day's lull, mean, puff"),
+      states.map(([state, text]) => key(make("span", { class: `part ${state}` }), text)),
+      key("L, M, P: the day's lull, mean, puff"),
     ),
   );
 }

@@ -1,4 +1,4 @@
-// ride_traces.js - a ride as curves: four that run past now, and the whole of it with what happened.
+// ride_traces.js - a ride as curves: four that run past now, and all of it with what happened.
 // SPDX-License-Identifier: MIT
 //
 // Curves are drawn once, in seconds across and the row's unit up; moving on only moves the window.
@@ -95,7 +95,7 @@ function panel({ row, label, ride, series, levels = [], speedUnit }) {
   };
 }
 
-/** The four traces: { element, update(time, moment) }. boat: values of the boat, for the flap's stops. */
+/** The four traces: { element, update(time, moment) }. boat: its values, for the flap's stops. */
 export function traces(rows, ride, boat, speedUnit) {
   const row = (key) => rows.find((one) => one.key === key);
   const own = { ride, speedUnit };

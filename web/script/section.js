@@ -97,84 +97,97 @@ function listSection(page, kind, section) {
 }
 
 // Pins: labels of the owner's own, most lift first; one can be added or taken away.
-function labelledSection(page, kind, section) {
-  const { key, title, doc } = section.table;
-  const list = make("div", { class: "forms wide" });
-  const label = make("input", { type: "text", id: `new-${key}`, maxlength: "15" });
-  const value = make("input", { type: "text", id: `value-${key}`, inputmode: "decimal" });
-  const note = make("p", { class: "note", role: "alert" });
-  let shown = "",
-    fields = [];
+class LabelledSection {
+  #page;
+  #kind;
+  #table;
+  #list = make("div", { class: "forms wide" });
+  #shown = "";
+  #fields = [];
 
-  async function add(event) {
-    event.preventDefault();
-    const unit = section.table.rows[0].unit;
-    const text = /[a-z°]/i.test(value.value) ? value.value : `${value.value} ${unit}`;
-    const faults = await page.store.put(kind, `${key}.${label.value}`, text);
-    const wrong = faults.filter((fault) => !fault.is_doubt);
-    note.textContent = wrong.map(sentenceOf).join(". ");
-    if (wrong.length) page.store.drop(kind, `${key}.${label.value}`);
-    else label.value = value.value = "";
-  }
-
-  function lay(labels) {
-    shown = labels.join("\n");
-    fields = labels.map((one) =>
-      numberField(page, kind, `${key}.${one}`, { label: `Pin ${one}`, stepped: true }),
-    );
-    list.replaceChildren(
-      ...fields.map((field, i) =>
-        make(
-          "div",
-          {},
-          field.element,
-          make(
-            "button",
-            {
-              type: "button",
-              "aria-label": `Take pin ${labels[i]} away`,
-              onclick: () => page.store.put(kind, `${key}.${labels[i]}`, null),
-            },
-            "Take away",
-          ),
-        ),
-      ),
-    );
-  }
-
-  return {
-    element: make(
+  constructor(page, kind, { table }) {
+    const { key, title, doc } = table;
+    this.#page = page;
+    this.#kind = kind;
+    this.#table = table;
+    this.element = make(
       "details",
       { class: "card section", id: `section-${key}` },
       make("summary", {}, make("h2", {}, title)),
       make("p", {}, doc),
-      list,
-      make(
-        "form",
-        { class: "add", onsubmit: add },
-        make("label", { for: label.id }, "A new pin's label"),
-        label,
-        make(
-          "label",
-          { for: value.id },
-          `Its ${words(section.table.rows[0].key)} in ${section.table.rows[0].unit}`,
-        ),
-        value,
-        make("button", {}, "Add"),
-        note,
-      ),
-    ),
-    update(state) {
-      const labels = state.values[kind][key].map((one) => one.label);
-      if (labels.join("\n") !== shown) lay(labels);
-      for (const field of fields) field.update(state);
-    },
-  };
+      this.#list,
+      this.#adder(),
+    );
+  }
+
+  update(state) {
+    const labels = state.values[this.#kind][this.#table.key].map((one) => one.label);
+    if (labels.join("\n") !== this.#shown) this.#lay(labels);
+    for (const field of this.#fields) field.update(state);
+  }
+
+  #adder() {
+    const { key, rows } = this.#table;
+    const label = make("input", { type: "text", id: `new-${key}`, maxlength: "15" });
+    const value = make("input", { type: "text", id: `value-${key}`, inputmode: "decimal" });
+    const note = make("p", { class: "note", role: "alert" });
+    const add = async (event) => {
+      event.preventDefault();
+      const wrong = await this.#add(label.value, value.value);
+      note.textContent = wrong.map(sentenceOf).join(". ");
+      if (!wrong.length) label.value = value.value = "";
+    };
+    return make(
+      "form",
+      { class: "add", onsubmit: add },
+      make("label", { for: label.id }, "A new pin's label"),
+      label,
+      make("label", { for: value.id }, `Its ${words(rows[0].key)} in ${rows[0].unit}`),
+      value,
+      make("button", {}, "Add"),
+      note,
+    );
+  }
+
+  // What is wrong with a new pin.
+  async #add(label, value) {
+    const { key, rows } = this.#table;
+    const { store } = this.#page;
+    const text = /[a-z°]/i.test(value) ? value : `${value} ${rows[0].unit}`;
+    const faults = await store.put(this.#kind, `${key}.${label}`, text);
+    const wrong = faults.filter((fault) => !fault.is_doubt);
+    if (wrong.length) store.drop(this.#kind, `${key}.${label}`);
+    return wrong;
+  }
+
+  #lay(labels) {
+    this.#shown = labels.join("\n");
+    this.#fields = labels.map((label) => {
+      const path = `${this.#table.key}.${label}`;
+      return numberField(this.#page, this.#kind, path, { label: `Pin ${label}`, stepped: true });
+    });
+    const cells = this.#fields.map((field, i) =>
+      make("div", {}, field.element, this.#takeAway(labels[i])),
+    );
+    this.#list.replaceChildren(...cells);
+  }
+
+  #takeAway(label) {
+    return make(
+      "button",
+      {
+        type: "button",
+        "aria-label": `Take pin ${label} away`,
+        onclick: () => this.#page.store.put(this.#kind, `${this.#table.key}.${label}`, null),
+      },
+      "Take away",
+    );
+  }
 }
 
 /** leftOut: keys of rows that stand elsewhere. */
 export function sectionForm(page, kind, section, leftOut) {
-  if (section.kind === "labelled") return labelledSection(page, kind, section);
+  if (section.kind === "labelled") return new LabelledSection(page, kind, section);
   if (section.kind === "list") return listSection(page, kind, section);
   return plainSection(page, kind, section, leftOut);
 }

@@ -1,4 +1,4 @@
-// sections.js - the sections of a boat's foils: worked out by all workers at once, kept, handed to each.
+// sections.js - the sections of a boat's foils: worked out by all workers, kept, handed to each.
 // SPDX-License-Identifier: MIT
 //
 // They take longest of all that a boat needs, and stay the same while only other things change. The
@@ -32,8 +32,8 @@ function remember(engine, polars) {
 }
 
 /**
- * The way to the polars of a boat, as bytes, main foil first, from its text. ask: a worker's; share:
- * engine.js's, which gives each of so many steps to the next worker that is free.
+ * The way to the polars of a boat, as bytes, main foil first, from its text. ask: a worker's;
+ * share: engine.js's, which gives each of so many steps to the next worker that is free.
  */
 export function openSections(ask, share, engineHash) {
   const kept = remembered(engineHash); // bytes by key

@@ -81,7 +81,7 @@ function leaves(value, path) {
   );
 }
 
-/** What a link says of a tree: the leaves that are not those of the start; "" for one that is gone. */
+/** What a link says of a tree: the leaves that are not the start's; "" for one that is gone. */
 export function differences(tree, start) {
   const changed = [];
   for (const key of new Set([...Object.keys(start), ...Object.keys(tree)])) {

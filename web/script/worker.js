@@ -41,7 +41,7 @@ const questions = {
     engine.load(slot, set);
     return engine.ask("pictures", slot);
   },
-  /** asked: { pin, wind, heading, turns, course, seed, seconds, every } in SI; the same question, the same ride. */
+  /** asked: { pin, wind, heading, turns, course, seed, seconds, every } in SI. */
   ride(slot, set, asked) {
     engine.load(slot, set);
     engine.put(
@@ -70,8 +70,8 @@ const questions = {
     engine.load(slot, set);
     engine.takeSections(slot, polars);
   },
-  // Long work in steps, for engine.js to hand out: how many can be done when those of the parts are,
-  // none the first time; one, which rests on them; and all of them put together.
+  // Long work in steps, for engine.js to hand out: how many can be done when those of the parts
+  // are, none the first time; one, which rests on them; and all of them put together.
   "choice steps"(slot, set, parts) {
     engine.load(slot, set);
     if (!engine.begin(slot)) return 0;

@@ -1,4 +1,4 @@
-// bits.test.mjs - the page answers with the same bits as the native engine, and as the command line.
+// bits.test.mjs - the page answers with the bits of the native engine, and of the command line.
 // SPDX-License-Identifier: MIT
 
 import assert from "node:assert/strict";
@@ -213,7 +213,7 @@ after(async () => {
   await rm(folder, { recursive: true });
 });
 
-test(`${CASES} boats, days and set-ups are answered in Chromium with the bits of the native engine`, async () => {
+test(`${CASES} boats, days and set-ups are answered in Chromium with the native bits`, async () => {
   const { page, close } = await openPage(browser, file);
   await settled(page);
   const [inPage, natively] = await Promise.all([playInPage(page, calls), playNatively(calls)]);
@@ -223,7 +223,7 @@ test(`${CASES} boats, days and set-ups are answered in Chromium with the bits of
   await close();
 });
 
-test(`${BROKEN} broken files are refused or read in Chromium as natively, with the same sentences`, async () => {
+test(`${BROKEN} broken files get the same sentences in Chromium as natively`, async () => {
   const { page, close } = await openPage(browser, file);
   const [inPage, natively] = await Promise.all([
     playInPage(page, brokenCalls),

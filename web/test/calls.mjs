@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: MIT
 //
 // A call: { call: "read", record, name, text }, { call: "fly", asked: six numbers },
-// { call: "ride", asked: eight numbers } or { call: "choice" }. Each hands over a parcel, of which the hash is taken.
+// { call: "ride", asked: eight numbers } or { call: "choice" }. Each hands over a parcel, of which
+// the hash is taken.
 
 import { spawn } from "node:child_process";
 import { fileURLToPath } from "node:url";
@@ -14,7 +15,8 @@ const native =
 
 function lineOf(call) {
   if (call.call === "choice") return Buffer.from("choice\n");
-  if (call.asked) return Buffer.from(`${call.call} ${call.asked.join(" ")}\n`); // the shortest text that reads back
+  // of a number the shortest text that reads back
+  if (call.asked) return Buffer.from(`${call.call} ${call.asked.join(" ")}\n`);
   const body = Buffer.from(`${call.name}\0${call.text}`);
   return Buffer.concat([
     Buffer.from(`read ${call.record} ${body.length}\n`),
@@ -38,7 +40,8 @@ const player = `
   import { moduleFrom } from "./engine.js";
   let engine;
   function hash({ calls }) {
-    const bytes = new Uint8Array(calls.memory.buffer, calls.lw_web_parcel(), calls.lw_web_parcel_length());
+    const start = calls.lw_web_parcel(), length = calls.lw_web_parcel_length();
+    const bytes = new Uint8Array(calls.memory.buffer, start, length);
     let high = 0xcbf29ce4, low = 0x84222325; // FNV-1a, 64 bits, in halves: times 2^40 + 0x1b3
     for (const byte of bytes) {
       low = (low ^ byte) >>> 0;

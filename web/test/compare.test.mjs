@@ -1,4 +1,4 @@
-// compare.test.mjs - the view Compare in Chromium: what differs, both answers, links, files, stopping.
+// compare.test.mjs - the view Compare in Chromium: what differs, answers, links, files, stopping.
 // SPDX-License-Identifier: MIT
 
 import assert from "node:assert/strict";
@@ -28,7 +28,7 @@ async function openCompare(words, size) {
 }
 
 for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, height: 640 } })) {
-  test(`on a ${name} screen a heavier sailor stands beside the present one, and nothing is wider than the screen`, async () => {
+  test(`on a ${name} screen a heavier sailor stands beside the present one`, async () => {
     const { page, complaints, close } = await openCompare("?with.sailor.person.mass=84+kg", size);
     assert.match(await best(page), /Launches at [\d.]+ kn, [\d.]+ kn later/);
     assert.equal(await page.locator(".changes .change").count(), 1);
@@ -100,7 +100,7 @@ test("two pins of one boat stand side by side", async () => {
   await close();
 });
 
-test("another boat's file is compared with, and a faulty one is told and changes nothing", async () => {
+test("another boat's file is compared with, a faulty one is told and changes nothing", async () => {
   const { page, close } = await openCompare("");
   const heron = await readFile(new URL("heron.yaml", demo), "utf8");
   const file = (buffer) => ({

@@ -1,4 +1,4 @@
-// flight.test.mjs - the view Flight in Chromium: sliders move the picture, margins are named, links reproduce.
+// flight.test.mjs - the view Flight in Chromium: sliders, picture, margins by name, links.
 // SPDX-License-Identifier: MIT
 
 import assert from "node:assert/strict";
@@ -23,7 +23,7 @@ async function openFlight(words, size, more) {
 }
 
 for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, height: 640 } })) {
-  test(`on a ${name} screen the flight is a picture with words, and nothing is wider than the screen`, async () => {
+  test(`on a ${name} screen the flight is a picture with words, and all fits`, async () => {
     const { page, complaints, close } = await openFlight("?wind=12+kn&heading=100+deg&pin=B", size);
     assert.match(
       await said(page),
@@ -36,7 +36,7 @@ for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, heig
   });
 }
 
-test("more wind by the keyboard at unchanged turns lifts the hull, and the address leads to the same flight", async () => {
+test("more wind by the keyboard lifts the hull, the address leads to that flight", async () => {
   const { page, close } = await openFlight(
     "?wind=10+kn&heading=100+deg&heel=15+deg&place=0.8+m&turns=0+turns&pin=D",
   );
@@ -56,7 +56,7 @@ test("more wind by the keyboard at unchanged turns lifts the hull, and the addre
   await close();
 });
 
-test("rudder lift wound on puts the bow down, and left open it is wound for speed again", async () => {
+test("rudder lift wound on puts the bow down; left open it is wound for speed again", async () => {
   const { page, close } = await openFlight("?wind=12+kn&heading=100+deg&pin=B");
   const first = await said(page);
   for (let i = 0; i < 20; i++)
@@ -76,7 +76,7 @@ test("what runs out first on the picture's words is the bar that is marked", asy
   await close();
 });
 
-test("where she does not fly the page says so and what to try, and shows no margins without a balance", async () => {
+test("where she does not fly the page says what to try; without a balance no margins", async () => {
   const { page, close } = await openFlight("?wind=6+kn&pin=C");
   await page.locator(".advice:not(:empty)").waitFor({ timeout: 60_000 });
   assert.match(await page.locator(".advice").textContent(), /Steady flight .* begins at [\d.]+ kn/);
@@ -98,7 +98,7 @@ test("in m/s the wind moves in m/s, and the address keeps the flight", async () 
   await close();
 });
 
-test("small motions are told in the words of the command line, and again when a slider has moved", async () => {
+test("small motions are told in the words of the command line, and anew after a move", async () => {
   const { page, complaints, close } = await openFlight("?wind=12+kn&heading=50+deg&pin=B");
   await page.locator(".modes > summary").click();
   const verdict = page.locator(".modes p").first();

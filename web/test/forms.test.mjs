@@ -40,7 +40,7 @@ test("pins whose labels are numbers stay in the owner's order", async () => {
   await close();
 });
 
-test("an unusual value is flagged while it is typed, and one out of range is not taken", async () => {
+test("an unusual value is flagged as it is typed, one out of range is not taken", async () => {
   const { page, close } = await openPage(browser, `${file}#boat`);
   await page.locator("#section-hull > summary").click();
   const field = page
@@ -58,7 +58,7 @@ test("an unusual value is flagged while it is typed, and one out of range is not
   await close();
 });
 
-test("asked which measurement matters most, the page can be stopped halfway, and answers when asked again", async () => {
+test("which measurement matters most can be stopped halfway, and asked again", async () => {
   const { page, complaints, close } = await openPage(browser, `${file}#boat`);
   const card = page.locator(".card").filter({ hasText: "Which measurement matters most" });
   await card.getByRole("button", { name: "Find out" }).click();

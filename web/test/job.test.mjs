@@ -33,7 +33,7 @@ async function saved(page, kind) {
   await download.saveAs(join(folder, `${kind}.yaml`));
 }
 
-test("what is typed on a phone is answered, saved, and answered alike by the command line from the files", async () => {
+test("what is typed on a phone is saved, and answered alike by the command line", async () => {
   const { page, complaints, close } = await openPage(browser, file, sizes.phone, {
     acceptDownloads: true,
   });

@@ -14,7 +14,7 @@ after(() => browser?.close());
 
 const ranks = (page) => page.locator(".ranking li").first().waitFor({ timeout: 60_000 });
 
-test("opened once, the page opens and answers while the desk is closed, and is fresh when it opens again", async () => {
+test("the page answers while the desk is closed, and is fresh when it opens again", async () => {
   const desk = await openDesk();
   const { page, complaints, close } = await openPage(browser, desk.address);
   await ranks(page);

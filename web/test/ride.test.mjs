@@ -1,4 +1,4 @@
-// ride.test.mjs - the view Ride in Chromium: it plays, is stepped through by keyboard, and a seed is a ride.
+// ride.test.mjs - the view Ride in Chromium: it plays, steps by keyboard, and a seed is a ride.
 // SPDX-License-Identifier: MIT
 
 import assert from "node:assert/strict";
@@ -32,7 +32,7 @@ async function openRide(words, size, more) {
 }
 
 for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, height: 640 } })) {
-  test(`on a ${name} screen the ride is a picture with words, and nothing is wider than the screen`, async () => {
+  test(`on a ${name} screen the ride is a picture with words, and all fits`, async () => {
     const { page, complaints, close } = await openRide(WILD, size);
     assert.match(
       await said(page),
@@ -87,7 +87,7 @@ test("the next event is the first of the list, and a press on one goes there", a
   await close();
 });
 
-test("whoever wants less motion gets a still every second, and nothing moves before it is asked", async () => {
+test("whoever wants less motion gets a still every second, and none unasked", async () => {
   const { page, close } = await openRide("?pin=C&minutes=1", sizes.laptop, {
     reducedMotion: "reduce",
   });

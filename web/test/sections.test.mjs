@@ -1,4 +1,4 @@
-// sections.test.mjs - sections worked out by several workers are one worker's; what is kept is used by its engine only.
+// sections.test.mjs - sections of several workers are one worker's; kept ones serve their engine.
 // SPDX-License-Identifier: MIT
 
 import assert from "node:assert/strict";
@@ -27,7 +27,7 @@ async function loaded() {
 
 const flight = (engine) => (engine.put([1, 6.2, 1.7, NaN, NaN, 2]), engine.ask("fly", 0));
 
-test("rows of sections from several engines give another the flight that it finds alone", async () => {
+test("rows of sections from several engines give another its own flight", async () => {
   const several = [await loaded(), await loaded(), await loaded()];
   const { size, sections } = several[0].ask("sections", 0);
   assert.deepEqual(

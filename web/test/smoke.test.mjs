@@ -28,7 +28,7 @@ for (const [name, size] of Object.entries(sizes)) {
   });
 }
 
-test("less wind typed with a decimal comma leads to another answer, and undo back to the first", async () => {
+test("less wind with a decimal comma has another answer, undo the first", async () => {
   const { page, close } = await openPage(browser, address);
   const first = page.locator(".best");
   await first.waitFor({ timeout: 60_000 });

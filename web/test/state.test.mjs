@@ -100,7 +100,7 @@ test("stopped, the work is not taken up again until it is asked for", async () =
   await close();
 });
 
-test("what is kept is forgotten once the question is answered with yes, and not before", async () => {
+test("what is kept is forgotten once the question is answered yes, not before", async () => {
   const { page, close } = await openPage(browser, file);
   await settled(page);
   const listed = () => page.getByLabel("Who sails").locator("option").allTextContents();

@@ -1,4 +1,4 @@
-// boat.js - the view Boat: every measurement with how to take it, what is doubtful, what matters most.
+// boat.js - the view Boat: every measurement with how to take it, what is doubtful, what matters.
 // SPDX-License-Identifier: MIT
 
 import { card, make, table } from "../dom.js";
@@ -19,94 +19,97 @@ function doubtList(page, state) {
   );
 }
 
+function sensitivityTable(answer, unit) {
+  if (!answer.flies)
+    return [
+      make("p", {}, "What matters most cannot be told: nothing flies in the winds of this day."),
+    ];
+  const speed = unit === "m/s" ? 1 : KNOT;
+  const rows = answer.rows
+    .slice(0, answer.anew)
+    .map((row) => [
+      words(row.key.replace(".", ": ")),
+      `± ${row.error}${row.unit ? ` ${row.unit}` : ""}`,
+      `${signed(row.hold / speed, 1)} ${unit}`,
+      `${signed(row.seconds, 0)} s`,
+      row.first_instead ? `pin ${row.first_instead}` : "–",
+    ]);
+  const held = `${fixed(answer.held_up_to / speed, 1)} ${unit}`;
+  const now =
+    `Pin ${answer.pin} is held to ${held} and takes ${fixed(answer.seconds, 0)} s round the ` +
+    "course of the day. With a measurement one error larger, these change by:";
+  const heads = ["measurement", "error", "held to", "time", "would put first"];
+  return [make("p", {}, now), table("Measurements, what matters most first", heads, rows)];
+}
+
 // Which measurement is worth taking better: long work, when asked for.
-function sensitivityCard(page) {
-  const bar = make("progress", {
+class SensitivityCard {
+  #page;
+  #work = null;
+  #found = make("div");
+  #bar = make("progress", {
     max: "1",
     value: "0",
     hidden: true,
     "aria-label": "Moving each measurement",
   });
-  const found = make("div");
-  let work = null;
-  const button = make(
+  #button = make(
     "button",
-    { type: "button", onclick: () => (work ? stop() : begin()) },
+    { type: "button", onclick: () => (this.#work ? this.close() : this.#begin()) },
     "Find out",
   );
 
-  function rest() {
-    work = null;
-    bar.hidden = true;
-    button.textContent = "Find out";
-  }
-  function stop() {
-    work?.stop();
-    rest();
-    page.say.status("Stopped.");
-  }
-  function tell(answer, unit) {
-    if (!answer.flies)
-      return [
-        make("p", {}, "What matters most cannot be told: nothing flies in the winds of this day."),
-      ];
-    const speed = unit === "m/s" ? 1 : KNOT;
-    const rows = answer.rows
-      .slice(0, answer.anew)
-      .map((row) => [
-        words(row.key.replace(".", ": ")),
-        `± ${row.error}${row.unit ? ` ${row.unit}` : ""}`,
-        `${signed(row.hold / speed, 1)} ${unit}`,
-        `${signed(row.seconds, 0)} s`,
-        row.first_instead ? `pin ${row.first_instead}` : "–",
-      ]);
-    return [
-      make(
-        "p",
-        {},
-        `Pin ${answer.pin} is held to ${fixed(answer.held_up_to / speed, 1)} ${unit} and takes ${fixed(answer.seconds, 0)} s round the course of the day. With a measurement one error larger, these change by:`,
-      ),
-      table(
-        "Measurements, what matters most first",
-        ["measurement", "error", "held to", "time", "would put first"],
-        rows,
-      ),
-    ];
-  }
-  async function begin() {
-    const { state } = page.store;
-    const own = (work = page.engine.sensitivities(0, page.texts(state.set), (done, of) => {
-      bar.value = done / of;
-    }));
-    bar.hidden = false;
-    bar.value = 0;
-    button.textContent = "Stop";
-    try {
-      const answer = await own.answer;
-      if (own !== work) return;
-      if (answer) found.replaceChildren(...tell(answer, state.speedUnit));
-    } catch (error) {
-      page.say.status(`The engine broke down: ${error.message}.`);
-    }
-    if (own === work) rest();
-  }
-  return {
-    element: card(
+  constructor(page) {
+    this.#page = page;
+    this.element = card(
       "Which measurement matters most",
       make(
         "p",
         {},
-        "Moves each measurement by what a tape may be wrong, and looks at what becomes of the day's choice.",
+        "Moves each measurement by what a tape may be wrong, and looks at what becomes of the " +
+          "day's choice.",
       ),
-      make("div", { class: "working" }, button, bar),
-      found,
-    ),
-    update() {
-      found.replaceChildren();
-      if (work) stop();
-    },
-    close: stop,
-  };
+      make("div", { class: "working" }, this.#button, this.#bar),
+      this.#found,
+    );
+  }
+
+  update() {
+    this.#found.replaceChildren();
+    if (this.#work) this.close();
+  }
+
+  close() {
+    this.#work?.stop();
+    this.#rest();
+    this.#page.say.status("Stopped.");
+  }
+
+  #rest() {
+    this.#work = null;
+    this.#bar.hidden = true;
+    this.#button.textContent = "Find out";
+  }
+
+  async #begin() {
+    const { state } = this.#page.store;
+    const { engine } = this.#page;
+    const onProgress = (done, of) => {
+      this.#bar.value = done / of;
+    };
+    const own = (this.#work = engine.sensitivities(0, this.#page.texts(state.set), onProgress));
+    this.#bar.hidden = false;
+    this.#bar.value = 0;
+    this.#button.textContent = "Stop";
+    try {
+      const answer = await own.answer;
+      if (own !== this.#work) return;
+      if (answer) this.#found.replaceChildren(...sensitivityTable(answer, state.speedUnit));
+    } catch (error) {
+      this.#page.say.status(`The engine broke down: ${error.message}.`);
+    }
+    if (own === this.#work) this.#rest();
+  }
 }
 
 export const boat = {
@@ -122,7 +125,7 @@ export const boat = {
     const sides = { side: "From the side", foils: "The foils", drag: "Hull and foil" };
     const pictures = make("div", { class: "pictures" });
     const doubts = make("div");
-    const most = sensitivityCard(page);
+    const most = new SensitivityCard(page);
     main.append(
       make(
         "div",
@@ -162,7 +165,7 @@ export const boat = {
         told = now;
         if (JSON.stringify(state.set) !== drawn) drawAll(state);
       },
-      close: most.close,
+      close: () => most.close(),
     };
   },
 };

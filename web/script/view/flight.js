@@ -2,9 +2,10 @@
 // SPDX-License-Identifier: MIT
 
 import { fromWords, toWords } from "../asked.js";
-import { make } from "../dom.js";
+import { card, make } from "../dom.js";
 import { foilView, asternView } from "../flight_small.js";
 import { sideView, sizes } from "../flight_side.js";
+import { latest } from "../latest.js";
 import { modesCard } from "../modes_card.js";
 import { heading, KNOT, told, words } from "../number.js";
 import { pinField } from "../pin_field.js";
@@ -192,195 +193,202 @@ function question(state) {
   return ask;
 }
 
+const power = (x) => Math.max(x, 1e-15).toExponential(0).replace("-", "−");
+
 const trustOf = (answer) => [
   ...answer.trust,
-  `The forces balance to ${Math.max(answer.flight.residual, 1e-15).toExponential(0).replace("-", "−")} of the weight. This is steady ` +
+  `The forces balance to ${power(answer.flight.residual)} of the weight. This is steady ` +
     "flight in even wind; differences between pins are surer than the numbers themselves.",
 ];
+
+/** A flight's numbers in a sentence, for those who do not see the picture. */
+function spoken({ outcome, sentence, flight: f }, rows, unit) {
+  if (outcome === "no_balance") return sentence;
+  const tell = (key) =>
+    told(
+      rows.find((row) => row.key === key),
+      f[key],
+      unit,
+    );
+  return (
+    `${sentence} Ride height ${tell("ride_height")}, bow up ${tell("pitch")}, ` +
+    `windward heel ${tell("heel")}, wand ${tell("wand")}, flap ${tell("flap")}, ` +
+    `rudder lift on ${tell("turns")}.`
+  );
+}
+
+/** What is told of a flight below its picture: { elements, motions, show(answer, unit) }. */
+function flightCards(tables, onMotions) {
+  const bars = marginBars(tables);
+  const numbers = numberList(tables, toldKeys);
+  const forces = numberList(tables, forceKeys);
+  const freedom = make("p", { class: "note" });
+  const turns = make("p", {});
+  const trust = make("ul", {});
+  const motions = modesCard(onMotions);
+  const titled = (kind, title, ...inside) =>
+    make("section", { class: `card ${kind}` }, make("h2", {}, title), inside);
+  const full = `A full bar is ${BAR} times what a sailor would call a little.`;
+  const elements = [
+    card("What is left", bars.element, make("p", { class: "note" }, full)),
+    titled("numbers", "In numbers", freedom, turns, numbers.element),
+    motions.element,
+    make(
+      "details",
+      { class: "card forces" },
+      make("summary", {}, make("h2", {}, "Forces")),
+      forces.element,
+    ),
+    titled("trust", "How far to trust it", trust),
+  ];
+  return {
+    elements,
+    motions,
+    show(answer, unit) {
+      bars.update(answer.margins);
+      numbers.update(answer.flight, unit);
+      forces.update(answer.flight, unit);
+      freedom.textContent = answer.freedom;
+      turns.textContent = answer.turns ?? "";
+      trust.replaceChildren(...trustOf(answer).map((line) => make("li", {}, line)));
+    },
+  };
+}
+
+/** The pictures of a flight: { element, build(boat), show(answer, pin, words) }. */
+function flightPictures() {
+  const element = make("div", { class: "drawn" });
+  let side;
+  let small = [];
+  let drawn = "";
+  return {
+    element,
+    build(boat) {
+      if (drawn === JSON.stringify(boat)) return;
+      drawn = JSON.stringify(boat);
+      const s = sizes(boat);
+      side = sideView(s);
+      small = [asternView(s), foilView(boat)];
+      const smalls = small.map((one) => one.element);
+      element.replaceChildren(side.element, make("div", { class: "smalls" }, smalls));
+    },
+    /** A flight that is not there leaves the last one, greyed. */
+    show(answer, pin, words) {
+      const hasBalance = answer.outcome !== "no_balance";
+      element.classList.toggle("old", !hasBalance);
+      side.element.setAttribute("aria-label", words);
+      if (!hasBalance) return;
+      side.update(answer);
+      for (const one of small) one.update(answer, pin);
+    },
+  };
+}
+
+class FlightView {
+  #page;
+  #box;
+  #outcome = make("p", { class: "outcome" });
+  #advice = make("p", { class: "advice" });
+  #pictures = flightPictures();
+  #steer;
+  #cards;
+  #ask;
+  #set;
+  #last = null; // answer
+  #hasMoved = false;
+  #rest = 0;
+  #isOpen = true;
+  #fly = latest(() => this.#flyOnce());
+
+  constructor(page, main) {
+    this.#page = page;
+    this.#steer = helm(page, (key, si) => this.#move(key, si));
+    this.#cards = flightCards(page.tables, () => this.#tellModes());
+    this.#box = make(
+      "div",
+      { class: "flight", "aria-busy": "true" },
+      make("div", { class: "stage" }, this.#pictures.element, this.#outcome, this.#advice),
+      this.#steer.element,
+      this.#cards.elements,
+    );
+    main.append(this.#box);
+  }
+
+  update(state) {
+    this.#ask = question(state);
+    this.#set = this.#page.texts(state.set);
+    this.#advice.textContent = "";
+    this.#pictures.build(state.values.boat);
+    this.#steer.bounds(state);
+    this.#steer.update(this.#ask, labelsOf(state));
+    this.#begin();
+  }
+
+  close() {
+    this.#isOpen = false;
+    clearTimeout(this.#rest);
+  }
+
+  #move(key, si) {
+    this.#ask = { ...this.#ask, [key]: si };
+    this.#advice.textContent = "";
+    this.#hasMoved = true;
+    this.#begin();
+  }
+
+  #begin() {
+    this.#fly().catch((error) =>
+      this.#page.say.status(`The engine broke down: ${error.message}. Move a slider to try again.`),
+    );
+  }
+
+  async #flyOnce() {
+    const answer = await this.#page.engine.ask("fly", 0, this.#set, this.#ask);
+    if (!this.#isOpen) return;
+    if (answer.flight) this.#show(answer);
+    clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => this.#settle(), REST);
+  }
+
+  #show(answer) {
+    const { speedUnit } = this.#page.store.state;
+    const hasBalance = answer.outcome !== "no_balance";
+    const words = spoken(answer, this.#page.tables.results.flight.rows, speedUnit);
+    this.#last = answer;
+    this.#box.setAttribute("aria-busy", "false");
+    this.#outcome.textContent = answer.sentence;
+    this.#pictures.show(answer, this.#ask.pin, words);
+    for (const one of this.#cards.elements) one.hidden = !hasBalance;
+    this.#steer.follow(this.#ask, hasBalance ? answer.flight : null);
+    if (hasBalance) this.#cards.show(answer, speedUnit);
+  }
+
+  // Asked only while they are looked at, and once the sliders rest.
+  async #tellModes() {
+    const { motions } = this.#cards;
+    if (!motions.element.open) return;
+    const mine = this.#ask;
+    const answer = await this.#page.engine.ask("modes", 0, this.#set, mine);
+    if (this.#isOpen && mine === this.#ask) motions.show(answer);
+  }
+
+  async #settle() {
+    const { store, say } = this.#page;
+    this.#tellModes();
+    if (this.#hasMoved) {
+      this.#hasMoved = false;
+      const words = asked.map((key) => [key, toWords(key, this.#ask[key])]);
+      store.say({ pin: labelsOf(store.state)[this.#ask.pin], ...Object.fromEntries(words) });
+      say.status(this.#last.sentence);
+    } else if (this.#last.outcome !== "flies" && !this.#advice.textContent) {
+      const text = await this.#page.engine.ask("advice", 0, this.#set, this.#ask);
+      if (this.#isOpen && !this.#hasMoved) this.#advice.textContent = text;
+    }
+  }
+}
 
 export const flight = {
   name: "flight",
   title: "Flight",
-  open(page, main) {
-    const outcome = make("p", { class: "outcome" }),
-      advice = make("p", { class: "advice" });
-    const pictures = make("div", { class: "drawn" }),
-      freedom = make("p", { class: "note" }),
-      turns = make("p", {});
-    const bars = marginBars(page.tables),
-      rows = page.tables.results.flight.rows;
-    const numbers = numberList(page.tables, toldKeys),
-      forces = numberList(page.tables, forceKeys);
-    const trust = make("ul", {}),
-      steer = helm(page, move);
-    const marginCard = make(
-      "section",
-      { class: "card" },
-      make("h2", {}, "What is left"),
-      bars.element,
-      make("p", { class: "note" }, `A full bar is ${BAR} times what a sailor would call a little.`),
-    );
-    const motions = modesCard(() => tellModes());
-    const cards = [
-      marginCard,
-      make(
-        "section",
-        { class: "card numbers" },
-        make("h2", {}, "In numbers"),
-        freedom,
-        turns,
-        numbers.element,
-      ),
-      motions.element,
-      make(
-        "details",
-        { class: "card forces" },
-        make("summary", {}, make("h2", {}, "Forces")),
-        forces.element,
-      ),
-      make("section", { class: "card trust" }, make("h2", {}, "How far to trust it"), trust),
-    ];
-    main.append(
-      make(
-        "div",
-        { class: "flight", "aria-busy": "true" },
-        make("div", { class: "stage" }, pictures, outcome, advice),
-        steer.element,
-        cards,
-      ),
-    );
-    let ask,
-      drawn = "",
-      side,
-      small = [],
-      set,
-      busy = false,
-      next = false,
-      hasMoved = false,
-      rest = 0,
-      isOpen = true,
-      last = null;
-
-    function build(boat) {
-      const s = sizes(boat);
-      side = sideView(s);
-      small = [asternView(s), foilView(boat)];
-      pictures.replaceChildren(
-        side.element,
-        make(
-          "div",
-          { class: "smalls" },
-          small.map((one) => one.element),
-        ),
-      );
-    }
-
-    function said(answer, unit) {
-      const f = answer.flight,
-        tell = (key) =>
-          told(
-            rows.find((row) => row.key === key),
-            f[key],
-            unit,
-          );
-      if (answer.outcome === "no_balance") return answer.sentence;
-      return (
-        `${answer.sentence} Ride height ${tell("ride_height")}, bow up ${tell("pitch")}, windward heel ${tell("heel")}, ` +
-        `wand ${tell("wand")}, flap ${tell("flap")}, rudder lift on ${tell("turns")}.`
-      );
-    }
-
-    function show(answer) {
-      const { speedUnit } = page.store.state,
-        hasBalance = answer.outcome !== "no_balance";
-      last = answer;
-      main.lastChild.setAttribute("aria-busy", "false");
-      outcome.textContent = answer.sentence;
-      pictures.classList.toggle("old", !hasBalance);
-      for (const card of cards) card.hidden = !hasBalance;
-      side.element.setAttribute("aria-label", said(answer, speedUnit));
-      steer.follow(ask, hasBalance ? answer.flight : null);
-      if (!hasBalance) return;
-      side.update(answer);
-      for (const one of small) one.update(answer, ask.pin);
-      bars.update(answer.margins);
-      numbers.update(answer.flight, speedUnit);
-      forces.update(answer.flight, speedUnit);
-      freedom.textContent = answer.freedom;
-      turns.textContent = answer.turns ?? "";
-      trust.replaceChildren(...trustOf(answer).map((line) => make("li", {}, line)));
-    }
-
-    // One question at a time; the last move counts.
-    async function fly() {
-      if (busy) {
-        next = true;
-        return;
-      }
-      busy = true;
-      try {
-        do {
-          next = false;
-          const answer = await page.engine.ask("fly", 0, set, ask);
-          if (isOpen && answer.flight) show(answer);
-        } while (next && isOpen);
-        settleSoon();
-      } catch (error) {
-        page.say.status(`The engine broke down: ${error.message}. Move a slider to try again.`);
-      }
-      busy = false;
-    }
-
-    function settleSoon() {
-      clearTimeout(rest);
-      rest = setTimeout(settle, REST);
-    }
-
-    // Asked only while they are looked at, and once the sliders rest.
-    async function tellModes() {
-      if (!motions.element.open) return;
-      const mine = ask,
-        answer = await page.engine.ask("modes", 0, set, ask);
-      if (isOpen && mine === ask) motions.show(answer);
-    }
-
-    async function settle() {
-      tellModes();
-      if (hasMoved) {
-        hasMoved = false;
-        page.store.say({
-          pin: labelsOf(page.store.state)[ask.pin],
-          ...Object.fromEntries(asked.map((key) => [key, toWords(key, ask[key])])),
-        });
-        page.say.status(last.sentence);
-      } else if (last.outcome !== "flies" && !advice.textContent) {
-        const text = await page.engine.ask("advice", 0, set, ask);
-        if (isOpen && !hasMoved) advice.textContent = text;
-      }
-    }
-
-    function move(key, si) {
-      ask = { ...ask, [key]: si };
-      advice.textContent = "";
-      hasMoved = true;
-      fly();
-    }
-
-    return {
-      update(state) {
-        ask = question(state);
-        set = page.texts(state.set);
-        advice.textContent = "";
-        if (drawn !== JSON.stringify(state.values.boat)) build(state.values.boat);
-        drawn = JSON.stringify(state.values.boat);
-        steer.bounds(state);
-        steer.update(ask, labelsOf(state));
-        fly();
-      },
-      close() {
-        isOpen = false;
-        clearTimeout(rest);
-      },
-    };
-  },
+  open: (page, main) => new FlightView(page, main),
 };

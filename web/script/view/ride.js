@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: MIT
 
 import { fromWords, toWords } from "../asked.js";
-import { freshId, make } from "../dom.js";
+import { card, freshId, make } from "../dom.js";
 import { sizes } from "../flight_side.js";
+import { latest } from "../latest.js";
 import { fixed, KNOT, told } from "../number.js";
 import { pinField } from "../pin_field.js";
 import { clockTime, rideClock } from "../ride_clock.js";
@@ -73,8 +74,11 @@ function opened(answer, rows) {
 }
 
 function eventList(rows, onPick) {
-  const list = make("ol", {}),
-    row = (key) => rows.find((one) => one.key === key);
+  const list = make("ol", {});
+  const row = (key) => rows.find((one) => one.key === key);
+  const sceneOf = (at, unit) =>
+    `wind ${told(row("wind"), at.wind, unit)}, hull ${fixed(100 * at.clearance, 0)} cm up, ` +
+    `bow up ${told(row("pitch"), at.pitch)}`;
   const section = make("section", { class: "card events" }, make("h2", {}, "What happened"), list);
   let buttons = [];
   return {
@@ -86,14 +90,7 @@ function eventList(rows, onPick) {
           { type: "button", class: is_swim && "fall", onclick: () => onPick(at.time) },
           make("span", { class: "when" }, clockTime(at.time)),
           make("span", {}, says),
-          make(
-            "small",
-            {},
-            `wind ${told(row("wind"), at.wind, speedUnit)}, hull ${fixed(100 * at.clearance, 0)} cm up, bow up ${told(row("pitch"), at.pitch)}`.replace(
-              /-/g,
-              "−",
-            ),
-          ),
+          make("small", {}, sceneOf(at, speedUnit).replace(/-/g, "−")),
         ),
       );
       const end = make("li", { class: "note" }, `${clockTime(ride.seconds)} end: ${ride.end}.`);
@@ -227,170 +224,174 @@ function helm(page, onMove) {
   };
 }
 
-export const ride = {
-  name: "ride",
-  title: "Ride",
-  open(page, main) {
-    const { trace, ride_rates: rates } = page.tables.results,
-      rows = trace.rows;
-    const scene = make("p", { class: "note" }),
-      trim = make("p", { class: "note" }),
-      sum = make("p", { class: "outcome" });
-    const picture = make("div", { class: "pictures" }),
-      curves = make("div", {}),
-      whole = make("div", {});
-    const steer = helm(page, move),
-      events = eventList(rows, (time) => clock.to(time)),
-      counts = rateList(rates.rows);
-    const clock = rideClock({
-      onTime,
-      moments: () => sailed?.events.map(({ at }) => at.time) ?? [],
-    });
-    const stage = make(
-      "div",
-      { class: "stage" },
-      picture,
-      curves,
-      make("div", { class: "playing" }, whole, clock.element),
+/** A moment in a sentence, for those who do not see the picture. */
+function spoken(time, now, rows, unit) {
+  const tell = (key) =>
+    told(
+      rows.find((row) => row.key === key),
+      now[key],
+      unit,
     );
-    const box = make(
-      "div",
-      { class: "ride", "aria-busy": "true" },
-      stage,
-      steer.element,
-      events.element,
-      make(
-        "section",
-        { class: "card" },
-        make("h2", {}, "What it came to"),
-        scene,
-        trim,
-        sum,
-        counts.element,
-        make(
-          "p",
-          { class: "note" },
-          "One ride tells little of rates: other seeds are other gusts and waves of the same day. " +
-            "The same seed at the command line (lullwise ride) is the same ride.",
-        ),
-      ),
-    );
-    main.append(box);
-    let ask,
-      sailed = null,
-      side = null,
-      drawn = "",
-      strips = null,
-      set,
-      rest = 0,
-      isOpen = true,
-      busy = false,
-      next = false;
+  return (
+    `At ${clockTime(time)}: wind ${tell("wind")}, speed ${tell("speed")}, ` +
+    `hull ${tell("clearance")} above the water, bow up ${tell("pitch")}, ` +
+    `windward heel ${tell("heel")}, wand ${tell("wand")}, flap ${tell("flap")}.`
+  );
+}
 
-    function onTime(time, isPlaying) {
-      if (!sailed) return;
-      const now = sailed.moment(time);
-      side.update(now, sailed);
-      strips.traces.update(time, now);
-      strips.whole.update(time);
-      events.update(sailed, time);
-      if (!isPlaying) side.element.setAttribute("aria-label", said(time, now));
-    }
+/** What a ride came to: { element, show(ride, unit) }. */
+function sumCard(rows) {
+  const scene = make("p", { class: "note" });
+  const trim = make("p", { class: "note" });
+  const sum = make("p", { class: "outcome" });
+  const counts = rateList(rows);
+  const warning =
+    "One ride tells little of rates: other seeds are other gusts and waves of the same day. " +
+    "The same seed at the command line (lullwise ride) is the same ride.";
+  const note = make("p", { class: "note" }, warning);
+  return {
+    element: card("What it came to", scene, trim, sum, counts.element, note),
+    show(ride, unit) {
+      counts.show(ride.rates, unit);
+      scene.textContent = ride.scene;
+      trim.textContent = ride.trim;
+      sum.textContent = ride.sum;
+    },
+  };
+}
 
-    function said(time, now) {
-      const { speedUnit } = page.store.state,
-        tell = (key) =>
-          told(
-            rows.find((row) => row.key === key),
-            now[key],
-            speedUnit,
-          );
-      return (
-        `At ${clockTime(time)}: wind ${tell("wind")}, speed ${tell("speed")}, hull ${tell("clearance")} above the water, ` +
-        `bow up ${tell("pitch")}, windward heel ${tell("heel")}, wand ${tell("wand")}, flap ${tell("flap")}.`
-      );
-    }
-
-    function show(answer) {
-      const state = page.store.state;
-      sailed = opened(answer, rows);
-      if (drawn !== JSON.stringify(state.values.boat)) {
-        drawn = JSON.stringify(state.values.boat);
-        side = rideSide(sizes(state.values.boat));
+/** The moving picture, its curves, all of it small: show(ride, state), update(ride, time, now). */
+function rideStage(rows) {
+  const picture = make("div", { class: "pictures" });
+  const curves = make("div", {});
+  const whole = make("div", {});
+  let drawn = "";
+  let side;
+  let strips;
+  return {
+    picture,
+    curves,
+    whole,
+    show(ride, { values: { boat }, speedUnit }) {
+      if (drawn !== JSON.stringify(boat)) {
+        drawn = JSON.stringify(boat);
+        side = rideSide(sizes(boat));
         picture.replaceChildren(side.element);
       }
-      strips = {
-        traces: traces(rows, sailed, state.values.boat, state.speedUnit),
-        whole: overview(sailed),
-      };
+      strips = { traces: traces(rows, ride, boat, speedUnit), whole: overview(ride) };
       curves.replaceChildren(strips.traces.element);
       whole.replaceChildren(strips.whole.element);
-      events.show(sailed, state.speedUnit);
-      counts.show(sailed.rates, state.speedUnit);
-      for (const [element, text] of [
-        [scene, answer.scene],
-        [trim, answer.trim],
-        [sum, answer.sum],
-      ])
-        element.textContent = text;
-      steer.update(ask, state, sailed);
-      clock.begin(sailed.seconds);
-      box.setAttribute("aria-busy", "false");
-    }
+    },
+    update(ride, time, now) {
+      side.update(now, ride);
+      strips.traces.update(time, now);
+      strips.whole.update(time);
+    },
+    say(words) {
+      side.element.setAttribute("aria-label", words);
+    },
+  };
+}
 
-    // One question at a time; the last move counts.
-    async function sail() {
-      if (busy) {
-        next = true;
-        return;
-      }
-      busy = true;
-      box.setAttribute("aria-busy", "true");
-      try {
-        do {
-          next = false;
-          const answer = await page.engine.ask("ride", 0, set, {
-            ...ask,
-            seconds: 60 * ask.minutes,
-            every: EVERY,
-          });
-          if (isOpen && answer.history && !next) show(answer);
-        } while (next && isOpen);
-      } catch (error) {
-        page.say.status(`The engine broke down: ${error.message}. Move a slider to try again.`);
-      }
-      busy = false;
-    }
+class RideView {
+  #page;
+  #box;
+  #rows;
+  #stage;
+  #steer;
+  #events;
+  #sum;
+  #clock;
+  #ask;
+  #set;
+  #sailed = null;
+  #rest = 0;
+  #isOpen = true;
+  #sail = latest((isLast) => this.#sailOnce(isLast));
 
-    function tellAddress() {
-      page.store.say({
-        pin: labelsOf(page.store.state)[ask.pin],
-        course: page.tables.courses[ask.course],
-        seed: String(ask.seed),
-        minutes: String(ask.minutes),
-        ...Object.fromEntries(movable.map((key) => [key, toWords(key, ask[key])])),
-      });
-    }
+  constructor(page, main) {
+    const { trace, ride_rates: rates } = page.tables.results;
+    this.#page = page;
+    this.#rows = trace.rows;
+    this.#stage = rideStage(trace.rows);
+    this.#steer = helm(page, (change) => this.#move(change));
+    this.#events = eventList(trace.rows, (time) => this.#clock.to(time));
+    this.#sum = sumCard(rates.rows);
+    this.#clock = rideClock({
+      onTime: (time, isPlaying) => this.#showMoment(time, isPlaying),
+      moments: () => this.#sailed?.events.map(({ at }) => at.time) ?? [],
+    });
+    const { picture, curves, whole } = this.#stage;
+    const playing = make("div", { class: "playing" }, whole, this.#clock.element);
+    this.#box = make(
+      "div",
+      { class: "ride", "aria-busy": "true" },
+      make("div", { class: "stage" }, picture, curves, playing),
+      [this.#steer, this.#events, this.#sum].map((one) => one.element),
+    );
+    main.append(this.#box);
+  }
 
-    function move(change) {
-      ask = { ...ask, ...change };
-      if (!Number.isSafeInteger(ask.seed) || ask.seed < 0) ask.seed = 1;
-      clearTimeout(rest);
-      rest = setTimeout(tellAddress, REST); // which sails it, by way of update
-    }
+  update(state) {
+    this.#ask = question(state, this.#page.tables.courses);
+    this.#set = this.#page.texts(state.set);
+    this.#steer.update(this.#ask, state, this.#sailed);
+    this.#box.setAttribute("aria-busy", "true");
+    this.#sail().catch((error) =>
+      this.#page.say.status(`The engine broke down: ${error.message}. Move a slider to try again.`),
+    );
+  }
 
-    return {
-      update(state) {
-        ask = question(state, page.tables.courses);
-        set = page.texts(state.set);
-        steer.update(ask, state, sailed);
-        sail();
-      },
-      close() {
-        isOpen = false;
-        clearTimeout(rest);
-        clock.close();
-      },
-    };
-  },
-};
+  close() {
+    this.#isOpen = false;
+    clearTimeout(this.#rest);
+    this.#clock.close();
+  }
+
+  async #sailOnce(isLast) {
+    const asked = { ...this.#ask, seconds: 60 * this.#ask.minutes, every: EVERY };
+    const answer = await this.#page.engine.ask("ride", 0, this.#set, asked);
+    if (this.#isOpen && answer.history && isLast()) this.#show(answer);
+  }
+
+  #show(answer) {
+    const { state } = this.#page.store;
+    this.#sailed = opened(answer, this.#rows);
+    this.#stage.show(this.#sailed, state);
+    this.#events.show(this.#sailed, state.speedUnit);
+    this.#sum.show(this.#sailed, state.speedUnit);
+    this.#steer.update(this.#ask, state, this.#sailed);
+    this.#clock.begin(this.#sailed.seconds);
+    this.#box.setAttribute("aria-busy", "false");
+  }
+
+  #showMoment(time, isPlaying) {
+    if (!this.#sailed) return;
+    const now = this.#sailed.moment(time);
+    this.#stage.update(this.#sailed, time, now);
+    this.#events.update(this.#sailed, time);
+    if (!isPlaying)
+      this.#stage.say(spoken(time, now, this.#rows, this.#page.store.state.speedUnit));
+  }
+
+  #move(change) {
+    this.#ask = { ...this.#ask, ...change };
+    if (!Number.isSafeInteger(this.#ask.seed) || this.#ask.seed < 0) this.#ask.seed = 1;
+    clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => this.#tellAddress(), REST); // which sails it, by way of update
+  }
+
+  #tellAddress() {
+    const { store, tables } = this.#page;
+    const ask = this.#ask;
+    store.say({
+      pin: labelsOf(store.state)[ask.pin],
+      course: tables.courses[ask.course],
+      seed: String(ask.seed),
+      minutes: String(ask.minutes),
+      ...Object.fromEntries(movable.map((key) => [key, toWords(key, ask[key])])),
+    });
+  }
+}
+
+export const ride = { name: "ride", title: "Ride", open: (page, main) => new RideView(page, main) };

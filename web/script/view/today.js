@@ -8,79 +8,78 @@ import { workBar } from "../work_bar.js";
 
 const PAUSE = 250; // [ms] after the last change, before the long work begins
 
-export const today = {
-  name: "today",
-  title: "Today",
-  open(page, main) {
-    let asked = "",
-      answered = "",
-      answer = null,
-      waiting = 0,
-      isOpen = true;
-    const ask = dayForm(page, () => answer?.gusts ?? page.store.state.values.day.wind);
-    const bar = workBar("Working out the day", () => begin());
-    const answers = make("div", { class: "answers choice-made" });
-    main.append(
-      make("div", { class: "today" }, ask.element, make("div", {}, bar.element, answers)),
-    );
+class Today {
+  #page;
+  #asked = "";
+  #answered = "";
+  #answer = null;
+  #waiting = 0;
+  #isOpen = true;
+  #ask;
+  #bar = workBar("Working out the day", () => this.#begin());
+  #answers = make("div", { class: "answers choice-made" });
 
-    function mark(isBusy) {
-      answers.classList.toggle("old", answered !== asked);
-      answers.setAttribute("aria-busy", isBusy);
+  constructor(page, main) {
+    this.#page = page;
+    this.#ask = dayForm(page, () => this.#answer?.gusts ?? page.store.state.values.day.wind);
+    const answers = make("div", {}, this.#bar.element, this.#answers);
+    main.append(make("div", { class: "today" }, this.#ask.element, answers));
+  }
+
+  update(state) {
+    this.#ask.update(state);
+    const now = JSON.stringify([state.set, state.speedUnit]);
+    if (now === this.#asked) {
+      if (this.#answer && this.#answered === this.#asked) this.#tell(state);
+      return;
     }
+    const isFirst = this.#asked === "";
+    this.#asked = now;
+    this.#bar.stop();
+    this.#mark(true);
+    clearTimeout(this.#waiting);
+    this.#waiting = setTimeout(() => this.#begin(), isFirst ? 0 : PAUSE);
+  }
 
-    function tell(state) {
-      answers.replaceChildren(...choiceCards(page, answer, state));
-      ask.update(state);
-    }
+  close() {
+    this.#isOpen = false;
+    clearTimeout(this.#waiting);
+    this.#bar.stop();
+    this.#ask.close();
+  }
 
-    async function begin() {
-      const mine = asked;
-      mark(true);
-      try {
-        const texts = page.texts(page.store.state.set);
-        const got = await bar.run((onProgress) => page.engine.choice(0, texts, onProgress));
-        if (!isOpen || mine !== asked) return;
-        if (got) {
-          ((answer = got), (answered = mine));
-          tell(page.store.state);
-        }
-        page.say.status(
-          !got
-            ? "Stopped: the answer is for other values."
-            : answer.flies
-              ? `Pin ${answer.places[0].label} for this day`
-              : "Nothing flies on this day",
-        );
-      } catch (error) {
-        page.say.status(
-          `The engine broke down: ${error.message}. Change a value, or work it out again.`,
-        );
+  #mark(isBusy) {
+    this.#answers.classList.toggle("old", this.#answered !== this.#asked);
+    this.#answers.setAttribute("aria-busy", isBusy);
+  }
+
+  #tell(state) {
+    this.#answers.replaceChildren(...choiceCards(this.#page, this.#answer, state));
+    this.#ask.update(state);
+  }
+
+  async #begin() {
+    const { engine, store, say } = this.#page;
+    const mine = this.#asked;
+    this.#mark(true);
+    try {
+      const texts = this.#page.texts(store.state.set);
+      const got = await this.#bar.run((onProgress) => engine.choice(0, texts, onProgress));
+      if (!this.#isOpen || mine !== this.#asked) return;
+      if (got) {
+        this.#answer = got;
+        this.#answered = mine;
+        this.#tell(store.state);
       }
-      mark(false);
+      say.status(got ? briefly(got) : "Stopped: the answer is for other values.");
+    } catch (error) {
+      say.status(`The engine broke down: ${error.message}. Change a value, or work it out again.`);
     }
+    this.#mark(false);
+  }
+}
 
-    return {
-      update(state) {
-        ask.update(state);
-        const now = JSON.stringify([state.set, state.speedUnit]);
-        if (now === asked) {
-          if (answer && answered === asked) tell(state);
-          return;
-        }
-        const isFirst = asked === "";
-        asked = now;
-        bar.stop();
-        mark(true);
-        clearTimeout(waiting);
-        waiting = setTimeout(begin, isFirst ? 0 : PAUSE);
-      },
-      close() {
-        isOpen = false;
-        clearTimeout(waiting);
-        bar.stop();
-        ask.close();
-      },
-    };
-  },
-};
+const briefly = (answer) =>
+  answer.flies ? `Pin ${answer.places[0].label} for this day` : "Nothing flies on this day";
+
+export const today = { name: "today", title: "Today", open: (page, main) => new Today(page, main) };
