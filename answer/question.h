@@ -52,6 +52,7 @@ typedef struct lw_question {
 // clang-format off
 // In the order of the help. X(hold) stands for `const lw_question lw_question_hold` in hold/.
 #define LW_QUESTION_LIST(X) \
+    X(swims) \
     X(pick) \
     X(hold)
 // clang-format on

@@ -15,7 +15,6 @@
     X(range)               \
     X(modes)               \
     X(ride)                \
-    X(swims)               \
     X(foil)                \
     X(hull)                \
     X(desk)                \

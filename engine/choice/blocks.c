@@ -18,7 +18,7 @@ lw_effort lw_effort_thorough(void)
     return (lw_effort){.seconds = 150.0, .rides_all = true, .first_seed = 1};
 }
 
-double lw_block_wind(const lw_outlook *outlook, size_t k)
+double lw_outlook_wind(const lw_outlook *outlook, size_t k)
 {
     return (LW_RIDE_LEAST + LW_RIDE_APART * (double)k) * outlook->gusts.mean;
 }
@@ -122,7 +122,7 @@ static const lw_ride_plan *plan_as_is(lw_outlook *outlook, size_t k, size_t pin,
 {
     lw_ride_plan *plan = &outlook->plans[k][pin][course];
     signed char *has = &outlook->has_plan[k][pin][course];
-    const double wind = lw_block_wind(outlook, k);
+    const double wind = lw_outlook_wind(outlook, k);
     const lw_setup setup = lw_craft_setup(&outlook->craft, &outlook->boat, pin);
     if (*has == 0) {
         lw_motion motion = lw_motion_of(&outlook->craft);
@@ -146,7 +146,7 @@ static uint64_t seed_of(const lw_outlook *outlook, const heat *h, size_t i)
 
 static void ride_as_is(lw_outlook *outlook, const heat *h, crowd *c, lw_ride_sums to)
 {
-    lw_weather_put(&outlook->weather, lw_block_wind(outlook, h->k), &c->motion);
+    lw_weather_put(&outlook->weather, lw_outlook_wind(outlook, h->k), &c->motion);
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
         if (h->again && !outlook->rides_more[pin]) continue;
         for (size_t course = 0; course < outlook->course_count; course++) {
@@ -166,7 +166,7 @@ static void ride_drawn(lw_outlook *outlook, const heat *h, const lw_draw *draw, 
                        lw_ride_sums to)
 {
     const lw_craft *craft = c->motion.craft;
-    const double wind = lw_block_wind(outlook, h->k);
+    const double wind = lw_outlook_wind(outlook, h->k);
     lw_weather_put(&outlook->weather, wind, &c->motion);
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
         const lw_setup setup = lw_craft_setup(craft, &draw->boat, pin);

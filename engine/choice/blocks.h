@@ -13,7 +13,4 @@ void lw_block_ride(lw_outlook *outlook, size_t block, bool again);
 // Sums and rates of all sets, from the blocks that are there.
 void lw_blocks_sum(lw_outlook *outlook);
 
-// Mean wind of a ride's place.
-double lw_block_wind(const lw_outlook *outlook, size_t k);
-
 #endif

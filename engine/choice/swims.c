@@ -5,6 +5,8 @@
 
 #include <math.h>
 
+#include "lullwise/elementary.h"
+
 #define LIMIT_STEP (0.1 * LW_KN)
 
 // Before any ride: half a swim an hour, give or take a factor of ten; from wind to wind and from pin
@@ -56,9 +58,9 @@ double lw_swims_rate(const lw_swims *swims, double wind)
     return lw_rate_at(&swims->curve, lw_swims_x(swims, wind));
 }
 
-double lw_swims_log_error(const lw_swims *swims, double wind)
+double lw_swims_factor(const lw_swims *swims, double wind)
 {
-    return lw_rate_log_error(&swims->curve, lw_swims_x(swims, wind));
+    return lw_exp(lw_rate_log_error(&swims->curve, lw_swims_x(swims, wind)));
 }
 
 lw_ride_hold lw_swims_hold(const lw_swims *swims, const lw_weather *weather)

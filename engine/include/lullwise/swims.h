@@ -40,9 +40,9 @@ typedef struct lw_swims {
 void lw_swims_fit(const lw_weather *weather, const lw_rate_count *counts, size_t n, size_t pins,
                   lw_swims swims[]);
 
-double lw_swims_x(const lw_swims *swims, double wind);          // where a wind lies on the curve
-double lw_swims_rate(const lw_swims *swims, double wind);       // [1/s] under way
-double lw_swims_log_error(const lw_swims *swims, double wind);  // of the rate's logarithm
+double lw_swims_x(const lw_swims *swims, double wind);       // where a wind lies on the curve
+double lw_swims_rate(const lw_swims *swims, double wind);    // [1/s] under way
+double lw_swims_factor(const lw_swims *swims, double wind);  // of one standard error, either way
 
 // Held to, by rides: the puffs of the greatest mean wind in which she swims less than once in five
 // minutes. Nowhere is it anything else.
