@@ -75,31 +75,84 @@ static bool tell_json(const lw_question *question, const void *it)
     return lw_json_write(lw_told_json_end(&told, &teller), stdout);
 }
 
-// Into the file of an option, where it is given.
-static bool write_file(const lw_options *options, const char *name, const void *it,
-                       void (*face)(const void *, FILE *))
+// A file that an answer is also written into: its option, and what writes it.
+typedef struct extra {
+    const char *option;
+    void (*write)(const void *it, FILE *out);
+} extra;
+
+#define EXTRAS 2
+
+static void list_extras(const lw_question *question, extra extras[EXTRAS])
 {
-    const char *path = face ? lw_options_text(options, name) : NULL;
-    const char *why = "there is not enough memory";
+    extras[0] = (extra){"svg", question->draw};
+    extras[1] = (extra){"csv", question->log};
+}
+
+static const char *path_of(const lw_options *options, const extra *e)
+{
+    return e->write ? lw_options_text(options, e->option) : NULL;
+}
+
+// What would be refused for its name is refused before any work.
+static bool can_write(const lw_question *question, const lw_options *options)
+{
+    extra extras[EXTRAS];
+    list_extras(question, extras);
+    for (size_t i = 0; i < EXTRAS; i++) {
+        const char *path = path_of(options, &extras[i]), *why;
+        if (!path || lw_output_can(path, lw_options_has(options, "force"), &why)) continue;
+        lw_print_complaint(options->command, "%s: %s", path, why);
+        return false;
+    }
+    return true;
+}
+
+static bool write_one(const lw_options *options, const extra *e, const void *it)
+{
+    const char *path = path_of(options, e), *why = "there is not enough memory";
     lw_output output;
     if (!path) return true;
     bool is_written = lw_output_open(&output);
     if (is_written) {
-        face(it, output.stream);
+        e->write(it, output.stream);
         is_written = lw_output_commit(&output, path, lw_options_has(options, "force"), &why);
     }
     if (!is_written) lw_print_complaint(options->command, "%s: %s", path, why);
     return is_written;
 }
 
+static bool write_extras(const lw_question *question, const void *it, const lw_options *options)
+{
+    extra extras[EXTRAS];
+    list_extras(question, extras);
+    bool are_written = true;
+    for (size_t i = 0; i < EXTRAS; i++) {
+        if (!write_one(options, &extras[i], it)) are_written = false;
+    }
+    return are_written;
+}
+
+// One of them goes to standard output, in the place of text.
+static bool takes_the_output(const lw_question *question, const lw_options *options)
+{
+    extra extras[EXTRAS];
+    list_extras(question, extras);
+    for (size_t i = 0; i < EXTRAS; i++) {
+        const char *path = path_of(options, &extras[i]);
+        if (path && strcmp(path, "-") == 0) return true;
+    }
+    return false;
+}
+
 static lw_exit answer(const lw_question *question, void *it, const lw_options *options)
 {
+    if (!can_write(question, options)) return LW_EXIT_WRONG_INPUT;
     work(question, it);
     const bool is_json = lw_options_has(options, "json");
     const bool is_told = !is_json || tell_json(question, it);
-    if (!is_json) tell_text(question, it);
-    const bool are_written = write_file(options, "svg", it, question->draw) &&
-                             write_file(options, "csv", it, question->log);
+    if (!is_json && !takes_the_output(question, options)) tell_text(question, it);
+    const bool are_written = write_extras(question, it, options);
     const bool is_fine = is_told && are_written && question->is_answered(it);
     return is_fine ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
 }
