@@ -54,7 +54,9 @@ typedef struct lw_question {
 #define LW_QUESTION_LIST(X) \
     X(swims) \
     X(pick) \
-    X(hold)
+    X(hold) \
+    X(foil) \
+    X(hull)
 // clang-format on
 
 #define LW_AS_QUESTION(name) extern const lw_question lw_question_##name;

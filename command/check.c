@@ -61,7 +61,7 @@ static const char *plural(size_t count) { return count == 1 ? "" : "s"; }
 static void print_summary(const checked *file)
 {
     char text[500], name[300], presets[80] = "", doubts[40] = "no doubts";
-    lw_text_tame(name, sizeof name, lw_print_file_name(file->path));
+    lw_text_tame(name, sizeof name, lw_source_name(file->path));
     if (file->at_preset) LW_FIT(presets, ", of which %zu stand at their presets", file->at_preset);
     if (file->doubts) LW_FIT(doubts, "%zu doubt%s", file->doubts, plural(file->doubts));
     if (file->is_sound) {

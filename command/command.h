@@ -15,8 +15,6 @@
     X(range)               \
     X(modes)               \
     X(ride)                \
-    X(foil)                \
-    X(hull)                \
     X(desk)                \
     X(quantities)
 // clang-format on

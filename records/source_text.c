@@ -77,6 +77,11 @@ static char *fetch(FILE *file, size_t most, size_t *length)
     return text;
 }
 
+const char *lw_source_name(const char *path)
+{
+    return strcmp(path, "-") == 0 ? "standard input" : path;
+}
+
 char *lw_source_fetch(const char *path, size_t most, size_t *length, lw_faults *faults)
 {
     const bool is_stdin = strcmp(path, "-") == 0;

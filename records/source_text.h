@@ -6,6 +6,9 @@
 
 #include "records/fault.h"
 
+// A file as a person calls it: "standard input" for "-".
+const char *lw_source_name(const char *path);
+
 // Reads a whole file of at most `most` bytes ("-": standard input) into *text, which the caller
 // frees; a closing zero is added. NULL and a fault when it is missing, unreadable, a folder or
 // too long.

@@ -56,7 +56,7 @@ done
 allowed_above() {
     case "$1" in
         records) echo "lullwise records" ;;
-        answer) echo "lullwise records answer" ;;
+        answer) echo "lullwise records picture answer" ;;
         picture) echo "lullwise records picture" ;;
         card) echo "lullwise records answer picture card" ;;
         desk) echo "lullwise records answer picture card desk" ;;

@@ -84,7 +84,7 @@ static double member(const json_t *list, size_t i, const char *key)
 
 static double lift_of(json_t *json)
 {
-    const json_t *point = json_array_get(json_object_get(json, "polar"), 0);
+    const json_t *point = json_array_get(json_rows(json, "polar"), 0);
     return json_number_value(json_object_get(point, "lift"));
 }
 
@@ -101,7 +101,7 @@ static double lift_of_file(void)
 TEST_FUNCTION(a_polar_has_a_point_for_each_angle_and_their_units)
 {
     json_t *json = json_answer("foil --section 'NACA 2412' --alpha -4:12:1");
-    const json_t *polar = json_object_get(json, "polar");
+    const json_t *polar = json_rows(json, "polar");
     CHECK(json_array_size(polar) == 17);
     for (size_t i = 0; i < 17; i++) {
         const json_t *point = json_array_get(polar, i);
@@ -109,8 +109,9 @@ TEST_FUNCTION(a_polar_has_a_point_for_each_angle_and_their_units)
         CHECK(json_number_value(json_object_get(point, "least_pressure")) < 0.0);
     }
     CHECK_TEXT(json_text(json, "section"), "NACA 2412");
-    const json_t *units = json_object_get(json_object_get(json, "units"), "polar");
-    CHECK_TEXT(json_text(units, "alpha"), "deg");
+    const json_t *columns = json_object_get(json_object_get(json, "polar"), "columns");
+    CHECK_TEXT(json_text(json_array_get(columns, 0), "key"), "alpha");
+    CHECK_TEXT(json_text(json_array_get(columns, 0), "unit"), "deg");
     json_decref(json);
 }
 
@@ -242,13 +243,13 @@ TEST_FUNCTION(water_with_friction_gives_drag_and_less_lift)
     json_t *perfect = json_answer("foil --section 'NACA 2412' --alpha 4");
     json_t *water = json_answer("foil --section 'NACA 2412' --alpha 4 --re 3e6");
     json_t *rough = json_answer("foil --section 'NACA 2412' --alpha 4 --re 3e6 --trip 0.05");
-    const json_t *a = json_object_get(perfect, "polar"), *b = json_object_get(water, "polar");
+    const json_t *a = json_rows(perfect, "polar"), *b = json_rows(water, "polar");
     const double drag = member(b, 0, "drag");
     CHECK(json_is_null(json_object_get(json_array_get(a, 0), "drag")));
     CHECK(lift_of(water) < lift_of(perfect) && lift_of(water) > 0.85 * lift_of(perfect));
     CHECK(drag > 0.004 && drag < 0.009);
     CHECK_RELATIVE(member(b, 0, "lift_to_drag"), lift_of(water) / drag, 1e-9);
-    CHECK(member(json_object_get(rough, "polar"), 0, "drag") > drag);
+    CHECK(member(json_rows(rough, "polar"), 0, "drag") > drag);
     json_decref(perfect);
     json_decref(water);
     json_decref(rough);
@@ -258,7 +259,7 @@ TEST_FUNCTION(water_with_friction_gives_drag_and_less_lift)
 TEST_FUNCTION(a_tripped_section_has_its_published_drag)
 {
     json_t *json = json_answer("foil --section 0012 --alpha 0 --re 6e6 --trip 0.05");
-    CHECK_RELATIVE(member(json_object_get(json, "polar"), 0, "drag"), 0.0081, 0.10);
+    CHECK_RELATIVE(member(json_rows(json, "polar"), 0, "drag"), 0.0081, 0.10);
     CHECK_NEAR(lift_of(json), 0.0, 1e-3);
     json_decref(json);
 }
@@ -275,7 +276,7 @@ TEST_FUNCTION(a_foil_carries_its_load_at_every_speed_from_take_off_on)
 {
     json_t *json =
         json_answer(BOAT "--part main --depth '0.5 m' --load '900 N' --speed '6:24:1 kn'");
-    const json_t *foil = json_object_get(json, "foil");
+    const json_t *foil = json_rows(json, "foil");
     const double from = top_number(json, "takes_off_at");
     CHECK(from > 7.0 && from < 12.0);
     for (size_t i = 0; i < 19; i++) {
@@ -307,8 +308,8 @@ TEST_FUNCTION(a_flap_down_takes_off_sooner_and_less_depth_carries_less)
     CHECK(top_number(flap, "takes_off_at") < top_number(plain, "takes_off_at"));
     json_t *deep = json_answer(BOAT "--alpha 4"),
            *near = json_answer(BOAT "--alpha 4 --depth '5 cm'");
-    CHECK(member(json_object_get(near, "foil"), 0, "lift") <
-          0.9 * member(json_object_get(deep, "foil"), 0, "lift"));
+    CHECK(member(json_rows(near, "foil"), 0, "lift") <
+          0.9 * member(json_rows(deep, "foil"), 0, "lift"));
     json_decref(plain);
     json_decref(flap);
     json_decref(deep);
@@ -332,7 +333,7 @@ TEST_FUNCTION(the_foils_drag_is_that_of_the_balance)
                  "foil" DEMO "--part %s --load '%.9g N' --speed '%.9g kn' --depth '%.9g m' %s",
                  i ? "rudder" : "main", lift, speed, i ? depth + 0.05 : depth, flap);
         json_t *json = json_answer(words);
-        drag += member(json_object_get(json, "foil"), 0, "drag");
+        drag += member(json_rows(json, "foil"), 0, "drag");
         json_decref(json);
     }
     CHECK_RELATIVE(drag, json_number(flight, "flight", "foil_drag"), 0.02);
@@ -343,7 +344,7 @@ TEST_FUNCTION(the_section_named_decides_the_pressures_only)
 {
     json_t *thin = json_answer(BOAT "--section 'NACA 2409' --speed '16 kn'");
     json_t *thick = json_answer(BOAT "--section 'NACA 2415' --speed '16 kn'");
-    const json_t *a = json_object_get(thin, "foil"), *b = json_object_get(thick, "foil");
+    const json_t *a = json_rows(thin, "foil"), *b = json_rows(thick, "foil");
     CHECK(member(a, 0, "least_pressure") != member(b, 0, "least_pressure"));
     CHECK_NEAR(member(a, 0, "drag"), member(b, 0, "drag"), 1e-9);
     json_decref(thin);
@@ -357,9 +358,9 @@ TEST_FUNCTION(a_foil_has_the_pressures_of_the_boats_own_section)
     json_t *named = json_answer(BOAT "--part main --section 'NACA 63-412'");
     json_t *measured = json_answer(BOAT "--part main");
     CHECK(strstr(json_string_value(json_object_get(own, "section")), "63-412") != NULL);
-    const double low = member(json_object_get(own, "foil"), 6, "least_pressure");
-    CHECK_RELATIVE(low, member(json_object_get(named, "foil"), 6, "least_pressure"), 0.02);
-    CHECK(fabs(low - member(json_object_get(measured, "foil"), 6, "least_pressure")) > 0.01);
+    const double low = member(json_rows(own, "foil"), 6, "least_pressure");
+    CHECK_RELATIVE(low, member(json_rows(named, "foil"), 6, "least_pressure"), 0.02);
+    CHECK(fabs(low - member(json_rows(measured, "foil"), 6, "least_pressure")) > 0.01);
     CHECK(lullwise(BOAT "--part main") == 0 && answer_has("not known by name"));
     CHECK(lullwise(BOAT "--part main --set main_section='NACA 63-412'") == 0);
     CHECK(answer_has("NACA 63-412") && !answer_has("not known by name"));

@@ -18,7 +18,7 @@ static double member(const json_t *list, size_t i, const char *key)
 TEST_FUNCTION(wigleys_hull_has_its_published_waves_and_hydrostatics)
 {
     json_t *json = json_answer("hull --wigley --froude 0.25:1.0:0.25");
-    const json_t *curve = json_object_get(json, "curve");
+    const json_t *curve = json_rows(json, "curve");
     CHECK(json_array_size(curve) == 4);
     CHECK_NEAR(member(curve, 0, "froude"), 0.25, 1e-9);
     CHECK_RELATIVE(member(curve, 0, "wave_coefficient"), 1.064e-3, 0.002);
@@ -35,7 +35,7 @@ TEST_FUNCTION(wigleys_hull_has_its_published_waves_and_hydrostatics)
 TEST_FUNCTION(resistance_is_friction_and_waves)
 {
     json_t *json = json_answer(HULL "--speed '2:6:2 kn'");
-    const json_t *curve = json_object_get(json, "curve");
+    const json_t *curve = json_rows(json, "curve");
     CHECK(json_array_size(curve) == 3);
     for (size_t i = 0; i < 3; i++) {
         CHECK_NEAR(member(curve, i, "speed"), 2.0 + 2.0 * (double)i, 1e-9);
@@ -49,7 +49,7 @@ TEST_FUNCTION(a_hull_twice_as_long_makes_the_same_waves_at_the_same_froude_numbe
 {
     json_t *one = json_answer("hull --wigley --length '2 m' --froude 0.5");
     json_t *two = json_answer("hull --wigley --length '4 m' --froude 0.5");
-    const json_t *a = json_object_get(one, "curve"), *b = json_object_get(two, "curve");
+    const json_t *a = json_rows(one, "curve"), *b = json_rows(two, "curve");
     CHECK_RELATIVE(member(a, 0, "waves") * 8.0, member(b, 0, "waves"), 1e-6);
     CHECK(member(a, 0, "friction_coefficient") > member(b, 0, "friction_coefficient"));
     json_decref(one);

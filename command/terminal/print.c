@@ -11,6 +11,7 @@
 #include <sys/ioctl.h>
 #include <unistd.h>
 
+#include "records/source_text.h"
 #include "records/utf8.h"
 
 #define RED    "\033[1;31m"
@@ -52,11 +53,6 @@ void lw_print_wrapped(FILE *out, const char *text, size_t column, size_t indent)
     fputc('\n', out);
 }
 
-const char *lw_print_file_name(const char *path)
-{
-    return strcmp(path, "-") == 0 ? "standard input" : path;
-}
-
 bool lw_print_has_colour(FILE *out)
 {
     const char *no_colour = getenv("NO_COLOR"), *terminal = getenv("TERM");
@@ -69,7 +65,7 @@ static void print_place(const lw_fault *fault, char *text, size_t room)
 {
     const bool is_option = strncmp(fault->file, "--", 2) == 0;
     char file[300];
-    lw_text_tame(file, sizeof file, lw_print_file_name(fault->file));
+    lw_text_tame(file, sizeof file, lw_source_name(fault->file));
     if (is_option || fault->line == 0)
         lw_text_fit(text, room, "%s: ", file);
     else

@@ -17,9 +17,6 @@ size_t lw_print_width(FILE *out);
 // word stands. Ends with a newline.
 void lw_print_wrapped(FILE *out, const char *text, size_t column, size_t indent);
 
-// A file as a person calls it: "standard input" for "-".
-const char *lw_print_file_name(const char *path);
-
 // True when `out` is a terminal that shows colours and NO_COLOR is not set.
 bool lw_print_has_colour(FILE *out);
 

@@ -14,20 +14,20 @@
 
 // clang-format off
 static const lw_quantity rows[] = {
-    ROW(speed,             "V",     KN,      1, "through the water"),
-    ROW(alpha,             "alpha", DEG,     2, "chord line to the flow"),
-    ROW(coefficient,       "C_L",   NONE,    3, "lift"),
+    ROW(speed,             "V",     KN,      1, "speed through the water"),
+    ROW(alpha,             "alpha", DEG,     2, "angle of the chord line to the flow"),
+    ROW(coefficient,       "C_L",   NONE,    3, "lift coefficient"),
     ROW(lift,              "L",     N,       0, "lift"),
     ROW(section,           "D_p",   N,       1, "drag of the section and its corner at the strut"),
     ROW(induced,           "D_i",   N,       1, "drag that the lift induces under the surface"),
-    ROW(drag,              "D",     N,       1, "both"),
+    ROW(drag,              "D",     N,       1, "drag of both"),
     ROW(lift_to_drag,      "L/D",   NONE,    1, "lift over drag"),
     {LW_MEMBER(lw_whole_point, moment), .symbol = "M", .unit = LW_UNIT_NONE, .min = -1e9,
-     .max = 1e9, .decimals = 1, .doc = "about the quarter chord in N m, bow up"},
+     .max = 1e9, .decimals = 1, .doc = "moment about the quarter chord in N m, bow up"},
     ROW(load_share,        "",      PERCENT, 0, "of the lift at the stall"),
     ROW(least_pressure,    "C_p",   NONE,    2, "lowest pressure, where the span is loaded most"),
     ROW(cavitation_number, "sigma", NONE,    2, "the water boils where -C_p reaches it"),
-    ROW(cavitates_at,      "V_c",   KN,      1, "speed from which it does at this C_L"),
+    ROW(cavitates_at,      "V_c",   KN,      1, "speed from which the water boils at this C_L"),
 };
 // clang-format on
 LW_TABLE_COVERS(lw_whole_point, rows);

@@ -1,12 +1,11 @@
 // steps.c - values written as one, or as from:to:step.
 // SPDX-License-Identifier: MIT
 
-#include "command/steps.h"
+#include "answer/steps.h"
 
 #include <math.h>
 #include <string.h>
 
-#include "command/terminal/print.h"
 #include "records/record_value.h"
 
 #define PART_LENGTH 64
@@ -101,17 +100,14 @@ bool lw_steps_read(lw_steps *steps, const lw_written *written, const lw_quantity
     return false;
 }
 
-bool lw_steps_given(lw_steps *steps, const lw_options *options, const char *name, bool may_be_bare)
+bool lw_asked_steps(lw_steps *steps, const lw_options *options, const char *name, bool may_be_bare,
+                    lw_refusal *refusal)
 {
     char key[64];
     const char *text = lw_options_text(options, name);
     if (!text) return true;
     LW_FIT(key, "--%s", name);
     const lw_written written = {.file = "command line", .key = key, .text = text};
-    lw_faults faults = {0};
-    const bool is_sound =
-        lw_steps_read(steps, &written, lw_option_named(name)->row, may_be_bare, &faults);
-    if (!is_sound) lw_print_faults(stderr, &faults);
-    lw_faults_free(&faults);
-    return is_sound;
+    return lw_steps_read(steps, &written, lw_option_named(name)->row, may_be_bare,
+                         &refusal->faults);
 }

@@ -1,11 +1,12 @@
-// foil_section.c - a foil section by its designation or from a file, as it was asked for.
+// named_section.c - a foil section by its designation or from a file, as it was asked for.
 // SPDX-License-Identifier: MIT
 
-#include "command/foil_section.h"
+#include "answer/foil/named_section.h"
 
 #include <string.h>
 
 #include "records/section_file.h"
+#include "records/source_text.h"
 
 static bool begins_with_naca(const char *text)
 {
@@ -45,13 +46,15 @@ static void name_of(char name[LW_NAME_LENGTH], const char *text)
 static void title_of(char name[LW_NAME_LENGTH], const lw_section_file *file, const char *path)
 {
     const char *slash = strrchr(path, '/');
-    if (strcmp(path, "-") == 0) path = "standard input";
-    lw_text_tame(name, LW_NAME_LENGTH, file->title[0] ? file->title : slash ? slash + 1 : path);
+    lw_text_tame(name, LW_NAME_LENGTH,
+                 file->title[0] ? file->title
+                 : slash        ? slash + 1
+                                : lw_source_name(path));
 }
 
 bool lw_named_section_read(lw_named_section *section, const char *text, lw_faults *faults)
 {
-    static lw_section_file file;
+    lw_section_file file;
     section->note_count = 0;
     const lw_profile_status status = lw_outline_naca(text, &section->outline);
     if (status == LW_PROFILE_OK) {

@@ -4,7 +4,7 @@
 #ifndef LW_STEPS_H
 #define LW_STEPS_H
 
-#include "answer/options.h"
+#include "answer/question.h"
 
 #define LW_STEPS_MOST 201
 
@@ -18,7 +18,8 @@ typedef struct lw_steps {
 bool lw_steps_read(lw_steps *steps, const lw_written *written, const lw_quantity *row,
                    bool may_be_bare, lw_faults *faults);
 
-// Those given with an option, or the steps as they were; false after a complaint.
-bool lw_steps_given(lw_steps *steps, const lw_options *options, const char *name, bool may_be_bare);
+// Those given with an option, or the steps as they were. False: refused.
+bool lw_asked_steps(lw_steps *steps, const lw_options *options, const char *name, bool may_be_bare,
+                    lw_refusal *refusal);
 
 #endif

@@ -1,8 +1,8 @@
-// foil_section.h - a foil section by its designation or from a file, as it was asked for.
+// named_section.h - a foil section by its designation or from a file, as it was asked for.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_FOIL_SECTION_H
-#define LW_FOIL_SECTION_H
+#ifndef LW_NAMED_SECTION_H
+#define LW_NAMED_SECTION_H
 
 #include "lullwise/base.h"
 #include "lullwise/profile.h"

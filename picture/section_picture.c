@@ -1,14 +1,12 @@
-// foil_picture.c - a picture of a section: its pressures, and its lift at every angle.
+// section_picture.c - a picture of a section: its pressures, and its lift at every angle.
 // SPDX-License-Identifier: MIT
 
-#include "command/foil_picture.h"
+#include "picture/section_picture.h"
 
 #include <math.h>
 
-#include "command/steps.h"
-#include "command/terminal/print.h"
 #include "picture/plot.h"
-#include "records/output_file.h"
+#include "records/fault.h"
 
 #define WIDTH  820.0
 #define HEIGHT 860.0
@@ -19,7 +17,7 @@
 // among them.
 static int chosen(const lw_section_picture *p, int which[CURVES])
 {
-    int there[LW_STEPS_MOST], count = 0;
+    int there[LW_PICTURE_POINTS_MOST], count = 0;
     for (int i = 0; i < p->count; i++) {
         if (isfinite(p->points[i].lift)) there[count++] = i;
     }
@@ -65,7 +63,8 @@ static void draw_pressures(FILE *out, const lw_section_picture *p)
         char text[48];
         lw_plot_curve(&plot, profile->x, p->pressures[which[k]], profile->count, k);
         if (p->speeds)
-            LW_FIT(text, "%.3g kn", p->speeds[which[k]] / LW_KN);
+            LW_FIT(text, "%.3g %s", p->speeds[which[k]] / lw_unit_in_si(p->speed_unit),
+                   lw_unit_text(p->speed_unit));
         else
             LW_FIT(text, "%.1f deg", p->points[which[k]].alpha / LW_DEG + 0.0);
         lw_plot_key(&plot, k, k, text);
@@ -100,7 +99,8 @@ static void draw_panel(FILE *out, panel where, const double *x, const double *y,
 
 void lw_section_draw(FILE *out, const lw_section_picture *p)
 {
-    double alpha[LW_STEPS_MOST], lift[LW_STEPS_MOST], drag[LW_STEPS_MOST], least[LW_STEPS_MOST];
+    double alpha[LW_PICTURE_POINTS_MOST], lift[LW_PICTURE_POINTS_MOST],
+        drag[LW_PICTURE_POINTS_MOST], least[LW_PICTURE_POINTS_MOST];
     const double width = p->has_drag ? 180.0 : 300.0, right = WIDTH - 30.0 - width;
     for (int i = 0; i < p->count; i++) {
         alpha[i] = p->points[i].alpha / LW_DEG;
@@ -123,17 +123,4 @@ void lw_section_draw(FILE *out, const lw_section_picture *p)
     draw_panel(out, (panel){right, width, "greatest suction, -C_p", "lift coefficient"}, least,
                lift, p->count);
     lw_svg_end(out);
-}
-
-bool lw_section_picture_write(const lw_section_picture *picture, const char *path, bool may_replace)
-{
-    const char *why = "there is not enough memory";
-    lw_output output;
-    bool is_written = lw_output_open(&output);
-    if (is_written) {
-        lw_section_draw(output.stream, picture);
-        is_written = lw_output_commit(&output, path, may_replace, &why);
-    }
-    if (!is_written) lw_print_complaint("foil", "%s: %s", path, why);
-    return is_written;
 }

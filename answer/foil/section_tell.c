@@ -1,0 +1,156 @@
+// section_tell.c - the flow about a foil section told and drawn.
+// SPDX-License-Identifier: MIT
+
+#include <math.h>
+
+#include "answer/foil/foil.h"
+#include "answer/words/points.h"
+#include "picture/section_picture.h"
+
+_Static_assert(LW_STEPS_MOST <= LW_PICTURE_POINTS_MOST, "a picture has every angle");
+
+// "3e6", "4.5e5".
+static void reynolds_text(char text[24], double reynolds)
+{
+    int power = 0;
+    double unit = 1.0;
+    for (; reynolds >= 10.0 * unit * (1.0 - 1e-9); power++) unit *= 10.0;
+    lw_text_fit(text, 24, "%.3ge%d", reynolds / unit, power);
+}
+
+// "flap of 30 % of the chord down 5.0 deg; Re 3e6, transition free".
+static void say_flow(const lw_foil_section *a, char text[200])
+{
+    char flap[64] = "", number[24] = "";
+    if (a->reynolds > 0.0) reynolds_text(number, a->reynolds);
+    if (a->has_flap)
+        LW_FIT(flap, "flap of %.0f %% of the chord %s %.1f deg; ", 100.0 * a->flap_chord,
+               a->flap_angle < 0.0 ? "up" : "down", fabs(a->flap_angle) / LW_DEG);
+    if (a->reynolds == 0.0)
+        lw_text_fit(text, 200, "%sperfect fluid: no friction, no stall", flap);
+    else if (a->trip < 1.0)
+        lw_text_fit(text, 200, "%sRe %s, turbulent from x/c %.3g", flap, number, a->trip);
+    else
+        lw_text_fit(text, 200, "%sRe %s, transition free", flap, number);
+}
+
+static bool has_stall(const lw_foil_section *a)
+{
+    return a->reynolds > 0.0 && a->stall.cause != LW_STALL_NOT_FOUND;
+}
+
+static void tell_question(const lw_foil_section *a, lw_teller *t)
+{
+    char text[400], flow[200];
+    say_flow(a, flow);
+    LW_FIT(text, "%s, %.2f m deep; %s.", a->section.name, a->depth, flow);
+    lw_tell_sentence(t, "question", text);
+    lw_tell_name(t, "section", a->section.name);
+    lw_tell_number(t, &(lw_item){.key = "depth", .unit = LW_UNIT_M}, a->depth);
+    lw_tell_number(t, &(lw_item){.key = "reynolds"}, a->reynolds > 0.0 ? a->reynolds : NAN);
+    lw_tell_number(t, &(lw_item){.key = "trip"}, a->trip < 1.0 ? a->trip : NAN);
+    lw_tell_number(t, &(lw_item){.key = "flap", .unit = LW_UNIT_DEG},
+                   a->has_flap ? a->flap_angle : NAN);
+    lw_tell_number(t, &(lw_item){.key = "flap_chord"}, a->has_flap ? a->flap_chord : NAN);
+    lw_tell_list(t, "notes", "");
+    for (int i = 0; i < a->section.note_count; i++) lw_tell_text(t, NULL, a->section.notes[i]);
+    lw_tell_end(t);
+}
+
+static void tell_polar(const lw_foil_section *a, lw_teller *t)
+{
+    const char *shown = a->reynolds > 0.0
+                            ? "alpha lift drag lift_to_drag moment least_pressure least_at "
+                              "transition_above transition_below cavitates_at"
+                            : "alpha lift moment least_pressure least_at cavitates_at";
+    const lw_points points = {&lw_section_table, a->points, sizeof a->points[0], a->count, shown};
+    lw_tell_points(t, "polar", "", points);
+    lw_tell_symbols(t, "symbols", points);
+}
+
+static void tell_greatest(const lw_foil_section *a, lw_teller *t)
+{
+    static const char *const causes[] = {"", "the flow leaves the tail",
+                                         "the nose's suction peak bursts"};
+    static const char *const words[] = {NULL, "tail", "nose"};
+    const bool is_there = has_stall(a);
+    char text[160];
+    LW_FIT(text, "Greatest lift %.2f, at %.1f deg: %s.", a->stall.lift, a->stall.alpha / LW_DEG,
+           causes[a->stall.cause]);
+    lw_tell_object(t, "greatest_lift", "");
+    lw_tell_sentence(t, "sentence", is_there ? text : NULL);
+    lw_tell_number(t, &(lw_item){.key = "lift"}, is_there ? a->stall.lift : NAN);
+    lw_tell_number(t, &(lw_item){.key = "alpha", .unit = LW_UNIT_DEG},
+                   is_there ? a->stall.alpha : NAN);
+    lw_tell_name(t, "cause", is_there ? words[a->stall.cause] : NULL);
+    lw_tell_end(t);
+}
+
+// Angles that are not to be trusted.
+typedef struct doubts {
+    int missing, swinging, beyond;
+} doubts;
+
+static doubts count_doubts(const lw_foil_section *a)
+{
+    doubts d = {0};
+    for (size_t i = 0; a->reynolds > 0.0 && i < a->count; i++) {
+        const bool is_there = isfinite(a->points[i].lift);
+        d.missing += !is_there;
+        d.swinging += is_there && a->points[i].settled == 0.0;
+        d.beyond += is_there && has_stall(a) && a->points[i].alpha > a->stall.alpha + 1e-6;
+    }
+    return d;
+}
+
+static void tell_trust(const lw_foil_section *a, lw_teller *t)
+{
+    char text[160];
+    const doubts d = count_doubts(a);
+    const bool is_any = d.beyond || d.swinging || d.missing;
+    lw_tell_list(t, "trust", is_any ? "How far to trust it" : "");
+    if (d.beyond) {
+        LW_FIT(text, "%d angle%s beyond the greatest lift: do not rely on %s.", d.beyond,
+               d.beyond == 1 ? " lies" : "s lie", d.beyond == 1 ? "it" : "them");
+        lw_tell_text(t, NULL, text);
+    }
+    if (d.swinging) {
+        LW_FIT(text, "At %d angle%s the layers swing: good to some per cent only.", d.swinging,
+               d.swinging == 1 ? "" : "s");
+        lw_tell_text(t, NULL, text);
+    }
+    if (d.missing) {
+        LW_FIT(text, "At %d angle%s there is no answer: layers and outer flow found no agreement.",
+               d.missing, d.missing == 1 ? "" : "s");
+        lw_tell_text(t, NULL, text);
+    }
+    lw_tell_end(t);
+}
+
+void lw_foil_section_tell(const void *it, lw_teller *t)
+{
+    const lw_foil_section *a = it;
+    tell_question(a, t);
+    if (a->status != LW_PROFILE_OK) {
+        lw_tell_sentence(t, "answer", lw_profile_status_text(a->status));
+        return;
+    }
+    tell_polar(a, t);
+    tell_greatest(a, t);
+    tell_trust(a, t);
+}
+
+void lw_foil_section_draw(const void *it, FILE *out)
+{
+    const lw_foil_section *a = it;
+    char flow[200];
+    say_flow(a, flow);
+    const lw_section_picture picture = {.title = a->section.name,
+                                        .subtitle = flow,
+                                        .profile = &a->flow.profile,
+                                        .points = a->points,
+                                        .pressures = a->pressures,
+                                        .has_drag = a->reynolds > 0.0,
+                                        .count = (int)a->count};
+    lw_section_draw(out, &picture);
+}
