@@ -71,11 +71,11 @@ static bool hybrd_finds(const lw_craft *craft, const lw_ask *ask, long *looks)
 {
     enum { N = 6, TRIANGLE = N * (N + 1) / 2, LOOKS_MOST = 200 * (N + 1) };
     tried t = {.has_converged = false};
-    double x[N], residual[N], scale[N], jacobian[N * N], r[TRIANGLE], qtf[N], work[4][N];
+    const lw_ask_start *s = &ask->start;
+    double x[N] = {s->speed, s->leeway, s->ride_height, s->rudder, s->helm, s->effort};
+    double residual[N], scale[N], jacobian[N * N], r[TRIANGLE], qtf[N], work[4][N];
     int looked;
     scalar_ask(&t.question, craft, ask);
-    memcpy(x, ask->start, sizeof x);
-    x[3] = ask->rudder;
     hybrd(residual_for_hybrd, &t, N, x, residual, 1e-12, LOOKS_MOST, N - 1, N - 1, 0.0, scale, 1,
           100.0, 0, &looked, jacobian, N, r, TRIANGLE, qtf, work[0], work[1], work[2], work[3]);
     *looks += t.looks;
@@ -140,8 +140,8 @@ static void bench_forces(const lw_craft *craft)
         }
         const double middle = seconds_now();
         for (int i = 0; i < POSES; i++) {
-            const double x[6] = {ask.start[0], 0.04 + 1e-8 * i, ask.start[2],
-                                 ask.rudder,   ask.start[4],    ask.start[5]};
+            const double x[6] = {ask.start.speed,  0.04 + 1e-8 * i, ask.start.ride_height,
+                                 ask.start.rudder, ask.start.helm,  ask.start.effort};
             double residual[6];
             scalar_residual(&question, x, residual);
             sum += residual[0];

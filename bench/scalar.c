@@ -15,7 +15,7 @@ void scalar_ask(scalar_question *question, const lw_craft *craft, const lw_ask *
 {
     _Static_assert(sizeof(lw_pose) <= sizeof question->pose, "a pose fits");
     const lw_pose pose = {
-        .pitch = {ask->start[3]},
+        .pitch = {ask->given.pitch},
         .sin_heel = {lw_sin(ask->heel)},
         .cos_heel = {lw_cos(ask->heel)},
         .place = {ask->place},

@@ -134,8 +134,7 @@ static void print_balances(void)
     random_stream stream = {1};
     for (int i = 0; i < BALANCES; i++) {
         asks[i] = random_flight(&craft, &stream);
-        asks[i].towed = i % 4 == 0;
-        if (asks[i].towed) asks[i].start[0] = random_between(&stream, 1.0, 12.0);
+        if (i % 4 == 0) lw_ask_give_speed(&asks[i], random_between(&stream, 1.0, 12.0));
     }
     lw_balance(&craft, asks, answers, BALANCES);
     uint64_t hash = hash_start();

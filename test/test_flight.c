@@ -82,14 +82,17 @@ TEST_FUNCTION(power_from_the_air_is_power_into_the_water)
 // Any pose, wet or dry, in lane 0.
 static lw_pose random_pose(random_stream *stream)
 {
-    lw_ask ask = {.start = {random_between(stream, 2.0, 12.0), random_between(stream, -0.1, 0.1),
-                            random_between(stream, -0.1, 0.8), random_between(stream, -0.08, 0.08),
-                            random_between(stream, -0.1, 0.1), random_between(stream, 0.0, 2.0)},
+    lw_ask ask = {.start = {.speed = random_between(stream, 2.0, 12.0),
+                            .leeway = random_between(stream, -0.1, 0.1),
+                            .ride_height = random_between(stream, -0.1, 0.8),
+                            .pitch = random_between(stream, -0.08, 0.08),
+                            .helm = random_between(stream, -0.1, 0.1),
+                            .effort = random_between(stream, 0.0, 2.0)},
                   .wind = random_between(stream, 2.0, 12.0),
                   .heading = random_between(stream, 0.5, 3.0),
                   .heel = random_between(stream, -0.3, 0.3),
                   .place = random_between(stream, -1.0, 0.3),
-                  .rudder = random_between(stream, -0.05, 0.05),
+                  .given.rudder = random_between(stream, -0.05, 0.05),
                   .setup = {random_between(stream, 0.0, 0.06), 1.0, 0.5, 0.0}};
     lw_pose pose;
     for (int i = 0; i < LW_WIDTH; i++) lw_pose_put(&pose, i, &ask);
@@ -150,19 +153,19 @@ static double lift_off_speed(lw_craft craft, double heavier)
     const lw_setup setup = preset_setup(&craft, 2);
     lw_ask ask = lw_ask_of(&craft, &setup, 0.0, 90.0 * LW_DEG);
     ask.heel = 0.0;
-    ask.towed = true;
-    ask.start[1] = ask.start[4] = 0.0, ask.start[2] = 0.1, ask.start[5] = 0.0;
+    ask.start = (lw_ask_start){.ride_height = 0.1, .rudder = craft.rudder_mark};
     double slow = 2.0, fast = 12.0;
     while (fast - slow > 1e-6) {
-        ask.start[0] = 0.5 * (slow + fast);
+        const double speed = 0.5 * (slow + fast);
+        lw_ask_give_speed(&ask, speed);
         const lw_answer answer = balance_one(&craft, &ask);
         if (is_found(&answer) && answer.flight.ride_height > clear) {  // none just as she touches
-            fast = ask.start[0];
+            fast = speed;
         } else {
-            slow = ask.start[0];
+            slow = speed;
         }
     }
-    ask.start[0] = fast;
+    lw_ask_give_speed(&ask, fast);
     const lw_answer off = balance_one(&craft, &ask);
     CHECK(is_found(&off) && off.outcome == LW_FLIES);
     return fast;
@@ -238,12 +241,12 @@ TEST_FUNCTION(rudder_turns_do_not_change_the_share_of_load)
     const lw_answer level = balance_one(&craft, &ask);
     CHECK(level.outcome == LW_FLIES);
     lw_ask_follow(&craft, &ask, &level);
-    ask.level = false;
-    const double rudder = ask.rudder;
+    lw_ask_hold_rudder(&ask);
+    const double rudder = ask.given.rudder;
     CHECK(lift_of_one_turn(&craft, &ask) > 0.15 * craft.weight);
     double pitch_before = 1.0;
     for (int i = 0; i <= 4; i++) {
-        ask.rudder = rudder + (0.5 * i - 1.0) * craft.rudder_turn;
+        ask.given.rudder = rudder + (0.5 * i - 1.0) * craft.rudder_turn;
         const lw_answer wound = balance_one(&craft, &ask);
         CHECK(wound.outcome == LW_FLIES);
         const double more = wound.flight.rudder_lift - level.flight.rudder_lift;
@@ -342,14 +345,14 @@ TEST_FUNCTION(derivatives_of_random_poses_do_not_depend_on_the_step)
 
 #define ASKS 203  // no multiple of any width
 
-// Every kind of question: level or not, towed or not, sensible or not.
+// Every kind of question: pitch or rudder given, speed given or sought, sensible or not.
 static void mixed_asks(const lw_craft *craft, lw_ask asks[ASKS])
 {
     random_stream stream = {6};
     for (int i = 0; i < ASKS; i++) {
         asks[i] = random_flight(craft, &stream);
-        asks[i].level = random_bits(&stream) & 1;
-        asks[i].towed = random_bits(&stream) & 1;
+        if (random_bits(&stream) & 1) lw_ask_hold_rudder(&asks[i]);
+        if (random_bits(&stream) & 1) lw_ask_give_speed(&asks[i], asks[i].start.speed);
     }
 }
 
@@ -390,14 +393,14 @@ static bool has_nan(const lw_answer *answer)
     return false;
 }
 
-// Members of an ask that are doubles; the first eight are given, the last seven to start from.
+// Members of an ask that are doubles; the first nine are given, the last six to start from.
 static double *member(lw_ask *ask, int i)
 {
     double *const members[] = {&ask->wind,          &ask->heading,         &ask->heel,
                                &ask->place,         &ask->setup.incidence, &ask->setup.wand_length,
-                               &ask->setup.gearing, &ask->setup.rod,       &ask->rudder,
-                               &ask->start[0],      &ask->start[1],        &ask->start[2],
-                               &ask->start[3],      &ask->start[4],        &ask->start[5]};
+                               &ask->setup.gearing, &ask->setup.rod,       &ask->given.pitch,
+                               &ask->start.speed,   &ask->start.leeway,    &ask->start.ride_height,
+                               &ask->start.rudder,  &ask->start.helm,      &ask->start.effort};
     return members[i];
 }
 
@@ -418,7 +421,7 @@ TEST_FUNCTION(number_that_is_none_gives_no_balance_and_harms_no_neighbour)
         for (int k = 0; k < 70; k++) {
             CHECK(!has_nan(&answers[k]));
             if (k % 2 == 1) CHECK(are_same(&answers[k], &alone));
-            if (k % 2 == 0 && i / 3 < 8) CHECK(answers[k].outcome == LW_NO_BALANCE);
+            if (k % 2 == 0 && i / 3 < 9) CHECK(answers[k].outcome == LW_NO_BALANCE);
         }
     }
 }

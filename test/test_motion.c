@@ -56,10 +56,10 @@ TEST_FUNCTION(boat_that_moves_steadily_has_the_loads_of_her_pose)
     random_stream stream = {11};
     for (int run = 0; run < 500; run++) {
         lw_ask ask = random_flight(&craft, &stream);
-        ask.start[1] = random_between(&stream, -0.1, 0.1);
-        ask.start[2] = random_between(&stream, -0.1, 0.8);
-        ask.start[3] = random_between(&stream, -0.08, 0.08);
-        ask.start[5] = random_between(&stream, 0.0, 2.0);
+        ask.start.leeway = random_between(&stream, -0.1, 0.1);
+        ask.start.ride_height = random_between(&stream, -0.1, 0.8);
+        lw_ask_give_pitch(&ask, random_between(&stream, -0.08, 0.08));
+        ask.start.effort = random_between(&stream, 0.0, 2.0);
         lw_pose pose;
         for (int i = 0; i < LW_WIDTH; i++) lw_pose_put(&pose, i, &ask);
         const lw_loads steady = lw_pose_loads(&craft, &pose);

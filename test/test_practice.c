@@ -135,11 +135,11 @@ static bool fact_5(void)
 // did: the bow is level with where it was.
 static lw_answer with_wand_at(lw_ask ask, double wand)
 {
-    ask.level = false;
+    lw_ask_hold_rudder(&ask);
     lw_answer answer = balanced(ask);
     for (int i = 0; i < 100 && answer.outcome == LW_FLIES && answer.flight.wand > wand; i++) {
         lw_ask_follow(&usual.craft, &ask, &answer);
-        ask.rudder -= 0.05 * usual.craft.rudder_turn;
+        ask.given.rudder -= 0.05 * usual.craft.rudder_turn;
         answer = balanced(ask);
     }
     return answer;
@@ -168,10 +168,10 @@ static bool fact_7(void)
     const int before = missed;
     lw_ask ask;
     const lw_answer level = trimmed(P3, 13.0, &ask);
-    ask.level = false;
-    ask.rudder += usual.craft.rudder_turn;
+    lw_ask_hold_rudder(&ask);
+    ask.given.rudder += usual.craft.rudder_turn;
     const lw_answer more = balanced(ask);
-    ask.rudder -= 2.0 * usual.craft.rudder_turn;
+    ask.given.rudder -= 2.0 * usual.craft.rudder_turn;
     const lw_answer less = balanced(ask);
     row("7  one turn on: bow goes up by (deg)", 0.0, more.flight.pitch / LW_DEG, 90.0,
         more.flight.pitch < level.flight.pitch);
@@ -179,7 +179,7 @@ static bool fact_7(void)
         less.flight.pitch > level.flight.pitch);
 
     // less of both: the next pin, and rudder lift off by the same angle
-    ask.rudder +=
+    ask.given.rudder +=
         usual.craft.rudder_turn - (demo.boat.pins[P3].incidence - demo.boat.pins[P2].incidence);
     ask.setup = setup_of(&usual, P2);
     const lw_answer both = balanced(ask);

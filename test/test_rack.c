@@ -41,8 +41,8 @@ static lw_loads loads_at(const lw_craft *craft, double heel_deg, double ride_hei
     const lw_setup setup = preset_setup(craft, 1);
     lw_ask ask = lw_ask_of(craft, &setup, 5.0, 1.5);
     ask.heel = heel_deg * LW_DEG;
-    const double start[6] = {1.0, 0.0, ride_height, 0.0, 0.0, 0.5};
-    for (int i = 0; i < 6; i++) ask.start[i] = start[i];
+    ask.start = (lw_ask_start){.speed = 1.0, .ride_height = ride_height, .effort = 0.5};
+    ask.start.rudder = craft->rudder_mark;
     lw_pose pose;
     for (int i = 0; i < LW_WIDTH; i++) lw_pose_put(&pose, i, &ask);
     return lw_pose_loads(craft, &pose);

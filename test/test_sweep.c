@@ -125,9 +125,8 @@ static lw_ask random_ask(const lw_craft *craft, const lw_boat *boat, random_stre
                            random_between(stream, 0.0, 180.0) * LW_DEG);
     ask.heel = random_between(stream, 0.0, craft->most_heel);
     ask.place = random_between(stream, craft->place_aft, craft->place_forward);
-    ask.level = random_bits(stream) & 1;
-    ask.towed = random_bits(stream) % 4 == 0;
-    if (ask.towed) ask.start[0] = random_between(stream, 0.5, 15.0);
+    if (random_bits(stream) % 2 == 0) lw_ask_hold_rudder(&ask);
+    if (random_bits(stream) % 4 == 0) lw_ask_give_speed(&ask, random_between(stream, 0.5, 15.0));
     return ask;
 }
 

@@ -42,8 +42,7 @@ static double hold_margin(const lw_craft *craft, const lw_setup *setup, const lw
         const lw_answer trimmed = answer_to(craft, &below);
         if (trimmed.outcome != LW_FLIES) return NAN;
         ask = lw_ask_as(craft, setup, &point->puffed);
-        ask.level = false;
-        ask.rudder = lw_craft_rudder(craft, trimmed.flight.turns);
+        lw_ask_give_rudder(&ask, lw_craft_rudder(craft, trimmed.flight.turns));
     }
     ask.wind += more;
     const lw_answer answer = answer_to(craft, &ask);

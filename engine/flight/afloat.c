@@ -2,8 +2,6 @@
 // gets stuck at.
 // SPDX-License-Identifier: MIT
 
-#include <string.h>
-
 #include "lullwise/flight.h"
 
 #define SPEEDS  6
@@ -24,10 +22,11 @@ static int tow(const lw_craft *craft, const lw_ask *ask, double slow, double fas
         const double part = (double)i / (SPEEDS - 1);
         for (int k = 0; k < EFFORTS; k++) {
             const double effort = 0.3 + 0.5 * k;
-            const double start[6] = {slow + (fast - slow) * part, 0.1, -0.12, 0.0, 0.0, effort};
-            asks[i][k] = *ask;
-            asks[i][k].towed = true;
-            memcpy(asks[i][k].start, start, sizeof start);
+            lw_ask *to = &asks[i][k];
+            *to = *ask;
+            lw_ask_give_speed(to, slow + (fast - slow) * part);
+            to->start = (lw_ask_start){
+                .leeway = 0.1, .ride_height = -0.12, .rudder = ask->start.rudder, .effort = effort};
         }
     }
     lw_balance(craft, asks[0], answers[0], (size_t)speeds * EFFORTS);
@@ -44,10 +43,9 @@ static lw_answer between(const lw_craft *craft, const lw_ask *ask, lw_answer gat
 {
     lw_ask towed = *ask;
     lw_answer answer = gathers;
-    towed.towed = true;
     for (int i = 0; i < HALVES; i++) {
         lw_ask_follow(craft, &towed, &gathers);
-        towed.start[0] = 0.5 * (gathers.flight.speed + loses.flight.speed);
+        lw_ask_give_speed(&towed, 0.5 * (gathers.flight.speed + loses.flight.speed));
         lw_balance(craft, &towed, &answer, 1);
         if (!is_found(&answer)) break;
         *(answer.flight.acceleration > 0.0 ? &gathers : &loses) = answer;
@@ -62,7 +60,7 @@ lw_answer lw_afloat(const lw_craft *craft, const lw_ask *ask, double slow, doubl
 {
     lw_answer at[SPEEDS], answer = {.outcome = LW_NO_BALANCE};
     const int speeds = tow(craft, ask, slow, fast, at);
-    for (int i = 0; i < speeds && ask->towed; i++) {
+    for (int i = 0; i < speeds && ask->gives_speed; i++) {
         if (is_found(&at[i])) return at[i];
     }
     for (int i = 0; i + 1 < speeds && !is_found(&answer); i++) {

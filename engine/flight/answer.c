@@ -20,10 +20,41 @@ lw_ask lw_ask_of(const lw_craft *craft, const lw_setup *setup, double wind, doub
                     .setup = *setup,
                     .heel = 0.2,
                     .place = 0.5 * (craft->place_aft + craft->place_forward),
-                    .level = true,
-                    .start = {going, 0.04, 0.35, 0.0, 0.01, 0.8},
-                    .rudder = craft->rudder_mark};
+                    .gives_pitch = true,
+                    .start = {.speed = going,
+                              .leeway = 0.04,
+                              .ride_height = 0.35,
+                              .rudder = craft->rudder_mark,
+                              .helm = 0.01,
+                              .effort = 0.8}};
 }
+
+void lw_ask_give_speed(lw_ask *ask, double speed)
+{
+    ask->gives_speed = true;
+    ask->given.speed = speed;
+}
+
+void lw_ask_give_pitch(lw_ask *ask, double pitch)
+{
+    if (!ask->gives_pitch) ask->start.rudder = ask->given.rudder;
+    ask->gives_pitch = true;
+    ask->given.pitch = pitch;
+}
+
+void lw_ask_give_rudder(lw_ask *ask, double rudder)
+{
+    if (ask->gives_pitch) ask->start.pitch = ask->given.pitch;
+    ask->gives_pitch = false;
+    ask->given.rudder = rudder;
+}
+
+double lw_ask_rudder(const lw_ask *ask)
+{
+    return ask->gives_pitch ? ask->start.rudder : ask->given.rudder;
+}
+
+void lw_ask_hold_rudder(lw_ask *ask) { lw_ask_give_rudder(ask, lw_ask_rudder(ask)); }
 
 static void put_direction(lw_lanes *sine, lw_lanes *cosine, int i, double angle)
 {
@@ -34,14 +65,15 @@ static void put_direction(lw_lanes *sine, lw_lanes *cosine, int i, double angle)
 
 void lw_pose_put(lw_pose *pose, int i, const lw_ask *ask)
 {
-    pose->speed[i] = ask->start[0];
+    const lw_ask_start *start = &ask->start;
+    pose->speed[i] = ask->gives_speed ? ask->given.speed : start->speed;
     pose->acceleration[i] = 0.0;
-    pose->leeway[i] = ask->start[1];
-    pose->ride_height[i] = ask->start[2];
-    pose->pitch[i] = ask->start[3];
-    pose->helm[i] = ask->start[4];
-    pose->effort[i] = ask->start[5];
-    pose->rudder_incidence[i] = ask->rudder;
+    pose->leeway[i] = start->leeway;
+    pose->ride_height[i] = start->ride_height;
+    pose->pitch[i] = ask->gives_pitch ? ask->given.pitch : start->pitch;
+    pose->helm[i] = start->helm;
+    pose->effort[i] = start->effort;
+    pose->rudder_incidence[i] = lw_ask_rudder(ask);
     put_direction(&pose->sin_heel, &pose->cos_heel, i, ask->heel);
     pose->place[i] = ask->place;
     pose->wind[i] = ask->wind;
@@ -55,12 +87,12 @@ void lw_pose_put(lw_pose *pose, int i, const lw_ask *ask)
 void lw_pose_settle(lw_pose *pose, int i, const lw_ask *ask, const lw_solution *solution)
 {
     const double *x = solution->x;
-    if (ask->towed) pose->acceleration[i] = x[0];
-    if (!ask->towed) pose->speed[i] = x[0];
+    if (ask->gives_speed) pose->acceleration[i] = x[0];
+    if (!ask->gives_speed) pose->speed[i] = x[0];
     pose->leeway[i] = x[1];
     pose->ride_height[i] = x[2];
-    if (ask->level) pose->rudder_incidence[i] = x[3];
-    if (!ask->level) pose->pitch[i] = x[3];
+    if (ask->gives_pitch) pose->rudder_incidence[i] = x[3];
+    if (!ask->gives_pitch) pose->pitch[i] = x[3];
     pose->helm[i] = x[4];
     pose->effort[i] = x[5];
 }
@@ -168,9 +200,15 @@ void lw_ask_follow(const lw_craft *craft, lw_ask *ask, const lw_answer *from)
 {
     if (from->outcome == LW_NO_BALANCE) return;
     const lw_flight *f = &from->flight;
-    const double start[6] = {f->speed, f->leeway, f->ride_height, f->pitch, f->helm, f->effort};
-    for (int i = 0; i < 6; i++) ask->start[i] = start[i];
-    ask->rudder = lw_craft_rudder(craft, f->turns);
+    const double rudder = lw_craft_rudder(craft, f->turns);
+    ask->given = (lw_ask_given){.speed = f->speed, .pitch = f->pitch, .rudder = rudder};
+    ask->start = (lw_ask_start){.speed = f->speed,
+                                .leeway = f->leeway,
+                                .ride_height = f->ride_height,
+                                .pitch = f->pitch,
+                                .rudder = rudder,
+                                .helm = f->helm,
+                                .effort = f->effort};
 }
 
 lw_ask lw_ask_as(const lw_craft *craft, const lw_setup *setup, const lw_answer *answer)

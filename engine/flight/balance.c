@@ -22,11 +22,11 @@ static const double low[2][N] = {{0.2, -0.35, -0.6, -0.35, -0.8, -0.5},
 static const double high[2][N] = {{22.0, 0.35, 1.6, 0.35, 0.8, 3.0},
                                   {30.0, 0.35, 1.6, 0.5, 0.8, 3.0}};
 
-// What a balance is given: a pose whose unknowns are those of the start, and which of each pair is
-// sought: 1 the second.
+// What a balance is given: a pose whose unknowns are those of the start; and, as 1, which of each pair
+// is given, so that the second is sought.
 typedef struct given {
     lw_pose pose;
-    lw_lanes level, towed;
+    lw_lanes speed, pitch;
 } given;
 #define GIVEN (sizeof(given) / sizeof(lw_lanes))
 _Static_assert(GIVEN <= LW_GIVEN, "the solver has room for all that a balance is given");
@@ -39,14 +39,14 @@ typedef struct balances {
 
 LW_INLINE void put_unknowns(const given *of, const lw_lanes x[N], lw_pose *pose)
 {
-    const lw_mask towed = of->towed > 0.5, level = of->level > 0.5;
+    const lw_mask is_towed = of->speed > 0.5, has_pitch = of->pitch > 0.5;
     *pose = of->pose;
-    pose->acceleration = lw_select(towed, x[0], lw_all(0.0));
-    pose->speed = lw_select(towed, pose->speed, x[0]);
+    pose->acceleration = lw_select(is_towed, x[0], lw_all(0.0));
+    pose->speed = lw_select(is_towed, pose->speed, x[0]);
     pose->leeway = x[1];
     pose->ride_height = x[2];
-    pose->rudder_incidence = lw_select(level, x[3], pose->rudder_incidence);
-    pose->pitch = lw_select(level, pose->pitch, x[3]);
+    pose->rudder_incidence = lw_select(has_pitch, x[3], pose->rudder_incidence);
+    pose->pitch = lw_select(has_pitch, pose->pitch, x[3]);
     pose->helm = x[4];
     pose->effort = x[5];
 }
@@ -64,10 +64,10 @@ LW_INLINE void evaluate(const void *of, const lw_iterate *at, const lw_lanes x[N
     residual_of(((const balances *)of)->craft, &pose, r);
 }
 
-LW_INLINE void put_bounds(lw_iterate *at, int lane, bool towed, bool level)
+LW_INLINE void put_bounds(lw_iterate *at, int lane, const lw_ask *ask)
 {
     for (int k = 0; k < N; k++) {
-        const int second = k == 0 ? towed : k == 3 ? level : 0;
+        const int second = k == 0 ? ask->gives_speed : k == 3 ? ask->gives_pitch : 0;
         at->bound[k][lane] = bound[second][k];
         at->low[k][lane] = low[second][k];
         at->high[k][lane] = high[second][k];
@@ -79,36 +79,39 @@ LW_INLINE void enter(const void *of, size_t which, int lane, lw_iterate *at)
     const lw_ask *ask = &((const balances *)of)->asks[which];
     given *to = (given *)at->given;
     lw_pose_put(&to->pose, lane, ask);
-    to->level[lane] = ask->level;
-    to->towed[lane] = ask->towed;
-    for (int k = 0; k < N; k++) at->x[k][lane] = ask->start[k];
-    if (ask->towed) at->x[0][lane] = 0.0;
-    if (ask->level) at->x[3][lane] = ask->rudder;
-    put_bounds(at, lane, ask->towed, ask->level);
+    to->speed[lane] = ask->gives_speed;
+    to->pitch[lane] = ask->gives_pitch;
+    at->x[0][lane] = ask->gives_speed ? 0.0 : ask->start.speed;
+    at->x[1][lane] = ask->start.leeway;
+    at->x[2][lane] = ask->start.ride_height;
+    at->x[3][lane] = ask->gives_pitch ? ask->start.rudder : ask->start.pitch;
+    at->x[4][lane] = ask->start.helm;
+    at->x[5][lane] = ask->start.effort;
+    put_bounds(at, lane, ask);
 }
 
-// In some lanes the first unknown is the speed, or the acceleration of a boat that is towed.
-LW_INLINE void seek(lw_iterate *at, lw_mask where, bool towed, lw_lanes start)
+// In some lanes gives the speed and seeks the acceleration; or seeks the speed again.
+LW_INLINE void give_speed(lw_iterate *at, lw_mask where, bool gives, lw_lanes start)
 {
     given *of = (given *)at->given;
-    of->towed = lw_select(where, lw_all(towed), of->towed);
+    of->speed = lw_select(where, lw_all(gives), of->speed);
     at->x[0] = lw_select(where, start, at->x[0]);
-    at->bound[0] = lw_select(where, lw_all(bound[towed][0]), at->bound[0]);
-    at->low[0] = lw_select(where, lw_all(low[towed][0]), at->low[0]);
-    at->high[0] = lw_select(where, lw_all(high[towed][0]), at->high[0]);
+    at->bound[0] = lw_select(where, lw_all(bound[gives][0]), at->bound[0]);
+    at->low[0] = lw_select(where, lw_all(low[gives][0]), at->low[0]);
+    at->high[0] = lw_select(where, lw_all(high[gives][0]), at->high[0]);
 }
 
 // Lets the speed go where the quick motions have settled; holds it where a lane came in far off.
 LW_INLINE void hold_or_let_go(lw_newton *s, const lw_mask *came_in)
 {
     given *of = (given *)s->at.given;
-    const lw_mask far = *came_in & ~(of->towed > 0.5) & (s->merit > FAR);
+    const lw_mask far = *came_in & ~(of->speed > 0.5) & (s->merit > FAR);
     of->pose.speed = lw_select(far, s->at.x[0], of->pose.speed);
-    seek(&s->at, far, true, lw_all(0.0));
+    give_speed(&s->at, far, true, lw_all(0.0));
     s->eased |= far;
 
     const lw_mask settled = s->eased & ~far & (s->merit < SETTLED);
-    seek(&s->at, settled, false, of->pose.speed);
+    give_speed(&s->at, settled, false, of->pose.speed);
     s->eased &= ~settled;
     s->entering |= settled;
     s->damping = lw_select(settled, lw_all(1.0), s->damping);

@@ -38,15 +38,14 @@ static lw_trim wound(const lw_flown *a, const lw_trim *from, double turns, const
 {
     lw_trim trim = *from;
     lw_ask *ask = &trim.ask;
-    const double was = ask->rudder, to = lw_craft_rudder(&a->craft, turns);
-    ask->level = false;
+    const double was = lw_ask_rudder(ask), to = lw_craft_rudder(&a->craft, turns);
     for (int i = 1; i < WINDINGS; i++) {
         lw_answer part;
-        ask->rudder = was + (to - was) * i / WINDINGS;
+        lw_ask_give_rudder(ask, was + (to - was) * i / WINDINGS);
         lw_balance(&a->craft, ask, &part, 1);
         lw_ask_follow(&a->craft, ask, &part);
     }
-    ask->rudder = to;
+    lw_ask_give_rudder(ask, to);
     return lw_trim_from(&a->craft, &trim, free);
 }
 
@@ -73,7 +72,7 @@ static lw_trim afloat(const lw_flown *a, const lw_setup *setup, lw_course course
     lw_freedom free = freedom_of(a, course);
     lw_trim trim = {.ask = lw_ask_of(&a->craft, setup, a->wind, lw_course_middle(course))};
     put_given(a, &trim);
-    trim.ask.level = false;
+    lw_ask_hold_rudder(&trim.ask);
     const lw_answer hull = lw_afloat(&a->craft, &trim.ask, 0.3 * a->wind, 1.3 * a->wind);
     lw_ask_follow(&a->craft, &trim.ask, &hull);
     free.turns = false, free.puff = 0.0;

@@ -28,12 +28,9 @@ static void asks_of(const lw_craft *craft, const lw_setup *setup, double rudder,
         const int place = i % PLACES, wound = i / PLACES;
         const double part = (double)place / (PLACES - 1);
         ask->place = craft->place_aft + part * (craft->place_forward - craft->place_aft);
-        ask->rudder = fmax(rudder - OFF * wound * craft->rudder_turn, least);
-        ask->level = false;
-        ask->towed = true;
+        lw_ask_give_rudder(ask, fmax(rudder - OFF * wound * craft->rudder_turn, least));
         ask->heel = 0.05;  // [judged] nearly upright
-        const double start[6] = {FIRST, 0.1, -0.12, 0.0, 0.0, 0.3};
-        for (int k = 0; k < 6; k++) ask->start[k] = start[k];
+        ask->start = (lw_ask_start){.leeway = 0.1, .ride_height = -0.12, .effort = 0.3};
     }
 }
 
@@ -64,7 +61,7 @@ lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double rudd
     double before = 0.0;
     for (int k = 0; k < SPEEDS; k++) {
         const double V = FIRST + STEP * k;
-        for (int i = 0; i < WAYS; i++) asks[i].start[0] = V;
+        for (int i = 0; i < WAYS; i++) lw_ask_give_speed(&asks[i], V);
         lw_balance(craft, asks, answers, WAYS);
         for (int i = 0; i < WAYS; i++) lw_ask_follow(craft, &asks[i], &answers[i]);
         const lw_answer *best = best_of(answers);

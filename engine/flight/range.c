@@ -29,7 +29,7 @@ lw_course lw_course_to(double direction)
 static lw_answer puffed_from(const lw_craft *craft, const lw_ask *trimmed, double wind)
 {
     lw_ask ask = *trimmed;
-    ask.level = false;
+    lw_ask_hold_rudder(&ask);
     const int steps = (int)ceil((wind - trimmed->wind) / LW_KN);
     for (int i = 1; i < steps; i++) {
         lw_answer answer;

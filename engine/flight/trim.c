@@ -157,9 +157,9 @@ static void answer_all(const lw_craft *craft, const lw_freedom *free, lw_answer 
         trims[i].steady = trims[i].puffed = answers[i];
         if (free->puff <= 0.0) continue;
         lw_ask_follow(craft, &asks[i], &answers[i]);
-        const double rudder = asks[i].rudder;
+        const double rudder = lw_ask_rudder(&asks[i]);
         lw_ask_follow(craft, &asks[i], &in_puff);
-        asks[i].rudder = rudder, asks[i].level = false;
+        lw_ask_give_rudder(&asks[i], rudder);
         asks[i].wind += free->puff;
         asks[i].heel = fmin(fmax(asks[i].heel + trims[i].heel_in_puff, 0.0), craft->most_heel);
     }
@@ -187,7 +187,7 @@ typedef struct search {
 static double *member(lw_trim *trim, int variable)
 {
     lw_ask *ask = &trim->ask;
-    double *const members[VARIABLES] = {&ask->heel, &ask->place, &ask->start[3], &ask->heading,
+    double *const members[VARIABLES] = {&ask->heel, &ask->place, &ask->given.pitch, &ask->heading,
                                         &trim->heel_in_puff};
     return members[variable];
 }
@@ -285,8 +285,8 @@ static void find_start(search *s)
     lw_trim starts[STARTS];
     for (int i = 0; i < STARTS; i++) {
         starts[i] = s->best;
-        starts[i].ask.start[0] = speeds[i];
-        starts[i].ask.start[2] = 0.3;
+        starts[i].ask.start.speed = speeds[i];
+        starts[i].ask.start.ride_height = 0.3;
         if (i % 2) make_freer(s->craft, s->free, &starts[i].ask);
     }
     const lw_freedom calm = {.by = LW_BY_SPEED, .course = s->free->course};
@@ -322,11 +322,12 @@ static search search_of(const lw_craft *craft, const lw_trim *start, const lw_fr
 {
     search s = {.craft = craft, .free = free, .best = *start};
     const lw_freedom calm = {.puff = 0.0};
-    if (free->turns) s.best.ask.level = true;
-    if (free->by == LW_BY_LEVEL) s.best.ask.start[3] = 0.0;
+    lw_ask *ask = &s.best.ask;
+    if (free->turns && !ask->gives_pitch) lw_ask_give_pitch(ask, ask->start.pitch);
+    if (free->by == LW_BY_LEVEL) ask->given.pitch = ask->start.pitch = 0.0;
     answer_all(craft, &calm, s.best.puffed, &s.best, 1);
     if (s.best.steady.outcome != LW_FLIES && free->heel) find_start(&s);
-    lw_ask_follow(craft, &s.best.ask, &s.best.steady);
+    lw_ask_follow(craft, ask, &s.best.steady);
     if (free->puff > 0.0) find_puff(&s);
     s.best.score = score_of(craft, &s.best, free);
     return s;

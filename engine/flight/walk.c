@@ -42,7 +42,7 @@ static lw_trim sought_anew(const lw_walk *w, double wind)
     lw_trim best = {.steady = {.outcome = LW_NO_BALANCE}};
     for (int down = 0; down < 2; down++) {
         lw_trim trim = {.ask = lw_ask_of(w->craft, &w->setup, wind, lw_course_middle(w->course))};
-        trim.ask.start[3] = -0.5 * down * w->craft->most_bow_down;
+        trim.ask.given.pitch = -0.5 * down * w->craft->most_bow_down;
         trim = sought_from(w, wind, trim);
         const bool is_better =
             lw_trim_is_up(&trim) && (!lw_trim_is_up(&best) || trim.score > best.score);
@@ -150,11 +150,11 @@ static double mixed(double a, double b, double u) { return a + u * (b - a); }
 // Controls of a trim, straight between those of two others: u = 0 a's, 1 b's; beyond, carried on.
 static void mix_controls(const lw_trim *a, const lw_trim *b, double u, lw_trim *to)
 {
-    to->ask.rudder = mixed(a->ask.rudder, b->ask.rudder, u);
+    to->ask.start.rudder = mixed(a->ask.start.rudder, b->ask.start.rudder, u);
     to->ask.place = mixed(a->ask.place, b->ask.place, u);
     to->ask.heel = mixed(a->ask.heel, b->ask.heel, u);
     to->ask.heading = mixed(a->ask.heading, b->ask.heading, u);
-    to->ask.start[3] = mixed(a->ask.start[3], b->ask.start[3], u);
+    to->ask.given.pitch = mixed(a->ask.given.pitch, b->ask.given.pitch, u);
     to->heel_in_puff = mixed(a->heel_in_puff, b->heel_in_puff, u);
 }
 

@@ -72,8 +72,8 @@ static lw_ask launch_of(const lw_ask *ask, const lw_ride_plan *plan)
 {
     lw_ask rest = *ask;
     rest.heading = REST_REACH;
-    rest.towed = true, rest.level = false;
-    rest.rudder = plan->pilot.rudder[LW_WISH_MEAN];
+    lw_ask_give_speed(&rest, REST_SPEED);
+    lw_ask_give_rudder(&rest, plan->pilot.rudder[LW_WISH_MEAN]);
     rest.heel = REST_HEEL;
     return rest;
 }
@@ -88,7 +88,7 @@ static double put_rest(const lw_motion *motion, const lw_ask *rest, lw_ride_plan
                                    .heel = rest->heel,
                                    .effort = 1.2,
                                    .wand = craft->linkage.aft_stop}};
-    answer.flight.turns = (rest->rudder - craft->rudder_mark) / craft->rudder_turn;
+    answer.flight.turns = (rest->given.rudder - craft->rudder_mark) / craft->rudder_turn;
     const lw_answer found = lw_afloat(craft, rest, REST_SPEED, REST_SPEED + 1.0);
     if (found.outcome != LW_NO_BALANCE) answer = found;
     plan->rest = state_of(motion, rest, &answer);
@@ -130,7 +130,8 @@ static bool fly_near(const lw_motion *motion, lw_ask *ask, lw_answer *answer)
     if (answer->outcome == LW_FLIES) return true;
     for (int i = 0; i < MORE_WIND; i++) {
         asks[i] = lw_ask_of(motion->craft, &ask->setup, ask->wind * (1.1 + 0.15 * i), ask->heading);
-        asks[i].rudder = ask->rudder, asks[i].heel = ask->heel, asks[i].place = ask->place;
+        asks[i].start.rudder = lw_ask_rudder(ask);
+        asks[i].heel = ask->heel, asks[i].place = ask->place;
     }
     lw_balance(motion->craft, asks, answers, MORE_WIND);
     for (int i = 0; i < MORE_WIND; i++) {

@@ -133,7 +133,7 @@ lw_wishes lw_wishes_by_wind(const lw_craft *craft, const lw_pilot *pilot, const 
     const double heading = answer->flight.heading;
     tried found[LW_WISHES], start = {*ask, *answer, -1e9};
     lw_ask_follow(craft, &start.ask, answer);
-    start.ask.level = false;
+    lw_ask_hold_rudder(&start.ask);
     const bounds b = {.craft = craft,
                       .course = course_of(craft, &start.ask, answer),
                       .low = fmin(fmax(heading - COURSE_MOST, CLOSEST), heading),

@@ -88,30 +88,58 @@ typedef struct lw_answer {
     lw_margins margins;
 } lw_answer;
 
-// What is asked of one balance. Angles and lengths as in the boat's axes (craft.h).
+// What of a balance may be given. The acceleration is, as zero, where the speed is not.
+typedef struct lw_ask_given {
+    double speed;   // [m/s]
+    double pitch;   // [rad]
+    double rudder;  // incidence of the rudder foil [rad]
+} lw_ask_given;
+
+// Where to start looking for what is not given.
+typedef struct lw_ask_start {
+    double speed;        // [m/s]
+    double leeway;       // [rad]
+    double ride_height;  // [m]
+    double pitch;        // [rad]
+    double rudder;       // [rad]
+    double helm;         // [rad]
+    double effort;       // [-]
+} lw_ask_start;
+
+// What is asked of one balance. Angles and lengths as in the boat's axes (craft.h). Six are sought:
+// leeway, ride height, helm, effort; speed or acceleration; pitch or rudder.
 typedef struct lw_ask {
     double wind, heading;  // [m/s], [rad]
     lw_setup setup;
     double heel, place;  // free controls: [rad], [m] forward of the main foil
-    bool level;       // true: pitch is given, the rudder's incidence is found; false: the reverse
-    bool towed;       // true: speed is given, the acceleration is found; false: speed is found
-    double start[6];  // speed, leeway, ride height, pitch, helm, effort to start from
-    double rudder;    // incidence: given, or to start from [rad]
+    bool gives_speed;    // true: as towed, the acceleration is sought; false: the speed is
+    bool gives_pitch;    // true: the rudder is sought; false: the rudder is given, the pitch sought
+    lw_ask_given given;
+    lw_ask_start start;
 } lw_ask;
 
-// A start from nothing but the wind, flying (or hullborne at `speed` when towed).
+// From nothing but the wind, flying, with the bow level.
 lw_ask lw_ask_of(const lw_craft *craft, const lw_setup *setup, double wind, double heading);
+
+// Gives a speed, a pitch, or a rudder; what was given in its place is sought, from there.
+void lw_ask_give_speed(lw_ask *ask, double speed);
+void lw_ask_give_pitch(lw_ask *ask, double pitch);
+void lw_ask_give_rudder(lw_ask *ask, double rudder);
+
+// The rudder as it stands, given or to start from; and to give it so.
+double lw_ask_rudder(const lw_ask *ask);
+void lw_ask_hold_rudder(lw_ask *ask);
 
 // Solves n balances side by side. Every answer is a balance with residual below LW_RESIDUAL, or
 // says that none was found.
 #define LW_RESIDUAL 1e-9
 void lw_balance(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, size_t n);
 
-// The same for one, sought on the hull at speeds between two [m/s]; towed: at the first of them that has a
-// balance. What flies is an answer too. Its outcome is LW_NO_BALANCE when there is none.
+// The same for one, sought on the hull at speeds between two [m/s]; where a speed is given, at the first of
+// them that has a balance. What flies is an answer too. Its outcome is LW_NO_BALANCE when there is none.
 lw_answer lw_afloat(const lw_craft *craft, const lw_ask *ask, double slow, double fast);
 
-// The next ask starts from this answer.
+// The next ask starts from this answer, and gives what the answer has.
 void lw_ask_follow(const lw_craft *craft, lw_ask *ask, const lw_answer *from);
 
 // What asks for a flight again: its wind and heading, from there, with its heel and place.
