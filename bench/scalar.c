@@ -22,10 +22,10 @@ void scalar_ask(scalar_question *question, const lw_craft *craft, const lw_ask *
         .wind = {ask->wind},
         .sin_heading = {lw_sin(ask->heading)},
         .cos_heading = {lw_cos(ask->heading)},
-        .incidence = {ask->setup.incidence},
-        .wand_length = {ask->setup.wand_length},
-        .gearing = {ask->setup.gearing},
-        .rod = {ask->setup.rod},
+        .setup = {.incidence = {ask->setup.incidence},
+                  .wand_length = {ask->setup.wand_length},
+                  .gearing = {ask->setup.gearing},
+                  .rod = {ask->setup.rod}},
     };
     question->craft = craft;
     memcpy(question->pose, &pose, sizeof pose);
