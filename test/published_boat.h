@@ -8,7 +8,7 @@
 
 #include "lullwise/base.h"
 #include "lullwise/hull_form.h"
-#include "lullwise/sail.h"
+#include "rig/sail.h"
 #include "test/published_row.h"
 
 // Wigley's hull with B / L = 0.1, T / L = 0.0625 and L = 100 m.

@@ -5,10 +5,10 @@
 #ifndef LW_TEST_PUBLISHED_FACE_H
 #define LW_TEST_PUBLISHED_FACE_H
 
+#include "foil/face.h"
 #include "foil/face_force.h"
 #include "hull/hull_force.h"
 #include "lullwise/elementary.h"
-#include "lullwise/face.h"
 #include "lullwise/hull_form.h"
 #include "test/published_row.h"
 

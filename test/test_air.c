@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "boat/force.h"
-#include "lullwise/face.h"
+#include "foil/face.h"
 #include "lullwise/swims.h"
 #include "motion/fleet.h"
 #include "test/demo.h"

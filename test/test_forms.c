@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: MIT
 
 #include "foil/friction.h"
+#include "foil/section.h"
+#include "foil/strut.h"
 #include "foil/strut_force.h"
 #include "lullwise/hull_form.h"
-#include "lullwise/sail.h"
-#include "lullwise/section.h"
-#include "lullwise/strut.h"
+#include "rig/sail.h"
 #include "test/check.h"
 #include "test/planform.h"
 #include "test/surface.h"

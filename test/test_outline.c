@@ -3,8 +3,8 @@
 
 #include <string.h>
 
+#include "foil/section.h"
 #include "lullwise/base.h"
-#include "lullwise/section.h"
 #include "test/profile_cases.h"
 
 // --- designations

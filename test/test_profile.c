@@ -3,8 +3,8 @@
 
 #include <complex.h>
 
+#include "foil/section.h"
 #include "lullwise/base.h"
-#include "lullwise/section.h"
 #include "test/profile_cases.h"
 
 // --- exact flows

@@ -8,12 +8,12 @@
 #include "boat/foil_craft.h"
 #include "boat/foil_curves.h"
 #include "foil/friction.h"
+#include "foil/section.h"
+#include "foil/strut.h"
 #include "hull/hull_craft.h"
 #include "lullwise/elementary.h"
-#include "lullwise/sail.h"
-#include "lullwise/section.h"
-#include "lullwise/strut.h"
 #include "lullwise/wind.h"
+#include "rig/sail.h"
 #include "solve/curve.h"
 
 // Height that counts in the sail's aspect ratio / luff: the deck seals part of the gap

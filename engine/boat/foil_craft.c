@@ -6,9 +6,9 @@
 #include <math.h>
 #include <string.h>
 
+#include "foil/face.h"
+#include "foil/strut.h"
 #include "lullwise/elementary.h"
-#include "lullwise/face.h"
-#include "lullwise/strut.h"
 #include "solve/curve.h"
 
 static double area_of(const lw_foil *foil)

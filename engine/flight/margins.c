@@ -5,8 +5,8 @@
 
 #include <math.h>
 
+#include "foil/section.h"
 #include "lullwise/elementary.h"
-#include "lullwise/section.h"
 
 #define STOP_EDGE (0.5 * LW_DEG)  // a stop's rounding stands this far out (linkage.h)
 

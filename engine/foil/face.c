@@ -11,7 +11,7 @@
 //
 // v: how fast the sheet of water above is thrown down, far behind, over the speed.
 
-#include "lullwise/face.h"
+#include "foil/face.h"
 
 #include <math.h>
 #include <stdbool.h>

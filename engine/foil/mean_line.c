@@ -3,9 +3,9 @@
 
 #include <math.h>
 
+#include "foil/section.h"
 #include "lullwise/base.h"
 #include "lullwise/elementary.h"
-#include "lullwise/section.h"
 
 // A mean line by its slope; `knee`: where two formulas meet, as a part of the chord.
 typedef struct shape {

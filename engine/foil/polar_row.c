@@ -5,9 +5,9 @@
 
 #include <math.h>
 
+#include "foil/section.h"
 #include "lullwise/base.h"
 #include "lullwise/elementary.h"
-#include "lullwise/section.h"
 
 #define PANELS      80
 #define SWEEPS      40

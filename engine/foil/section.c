@@ -1,7 +1,7 @@
 // section.c - flap, lift slope, section drag, lowest pressure and cavitation of a section.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/section.h"
+#include "foil/section.h"
 
 #include <math.h>
 

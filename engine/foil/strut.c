@@ -1,7 +1,7 @@
 // strut.c - spray, junctions and ventilation of struts.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/strut.h"
+#include "foil/strut.h"
 
 #include <math.h>
 

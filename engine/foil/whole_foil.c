@@ -5,7 +5,7 @@
 
 #include <math.h>
 
-#include "lullwise/section.h"
+#include "foil/section.h"
 #include "quantity/tables.h"
 
 #define FASTEST (80.0 * LW_KN)

@@ -4,7 +4,7 @@
 #include <math.h>
 
 #include "lullwise/base.h"
-#include "lullwise/sail.h"
+#include "rig/sail.h"
 
 #define NODES_MOST 10
 

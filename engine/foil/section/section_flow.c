@@ -5,7 +5,7 @@
 
 #include <math.h>
 
-#include "lullwise/section.h"
+#include "foil/section.h"
 #include "quantity/tables.h"
 
 #define ROW(member, ...) LW_RESULT(lw_section_point, member, __VA_ARGS__)
