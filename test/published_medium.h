@@ -8,9 +8,9 @@
 #include "lullwise/cold.h"
 #include "lullwise/elementary.h"
 #include "lullwise/sea.h"
-#include "lullwise/water.h"
 #include "lullwise/wave.h"
-#include "lullwise/wind.h"
+#include "medium/water.h"
+#include "medium/wind.h"
 #include "test/published_row.h"
 
 static double eos80_density(const double *a) { return lw_eos80_density(a[0], a[1]); }

@@ -5,8 +5,8 @@
 
 #include "lullwise/elementary.h"
 #include "lullwise/gust.h"
-#include "lullwise/wind.h"
 #include "medium/gust_lanes.h"
+#include "medium/wind.h"
 #include "test/check.h"
 
 #define STEP    0.1

@@ -7,8 +7,8 @@
 #include "lullwise/cold.h"
 #include "lullwise/elementary.h"
 #include "lullwise/medium.h"
-#include "lullwise/water.h"
-#include "lullwise/wind.h"
+#include "medium/water.h"
+#include "medium/wind.h"
 #include "test/check.h"
 
 static const lw_medium lake = {.wind_height = 2.0, .fetch = 2000.0};

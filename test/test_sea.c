@@ -3,8 +3,8 @@
 
 #include "lullwise/elementary.h"
 #include "lullwise/sea.h"
-#include "lullwise/wind.h"
 #include "medium/sea_lanes.h"
+#include "medium/wind.h"
 #include "test/check.h"
 
 #define SEEDS 32

@@ -12,7 +12,7 @@
 #include "foil/strut.h"
 #include "hull/hull_craft.h"
 #include "lullwise/elementary.h"
-#include "lullwise/wind.h"
+#include "medium/wind.h"
 #include "rig/sail.h"
 #include "solve/curve.h"
 

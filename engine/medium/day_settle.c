@@ -5,7 +5,7 @@
 #include <string.h>
 
 #include "lullwise/day.h"
-#include "lullwise/wind.h"
+#include "medium/wind.h"
 
 #define READINGS_LEAST 3
 

@@ -6,8 +6,8 @@
 #include <math.h>
 
 #include "lullwise/elementary.h"
-#include "lullwise/wind.h"
 #include "medium/gust_lanes.h"
+#include "medium/wind.h"
 
 #define DAMPING         0.25  // zeta of lulls and puffs                                [judged]
 #define EDDY_SHARE_MOST 0.5   // of the variance, so that puffs keep their period       [judged]

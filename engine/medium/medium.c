@@ -4,8 +4,8 @@
 #include "lullwise/medium.h"
 
 #include "lullwise/air.h"
-#include "lullwise/water.h"
-#include "lullwise/wind.h"
+#include "medium/water.h"
+#include "medium/wind.h"
 
 lw_medium lw_medium_of(const lw_day *day)
 {

@@ -7,7 +7,7 @@
 
 #include "lullwise/base.h"
 #include "lullwise/elementary.h"
-#include "lullwise/wind.h"
+#include "medium/wind.h"
 
 #define BANDS       (LW_SEA_CHAINS * LW_SEA_OCTAVES)
 #define FIRST       0.74                 // omega / omega_p where the first band begins

@@ -1,7 +1,7 @@
 // water.c - density, viscosity and vapour pressure of fresh water and of the sea.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/water.h"
+#include "medium/water.h"
 
 #include <math.h>
 

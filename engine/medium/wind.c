@@ -1,7 +1,7 @@
 // wind.c - wind with height, its gusts and its spectrum.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/wind.h"
+#include "medium/wind.h"
 
 #include <string.h>
 
