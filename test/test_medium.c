@@ -3,10 +3,10 @@
 
 #include <string.h>
 
-#include "lullwise/air.h"
 #include "lullwise/cold.h"
 #include "lullwise/elementary.h"
 #include "lullwise/medium.h"
+#include "medium/air.h"
 #include "medium/water.h"
 #include "medium/wind.h"
 #include "test/check.h"

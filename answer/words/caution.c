@@ -6,7 +6,6 @@
 #include <math.h>
 
 #include "answer/words/number_text.h"
-#include "lullwise/air.h"
 #include "lullwise/cold.h"
 #include "records/fault.h"
 

@@ -1,9 +1,11 @@
-// cold.c - table of times in cold water.
+// cold.c - times in cold water, and the chill of wind.
 // SPDX-License-Identifier: MIT
 
 #include "lullwise/cold.h"
 
 #include <stddef.h>
+
+#include "lullwise/elementary.h"
 
 #define MINUTE 60.0
 #define HOUR   3600.0
@@ -29,4 +31,12 @@ lw_cold_band lw_cold_band_of(double temperature)
         if (temperature < bands[i].below) return bands[i];
     }
     return bands[last];
+}
+
+double lw_wind_chill(double temperature, double wind)
+{
+    const double t = temperature, v = 3.6 * wind;
+    if (t > 10.0 || v < 4.8) return t;
+    const double v_16 = lw_pow(v, 0.16);
+    return 13.12 + 0.6215 * t - 11.37 * v_16 + 0.3965 * t * v_16;
 }

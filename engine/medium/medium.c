@@ -3,7 +3,7 @@
 
 #include "lullwise/medium.h"
 
-#include "lullwise/air.h"
+#include "medium/air.h"
 #include "medium/water.h"
 #include "medium/wind.h"
 

@@ -1,7 +1,7 @@
-// cold.h - numbers behind the cautions about cold water.
+// cold.h - numbers behind the cautions about cold water and wind.
 // SPDX-License-Identifier: MIT
 //
-// Averages of people in ordinary clothes, from rescue services. They say when to think twice, not
+// Of water: averages of people in ordinary clothes, from rescue services. They say when to think twice, not
 // how long anyone lasts.
 
 #ifndef LW_COLD_H
@@ -22,5 +22,13 @@ typedef struct lw_cold_band {
 // The band of [us-sar-cold] that a water temperature [degC] falls in. Above 27 degC nothing is
 // said: the times are those of a day.
 lw_cold_band lw_cold_band_of(double temperature);
+
+// Wind chill: temperature [degC] of still air that would cool bare, dry skin as fast.
+//
+//     13.12 + 0.6215 t - 11.37 v^0.16 + 0.3965 t v^0.16,   v in km/h at 10 m    [wind-chill]
+//
+// Holds for    t <= 10 degC and v >= 4.8 km/h; outside, t itself is given back.
+// Leaves out   wet skin and clothes, which cool faster; sun.
+double lw_wind_chill(double temperature, double wind);
 
 #endif

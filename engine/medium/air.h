@@ -1,4 +1,4 @@
-// air.h - density and viscosity of the air, and what its chill does to a wet sailor.
+// air.h - density and viscosity of the air.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_AIR_H
@@ -19,13 +19,5 @@ double lw_air_density(lw_air air);
 //
 // Holds for    -100..1500 degC.
 double lw_air_viscosity(lw_air air);
-
-// Wind chill: temperature [degC] of still air that would cool bare, dry skin as fast.
-//
-//     13.12 + 0.6215 t - 11.37 v^0.16 + 0.3965 t v^0.16,   v in km/h at 10 m    [wind-chill]
-//
-// Holds for    t <= 10 degC and v >= 4.8 km/h; outside, t itself is given back.
-// Leaves out   wet skin and clothes, which cool faster; sun.
-double lw_wind_chill(double temperature, double wind);
 
 #endif
