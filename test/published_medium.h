@@ -4,10 +4,9 @@
 #ifndef LW_TEST_PUBLISHED_MEDIUM_H
 #define LW_TEST_PUBLISHED_MEDIUM_H
 
-#include "lullwise/cold.h"
 #include "lullwise/elementary.h"
+#include "lullwise/medium.h"
 #include "lullwise/sea.h"
-#include "lullwise/wave.h"
 #include "medium/air.h"
 #include "medium/water.h"
 #include "medium/wind.h"

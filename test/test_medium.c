@@ -3,7 +3,6 @@
 
 #include <string.h>
 
-#include "lullwise/cold.h"
 #include "lullwise/elementary.h"
 #include "lullwise/medium.h"
 #include "medium/air.h"

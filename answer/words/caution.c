@@ -6,7 +6,7 @@
 #include <math.h>
 
 #include "answer/words/number_text.h"
-#include "lullwise/cold.h"
+#include "lullwise/medium.h"
 #include "records/fault.h"
 
 #define SPEED(x) LW_SPEED_TEXT((x), 1, picked->speed_unit)

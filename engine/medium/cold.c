@@ -1,7 +1,7 @@
 // cold.c - times in cold water, and the chill of wind.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/cold.h"
+#include "lullwise/medium.h"
 
 #include <stddef.h>
 

@@ -1,7 +1,7 @@
 // wave.c - one wave on deep water, and the sea that a wind raises.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/wave.h"
+#include "lullwise/medium.h"
 
 #include <math.h>
 
