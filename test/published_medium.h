@@ -6,7 +6,7 @@
 
 #include "lullwise/elementary.h"
 #include "lullwise/medium.h"
-#include "lullwise/sea.h"
+#include "lullwise/weather.h"
 #include "medium/air.h"
 #include "medium/water.h"
 #include "medium/wind.h"

@@ -4,7 +4,7 @@
 #include <stdlib.h>
 
 #include "lullwise/elementary.h"
-#include "lullwise/gust.h"
+#include "lullwise/weather.h"
 #include "medium/gust_lanes.h"
 #include "medium/wind.h"
 #include "test/check.h"

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "lullwise/elementary.h"
-#include "lullwise/sea.h"
+#include "lullwise/weather.h"
 #include "medium/sea_lanes.h"
 #include "medium/wind.h"
 #include "test/check.h"

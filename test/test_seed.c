@@ -1,7 +1,7 @@
 // test_seed.c - claims about random numbers.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/seed.h"
+#include "lullwise/weather.h"
 #include "medium/seed_lanes.h"
 #include "test/check.h"
 

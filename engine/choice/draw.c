@@ -6,7 +6,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "lullwise/seed.h"
+#include "lullwise/weather.h"
 
 #define FARTHEST 2.5  // errors from what was measured
 #define HALVINGS 6

@@ -1,7 +1,7 @@
 // gust.c - constants of a gusty wind.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/gust.h"
+#include "lullwise/weather.h"
 
 #include <math.h>
 

@@ -4,7 +4,7 @@
 #ifndef LW_GUST_LANES_H
 #define LW_GUST_LANES_H
 
-#include "lullwise/gust.h"
+#include "lullwise/weather.h"
 #include "medium/seed_lanes.h"
 #include "solve/rough.h"
 

@@ -1,7 +1,7 @@
 // sea.c - an irregular sea out of its spectrum.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/sea.h"
+#include "lullwise/weather.h"
 
 #include <math.h>
 

@@ -9,7 +9,7 @@
 #define LW_SEA_LANES_H
 
 #include "lullwise/elementary.h"
-#include "lullwise/sea.h"
+#include "lullwise/weather.h"
 #include "solve/rough.h"
 
 // The chains' sums wait for each other less when the compiler sees all of them at once.

@@ -1,7 +1,7 @@
 // seed.c - random numbers that are the same on every machine.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/seed.h"
+#include "lullwise/weather.h"
 
 #include <math.h>
 

@@ -4,7 +4,7 @@
 #ifndef LW_SEED_LANES_H
 #define LW_SEED_LANES_H
 
-#include "lullwise/seed.h"
+#include "lullwise/weather.h"
 #include "solve/bits.h"
 
 typedef struct lw_seed_lanes {

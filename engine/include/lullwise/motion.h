@@ -12,11 +12,10 @@
 #ifndef LW_MOTION_H
 #define LW_MOTION_H
 
-#include "lullwise/gust.h"
 #include "lullwise/inertia.h"
 #include "lullwise/range.h"
 #include "lullwise/ride_event.h"
-#include "lullwise/sea.h"
+#include "lullwise/weather.h"
 
 // Where a boat is and how she goes: all that is stepped in time.
 typedef struct lw_ride_state {
