@@ -4,7 +4,7 @@
 #ifndef LW_CURVE_H
 #define LW_CURVE_H
 
-#include "lullwise/curve.h"
+#include "lullwise/prepared.h"
 #include "solve/lanes.h"
 
 // Fills the slopes so that the curve is monotone wherever the values are [fritsch-butland].

@@ -8,8 +8,8 @@
 #define LW_CRAFT_H
 
 #include "lullwise/boat.h"
-#include "lullwise/curve.h"
 #include "lullwise/medium.h"
+#include "lullwise/prepared.h"
 #include "lullwise/sections.h"
 
 // Knots of the curves over ln V, V in m/s: 0.3 to 27 m/s.

@@ -6,6 +6,18 @@
 
 #include <stddef.h>
 
+// --- a smooth function of one variable on evenly spaced knots; solve/curve.h reads it
+
+#define LW_CURVE_KNOTS 49
+
+typedef struct lw_curve {
+    double first, step;  // x of knot 0, distance between knots
+    double value[LW_CURVE_KNOTS];
+    double slope[LW_CURVE_KNOTS];  // d value / d (x / step)
+} lw_curve;
+
+// --- what a craft reads from curves instead of computing it, and how far they are off
+
 // One prepared function: its largest error against the direct computation anywhere between the
 // knots, on the preset boat. Tests measure it afresh.
 typedef struct lw_prepared {
