@@ -1,7 +1,7 @@
 // test_rate.c - claims about a rate fitted to counts.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/rate.h"
+#include "lullwise/chance.h"
 #include "test/check.h"
 
 #define POINTS 48

@@ -1,7 +1,7 @@
 // rate.c - rates as smooth functions of one variable, from counts.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/rate.h"
+#include "lullwise/chance.h"
 
 #include <math.h>
 #include <string.h>

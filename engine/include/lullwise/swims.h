@@ -4,8 +4,8 @@
 #ifndef LW_SWIMS_H
 #define LW_SWIMS_H
 
+#include "lullwise/chance.h"
 #include "lullwise/motion.h"
-#include "lullwise/rate.h"
 
 // Weather that grows with the mean wind: lull and puff in proportion, the chop as the day's fetch
 // or height has it.
