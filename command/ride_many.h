@@ -8,7 +8,7 @@
 #include <stdio.h>
 
 #include "answer/words/ridden.h"
-#include "lullwise/ride_rates.h"
+#include "lullwise/ride.h"
 
 typedef struct lw_ride_many {
     const lw_ridden *ridden;  // the plan's seed is that of the first

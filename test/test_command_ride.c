@@ -6,8 +6,7 @@
 #include <math.h>
 #include <unistd.h>
 
-#include "lullwise/ride_event.h"
-#include "lullwise/ride_rates.h"
+#include "lullwise/ride.h"
 #include "test/command_answers.h"
 
 // A strong pin in too much wind: much happens.

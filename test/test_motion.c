@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "flight/balance.h"
-#include "lullwise/ride_rates.h"
+#include "lullwise/ride.h"
 #include "motion/fleet.h"
 #include "test/check.h"
 #include "test/integrator.h"

@@ -1,7 +1,7 @@
 // test_pilot.c - claims about the sailor of the rides.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/ride_rates.h"
+#include "lullwise/ride.h"
 #include "medium/gust_lanes.h"
 #include "motion/fleet.h"
 #include "test/check.h"

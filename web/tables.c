@@ -3,7 +3,7 @@
 
 #include "answer/words/flight_text.h"
 #include "answer/words/margin_text.h"
-#include "lullwise/ride_rates.h"
+#include "lullwise/ride.h"
 #include "records/record_value.h"
 #include "web/page.h"
 #include "web/parcel.h"

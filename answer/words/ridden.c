@@ -6,7 +6,7 @@
 #include <math.h>
 
 #include "answer/words/number_text.h"
-#include "lullwise/ride_rates.h"
+#include "lullwise/ride.h"
 #include "records/fault.h"
 
 #define SPEED(x) LW_SPEED_TEXT((x), 1, ridden->flown.speed_unit)

@@ -1,7 +1,7 @@
 // ride_rates.c - shares and rates of rides, their means and standard errors.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/ride_rates.h"
+#include "lullwise/ride.h"
 
 #include <math.h>
 

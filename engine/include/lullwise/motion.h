@@ -14,7 +14,7 @@
 
 #include "lullwise/inertia.h"
 #include "lullwise/range.h"
-#include "lullwise/ride_event.h"
+#include "lullwise/ride.h"
 #include "lullwise/weather.h"
 
 // Where a boat is and how she goes: all that is stepped in time.
