@@ -12,7 +12,7 @@
 #include "command/terminal/chart.h"
 #include "command/terminal/print.h"
 #include "command/terminal/progress.h"
-#include "lullwise/walk.h"
+#include "lullwise/range.h"
 #include "records/json.h"
 
 typedef struct ranged {

@@ -14,8 +14,8 @@
 
 #include "lullwise/choice.h"
 #include "lullwise/hold.h"
+#include "lullwise/range.h"
 #include "lullwise/swims.h"
-#include "lullwise/walk.h"
 #include "test/demo.h"
 
 enum { P4, P3, P2, P1 };  // as indices of the demo boat's pins

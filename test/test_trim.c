@@ -1,7 +1,7 @@
 // test_trim.c - claims about heel, place and turns chosen by a criterion.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/walk.h"
+#include "lullwise/range.h"
 #include "test/check.h"
 #include "test/preset.h"
 

@@ -1,7 +1,7 @@
 // range.c - walks a set-up up and down the wind on a course.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/walk.h"
+#include "lullwise/range.h"
 
 #include <math.h>
 

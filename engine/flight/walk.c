@@ -1,7 +1,7 @@
 // walk.c - trims of a set-up on a course, knot by knot along the wind.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/walk.h"
+#include "lullwise/range.h"
 
 #include <math.h>
 

@@ -5,7 +5,7 @@
 #define LW_FLOWN_H
 
 #include "lullwise/inputs.h"
-#include "lullwise/walk.h"
+#include "lullwise/range.h"
 
 // What is asked, and what came of it. What is not given is chosen by the criterion; where she floats
 // the rudder stays at the mark.
