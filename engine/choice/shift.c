@@ -5,7 +5,7 @@
 // moves the speed at unchanged heel, place and heading; so those stay, and one balance answers. The
 // hold limit moves by what the margin that ends it has lost, over its slope in the wind.
 
-#include "lullwise/shift.h"
+#include "lullwise/sensitivity.h"
 
 #include <math.h>
 
