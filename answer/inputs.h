@@ -5,7 +5,7 @@
 #define LW_ANSWER_INPUTS_H
 
 #include "answer/options.h"
-#include "lullwise/inputs.h"
+#include "lullwise/day.h"
 
 #define LW_INPUT_OPTIONS "boat sailor day set aim"
 

@@ -7,7 +7,7 @@
 #include <jansson.h>
 #include <stdio.h>
 
-#include "lullwise/inputs.h"
+#include "lullwise/day.h"
 #include "lullwise/sensitivity.h"
 
 // Every measurement to first order, then those that matter most anew. False: no memory.

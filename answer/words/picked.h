@@ -6,7 +6,7 @@
 
 #include "answer/words/number_text.h"
 #include "lullwise/choice.h"
-#include "lullwise/inputs.h"
+#include "lullwise/day.h"
 
 #define LW_WIND_STEP (2.0 * LW_KN)  // how much less and more wind is looked at
 

@@ -1,10 +1,13 @@
-// day.h - the day: wind, sea, water, air, course and what time is worth.
+// day.h - the day: wind, sea, water, air, course; with boat and sailor, what answers are made from.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_DAY_H
 #define LW_DAY_H
 
+#include "lullwise/boat.h"
 #include "lullwise/quantity.h"
+
+// --- the day: wind, sea, water, air, course and what time is worth
 
 typedef struct lw_wind {
     double lull;    // [m/s]  low over some minutes: the 10 % point of the readings
@@ -74,5 +77,14 @@ extern const lw_record lw_day_record;
 // forecast by gust factors [wmo-1555] and the log profile. Exactly one of the three must be given.
 // Returns false, with the sentence in *why, when none or several are, or lull > mean > puff fails.
 bool lw_day_settle(lw_day *day, const char **why);
+
+// --- what every answer is made from: a boat, a sailor and a day
+
+typedef struct lw_inputs {
+    lw_boat boat;
+    lw_sailor sailor;
+    lw_day day;           // settled: lull, mean and puff are there
+    lw_day day_as_given;  // before lw_day_settle
+} lw_inputs;
 
 #endif

@@ -4,7 +4,7 @@
 #ifndef LW_FLOWN_H
 #define LW_FLOWN_H
 
-#include "lullwise/inputs.h"
+#include "lullwise/day.h"
 #include "lullwise/range.h"
 
 // What is asked, and what came of it. What is not given is chosen by the criterion; where she floats
