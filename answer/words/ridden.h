@@ -4,7 +4,7 @@
 #ifndef LW_WORDS_RIDDEN_H
 #define LW_WORDS_RIDDEN_H
 
-#include "lullwise/ridden.h"
+#include "lullwise/flown.h"
 
 // "Upwind, 45 deg. Wind 10.0, 12.5, 15.5 kn in lull, mean, puff; waves of 0.16 m ..."; and how it
 // is trimmed, or that it does not fly in the mean wind.

@@ -1,7 +1,7 @@
 // ridden.c - what a ride through a day's gusts and chop starts from.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/ridden.h"
+#include "lullwise/flown.h"
 
 #include <math.h>
 

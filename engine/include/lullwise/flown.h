@@ -1,11 +1,14 @@
-// flown.h - one steady flight asked for: what is given of it, what is chosen, and its answer.
+// flown.h - one steady flight or one ride asked for: what is given, what is chosen, its answer.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_FLOWN_H
 #define LW_FLOWN_H
 
 #include "lullwise/day.h"
+#include "lullwise/motion.h"
 #include "lullwise/range.h"
+
+// --- one steady flight asked for: what is given of it, what is chosen, and its answer
 
 // What is asked, and what came of it. What is not given is chosen by the criterion; where she floats
 // the rudder stays at the mark.
@@ -32,5 +35,25 @@ void lw_flown_prepare(lw_flown *flown, const lw_inputs *inputs, const lw_section
 // Works out the answer; and, for advice where she does not fly, the range.
 void lw_flown_answer(lw_flown *flown);
 void lw_flown_range(lw_flown *flown);
+
+// --- a ride through a day's gusts and chop: what is asked, and what it starts from
+//
+// Boat and sailor go out trimmed for steady flight in the mean wind (flown.h), with the rudder as
+// wound for it. One seed on one machine is the same ride on any other.
+
+typedef struct lw_ridden {
+    lw_flown flown;  // what is asked is put here before the plan: pin, wind, course, heading ...
+    lw_wind wind;    // lull, mean and puff that blow
+    lw_motion motion;
+    lw_ride_plan plan;
+    bool is_wound;  // the rudder is wound after the mean wind; else its turns are given
+} lw_ridden;
+
+// The craft, on the upwind course with the middle pin in the day's mean wind.
+void lw_ridden_prepare(lw_ridden *ridden, const lw_inputs *inputs, const lw_sections *sections);
+
+// Gusts, chop, and the plan of a ride with this seed. Where `flown.wind` is not the day's mean,
+// lull and puff go with it in proportion, and the chop with the wind.
+void lw_ridden_plan(lw_ridden *ridden, uint64_t seed);
 
 #endif
