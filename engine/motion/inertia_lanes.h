@@ -11,7 +11,7 @@
 #define LW_INERTIA_LANES_H
 
 #include "boat/loads.h"
-#include "lullwise/inertia.h"
+#include "lullwise/motion.h"
 
 // A matrix of moves in blocks: [0][0] force and velocity, [1][1] moment and spin.
 typedef struct lw_moves {

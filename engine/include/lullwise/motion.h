@@ -1,21 +1,38 @@
 // motion.h - the boat in time: motion in gusts and chop, with a sailor of human delays.
 // SPDX-License-Identifier: MIT
+
+#ifndef LW_MOTION_H
+#define LW_MOTION_H
+
+#include "lullwise/craft.h"
+#include "lullwise/range.h"
+#include "lullwise/ride.h"
+#include "lullwise/weather.h"
+
+// --- masses of a boat and of the water that her foils carry along, and how foils damp
+
+#define LW_MOVES 6  // surge, sway, heave; roll, pitch, yaw: along and about the boat's x, y, z
+
+// Boat and carried water are symmetric about the boat's plane; the sailor's place is added to them
+// as she moves (motion/inertia_lanes.h).
+typedef struct lw_inertia {
+    double mass[LW_MOVES][LW_MOVES];     // of the boat and of carried water
+    double spin[3];                      // of the boat about its own middle [kg m^2]
+    double body_spin;                    // of the sailor about the own middle, either way [kg m^2]
+    double damping[LW_MOVES][LW_MOVES];  // by the grip of foils and struts, over speed
+} lw_inertia;
+
+lw_inertia lw_inertia_of(const lw_craft *craft);
+
+// --- the boat in time: motion in gusts and chop, with a sailor of human delays
 //
-//     motion = lw_motion_of(&craft)              what rides share; then its gust and sea
+// motion = lw_motion_of(&craft)              what rides share; then its gust and sea
 //     plan   = lw_ride_plan_of(&motion, &ask, &answer)
 //     lw_ride_begin(&ride, &motion, &plan)
 //     lw_rides_advance(&motion, &ride, 1, 50)    fifty steps; then ride.tally, ride.events, a trace
 //
 // On the ground one axis points towards the mean wind and one to port of that. The boat's axes are
 // those of craft.h.
-
-#ifndef LW_MOTION_H
-#define LW_MOTION_H
-
-#include "lullwise/inertia.h"
-#include "lullwise/range.h"
-#include "lullwise/ride.h"
-#include "lullwise/weather.h"
 
 // Where a boat is and how she goes: all that is stepped in time.
 typedef struct lw_ride_state {
