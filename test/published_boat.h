@@ -7,7 +7,7 @@
 #include <math.h>
 
 #include "lullwise/base.h"
-#include "lullwise/hull_form.h"
+#include "lullwise/hull_shape.h"
 #include "rig/sail.h"
 #include "test/published_row.h"
 

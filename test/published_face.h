@@ -9,7 +9,7 @@
 #include "foil/face_force.h"
 #include "hull/hull_force.h"
 #include "lullwise/elementary.h"
-#include "lullwise/hull_form.h"
+#include "lullwise/hull_shape.h"
 #include "test/published_row.h"
 
 // Depth [chords] and flap chord.

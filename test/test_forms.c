@@ -5,7 +5,7 @@
 #include "foil/section.h"
 #include "foil/strut.h"
 #include "foil/strut_force.h"
-#include "lullwise/hull_form.h"
+#include "lullwise/hull_shape.h"
 #include "rig/sail.h"
 #include "test/check.h"
 #include "test/planform.h"

@@ -9,7 +9,7 @@
 #include "hull/hull_cut.h"
 #include "hull/hull_force.h"
 #include "lullwise/elementary.h"
-#include "lullwise/hull_form.h"
+#include "lullwise/hull_shape.h"
 
 #define FREEBOARD      0.3  // of the length: no sinkage that is prepared meets the deck
 #define FRICTION_SPEED 4.0  // [m/s] at which the wetted length's part in friction is taken

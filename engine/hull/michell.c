@@ -5,7 +5,7 @@
 
 #include "lullwise/base.h"
 #include "lullwise/elementary.h"
-#include "lullwise/hull_form.h"
+#include "lullwise/hull_shape.h"
 
 // int_0^1 (1 - s^2) e^(-q s) ds
 static double depth_integral(double q)

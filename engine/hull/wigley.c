@@ -4,7 +4,7 @@
 #include <math.h>
 
 #include "lullwise/base.h"
-#include "lullwise/hull_form.h"
+#include "lullwise/hull_shape.h"
 
 // Both sides, by the midpoint rule over the sides' projection.
 static double wetted_area(lw_hull_form form)
