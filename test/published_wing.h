@@ -6,7 +6,7 @@
 
 #include <math.h>
 
-#include "lullwise/wing_lattice.h"
+#include "lullwise/wing.h"
 #include "test/published_row.h"
 #include "test/wings.h"
 

@@ -12,7 +12,7 @@
 #include "lullwise/elementary.h"
 #include "lullwise/hull_shape.h"
 #include "lullwise/modes.h"
-#include "lullwise/wing_lattice.h"
+#include "lullwise/wing.h"
 #include "medium/gust_lanes.h"
 #include "medium/sea_lanes.h"
 #include "solve/eigen.h"

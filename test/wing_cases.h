@@ -4,7 +4,7 @@
 #ifndef LW_TEST_WING_CASES_H
 #define LW_TEST_WING_CASES_H
 
-#include "lullwise/wing_lattice.h"
+#include "lullwise/wing.h"
 #include "test/check.h"
 #include "test/wings.h"
 

@@ -5,7 +5,7 @@
 #define LW_FOIL_CURVES_H
 
 #include "lullwise/craft.h"
-#include "lullwise/wing_lattice.h"
+#include "lullwise/wing.h"
 
 // The lattice a craft is prepared with: one row of 24 strips, and two where the surface is nearer
 // than a chord and a half. Within 0.4 % of four rows of 32 from 0.1 m down (test/test_craft.c).

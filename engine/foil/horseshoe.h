@@ -9,7 +9,7 @@
 
 #include <math.h>
 
-#include "lullwise/wing_lattice.h"
+#include "lullwise/wing.h"
 
 typedef struct lw_vector {
     double x, y, z;

@@ -6,7 +6,7 @@
 #include "foil/horseshoe.h"
 #include "foil/wing_shape.h"
 #include "lullwise/elementary.h"
-#include "lullwise/wing_lattice.h"
+#include "lullwise/wing.h"
 #include "solve/linear.h"
 
 // From the wing's axes to those of the water: heel about x, then down to the depth.

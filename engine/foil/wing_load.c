@@ -7,7 +7,7 @@
 #include "foil/horseshoe.h"
 #include "foil/wing_shape.h"
 #include "lullwise/elementary.h"
-#include "lullwise/wing_lattice.h"
+#include "lullwise/wing.h"
 #include "solve/linear.h"
 
 #define WASH_PLACES 16  // along another wing

@@ -6,7 +6,7 @@
 
 #include "lullwise/foil.h"
 #include "lullwise/section_flow.h"
-#include "lullwise/wing_lattice.h"
+#include "lullwise/wing.h"
 
 typedef struct lw_whole_point {
     double speed;             // V [m/s]
