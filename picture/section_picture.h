@@ -6,7 +6,7 @@
 
 #include <stdio.h>
 
-#include "lullwise/section_flow.h"
+#include "lullwise/boundary_layer.h"
 
 #define LW_PICTURE_POINTS_MOST 201
 

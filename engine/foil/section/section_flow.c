@@ -1,7 +1,7 @@
 // section_flow.c - a foil section in the water at an angle: loads, pressures, greatest lift.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/section_flow.h"
+#include "lullwise/boundary_layer.h"
 
 #include <math.h>
 

@@ -4,8 +4,8 @@
 #ifndef LW_WHOLE_FOIL_H
 #define LW_WHOLE_FOIL_H
 
+#include "lullwise/boundary_layer.h"
 #include "lullwise/foil.h"
-#include "lullwise/section_flow.h"
 #include "lullwise/wing.h"
 
 typedef struct lw_whole_point {
