@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "lullwise/whole_foil.h"
+#include "lullwise/foil.h"
 #include "test/check.h"
 #include "test/preset.h"
 

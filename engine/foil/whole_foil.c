@@ -1,7 +1,7 @@
 // whole_foil.c - a whole foil of a boat: what it lifts and costs, and where its water boils.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/whole_foil.h"
+#include "lullwise/foil.h"
 
 #include <math.h>
 
