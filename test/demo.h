@@ -4,7 +4,7 @@
 #ifndef LW_TEST_DEMO_H
 #define LW_TEST_DEMO_H
 
-#include "lullwise/sections.h"
+#include "lullwise/polar.h"
 #include "records/record_file.h"
 #include "test/check.h"
 

@@ -1,7 +1,7 @@
 // section_store.c - sections of boats, worked out when they are first asked for.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/sections.h"
+#include "lullwise/polar.h"
 
 static const lw_sections *found(const lw_section_store *store, const lw_boat *boat)
 {

@@ -9,8 +9,8 @@
 
 #include "lullwise/boat.h"
 #include "lullwise/medium.h"
+#include "lullwise/polar.h"
 #include "lullwise/prepared.h"
-#include "lullwise/sections.h"
 
 // Knots of the curves over ln V, V in m/s: 0.3 to 27 m/s.
 #define LW_SPEED_FIRST (-1.2)

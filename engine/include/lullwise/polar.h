@@ -1,8 +1,5 @@
-// polar.h - a foil section in water with friction, as smooth functions that forces can read fast.
+// polar.h - foil sections in water with friction, as smooth functions that forces read fast.
 // SPDX-License-Identifier: MIT
-//
-// Worked out once by panels and boundary layer (profile.h, boundary_layer.h), over lift, flap angle
-// and Reynolds number; read in lanes by engine/foil/polar_read.h. How: doc/section.md.
 
 #ifndef LW_POLAR_H
 #define LW_POLAR_H
@@ -10,7 +7,13 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "lullwise/boat.h"
 #include "lullwise/boundary_layer.h"
+
+// --- a foil section in water with friction, as smooth functions that forces can read fast
+//
+// Worked out once by panels and boundary layer (profile.h, boundary_layer.h), over lift, flap angle
+// and Reynolds number; read in lanes by engine/foil/polar_read.h. How: doc/section.md.
 
 #define LW_POLAR_FLAPS    5      // knots over the flap angle
 #define LW_POLAR_LIFTS    17     // knots over lift
@@ -127,5 +130,54 @@ bool lw_polar_shapes_are_alike(const lw_polar_shape *a, const lw_polar_shape *b)
 
 // Drag coefficient at y = 0 with the flap in line; beyond the knots it follows the turbulent plate.
 double lw_polar_least_drag(const lw_polar *polar, double reynolds);
+
+// --- the sections of a boat's foils, prepared before the boat is
+
+// The sections of a boat's foils as smooth functions: what takes longest to prepare, and stays the
+// same while only other things change.
+typedef struct lw_sections {
+    lw_polar main_foil, rudder_foil;
+} lw_sections;
+
+typedef enum lw_section_name {
+    LW_MAIN_SECTION,
+    LW_RUDDER_SECTION,
+    LW_SECTION_COUNT
+} lw_section_name;
+
+// What a foil's polar is worked out from; points into the boat.
+lw_polar_shape lw_sections_shape(const lw_boat *boat, lw_section_name name);
+lw_polar *lw_sections_polar(lw_sections *sections, lw_section_name name);
+
+// 0.2 s on one core for a flapped foil and one without. A designation that is none counts as
+// measured (boat.h finds it a fault).
+void lw_sections_prepare(lw_sections *sections, const lw_boat *boat, lw_polar_room *room);
+
+// Those of `was` made those of another boat: what is alike stays.
+void lw_sections_renew(lw_sections *sections, const lw_boat *was, const lw_boat *boat,
+                       lw_polar_room *room);
+
+// Whether both boats have the same sections, so that those of one serve the other.
+bool lw_sections_are_alike(const lw_boat *a, const lw_boat *b);
+
+// Sections of the first boat asked for and of the last: they serve any boat that has the same, and
+// where one foil differs the other is kept. Begins as zeros; 0.8 MB, the caller's.
+typedef struct lw_stored_sections {
+    bool is_ready;
+    lw_boat boat;
+    lw_sections sections;
+} lw_stored_sections;
+
+typedef struct lw_section_store {
+    lw_stored_sections first, other;
+    lw_polar_room room;
+} lw_section_store;
+
+// Those of a boat, worked out if need be; they stand until the next call.
+const lw_sections *lw_section_store_of(lw_section_store *store, const lw_boat *boat);
+
+// Those of a boat as worked out elsewhere, exactly: kept as if this were the first boat.
+void lw_section_store_take(lw_section_store *store, const lw_boat *boat,
+                           const lw_sections *sections);
 
 #endif
