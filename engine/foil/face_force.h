@@ -26,7 +26,7 @@ LW_INLINE lw_lanes lw_face_angle(lw_lanes angle, lw_lanes number)
     return q * wet / lw_lanes_sqrt(lw_lanes_sqrt(1.0 + square * square));  // the lesser, rounded
 }
 
-// C / x of a face of slope a at the plate's angle x: lullwise/face.h.
+// C / x of a face of slope a at the plate's angle x: foil/face.h.
 LW_INLINE lw_lanes lw_face_rise(lw_lanes a, lw_lanes k, lw_lanes x)
 {
     const lw_lanes all = a * x, half = 1.0 + a * k + 0.5 * all;

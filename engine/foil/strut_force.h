@@ -40,7 +40,7 @@ LW_INLINE lw_lanes lw_strut_slope(lw_lanes aspect)
     return 2.0 * LW_PI * aspect / (2.0 + lw_lanes_sqrt(aspect * aspect + 4.0));
 }
 
-// Side-force coefficient of a strut with its back in air: lullwise/strut.h.
+// Side-force coefficient of a strut with its back in air: foil/strut.h.
 LW_INLINE lw_lanes lw_strut_ventilated(lw_lanes aspect, lw_lanes number, lw_lanes angle)
 {
     const double share = 0.75, level = 20.0 * LW_DEG;  // fitted [harwood-2016]
@@ -54,7 +54,7 @@ LW_INLINE lw_lanes lw_strut_ventilated(lw_lanes aspect, lw_lanes number, lw_lane
     return lw_select(angle < 0.0, -side, side);
 }
 
-// Coefficient at which a ventilated strut is wetted again: lullwise/strut.h.
+// Coefficient at which a ventilated strut is wetted again: foil/strut.h.
 LW_INLINE lw_lanes lw_strut_washout(lw_lanes aspect, lw_lanes number)
 {
     const double q = 0.25 * LW_PI;

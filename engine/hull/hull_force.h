@@ -145,7 +145,7 @@ LW_INLINE lw_hull_load lw_hull_force(const lw_hull_craft *hull, double density, 
                           .stem = lw_hull_stem(hull, in)};
 }
 
-// Drag of a bow under water: a wedge (lullwise/hull_form.h) with a cavity behind its shoulders.
+// Drag of a bow under water: a wedge (lullwise/hull_shape.h) with a cavity behind its shoulders.
 //
 //     D = 1/2 rho u |u| C_D B d,   less where the water closes in: by u^2 / (u^2 + 9 g d)  [judged]
 //

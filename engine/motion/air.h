@@ -6,7 +6,7 @@
 //     a strut  draws air beyond 14.5 deg, gathering way or turned at once [harwood-2016]; and
 //              in waves beyond 7 deg where it would stay, once that was so for the way from
 //              crest to crest: each brings a hole or a breaker that lets air in            [judged]
-//              sheds it where it cannot stay (lullwise/strut.h), after a way of 5 chords   [judged]
+//              sheds it where it cannot stay (foil/strut.h), after a way of 5 chords   [judged]
 //     air spreads from a strut to its foil, and from a foil up its strut where the strut's angle
 //              lets it stay, once it has been there for a way of 10 chords                 [judged]
 //

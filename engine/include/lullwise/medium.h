@@ -82,7 +82,7 @@ typedef struct lw_medium {
 lw_medium lw_medium_of(const lw_day *day);
 
 // The sea under a wind [m/s] at wind_height: what the day gives, and the rest from the fetch and
-// the wind at 10 m (wave.h). Without fetch, height and period the water is flat: height 0, and a
+// the wind at 10 m (above). Without fetch, height and period the water is flat: height 0, and a
 // period of 2 s, so that nobody divides by zero.
 lw_wave lw_medium_wave(const lw_medium *medium, double wind);
 

@@ -116,7 +116,7 @@ bool lw_polar_outline(const lw_polar_shape *shape, lw_outline *outline);
 // How many rows the polar of a shape has; each of them by itself, in any order and anywhere; and the
 // polar that they make. False when the designation or the shape is none: the polar is then that of
 // four digits as measured. Where layers have no answer neighbours stand in, and where none of a row
-// has, a polar by rule (section.h).
+// has, a polar by rule (foil/section.h).
 size_t lw_polar_row_count(const lw_polar_shape *shape);
 void lw_polar_row_prepare(lw_polar_row *row, const lw_polar_shape *shape, size_t number,
                           lw_polar_room *room);

@@ -3,7 +3,7 @@
 //
 // In chords, the nose near (0, 0) and the tail at (1, y). An outline becomes a profile of straight
 // panels, with or without its flap down; a profile's flow is solved once and serves every angle.
-// With friction: boundary_layer.h. The closed forms of section.h are checks of both.
+// With friction: boundary_layer.h. The closed forms of foil/section.h are checks of both.
 
 #ifndef LW_PROFILE_H
 #define LW_PROFILE_H

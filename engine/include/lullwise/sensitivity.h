@@ -74,7 +74,7 @@ void lw_sensing_begin(lw_sensing *sensing, const lw_outlook *outlook, lw_outlook
                       lw_section_store *store);
 
 // One row moved by its error, both ways: to first order, heel, place and heading as they were
-// (shift.h), or with the best pin's range searched anew.
+// (above), or with the best pin's range searched anew.
 void lw_sensing_row(lw_sensing *sensing, size_t row, bool is_anew);
 
 // Leaves out what cannot be moved; what matters most first. Or the first `count` rows alone.

@@ -8,7 +8,7 @@
 
 // --- a foil of any planform, described by stations, and where it is in the water
 //
-// What it does there is the matter of wing_lattice.h. Axes of the foil: x forward, y to port, z up,
+// What it does there is told below. Axes of the foil: x forward, y to port, z up,
 // origin where the depth is measured, as a rule the middle of the quarter-chord line.
 
 #define LW_WING_STATIONS 72  // greatest numbers
