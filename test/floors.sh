@@ -52,6 +52,19 @@ for file in $(files_of engine); do
     done < <(includes_of "$file")
 done
 
+# --- lullwise.h: every public header, behind those that it needs
+read_so_far=" "
+while read -r how name; do
+    for needed in $(includes_of "engine/include/$name" | sed -n 's/^" //p'); do
+        [[ "$read_so_far" == *" $needed "* ]] || fault "lullwise.h has $name before $needed"
+    done
+    read_so_far="$read_so_far$name "
+done < <(includes_of engine/include/lullwise/lullwise.h)
+for file in engine/include/lullwise/*.h; do
+    name=${file#engine/include/}
+    [[ "$read_so_far lullwise/lullwise.h " == *" $name "* ]] || fault "lullwise.h leaves $name out"
+done
+
 # --- includes of the floors above
 allowed_above() {
     case "$1" in

@@ -1,0 +1,64 @@
+// lullwise.h - the engine's public face, in the order in which it is read.
+// SPDX-License-Identifier: MIT
+//
+// The engine reads no file, asks no clock, prints and allocates nothing: the caller hands it structs
+// in SI and radians, and room to work in. Each header needs only those above it.
+
+#ifndef LW_LULLWISE_H
+#define LW_LULLWISE_H
+
+// clang-format off
+
+// What all share: status codes, units, elementary functions with the same bits everywhere, and the
+// rows that describe quantities.
+#include "lullwise/base.h"
+#include "lullwise/elementary.h"
+#include "lullwise/quantity.h"
+
+// What one measures: boat, sailor and day.
+#include "lullwise/boat.h"
+#include "lullwise/day.h"
+
+// What is around: water, air and waves of the day; wind and sea in time from a seed.
+#include "lullwise/medium.h"
+#include "lullwise/weather.h"
+
+// A foil section: its shape, its boundary layer, and both as functions that are read fast.
+#include "lullwise/profile.h"
+#include "lullwise/boundary_layer.h"
+#include "lullwise/polar.h"
+
+// A whole foil by a lattice; a hull by its sections, and afloat with its weights.
+#include "lullwise/wing.h"
+#include "lullwise/hull_shape.h"
+#include "lullwise/hull_afloat.h"
+
+// A boat made ready to compute with, and one of her foils by itself.
+#include "lullwise/prepared.h"
+#include "lullwise/craft.h"
+#include "lullwise/foil.h"
+
+// Steady flight: its balance and margins, what the sailor sets by choice, and the winds that a
+// set-up flies and is held in.
+#include "lullwise/flight.h"
+#include "lullwise/trim.h"
+#include "lullwise/range.h"
+
+// Motion: a ride through gusts and chop, what happens on it, and small motions about a balance.
+#include "lullwise/ride.h"
+#include "lullwise/motion.h"
+#include "lullwise/flown.h"
+#include "lullwise/modes.h"
+
+// A day's choice: what is not known, a ranking of set-ups, swims, hold or stop, and which
+// measurement is worth taking better.
+#include "lullwise/chance.h"
+#include "lullwise/draw.h"
+#include "lullwise/swims.h"
+#include "lullwise/choice.h"
+#include "lullwise/hold.h"
+#include "lullwise/sensitivity.h"
+
+// clang-format on
+
+#endif
