@@ -9,7 +9,7 @@
 #include "answer/foil/named_section.h"
 #include "answer/steps.h"
 #include "lullwise/craft.h"
-#include "lullwise/whole_foil.h"
+#include "lullwise/foil.h"
 
 #define LW_FOIL_USUAL_DEPTH 0.5  // [m]
 
