@@ -15,17 +15,6 @@ lw_item lw_item_of(const lw_quantity *row, const char *head)
         .key = row->key, .head = head, .unit = row->unit, .digits = row->decimals, .none = "-"};
 }
 
-double lw_told(double x)
-{
-    const double size = fabs(x);
-    if (!(size > 0.0) || isinf(x)) return x;
-    double up = 1.0, down = 1.0;  // powers of ten up to 10^22 are exact
-    for (int i = 0; i < 22 && size * up < 1e11; i++) up *= 10.0;
-    for (int i = 0; i < 22 && size / down >= 1e12; i++) down *= 10.0;
-    const double whole = floor(size * up / down + 0.5);
-    return copysign(up > 1.0 ? whole / up : whole * down, x);
-}
-
 void lw_item_show(const lw_item *item, double told, char text[LW_SHOWN_LENGTH])
 {
     char number[LW_CELL_LENGTH];
@@ -127,6 +116,12 @@ static lw_unit unit_told(const lw_teller *teller, lw_unit unit)
     return is_speed ? teller->speed_unit : unit;
 }
 
+static const char *const form_names[] = {
+    [LW_AS_NUMBER] = "number", [LW_AS_SIGNED] = "signed", [LW_AS_BARE] = "bare",
+    [LW_AS_CHANGE] = "change", [LW_AS_TIME] = "time",     [LW_AS_CHANCE] = "chance",
+    [LW_AS_ERROR] = "error",   [LW_AS_TEXT] = "text",     [LW_AS_TRUTH] = "truth",
+};
+
 static void tell_column(lw_teller *teller, const lw_item *column)
 {
     const lw_face *face = teller->face;
@@ -136,6 +131,7 @@ static void tell_column(lw_teller *teller, const lw_item *column)
     face->text(teller->to, &(lw_item){.key = "unit"},
                lw_unit_text(unit_told(teller, column->unit)));
     face->number(teller->to, &(lw_item){.key = "digits"}, column->digits, "");
+    face->text(teller->to, &(lw_item){.key = "form"}, form_names[column->form]);
     face->close(teller->to, LW_OBJECT);
 }
 

@@ -109,10 +109,6 @@ void lw_tell_name(lw_teller *teller, const char *key, const char *text);
 void lw_tell_flag(lw_teller *teller, const char *key, bool is_so);
 void lw_tell_rows(lw_teller *teller, const char *key, const lw_table *table, const void *data);
 
-// In the item's unit, twelve digits long: what more there is is noise.  [IEEE 754: exact to the bit
-// what "%.12g" writes, from 1e-10 to 1e22]
-double lw_told(double x);
-
 // As it is shown, unit and all.
 #define LW_SHOWN_LENGTH 48
 void lw_item_show(const lw_item *item, double told, char text[LW_SHOWN_LENGTH]);

@@ -32,7 +32,7 @@ static void *data_of(int slot, int record)
     return &inputs->day_as_given;
 }
 
-static void put_faults(const lw_faults *faults)
+void lw_parcel_faults(const lw_faults *faults)
 {
     lw_parcel_list("faults");
     for (size_t i = 0; i < faults->count; i++) {
@@ -207,7 +207,7 @@ LW_EXPORT(lw_web_read) void lw_web_read(int slot, int record, size_t length)
     lw_parcel_begin();
     lw_parcel_text("record", data ? lw_records[record]->name : "");
     lw_parcel_truth("is_sound", is_sound);
-    put_faults(&faults);
+    lw_parcel_faults(&faults);
     lw_faults_free(&faults);
     if (!is_sound) return;
     settle(&lw_web_slots[slot]);

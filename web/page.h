@@ -66,8 +66,19 @@ size_t lw_web_part_size(void);
 void lw_web_take(int slot, int step);
 void lw_web_choice(int slot);
 
+// A question of answer/question.h asked of a slot: in the room its name, then options and their texts
+// in turn, each closed by a zero. Returns whether it is taken; parcel: is_taken, refusal, faults.
+// Then steps as of an outlook, and the answer as one parcel, told as --json tells it; or its picture.
+int lw_web_ask(int slot, size_t length);
+int lw_web_ask_steps(void);
+void lw_web_ask_step(int step);
+size_t lw_web_ask_part(void);
+void lw_web_ask_take(int step);
+void lw_web_ask_tell(void);
+void lw_web_ask_draw(void);
+
 // What differs between the rankings of both slots. The room has a pin's label for each slot with
-// a zero between them; empty: the first place. Parcel: as_is, changed (labels), differences.
+// a zero between them; empty: the first place. Parcel: as `lullwise pick --against` tells it.
 void lw_web_compare(size_t length);
 
 // Which measurement matters most, once the outlook is done: how many there are, then one at a time,
@@ -88,6 +99,9 @@ void lw_web_fly_modes(void);   // the motions about it: verdict, sailed, alone, 
 // seconds, every), NAN for what is to be chosen. Parcel: history, row by row, each a trace and then
 // the water along the boat; events, rates, words.
 void lw_web_ride(int slot);
+
+// Into the parcel: faults, left_out.
+void lw_parcel_faults(const lw_faults *faults);
 
 // What the script reads when a call has ended.
 const char *lw_web_parcel(void);

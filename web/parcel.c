@@ -65,3 +65,56 @@ void lw_parcel_rows(const char *key, const lw_table *table, const void *data)
     }
     lw_parcel_end();
 }
+
+// --- the teller's face
+
+static void put_told(char letter, const char *key, const char *head)
+{
+    put_key(letter, key);
+    if (head)
+        put("\1", 1), put(head, strlen(head) + 1);
+    else
+        put("", 1);
+}
+
+static void open(void *to, lw_branch branch, const char *key, const char *head)
+{
+    (void)to;
+    put_told(branch == LW_LIST ? 'L' : 'O', key, head);
+}
+
+static void close(void *to, lw_branch branch)
+{
+    (void)to, (void)branch;
+    put("e", 1);
+}
+
+static void number(void *to, const lw_item *item, double told, const char *shown)
+{
+    (void)to;
+    put_told('N', item->key, item->head);
+    put(shown, strlen(shown) + 1);
+    put(&told, sizeof told);
+}
+
+static void text(void *to, const lw_item *item, const char *words)
+{
+    (void)to;
+    put_told(words ? 'T' : 'Z', item->key, item->head);
+    if (words) put(words, strlen(words) + 1);
+}
+
+static void truth(void *to, const lw_item *item, bool is_so)
+{
+    (void)to;
+    put_told('B', item->key, item->head);
+    put(is_so ? "\1" : "", 1);
+}
+
+lw_teller lw_parcel_teller(lw_unit speed_unit)
+{
+    static const lw_face face = {open, close, NULL, number, text, truth};
+    lw_teller teller = lw_teller_of(&face, NULL);
+    teller.speed_unit = speed_unit;
+    return teller;
+}

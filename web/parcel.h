@@ -3,12 +3,17 @@
 //
 // One parcel at a time, written front to back and read by script/parcel.js. Each entry is a letter,
 // its key closed by a zero (empty in a list), and for n the eight bytes of a double, for t a text
-// closed by a zero, for b one byte; o and l open an object or a list, e closes it (without a key).
+// closed by a zero, for b one byte, for z nothing (it is not there); o and l open an object or a list,
+// e closes it (without a key).
+//
+// Of what a teller tells the letters are capitals. Behind the key stands the head, a one before it and
+// a zero behind, or a zero alone where there is none; before the double how it is shown, closed by a
+// zero.
 
 #ifndef LW_PARCEL_H
 #define LW_PARCEL_H
 
-#include "lullwise/quantity.h"
+#include "answer/teller.h"
 
 // Begins a new one; what was in the last is gone. All goes into one object.
 void lw_parcel_begin(void);
@@ -20,6 +25,9 @@ void lw_parcel_end(void);  // of the object or list opened last
 void lw_parcel_number(const char *key, double x);
 void lw_parcel_text(const char *key, const char *text);
 void lw_parcel_truth(const char *key, bool is_so);
+
+// The teller whose face the parcel is: it tells into what is open.
+lw_teller lw_parcel_teller(lw_unit speed_unit);
 
 // Every member of a struct under its row's key, in SI.
 void lw_parcel_rows(const char *key, const lw_table *table, const void *data);

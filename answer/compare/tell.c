@@ -20,27 +20,37 @@ static const lw_item columns[] = {
 
 // What is set side by side, and its names.
 static const lw_item members[] = {
-    {"seconds",     "time round the course",  LW_AS_TIME,   LW_UNIT_S,       0, "none"},
+    {"seconds",     "time round the course",  LW_AS_TIME,   LW_UNIT_S,       0, "cannot be sailed"},
     {"flying",      "share of time flying",   LW_AS_NUMBER, LW_UNIT_PERCENT, 0, NULL},
     {"swims",       "swims round the course", LW_AS_NUMBER, LW_UNIT_NONE,    2, NULL},
     {"launches_at", "launches at",            LW_AS_NUMBER, LW_UNIT_KN,      1, "none"},
     {"stays_up_at", "stays up from",          LW_AS_NUMBER, LW_UNIT_KN,      1, "none"},
     {"held_up_to",  "held to",                LW_AS_NUMBER, LW_UNIT_KN,      1, "none"},
     {"speed",       "made good under way",    LW_AS_NUMBER, LW_UNIT_KN,      1, "none"},
-    {"turns_lull",  "turns in the lull",      LW_AS_SIGNED, LW_UNIT_TURN,    1, NULL},
-    {"turns_mean",  "turns in the mean",      LW_AS_SIGNED, LW_UNIT_TURN,    1, NULL},
-    {"turns_puff",  "turns in the puff",      LW_AS_SIGNED, LW_UNIT_TURN,    1, NULL},
+    {"turns_lull",  "turns in the lull",      LW_AS_SIGNED, LW_UNIT_TURN,    1, "does not fly"},
+    {"turns_mean",  "turns in the mean",      LW_AS_SIGNED, LW_UNIT_TURN,    1, "does not fly"},
+    {"turns_puff",  "turns in the puff",      LW_AS_SIGNED, LW_UNIT_TURN,    1, "does not fly"},
 };
 // clang-format on
 #define COUNT(list) (sizeof(list) / sizeof(list)[0])
 #define SECONDS     (&members[0])
 #define HELD_UP_TO  (&members[5])
 
+// Turns are for winds in which she flies.
+static bool is_there(const lw_item *item, const lw_placing *place)
+{
+    if (strcmp(item->key, "turns_lull") == 0) return place->flies_in_lull;
+    if (strcmp(item->key, "turns_mean") == 0) return place->flies_in_mean;
+    if (strcmp(item->key, "turns_puff") == 0) return place->flies_in_puff;
+    return true;
+}
+
 // In the item's unit; NAN where there is none.
-static double value_of(const lw_item *item, const lw_prospect *prospect)
+static double value_of(const lw_item *item, const lw_placing *place)
 {
     const lw_quantity *row = lw_table_find(&lw_prospect_table, item->key);
-    const double value = lw_quantity_value(row, prospect);
+    const double value = lw_quantity_value(row, &place->prospect);
+    if (!is_there(item, place)) return NAN;
     const bool may_lack = lw_prospect_may_lack((size_t)(row - lw_prospect_table.rows));
     return may_lack && value <= 0.0 ? NAN : value / lw_unit_in_si(item->unit);
 }
@@ -64,8 +74,8 @@ static void tell_difference(lw_teller *t, const lw_item *item, double from, doub
     lw_tell_number_as(t, NULL, value, value == 0.0 ? "=" : text);
 }
 
-static void tell_row(lw_teller *t, const char *name, lw_item item, const lw_prospect *a,
-                     const lw_prospect *b)
+static void tell_row(lw_teller *t, const char *name, lw_item item, const lw_placing *a,
+                     const lw_placing *b)
 {
     if (item.unit == LW_UNIT_KN && t->speed_unit) item.unit = t->speed_unit;
     const double from = value_of(&item, a), to = value_of(&item, b);
@@ -88,7 +98,7 @@ static void tell_pair(lw_teller *t, lw_side a, lw_side b)
     lw_tell_name(t, "pin_changed", is);
     lw_tell_table(t, "members", head, columns, COUNT(columns));
     for (size_t i = 0; i < COUNT(members); i++) {
-        tell_row(t, members[i].head, members[i], &a.place->prospect, &b.place->prospect);
+        tell_row(t, members[i].head, members[i], a.place, b.place);
     }
     lw_tell_end(t);
 }
@@ -101,8 +111,8 @@ static void tell_pins(lw_teller *t, const lw_picked *a, const lw_picked *b)
     for (size_t pin = 0; pin < a->now.count; pin++) {
         const int same = lw_boat_pin(&b->inputs.boat, lw_picked_label(a, pin));
         if (same < 0) continue;
-        const lw_prospect *p = &lw_picked_place_of(&a->now, pin)->prospect;
-        const lw_prospect *q = &lw_picked_place_of(&b->now, (size_t)same)->prospect;
+        const lw_placing *p = lw_picked_place_of(&a->now, pin);
+        const lw_placing *q = lw_picked_place_of(&b->now, (size_t)same);
         tell_row(t, lw_picked_label(a, pin), *SECONDS, p, q);
         tell_row(t, "", *HELD_UP_TO, p, q);
     }

@@ -108,6 +108,41 @@ static void tell_places(lw_teller *t, const lw_picked *picked)
                  "(on every leg): steady wind. Held to: puffs, on every leg.");
 }
 
+// The first place in short: what is pinned ashore, how far it is held, what is wound afloat. Of no use
+// beside the tables: a face that has room for little shows it.
+static void tell_best(lw_teller *t, const lw_picked *picked)
+{
+    static const lw_item held = WIND("held_up_to", "held to puffs of");
+    static const lw_item over = WIND("over_puffs", "over the puffs");
+    static const lw_item under = WIND("under_puffs", "under the puffs");
+    static const lw_item seconds = {"seconds", "round the course", LW_AS_TIME, LW_UNIT_S, 0,
+                                    "none"};
+    static const char *const keys[] = {"lull", "mean", "puff"};
+    const lw_placing *first = &picked->now.places[0];
+    const lw_prospect *p = &first->prospect;
+    const double spare = p->held_up_to - picked->now.gusts.puff;
+    const double turns[] = {p->turns_lull, p->turns_mean, p->turns_puff};
+    const bool flies[] = {first->flies_in_lull, first->flies_in_mean, first->flies_in_puff};
+    lw_tell_object(t, "best", NULL);
+    lw_tell_name(t, "pin", lw_picked_label(picked, first->pin));
+    if (spare < 0.0)
+        lw_tell_sentence(t, "unheld",
+                         p->held_up_to > 0.0 ? "Not held in the puffs" : "Held in no wind");
+    lw_tell_number(t, &held, there(p->held_up_to));
+    if (p->held_up_to > 0.0) lw_tell_number(t, spare < 0.0 ? &under : &over, fabs(spare));
+    lw_tell_number(t, &seconds, there(p->seconds));
+    lw_tell_object(t, "turns", "Rudder lift on, in turns");
+    for (int i = 0; i < 3 && first->flies; i++) {
+        const lw_item item = TURNS(keys[i], keys[i]);
+        if (flies[i])
+            lw_tell_number(t, &item, turns[i]);
+        else
+            lw_tell_bracketed(t, &item, turns[i]);
+    }
+    lw_tell_end(t);
+    lw_tell_end(t);
+}
+
 // --- why, and how surely
 
 // Stable words for the reasons: their names in small letters.
@@ -418,6 +453,7 @@ void lw_tell_picked(lw_teller *t, const lw_picked *picked)
         lw_picked_no_flight(picked, text);
         lw_tell_sentence(t, "no_flight", text);
     }
+    if (flies) tell_best(t, picked);
     tell_places(t, picked);
     tell_reasons(t, picked);
     tell_behind(t, picked);

@@ -7,10 +7,21 @@
 
 #include "records/fault.h"
 
+double lw_told(double x)
+{
+    const double size = fabs(x);
+    if (!(size > 0.0) || isinf(x)) return x;
+    double up = 1.0, down = 1.0;  // powers of ten up to 10^22 are exact
+    for (int i = 0; i < 22 && size * up < 1e11; i++) up *= 10.0;
+    for (int i = 0; i < 22 && size / down >= 1e12; i++) down *= 10.0;
+    const double whole = floor(size * up / down + 0.5);
+    return copysign(up > 1.0 ? whole / up : whole * down, x);
+}
+
 void lw_cell_number(char text[LW_CELL_LENGTH], double value, int decimals, bool is_signed)
 {
     const double unit = pow(10.0, decimals);
-    const double rounded = round(value * unit) / unit;
+    const double rounded = round(lw_told(value) * unit) / unit;
     lw_text_fit(text, LW_CELL_LENGTH, is_signed && rounded != 0.0 ? "%+.*f" : "%.*f", decimals,
                 rounded == 0.0 ? 0.0 : rounded);
 }

@@ -11,6 +11,10 @@
 // "12.3 kn", "41 cm", "-0.5 turns": a member with its unit, never "-0.0".
 void lw_cell_value(char text[LW_CELL_LENGTH], const lw_quantity *row, const void *data);
 
+// Twelve digits of a number: what more there is is noise, and would round a half now up, now down.
+// The double nearest to them, so that "%.12g" writes just these [IEEE 754], from 1e-10 to 1e22.
+double lw_told(double x);
+
 // The number alone, with so many decimals; `is_signed`: a plus too.
 void lw_cell_number(char text[LW_CELL_LENGTH], double value, int decimals, bool is_signed);
 

@@ -1,6 +1,7 @@
 // engine.js - the page's way to the engine: a worker for short questions, others for long work.
 // SPDX-License-Identifier: MIT
 
+import { unpack } from "./parcel.js";
 import { openSections } from "./sections.js";
 
 const LONG_MOST = 4; // workers for long work
@@ -11,6 +12,14 @@ export async function moduleFrom(text) {
   const packed = Uint8Array.from(atob(text.trim()), (letter) => letter.charCodeAt(0));
   const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
   return WebAssembly.compile(await new Response(stream).arrayBuffer());
+}
+
+// What came packed, wherever it stands in an answer; bytes of a step stay bytes.
+function unpacked(answer) {
+  if (answer?.parcel) return unpack(answer.parcel);
+  if (Array.isArray(answer)) return answer.map(unpacked);
+  if (!answer || Object.getPrototypeOf(answer) !== Object.prototype) return answer;
+  return Object.fromEntries(Object.entries(answer).map(([key, one]) => [key, unpacked(one)]));
 }
 
 // One worker: ask(question, ...words), and the boat whose sections it was handed. It is started
@@ -27,7 +36,7 @@ function thread(module, source) {
     worker = new Worker(address);
     worker.onmessage = ({ data: { id, answer, error } }) => {
       if (error !== undefined) return restart(error);
-      open.get(id)?.resolve(answer);
+      open.get(id)?.resolve(unpacked(answer));
       open.delete(id);
     };
     module.then((compiled) => worker.postMessage({ module: compiled }));
@@ -115,6 +124,30 @@ class Engine {
   /** Slot 0 as it is and slot 1 changed, side by side; a pin's label for each ("": its first). */
   comparison(sets, labels, onProgress) {
     return this.#begin(onProgress, (work) => this.#comparison(sets, labels, work, onProgress));
+  }
+
+  /**
+   * Any question by its name, with options as on a command line: { told, svg } or
+   * { refused: { refusal, faults } }.
+   */
+  question(slot, set, onProgress, name, options) {
+    return this.#begin(onProgress, (work) => this.#question(slot, set, work, name, options));
+  }
+
+  async #question(slot, set, work, ...asked) {
+    await Promise.all(this.#long.map((thread) => this.#ready(thread, slot, set)));
+    if (work.isStopped) return null;
+    const first = await this.#long[0].ask("ask begun", slot, set, ...asked);
+    if (!first.is_taken) return { refused: first };
+    if (!first.isShared) return this.#long[0].ask("ask whole", slot, set, ...asked, null);
+    const parts = [];
+    const stepsNow = () => this.#long[0].ask("ask steps", slot, set, ...asked, parts);
+    for (let steps; !work.isStopped && parts.length < (steps = await stepsNow()); ) {
+      const known = [...parts];
+      const one = (ask, step) => ask("ask step", slot, set, ...asked, known, step);
+      await share(this.#long, steps, work, one, parts);
+    }
+    return work.isStopped ? null : this.#long[0].ask("ask whole", slot, set, ...asked, parts);
   }
 
   #begin(onProgress, run) {

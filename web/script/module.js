@@ -56,9 +56,37 @@ class EngineModule {
   /** Calls lw_web_<name> and unpacks what it hands over. */
   ask(name, ...numbers) {
     this.calls[`lw_web_${name}`](...numbers);
+    return unpack(this.#parcel());
+  }
+  /** The same, still packed: how members are told does not pass from a worker to the page. */
+  told(name, ...numbers) {
+    this.calls[`lw_web_${name}`](...numbers);
+    return { parcel: this.#parcel().slice() };
+  }
+  #parcel() {
     const start = this.calls.lw_web_parcel();
     const length = this.calls.lw_web_parcel_length();
-    return unpack(new Uint8Array(this.calls.memory.buffer, start, length));
+    return new Uint8Array(this.calls.memory.buffer, start, length);
+  }
+
+  /** Asks a slot a question by its name, with options as on a command line: { is_taken, ... }. */
+  question(slot, name, options = {}) {
+    const given = Object.entries(options).filter(([, text]) => text !== undefined && text !== "");
+    const words = [name, ...given.flat()].map((word) => `${word}\0`);
+    return this.ask("ask", slot, this.#putAll([utf8.encode(words.join(""))]));
+  }
+  /** Of the question asked last: how many steps can be done by now. */
+  askSteps() {
+    return this.calls.lw_web_ask_steps();
+  }
+  /** One step, as bytes for `askTake` in another worker. */
+  askStep(step) {
+    this.calls.lw_web_ask_step(step);
+    return this.#bytesLeft(this.calls.lw_web_ask_part());
+  }
+  askTake(step, bytes) {
+    this.#putAll([bytes]);
+    this.calls.lw_web_ask_take(step);
   }
 
   /**
@@ -128,7 +156,7 @@ class EngineModule {
   }
   /** Both slots side by side, each with the pin of a label; "": with its first. */
   compare(labels) {
-    return this.ask("compare", this.#putAll([utf8.encode(labels.join("\0"))]));
+    return this.told("compare", this.#putAll([utf8.encode(labels.join("\0"))]));
   }
 
   // A copy of the bytes that a call left in the room.

@@ -3,6 +3,9 @@
 
 const utf8 = new TextDecoder();
 
+/** Under it an object keeps how its members are told: a Map from key to { head, shown }. */
+export const TOLD = Symbol("told");
+
 /** @param {Uint8Array} bytes one parcel */
 export function unpack(bytes) {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
@@ -15,24 +18,36 @@ export function unpack(bytes) {
     return read;
   }
 
-  function value(letter) {
-    if (letter === "t") return text();
-    if (letter === "b") return bytes[at++] !== 0;
-    if (letter === "o") return inside({}, (object, key, member) => (object[key] = member));
-    if (letter === "l") return inside([], (list, key, member) => list.push(member));
+  function number() {
     at += 8;
-    return view.getFloat64(at - 8, true);
+    const read = view.getFloat64(at - 8, true);
+    return Number.isNaN(read) ? null : read;
   }
+
+  const values = {
+    t: text,
+    n: number,
+    b: () => bytes[at++] !== 0,
+    z: () => null,
+    o: () => inside({}, (object, key, member) => (object[key] = member)),
+    l: () => inside([], (list, key, member) => list.push(member)),
+  };
 
   function inside(whole, add) {
     while (at < bytes.length) {
       const letter = String.fromCharCode(bytes[at++]);
       if (letter === "e") break;
-      const key = text();
-      add(whole, key, value(letter));
+      const key = text(),
+        kind = letter.toLowerCase();
+      if (kind !== letter) {
+        const head = bytes[at++] ? text() : null;
+        const shown = kind === "n" ? text() : null;
+        (whole[TOLD] ??= new Map()).set(key, { head, shown });
+      }
+      add(whole, key, values[kind]());
     }
     return whole;
   }
 
-  return inside({}, (object, key, member) => (object[key] = member));
+  return values.o();
 }

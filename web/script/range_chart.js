@@ -4,7 +4,6 @@
 // Each state has a pattern and a word of its own, so that no colour is needed.
 
 import { make } from "./dom.js";
-import { KNOT } from "./number.js";
 
 export const states = [
   ["hull", "on the hull"],
@@ -15,7 +14,8 @@ export const states = [
 
 // [state, from, to] along the wind, all in the chart's unit.
 function partsOf(limits, low, high) {
-  const { launches_at: launch, stays_up_at: stay, held_up_to: held } = limits;
+  const { launches_at, stays_up_at, held_up_to } = limits;
+  const [launch, stay, held] = [launches_at ?? 0, stays_up_at ?? 0, held_up_to ?? 0];
   const marks = [["hull", low]];
   if (stay > 0) {
     if (launch === 0 || launch > stay) marks.push(["stays", stay]);
@@ -33,11 +33,11 @@ function partsOf(limits, low, high) {
     .filter(([, from, to]) => to > from);
 }
 
-function scaleOf(rows, gusts, unit) {
-  const held = rows.map((row) => row.limits.held_up_to);
+function scaleOf(rows, gusts) {
+  const held = rows.map((row) => row.limits.held_up_to ?? 0);
   const up = rows.map((row) => row.limits.stays_up_at || 1e9);
-  const low = Math.max(0, Math.floor((Math.min(gusts.lull, ...up) / unit - 2) / 2) * 2);
-  const high = Math.ceil((Math.max(gusts.puff, ...held) / unit + 2) / 2) * 2;
+  const low = Math.max(0, Math.floor((Math.min(gusts.lull, ...up) - 2) / 2) * 2);
+  const high = Math.ceil((Math.max(gusts.puff, ...held) + 2) / 2) * 2;
   return { low, high, step: high - low > 24 ? 4 : 2 };
 }
 
@@ -55,9 +55,9 @@ const barRow = (kind, label, ...bar) =>
 const key = (...inside) => make("span", { class: "key" }, inside);
 
 /** What the chart shows, in words. */
-function saidOf(rows, unit, speedUnit) {
+function saidOf(rows, speedUnit) {
   const wordOf = (state) => states.find(([name]) => name === state)[1];
-  const knots = (wind) => (wind / unit).toFixed(1);
+  const knots = (wind) => wind.toFixed(1);
   const said = rows.map(({ label, parts }) => {
     const winds = parts.map(
       ([state, from, to]) => `${knots(from)} to ${knots(to)} ${wordOf(state)}`,
@@ -67,18 +67,17 @@ function saidOf(rows, unit, speedUnit) {
   return `Winds in ${speedUnit}, pin by pin. ${said.join(". ")}`;
 }
 
-/** rows: [{ label, limits }]; limits and gusts in m/s. */
+/** rows: [{ label, limits }]; limits and gusts as told, in the unit named. */
 export function rangeChart(rows, gusts, speedUnit) {
-  const unit = speedUnit === "m/s" ? 1 : KNOT;
-  const { low, high, step } = scaleOf(rows, gusts, unit);
-  const at = (wind) => `${(100 * (wind / unit - low)) / (high - low)}%`;
+  const { low, high, step } = scaleOf(rows, gusts);
+  const at = (wind) => `${(100 * (wind - low)) / (high - low)}%`;
   const mark = (letter, wind) =>
     make("span", { class: "mark", vars: { "--at": at(wind) } }, letter);
   const ticks = [];
   for (let kn = low; kn <= high; kn += step)
-    ticks.push(make("span", { vars: { "--at": at(kn * unit) } }, String(kn)));
+    ticks.push(make("span", { vars: { "--at": at(kn) } }, String(kn)));
   const drawn = rows.map(({ label, limits }) => {
-    const parts = partsOf(limits, low * unit, high * unit);
+    const parts = partsOf(limits, low, high);
     const bar = parts.map(([state, from, to]) => part(`part ${state}`, at(from), at(to)));
     const band = part("band", at(gusts.lull), at(gusts.puff));
     return { label, parts, element: barRow("row", label, bar, band) };
@@ -89,7 +88,7 @@ export function rangeChart(rows, gusts, speedUnit) {
     { class: "range", vars: { "--label": `min(${wide}ch, 30%)` } },
     make(
       "div",
-      { role: "img", "aria-label": saidOf(drawn, unit, speedUnit) },
+      { role: "img", "aria-label": saidOf(drawn, speedUnit) },
       barRow("row marks", "", mark("L", gusts.lull), mark("M", gusts.mean), mark("P", gusts.puff)),
       drawn.map((row) => row.element),
       barRow("row ticks", speedUnit, ticks),

@@ -12,6 +12,18 @@ function takeAll(slot, set, parts) {
   parts.forEach((part, step) => engine.take(slot, step, part));
 }
 
+let begun = { key: "" }; // the question that was asked last
+
+// Begun anew unless it was the last, with what other workers worked out.
+function beginAsked(slot, set, name, options, parts) {
+  const key = JSON.stringify([slot, set, name, options]);
+  engine.load(slot, set);
+  if (begun.key !== key || !parts) begun = { key, ...engine.question(slot, name, options) };
+  if (begun.is_taken) (parts ?? []).forEach((part, step) => engine.askTake(step, part));
+  const { is_taken, refusal, faults } = begun;
+  return { is_taken, refusal, faults };
+}
+
 /** What can be asked: each takes (slot, set, ...) and answers with plain objects. */
 const questions = {
   tables: () => engine.ask("tables"),
@@ -85,12 +97,35 @@ const questions = {
   },
   "choice whole"(slot, set, parts) {
     takeAll(slot, set, parts);
-    return engine.ask("choice", slot);
+    return engine.told("choice", slot);
   },
   // Both slots' choices side by side; labels of the pins wanted, "" for the first.
   compare(sets, parts, labels) {
     const choices = [0, 1].map((slot) => questions["choice whole"](slot, sets[slot], parts[slot]));
-    return { choices, ...engine.compare(labels) };
+    return { choices, compared: engine.compare(labels) };
+  },
+  // Any question by its name, options as on a command line: how many steps can be done when those of
+  // the parts are; one of them, which rests on those; and the answer, the steps done here or taken.
+  "ask begun"(slot, set, name, options) {
+    const isBegun = beginAsked(slot, set, name, options, []);
+    return { ...isBegun, isShared: isBegun.is_taken && engine.calls.lw_web_ask_part() > 0 };
+  },
+  "ask steps"(slot, set, name, options, parts) {
+    beginAsked(slot, set, name, options, parts);
+    return engine.askSteps();
+  },
+  "ask step"(slot, set, name, options, parts, step) {
+    beginAsked(slot, set, name, options, parts);
+    return engine.askStep(step);
+  },
+  "ask whole"(slot, set, name, options, parts) {
+    const { is_taken, ...why } = beginAsked(slot, set, name, options, parts);
+    if (!is_taken) return { refused: why };
+    if (!parts)
+      for (let done = 0, steps; done < (steps = engine.askSteps()); )
+        while (done < steps) engine.calls.lw_web_ask_step(done++);
+    const svg = options.svg ? engine.ask("ask_draw").svg : null;
+    return { told: engine.told("ask_tell"), svg };
   },
   // What each measurement does, once the choice's parts are there.
   sense(slot, set, parts) {

@@ -82,7 +82,7 @@ class Compare {
       this.#answer = got;
       this.#answered = mine;
       this.#tell();
-      say.status(got.differences?.[0] ?? "");
+      say.status(got.compared.differences?.[0] ?? "");
     } catch (error) {
       say.status(`The engine broke down: ${error.message}. Change a value, or work it out again.`);
     }
@@ -94,7 +94,7 @@ class Compare {
     this.#answers.setAttribute("aria-busy", isOld);
     if (!this.#answer) return;
     const none = "One of the two has no pins to choose among.";
-    const cards = this.#answer.differences
+    const cards = this.#answer.compared.differences
       ? compareCards(this.#page, this.#answer)
       : [make("p", {}, none)];
     this.#answers.replaceChildren(...cards);

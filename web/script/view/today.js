@@ -4,6 +4,7 @@
 import { choiceCards } from "../choice_cards.js";
 import { dayForm } from "../day_form.js";
 import { make } from "../dom.js";
+import { KNOT } from "../number.js";
 import { workBar } from "../work_bar.js";
 
 const PAUSE = 250; // [ms] after the last change, before the long work begins
@@ -21,7 +22,7 @@ class Today {
 
   constructor(page, main) {
     this.#page = page;
-    this.#ask = dayForm(page, () => this.#answer?.gusts ?? page.store.state.values.day.wind);
+    this.#ask = dayForm(page, () => gustsOf(this.#answer, page.store.state));
     const answers = make("div", {}, this.#bar.element, this.#answers);
     main.append(make("div", { class: "today" }, this.#ask.element, answers));
   }
@@ -79,7 +80,14 @@ class Today {
   }
 }
 
+// Lull, mean and puff in SI, as they were worked out, or as given while nothing is.
+function gustsOf(answer, { speedUnit, values }) {
+  if (!answer) return values.day.wind;
+  const inSi = speedUnit === "m/s" ? 1 : KNOT;
+  return Object.fromEntries(["lull", "mean", "puff"].map((key) => [key, answer.wind[key] * inSi]));
+}
+
 const briefly = (answer) =>
-  answer.flies ? `Pin ${answer.places[0].label} for this day` : "Nothing flies on this day";
+  answer.any_flies ? `Pin ${answer.best.pin} for this day` : "Nothing flies on this day";
 
 export const today = { name: "today", title: "Today", open: (page, main) => new Today(page, main) };
