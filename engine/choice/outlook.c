@@ -136,50 +136,59 @@ static void find_range(lw_outlook *outlook, size_t pin, size_t course)
     outlook->relaunch[pin] = relaunch_of(outlook, pin, &setup);
 }
 
+// What a step works out: the range of a pin on a course, or a block of rides.
+typedef struct part {
+    enum { RANGE, BLOCK, BLOCK_AGAIN } kind;
+    size_t pin, course, block;
+} part;
+
+static part part_of(const lw_outlook *outlook, size_t step)
+{
+    const size_t ranges = range_steps(outlook), courses = outlook->course_count;
+    if (step < ranges) return (part){RANGE, step / courses, step % courses, 0};
+    const size_t block = (step - ranges) % LW_BLOCKS;
+    return (part){step < ranges + LW_BLOCKS ? BLOCK : BLOCK_AGAIN, 0, 0, block};
+}
+
 void lw_outlook_step(lw_outlook *outlook, size_t step)
 {
-    const size_t ranges = range_steps(outlook), courses = outlook->course_count;
-    const bool again = step >= ranges + LW_BLOCKS;
-    if (again) decide(outlook);
-    if (step < ranges)
-        find_range(outlook, step / courses, step % courses);
+    const part p = part_of(outlook, step);
+    if (p.kind == BLOCK_AGAIN) decide(outlook);
+    if (p.kind == RANGE)
+        find_range(outlook, p.pin, p.course);
     else
-        lw_block_ride(outlook, (step - ranges) % LW_BLOCKS, again);
+        lw_block_ride(outlook, p.block, p.kind == BLOCK_AGAIN);
     outlook->is_done[step] = true;
 }
 
-void lw_outlook_give(const lw_outlook *outlook, size_t step, lw_outlook_part *part)
+void lw_outlook_give(const lw_outlook *outlook, size_t step, lw_outlook_part *to)
 {
-    const size_t ranges = range_steps(outlook), courses = outlook->course_count;
-    if (step < ranges) {
-        part->range = outlook->ranges[step / courses][step % courses];
-        part->reach_launch = outlook->reach_launch[step / courses];
-        part->relaunch = outlook->relaunch[step / courses];
-        return;
+    const part p = part_of(outlook, step);
+    if (p.kind == RANGE) {
+        to->range = outlook->ranges[p.pin][p.course];
+        to->reach_launch = outlook->reach_launch[p.pin];
+        to->relaunch = outlook->relaunch[p.pin];
+    } else if (p.kind == BLOCK) {
+        to->block = outlook->blocks[p.block];
+    } else {
+        memcpy(to->block.as_is, outlook->more[p.block], sizeof to->block.as_is);
     }
-    const size_t block = (step - ranges) % LW_BLOCKS;
-    if (step < ranges + LW_BLOCKS)
-        part->block = outlook->blocks[block];
-    else
-        memcpy(part->block.as_is, outlook->more[block], sizeof part->block.as_is);
 }
 
-void lw_outlook_take(lw_outlook *outlook, size_t step, const lw_outlook_part *part)
+void lw_outlook_take(lw_outlook *outlook, size_t step, const lw_outlook_part *from)
 {
-    const size_t ranges = range_steps(outlook), courses = outlook->course_count;
+    const part p = part_of(outlook, step);
     outlook->is_done[step] = true;
-    if (step < ranges) {
-        outlook->ranges[step / courses][step % courses] = part->range;
-        if (step % courses != 0) return;
-        outlook->reach_launch[step / courses] = part->reach_launch;
-        outlook->relaunch[step / courses] = part->relaunch;
-        return;
+    if (p.kind == RANGE) {
+        outlook->ranges[p.pin][p.course] = from->range;
+        if (p.course > 0) return;  // what comes with the first course
+        outlook->reach_launch[p.pin] = from->reach_launch;
+        outlook->relaunch[p.pin] = from->relaunch;
+    } else if (p.kind == BLOCK) {
+        outlook->blocks[p.block] = from->block;
+    } else {
+        memcpy(outlook->more[p.block], from->block.as_is, sizeof from->block.as_is);
     }
-    const size_t block = (step - ranges) % LW_BLOCKS;
-    if (step < ranges + LW_BLOCKS)
-        outlook->blocks[block] = part->block;
-    else
-        memcpy(outlook->more[block], part->block.as_is, sizeof part->block.as_is);
 }
 
 void lw_outlook_end(lw_outlook *outlook) { lw_blocks_sum(outlook); }
