@@ -145,7 +145,7 @@ static double strut_side(const double *a)  // wetted: depth / chord, angle [deg]
     const lw_lanes one = lw_all(1.0);
     const lw_strut_flow flow = {.forward = one,
                                 .across = lw_all(0.0),
-                                .at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, one),
+                                .at_speed = lw_interval_of(LW_SPEED_FIRST, LW_SPEED_STEP, one),
                                 .turn = lw_all(a[1] * LW_DEG),
                                 .wet = lw_all(a[0]),
                                 .spray = one};

@@ -17,7 +17,7 @@ static lw_foil_flow random_flow(random_stream *stream)
     return (lw_foil_flow){.forward = lw_all(speed),
                           .upward = lw_all(random_between(stream, -3.0, 3.0)),
                           .log_speed = log_speed,
-                          .at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, log_speed),
+                          .at_speed = lw_interval_of(LW_SPEED_FIRST, LW_SPEED_STEP, log_speed),
                           .incidence = lw_all(random_between(stream, -0.1, 0.1)),
                           .flap = lw_all(random_between(stream, -0.17, 0.17)),
                           .depth = lw_all(random_between(stream, -0.05, 1.0)),
@@ -40,7 +40,7 @@ TEST_FUNCTION(face_lifts_less_than_the_wet_foil_does_at_the_angles_of_flight)
     const lw_craft craft = preset_craft();
     lw_foil_flow flow = {.forward = lw_all(9.0), .upward = lw_all(0.0), .depth = lw_all(0.4)};
     flow.log_speed = lw_lanes_log(flow.forward);
-    flow.at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, flow.log_speed);
+    flow.at_speed = lw_interval_of(LW_SPEED_FIRST, LW_SPEED_STEP, flow.log_speed);
     flow.tip_rise = flow.flap = lw_all(0.0);
     for (double alpha = 0.5; alpha < 8.0; alpha += 0.5) {
         flow.incidence = lw_all(alpha * LW_DEG);

@@ -38,14 +38,14 @@ typedef double function(const double *x);
 
 typedef struct counted {
     function *value;
-    size_t looks;
+    size_t evaluations;
 } counted;
 
-static void look(void *of, const lw_point *points, double *values, size_t n)
+static void evaluate(void *of, const lw_point *points, double *values, size_t n)
 {
     counted *c = of;
     for (size_t i = 0; i < n; i++) values[i] = c->value(points[i].x);
-    c->looks += n;
+    c->evaluations += n;
 }
 
 static lw_point climbed(function *value, size_t count, lw_point from, double bound)
@@ -53,7 +53,7 @@ static lw_point climbed(function *value, size_t count, lw_point from, double bou
     counted c = {.value = value};
     lw_ascent ascent = {.count = count, .apart = 1e-3, .gain = 1e-12, .rounds = 200};
     for (size_t i = 0; i < count; i++) ascent.low.x[i] = -bound, ascent.high.x[i] = bound;
-    lw_ascent_from(&ascent, look, &c, &from);
+    lw_ascent_from(&ascent, evaluate, &c, &from);
     return from;
 }
 

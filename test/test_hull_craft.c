@@ -48,7 +48,7 @@ static lw_hull_load load_at(double water, double slope, double speed)
                            .slope = lw_all(slope),
                            .speed = lw_all(speed),
                            .log_speed = log_speed,
-                           .at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, log_speed)});
+                           .at_speed = lw_interval_of(LW_SPEED_FIRST, LW_SPEED_STEP, log_speed)});
 }
 
 // --- the prepared functions beside the direct computation
@@ -239,7 +239,7 @@ TEST_FUNCTION(lane_in_the_air_does_not_feel_its_neighbour_in_the_water)
                            .slope = lw_all(0.01),
                            .speed = lw_all(5.0),
                            .log_speed = log_speed,
-                           .at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, log_speed)};
+                           .at_speed = lw_interval_of(LW_SPEED_FIRST, LW_SPEED_STEP, log_speed)};
     in.water[LW_WIDTH - 1] = 0.1;
     const lw_hull_load both = lw_hull_force(&craft, DENSITY, in), wet = load_at(0.1, 0.01, 5.0);
     CHECK(both.drag[LW_WIDTH - 1] == wet.drag[0]);
@@ -277,7 +277,7 @@ TEST_FUNCTION(spline_is_exact_for_a_cubic)
     for (int i = 0; i < 7; i++) row[i + 1] = i * i * i - 2.0 * i + 1.0;
     lw_bspline_fit(row, 7, 1);
     for (double x = 0.0; x < 6.01; x += 0.13) {
-        const lw_bspline_knot knot = lw_bspline_knot_of(7, lw_all(x));
+        const lw_bspline_interval knot = lw_bspline_interval_of(7, lw_all(x));
         double value = 0.0;
         for (int k = 0; k < 4; k++) value += knot.value[k][0] * row[knot.first[0] + k];
         const double at = fmin(x, 6.0);

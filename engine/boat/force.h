@@ -43,7 +43,7 @@ LW_INLINE void lw_load_main_foil(const lw_craft *craft, lw_loads *loads)
     loads->main = lw_foil_load_of(&craft->main_foil, craft->medium.water_density, flow);
     loads->downwash =
         loads->main.coefficient *
-        lw_curve_read(&craft->main_foil.downwash, lw_knot_of(0.0, LW_DEPTH_STEP, flow->depth));
+        lw_curve_read(&craft->main_foil.downwash, lw_interval_of(0.0, LW_DEPTH_STEP, flow->depth));
 }
 
 LW_INLINE void lw_add_foil(lw_vector at, const lw_foil_flow *flow, const lw_foil_load *load,

@@ -43,7 +43,7 @@ typedef struct lw_inflow {
 LW_INLINE void lw_inflow_go(lw_inflow *in, lw_lanes speed)
 {
     const lw_lanes log_speed = lw_lanes_log(speed);
-    const lw_knot at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, log_speed);
+    const lw_interval at_speed = lw_interval_of(LW_SPEED_FIRST, LW_SPEED_STEP, log_speed);
     in->main.log_speed = in->rudder.log_speed = in->hull.log_speed = log_speed;
     in->main.at_speed = in->rudder.at_speed = in->hull.at_speed = at_speed;
     in->main_strut.at_speed = in->rudder_strut.at_speed = at_speed;

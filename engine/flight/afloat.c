@@ -38,8 +38,8 @@ static int tow(const lw_craft *craft, const lw_ask *ask, double slow, double fas
 }
 
 // Between a speed at which she gathers way and one at which she loses it: there she keeps it.
-static lw_answer between(const lw_craft *craft, const lw_ask *ask, lw_answer gathers,
-                         lw_answer loses)
+static lw_answer bisected(const lw_craft *craft, const lw_ask *ask, lw_answer gathers,
+                          lw_answer loses)
 {
     lw_ask towed = *ask;
     lw_answer answer = gathers;
@@ -67,7 +67,7 @@ lw_answer lw_afloat(const lw_craft *craft, const lw_ask *ask, double slow, doubl
         const bool are_found = is_found(&at[i]) && is_found(&at[i + 1]);
         if (!are_found || at[i].flight.acceleration <= 0.0) continue;
         if (at[i + 1].flight.acceleration > 0.0) continue;
-        answer = between(craft, ask, at[i], at[i + 1]);
+        answer = bisected(craft, ask, at[i], at[i + 1]);
     }
     return answer;
 }

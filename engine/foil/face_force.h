@@ -38,7 +38,7 @@ LW_INLINE lw_lanes lw_face_rise(lw_lanes a, lw_lanes k, lw_lanes x)
 LW_INLINE lw_foil_load lw_face_force(const lw_foil_craft *foil, double density, lw_foil_flow flow)
 {
     const lw_lanes u = flow.forward, w = flow.upward, V_2 = u * u + w * w;
-    const lw_knot at_depth = lw_knot_of(0.0, LW_DEPTH_STEP, flow.depth);
+    const lw_interval at_depth = lw_interval_of(0.0, LW_DEPTH_STEP, flow.depth);
     const lw_lanes depth = lw_lanes_max(flow.depth, lw_all(0.02));
     const lw_lanes sigma = 2.0 * LW_GRAVITY * depth / V_2;
     const lw_lanes flap = foil->flap_lift * flow.flap;

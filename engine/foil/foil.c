@@ -16,13 +16,14 @@ lw_foil_forces lw_foil_at(const lw_foil_craft *foil, double density, lw_foil_pla
         .forward = lw_all(place.speed),
         .upward = lw_all(0.0),
         .log_speed = lw_all(lw_log(place.speed)),
-        .at_speed = lw_knot_of(LW_SPEED_FIRST, LW_SPEED_STEP, lw_all(lw_log(place.speed))),
+        .at_speed = lw_interval_of(LW_SPEED_FIRST, LW_SPEED_STEP, lw_all(lw_log(place.speed))),
         .incidence = lw_all(place.incidence),
         .flap = lw_all(place.flap),
         .depth = lw_all(place.depth),
         .tip_rise = lw_all(rise)};
     const lw_foil_load load = lw_foil_force(foil, density, flow);
-    const lw_lanes k = lw_curve_read(&foil->induced, lw_knot_of(0.0, LW_DEPTH_STEP, flow.depth));
+    const lw_lanes k =
+        lw_curve_read(&foil->induced, lw_interval_of(0.0, LW_DEPTH_STEP, flow.depth));
     const double wetted = lw_foil_wetted(foil, flow.depth, flow.tip_rise)[0];
     const double C_L = load.coefficient[0];
     const double induced = q * foil->area * wetted * k[0] * C_L * C_L;

@@ -13,7 +13,7 @@
 typedef struct lw_foil_flow {
     lw_lanes forward, upward;  // velocity of the foil through the water, in its own plane [m/s]
     lw_lanes log_speed;        // ln V
-    lw_knot at_speed;          // the same among the knots of the drag curves
+    lw_interval at_speed;      // the same among the knots of the drag curves
     lw_lanes incidence;        // chord line to the boat's level line, less the downwash [rad]
     lw_lanes flap;             // trailing edge down positive [rad]
     lw_lanes depth;            // of the middle [m]
@@ -67,7 +67,7 @@ LW_INLINE lw_foil_load lw_foil_force(const lw_foil_craft *foil, double density, 
     const lw_lanes q = 0.5 * density * (u * u + w * w);
 
     // the surface above, and the speed
-    const lw_knot at_depth = lw_knot_of(0.0, LW_DEPTH_STEP, flow.depth);
+    const lw_interval at_depth = lw_interval_of(0.0, LW_DEPTH_STEP, flow.depth);
     const lw_lanes r = lw_polar_speed(flow.log_speed + foil->log_re);
     const lw_lanes a = lw_curve_read(&foil->slope, at_depth) * (1.0 + polar->slope_growth * r);
     const lw_lanes k_i = lw_curve_read(&foil->induced, at_depth);

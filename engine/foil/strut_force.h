@@ -11,7 +11,7 @@
 
 typedef struct lw_strut_flow {
     lw_lanes forward, across;  // velocity of the strut through the water, in its plane [m/s]
-    lw_knot at_speed;          // ln of the boat's speed among the knots of the drag curves
+    lw_interval at_speed;      // ln of the boat's speed among the knots of the drag curves
     lw_lanes turn;             // of the section about the strut's axis, as leeway [rad]
     lw_lanes wet;              // up from the foil [m]
     lw_lanes spray;            // 0 the hull closes the surface, 1 pierced

@@ -26,11 +26,11 @@ typedef struct lw_hull_in_water {
     lw_lanes slope;      // fall of the water forward: tan(pitch) when upright
     lw_lanes speed;      // V [m/s]
     lw_lanes log_speed;  // ln V
-    lw_knot at_speed;
+    lw_interval at_speed;
 } lw_hull_in_water;
 
 typedef struct lw_hull_knots {
-    lw_bspline_knot full, steep, fast;
+    lw_bspline_interval full, steep, fast;
 } lw_hull_knots;
 
 LW_INLINE lw_four lw_hull_read_form(const lw_hull_craft *hull, const lw_hull_knots *at, int lane)
@@ -116,9 +116,9 @@ LW_INLINE lw_hull_load lw_hull_force(const lw_hull_craft *hull, double density, 
     const lw_lanes slope = (in.slope + hull->steepest) * (0.5 / hull->steepest);
     const lw_lanes speed = (in.log_speed - hull->wave_first) * (1.0 / hull->wave_step);
     const lw_hull_knots at = {
-        .full = lw_bspline_knot_of(LW_HULL_VOLUMES, root),
-        .steep = lw_bspline_knot_of(LW_HULL_SLOPES, slope * (LW_HULL_SLOPES - 1.0)),
-        .fast = lw_bspline_knot_of(LW_HULL_SPEEDS, speed)};
+        .full = lw_bspline_interval_of(LW_HULL_VOLUMES, root),
+        .steep = lw_bspline_interval_of(LW_HULL_SLOPES, slope * (LW_HULL_SLOPES - 1.0)),
+        .fast = lw_bspline_interval_of(LW_HULL_SPEEDS, speed)};
 
     lw_lanes wetted, across, centre, wave;
     for (int i = 0; i < LW_WIDTH; i++) {

@@ -30,7 +30,7 @@ static lw_point moved(const lw_ascent *a, const lw_point *from, const double by[
     return to;
 }
 
-// Slope and bend along one variable from a look to either side, which need not be as far off.
+// Slope and bend along one variable from a value to either side, which need not be as far off.
 static void bend_of(double below, double h_below, double value, double above, double h_above,
                     double *slope, double *bend)
 {
@@ -43,9 +43,9 @@ static void bend_of(double below, double h_below, double value, double above, do
     *slope = (up * h_below + down * h_above) / (h_below + h_above);
 }
 
-// Looks either way along each variable, and along each pair of them when `pairs` says so.
-static void look_around(const lw_ascent *a, lw_ascent_look *look, void *of, const lw_point *at,
-                        bool pairs, model *m)
+// Evaluates either way along each variable, and along each pair of them when `pairs` says so.
+static void difference(const lw_ascent *a, lw_ascent_function *evaluate, void *of,
+                       const lw_point *at, bool pairs, model *m)
 {
     lw_point points[2 * MOST + PAIRS];
     double values[2 * MOST + PAIRS];
@@ -64,7 +64,7 @@ static void look_around(const lw_ascent *a, lw_ascent_look *look, void *of, cons
             points[n++] = moved(a, at, by);
         }
     }
-    look(of, points, values, n);
+    evaluate(of, points, values, n);
     for (size_t i = 0; i < a->count; i++) {
         bend_of(values[2 * i], at->x[i] - points[2 * i].x[i], m->value, values[2 * i + 1],
                 points[2 * i + 1].x[i] - at->x[i], &m->gradient[i], &m->second[i][i]);
@@ -113,20 +113,20 @@ static void step_of(const lw_ascent *a, const lw_point *at, const model *m, doub
     for (int i = 0; i < n; i++) step[i] /= longest;
 }
 
-// One round: looks around, then steps of every length; moves to the best. Returns what it gained.
-static double climb(const lw_ascent *a, lw_ascent_look *look, void *of, lw_point *at, bool pairs,
-                    model *m)
+// One round: differences, then steps of every length; moves to the best. Returns what it gained.
+static double climb(const lw_ascent *a, lw_ascent_function *evaluate, void *of, lw_point *at,
+                    bool pairs, model *m)
 {
     lw_point trials[STEPS];
     double values[STEPS], step[MOST];
-    look_around(a, look, of, at, pairs, m);
+    difference(a, evaluate, of, at, pairs, m);
     double lambda = 0.0;
     for (int k = 0; k < STEPS; k++) {
         step_of(a, at, m, lambda, step);
         trials[k] = moved(a, at, step);
         lambda = k == 0 ? 1e-3 : 10.0 * lambda;
     }
-    look(of, trials, values, STEPS);
+    evaluate(of, trials, values, STEPS);
     int best = 0;
     for (int k = 1; k < STEPS; k++) {
         if (values[k] > values[best]) best = k;
@@ -137,12 +137,12 @@ static double climb(const lw_ascent *a, lw_ascent_look *look, void *of, lw_point
     return gain;
 }
 
-double lw_ascent_from(const lw_ascent *a, lw_ascent_look *look, void *of, lw_point *at)
+double lw_ascent_from(const lw_ascent *a, lw_ascent_function *evaluate, void *of, lw_point *at)
 {
     model m = {0};
-    look(of, at, &m.value, 1);
+    evaluate(of, at, &m.value, 1);
     for (int round = 0; round < a->rounds; round++) {
-        const double gain = climb(a, look, of, at, round % PAIRS_EVERY == 0, &m);
+        const double gain = climb(a, evaluate, of, at, round % PAIRS_EVERY == 0, &m);
         if (gain < a->gain) break;
     }
     return m.value;

@@ -21,27 +21,27 @@ void lw_bspline_fit(double *row, int n, ptrdiff_t stride);
 
 // Where lanes of u fall among n knots, u counted in knots and held between them: the first of four
 // coefficients, and their weights.
-typedef struct lw_bspline_knot {
+typedef struct lw_bspline_interval {
     int first[LW_WIDTH];
     lw_lanes value[4];
-} lw_bspline_knot;
+} lw_bspline_interval;
 
-LW_INLINE lw_bspline_knot lw_bspline_knot_of(int n, lw_lanes u)
+LW_INLINE lw_bspline_interval lw_bspline_interval_of(int n, lw_lanes u)
 {
-    lw_bspline_knot knot;
+    lw_bspline_interval in;
     lw_lanes t;
     const lw_lanes held = lw_lanes_clamp(u, lw_all(0.0), lw_all(n - 1.0));
     for (int i = 0; i < LW_WIDTH; i++) {
         const int k = (int)held[i];
-        knot.first[i] = k < n - 2 ? k : n - 2;
-        t[i] = held[i] - knot.first[i];
+        in.first[i] = k < n - 2 ? k : n - 2;
+        t[i] = held[i] - in.first[i];
     }
     const lw_lanes r = 1.0 - t, t_2 = t * t, r_2 = r * r;
-    knot.value[0] = (1.0 / 6.0) * (r_2 * r);
-    knot.value[1] = (2.0 / 3.0) - t_2 * (1.0 - 0.5 * t);
-    knot.value[2] = (2.0 / 3.0) - r_2 * (1.0 - 0.5 * r);
-    knot.value[3] = (1.0 / 6.0) * (t_2 * t);
-    return knot;
+    in.value[0] = (1.0 / 6.0) * (r_2 * r);
+    in.value[1] = (2.0 / 3.0) - t_2 * (1.0 - 0.5 * t);
+    in.value[2] = (2.0 / 3.0) - r_2 * (1.0 - 0.5 * r);
+    in.value[3] = (1.0 / 6.0) * (t_2 * t);
+    return in;
 }
 
 #endif
