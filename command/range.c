@@ -27,11 +27,6 @@ typedef struct ranged {
 
 static const char *label_of(const ranged *r, size_t pin) { return r->inputs.boat.pins[pin].label; }
 
-static bool is_flown(const lw_range_point *point)
-{
-    return point->trimmed.outcome == LW_FLIES && lw_margins_hold(&point->trimmed.margins);
-}
-
 #define TURNS_FIRST 6
 #define TURNS_LAST  24
 
@@ -43,7 +38,7 @@ static void work_out_most(ranged *r, size_t pin, const lw_setup *setup, int cour
                           .puff = r->puff};
     for (int kn = TURNS_FIRST; kn <= TURNS_LAST; kn += 2) {
         const lw_range_point *point = &r->ranges[pin][course].at[kn - LW_RANGE_FIRST_KN];
-        if (!is_flown(point)) continue;
+        if (!lw_answer_is_kept(&point->trimmed)) continue;
         const lw_trim trim = lw_trim_again(&r->craft, setup, &point->trimmed);
         const lw_trim most = lw_walk_holding(&walk, &trim);
         r->most[pin][course][kn - LW_RANGE_FIRST_KN] = most.steady.flight.turns;
@@ -136,8 +131,8 @@ static bool print_turns_cell(const ranged *r, const lw_range *range, const lw_ra
 {
     char number[LW_CELL_LENGTH], text[LW_CELL_LENGTH] = "- ";
     const bool is_held = range->has_hold && point->wind <= range->held_up_to;
-    const bool is_past = is_flown(point) && is_past_thread(r, turns);
-    if (is_flown(point)) {
+    const bool is_past = lw_answer_is_kept(&point->trimmed) && is_past_thread(r, turns);
+    if (lw_answer_is_kept(&point->trimmed)) {
         lw_cell_number(number, turns, 1, true);
         LW_FIT(text, "%s%s%c", is_held ? "" : "(", number, is_past ? '!' : is_held ? ' ' : ')');
     }
@@ -249,12 +244,14 @@ static json_t *point_json(const ranged *r, size_t pin, int course, int i)
 {
     const lw_range_point *point = &r->ranges[pin][course].at[i];
     const bool flies = point->trimmed.outcome == LW_FLIES;
-    const bool is_told = is_flown(point) && i >= TURNS_FIRST - LW_RANGE_FIRST_KN &&
+    const bool is_told = lw_answer_is_kept(&point->trimmed) &&
+                         i >= TURNS_FIRST - LW_RANGE_FIRST_KN &&
                          i <= TURNS_LAST - LW_RANGE_FIRST_KN && i % 2 == 0;
     const lw_flight *f = &point->trimmed.flight;
     return json_pack("{s:f, s:b, s:b, s:b, s:o, s:o, s:o, s:o}", "wind", round(point->wind / LW_KN),
-                     "flies", flies, "keeps_margins", is_flown(point), "held", point->is_held,
-                     "turns", flies ? json_real(f->turns) : json_null(), "turns_that_hold_most",
+                     "flies", flies, "keeps_margins", lw_answer_is_kept(&point->trimmed), "held",
+                     point->is_held, "turns", flies ? json_real(f->turns) : json_null(),
+                     "turns_that_hold_most",
                      is_told ? json_real(r->most[pin][course][i]) : json_null(), "speed",
                      flies ? json_real(f->speed / LW_KN) : json_null(), "heading",
                      flies ? json_real(f->heading / LW_DEG) : json_null());

@@ -88,7 +88,7 @@ TEST_FUNCTION(flight_between_knots_lies_between_theirs)
         for (int i = 6; i < 14; i++) {
             const lw_trim *a = &walk.trims[i], *b = &walk.trims[i + 1];
             if (!lw_trim_is_held(a) || !lw_trim_is_held(b)) continue;
-            const lw_trim mid = lw_walk_flight(&walk, lw_walk_wind(i) + 0.5 * LW_KN);
+            const lw_trim mid = lw_walk_flight(&walk, lw_range_wind(i) + 0.5 * LW_KN);
             const double V = 0.5 * (a->steady.flight.speed + b->steady.flight.speed);
             CHECK_NEAR(mid.steady.flight.speed, V, 0.1 * LW_KN);
         }

@@ -320,7 +320,7 @@ static void tell_turns(lw_teller *t, const lw_picked *picked)
                                       TRUTH("flies_in_puff")};
     char course[LW_COURSE_NAME], head[100];
     bool all_fly = true;
-    lw_picked_course_name(picked, lw_picked_longest(picked), course);
+    lw_picked_course_name(picked, lw_outlook_longest(picked->outlook), course);
     LW_FIT(head, "Rudder lift on, in turns from the reference mark, %s", course);
     lw_tell_name(t, "turns_course", course);
     lw_tell_table(t, "turns", lw_picked_flies(&picked->now) ? head : NULL, columns, COUNT(columns));
@@ -409,7 +409,7 @@ static void tell_band(lw_teller *t, const lw_picked *picked)
     char course[LW_COURSE_NAME];
     const lw_gusts *gusts = &picked->now.gusts;
     const lw_unit unit = lw_speed_unit(t->speed_unit);
-    const size_t longest = lw_picked_longest(picked);
+    const size_t longest = lw_outlook_longest(picked->outlook);
     const int last = LW_RANGE_FIRST_KN + LW_RANGE_WINDS - 1;
     const int from = (int)fmax(floor(gusts->lull / LW_KN), LW_RANGE_FIRST_KN);
     const int to = (int)fmin(ceil(gusts->puff / LW_KN), last);

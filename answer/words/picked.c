@@ -51,16 +51,6 @@ void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_
         lw_text_fit(name, LW_COURSE_NAME, "%s", text);
 }
 
-size_t lw_picked_longest(const lw_picked *picked)
-{
-    const lw_outlook *outlook = picked->outlook;
-    size_t longest = 0;
-    for (size_t i = 1; i < outlook->leg_count; i++) {
-        if (outlook->leg_length[i] > outlook->leg_length[longest]) longest = i;
-    }
-    return outlook->leg_course[longest];
-}
-
 // Why a pin is held in no wind on its hardest leg, or round the course.
 static void say_no_hold(const lw_picked *picked, size_t pin, const char *course,
                         char text[LW_REASON_LENGTH])

@@ -28,9 +28,6 @@ bool lw_picked_flies(const lw_choice *choice);  // any of them
 #define LW_COURSE_NAME 32
 void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_COURSE_NAME]);
 
-// The course of the longest leg, on which rudder turns are told.
-size_t lw_picked_longest(const lw_picked *picked);
-
 // What ends a pin's hold: "main foil's tip in the chop, downwind, as the puff hits".
 #define LW_REASON_LENGTH 320
 void lw_picked_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH]);

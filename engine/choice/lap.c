@@ -10,17 +10,11 @@
 
 // --- a pin on a course
 
-static int knot_below(double wind)
-{
-    const double k = floor(wind / LW_KN) - LW_RANGE_FIRST_KN;
-    return (int)fmin(fmax(k, 0.0), LW_RANGE_WINDS - 2.0);
-}
-
 // Speed made good on the hull, as far as the steady model knows it: below the least wind of a range
 // in proportion.
 static double hull_speed(const lw_range *range, lw_course course, double wind)
 {
-    int k = knot_below(wind);
+    int k = lw_range_interval_of(wind).below;
     while (k > 0 && (range->on_hull[k].flies || range->on_hull[k].speed <= 0.0)) k--;
     const double heading = 0.5 * (course.low + course.high);
     const double share = fmin(wind / (LW_RANGE_FIRST_KN * LW_KN), 1.0);
@@ -195,13 +189,13 @@ static void add_limits(const lw_outlook *outlook, lw_placing *to)
     if (sum->rides_to == INFINITY) sum->rides_to = 0.0;
 }
 
-static size_t longest_leg(const lw_outlook *outlook)
+size_t lw_outlook_longest(const lw_outlook *outlook)
 {
     size_t longest = 0;
     for (size_t i = 1; i < outlook->leg_count; i++) {
         if (outlook->leg_length[i] > outlook->leg_length[longest]) longest = i;
     }
-    return longest;
+    return outlook->leg_course[longest];
 }
 
 static double swims_error(const lw_outlook *outlook, size_t pin, double wind, bool for_time)
@@ -247,7 +241,7 @@ lw_placing lw_lap_placing(const lw_outlook *outlook, size_t pin, lw_gusts gusts,
     }
     add_limits(outlook, &to);
 
-    const lw_range *range = &outlook->ranges[pin][outlook->leg_course[longest_leg(outlook)]];
+    const lw_range *range = &outlook->ranges[pin][lw_outlook_longest(outlook)];
     p->turns_lull = lw_range_turns(range, gusts.lull);
     p->turns_mean = lw_range_turns(range, gusts.mean);
     p->turns_puff = lw_range_turns(range, gusts.puff);

@@ -23,12 +23,6 @@ static lw_answer answer_to(const lw_craft *craft, const lw_ask *ask)
     return answer;
 }
 
-static int knot_near(double wind)
-{
-    const double k = floor(wind / LW_KN + 0.5) - LW_RANGE_FIRST_KN;
-    return (int)fmin(fmax(k, 0.0), LW_RANGE_WINDS - 1.0);
-}
-
 // The margin that ends the hold, at the last held point in `more` wind; NAN when it is not known.
 static double hold_margin(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
                           int knot, double puff, double more)
@@ -36,7 +30,7 @@ static double hold_margin(const lw_craft *craft, const lw_setup *setup, const lw
     const lw_range_point *point = &range->at[knot];
     lw_ask ask = lw_ask_as(craft, setup, &point->trimmed);
     if (range->ends_in_puff && puff > 0.0) {
-        const lw_answer *before = &range->at[knot_near(point->wind - puff)].trimmed;
+        const lw_answer *before = &range->at[lw_range_nearest(point->wind - puff)].trimmed;
         lw_ask below = lw_ask_as(craft, setup, before);
         below.wind = point->wind - puff + more;
         const lw_answer trimmed = answer_to(craft, &below);
@@ -50,27 +44,27 @@ static double hold_margin(const lw_craft *craft, const lw_setup *setup, const lw
     return lw_quantity_value(&lw_margins_table.rows[range->ends_by], &answer.margins);
 }
 
-static bool is_up(const lw_answer *answer) { return answer->outcome == LW_FLIES; }
+static bool flies(const lw_answer *answer) { return answer->outcome == LW_FLIES; }
 
 static lw_limit_slopes slopes_of(const lw_craft *craft, const lw_setup *setup,
                                  const lw_range *range, double puff)
 {
     lw_limit_slopes s = {.hold_knot = -1, .stay_knot = -1};
     if (range->has_hold && range->ends_by < LW_MARGIN_COUNT) {
-        const int knot = (int)floor(range->held_up_to / LW_KN + 1e-9) - LW_RANGE_FIRST_KN;
+        const int knot = lw_range_interval_of(range->held_up_to + 1e-9 * LW_KN).below;
         s.hold_margin = hold_margin(craft, setup, range, knot, puff, 0.0);
         s.hold_slope =
             (hold_margin(craft, setup, range, knot, puff, WIND_STEP) - s.hold_margin) / WIND_STEP;
         if (s.hold_slope < 0.0) s.hold_knot = knot;  // false for NAN
     }
     int first = 0;
-    while (first < LW_RANGE_WINDS && !is_up(&range->at[first].trimmed)) first++;
-    if (first + 2 < LW_RANGE_WINDS && is_up(&range->at[first + 1].trimmed)) {
+    while (first < LW_RANGE_WINDS && !flies(&range->at[first].trimmed)) first++;
+    if (first + 2 < LW_RANGE_WINDS && flies(&range->at[first + 1].trimmed)) {
         lw_ask ask = lw_ask_as(craft, setup, &range->at[first + 1].trimmed);
         ask.wind += WIND_STEP;
         const lw_answer more = answer_to(craft, &ask);
         s.stay_slope = (more.flight.speed - range->at[first + 1].trimmed.flight.speed) / WIND_STEP;
-        if (is_up(&more) && s.stay_slope > 0.0) s.stay_knot = first + 1;
+        if (flies(&more) && s.stay_slope > 0.0) s.stay_knot = first + 1;
     }
     return s;
 }
@@ -95,16 +89,16 @@ static void shift_speeds(const lw_craft *craft, const lw_setup *setup, lw_gusts 
     lw_answer answers[LW_RANGE_WINDS];
     int knots[LW_RANGE_WINDS];
     size_t n = 0;
-    const int last = knot_near(gusts.puff + 1.5 * LW_KN);
-    for (int k = knot_near(gusts.lull - 1.5 * LW_KN); k <= last; k++) {
-        if (!is_up(&range->at[k].trimmed)) continue;
+    const int last = lw_range_nearest(gusts.puff + 1.5 * LW_KN);
+    for (int k = lw_range_nearest(gusts.lull - 1.5 * LW_KN); k <= last; k++) {
+        if (!flies(&range->at[k].trimmed)) continue;
         knots[n] = k;
         asks[n++] = lw_ask_as(craft, setup, &range->at[k].trimmed);
     }
     if (n == 0) return;
     lw_balance(craft, asks, answers, n);
     for (size_t i = 0; i < n; i++) {
-        if (is_up(&answers[i])) range->at[knots[i]].trimmed = answers[i];
+        if (flies(&answers[i])) range->at[knots[i]].trimmed = answers[i];
     }
 }
 
@@ -121,7 +115,7 @@ static void shift_limits(const lw_craft *craft, const lw_setup *setup, const lw_
         const lw_ask ask = lw_ask_as(craft, setup, was);
         const lw_answer is = answer_to(craft, &ask);
         const double moved = -(is.flight.speed - was->flight.speed) / s->stay_slope;
-        if (is_up(&is)) range->stays_up_at += within(moved, MOVED_MOST);
+        if (flies(&is)) range->stays_up_at += within(moved, MOVED_MOST);
     }
 }
 
@@ -130,10 +124,9 @@ static double sum_good(const lw_range *range, const lw_range *other, lw_gusts gu
                        lw_course course)
 {
     double sum = 0.0;
-    for (int k = knot_near(gusts.lull); k <= knot_near(gusts.puff); k++) {
-        const lw_flight *f = &range->at[k].trimmed.flight;
-        if (!is_up(&range->at[k].trimmed) || !is_up(&other->at[k].trimmed)) continue;
-        sum += f->speed * lw_cos(f->heading - course.direction);
+    for (int k = lw_range_nearest(gusts.lull); k <= lw_range_nearest(gusts.puff); k++) {
+        if (!flies(&range->at[k].trimmed) || !flies(&other->at[k].trimmed)) continue;
+        sum += lw_flight_made_good(&range->at[k].trimmed.flight, course.direction);
     }
     return sum;
 }

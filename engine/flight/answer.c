@@ -196,6 +196,11 @@ void lw_balance(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, s
     }
 }
 
+double lw_flight_made_good(const lw_flight *flight, double course)
+{
+    return flight->speed * lw_cos(flight->heading - course);
+}
+
 void lw_ask_follow(const lw_craft *craft, lw_ask *ask, const lw_answer *from)
 {
     if (from->outcome == LW_NO_BALANCE) return;

@@ -56,17 +56,17 @@ static void puff_point(const lw_walk *w, lw_range_point *point)
     point->is_held = lw_answer_is_kept(&point->trimmed) && lw_answer_rides_out(&point->puffed);
 }
 
-// What a border is sought for, and what its claims look at.
-typedef struct border {
+// What a limit is searched for, and what its claims look at.
+typedef struct limit {
     const lw_walk *walk;
     const lw_trim *from;     // trim to start from
     double rudder, heading;  // of a launch [rad]
-} border;
+} limit;
 
-typedef bool claim(const border *b, double wind);
+typedef bool claim(const limit *b, double wind);
 
 // Halves between a wind where the claim is false and one where it is true, to 0.1 kn.
-static double between(const border *b, claim *holds, double no, double yes)
+static double bisected(const limit *b, claim *holds, double no, double yes)
 {
     while (fabs(yes - no) > 0.1 * LW_KN) {
         const double mid = 0.5 * (yes + no);
@@ -75,13 +75,13 @@ static double between(const border *b, claim *holds, double no, double yes)
     return yes;
 }
 
-static bool stays_up(const border *b, double wind)
+static bool stays_up(const limit *b, double wind)
 {
     const lw_trim trim = lw_walk_trim(b->walk, wind, b->from);
     return lw_trim_is_up(&trim);
 }
 
-static bool is_held(const border *b, double wind)
+static bool is_held(const limit *b, double wind)
 {
     const lw_trim trim = lw_walk_trim(b->walk, wind, b->from);
     if (!lw_answer_is_kept(&trim.steady)) return false;
@@ -89,7 +89,7 @@ static bool is_held(const border *b, double wind)
     return lw_answer_rides_out(&puffed);
 }
 
-static bool launches(const border *b, double wind)
+static bool launches(const limit *b, double wind)
 {
     return lw_launch_of(b->walk->craft, &b->walk->setup, b->rudder, wind, b->heading).flies;
 }
@@ -99,9 +99,9 @@ static void find_stay(const lw_walk *w, lw_range *range)
     for (int i = 0; i < LW_RANGE_WINDS; i++) {
         if (!lw_trim_is_up(&w->trims[i])) continue;
         range->has_flight = true;
-        const border b = {.walk = w, .from = &w->trims[i]};
+        const limit b = {.walk = w, .from = &w->trims[i]};
         range->stays_up_at =
-            i ? between(&b, stays_up, lw_walk_wind(i - 1), lw_walk_wind(i)) : lw_walk_wind(0);
+            i ? bisected(&b, stays_up, lw_range_wind(i - 1), lw_range_wind(i)) : lw_range_wind(0);
         return;
     }
 }
@@ -131,11 +131,11 @@ static void find_hold(const lw_walk *w, lw_range *range)
     const int run = longest_held(range, &first), last = first + run - 1;
     if (run == 0) return;
     range->has_hold = true;
-    range->held_up_to = lw_walk_wind(last);
+    range->held_up_to = lw_range_wind(last);
     range->ends_by = LW_MARGIN_COUNT;
     if (last + 1 == LW_RANGE_WINDS) return;
-    const border b = {.walk = w, .from = &w->trims[last]};
-    range->held_up_to = between(&b, is_held, lw_walk_wind(last + 1), lw_walk_wind(last));
+    const limit b = {.walk = w, .from = &w->trims[last]};
+    range->held_up_to = bisected(&b, is_held, lw_range_wind(last + 1), lw_range_wind(last));
     name_end(range, &range->at[last + 1]);
 }
 
@@ -145,13 +145,14 @@ static void find_hold(const lw_walk *w, lw_range *range)
 static double launch_on(const lw_walk *w, const lw_range *range, double heading,
                         lw_launch on_hull[LW_RANGE_WINDS])
 {
-    for (int i = 0; lw_walk_wind(i) <= LAUNCH_MOST; i++) {
-        const double turns = lw_range_turns(range, lw_walk_wind(i));
+    for (int i = 0; lw_range_wind(i) <= LAUNCH_MOST; i++) {
+        const double turns = lw_range_turns(range, lw_range_wind(i));
         const double rudder = lw_craft_rudder(w->craft, turns);
-        on_hull[i] = lw_launch_of(w->craft, &w->setup, rudder, lw_walk_wind(i), heading);
+        on_hull[i] = lw_launch_of(w->craft, &w->setup, rudder, lw_range_wind(i), heading);
         if (!on_hull[i].flies) continue;
-        const border b = {.walk = w, .rudder = rudder, .heading = heading};
-        return i ? between(&b, launches, lw_walk_wind(i - 1), lw_walk_wind(i)) : lw_walk_wind(0);
+        const limit b = {.walk = w, .rudder = rudder, .heading = heading};
+        return i ? bisected(&b, launches, lw_range_wind(i - 1), lw_range_wind(i))
+                 : lw_range_wind(0);
     }
     return 0.0;
 }
@@ -168,7 +169,7 @@ void lw_range_trims(const lw_walk *walk, lw_range *range)
 {
     *range = (lw_range){.ends_by = LW_MARGIN_COUNT};
     for (int i = 0; i < LW_RANGE_WINDS; i++) {
-        range->at[i].wind = lw_walk_wind(i);
+        range->at[i].wind = lw_range_wind(i);
         range->at[i].trimmed = range->at[i].puffed = walk->trims[i].steady;
     }
 }

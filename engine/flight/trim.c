@@ -87,11 +87,6 @@ static lw_margins bold(const lw_margins *margins)
     return m;
 }
 
-static double made_good(const lw_answer *answer, double course)
-{
-    return answer->flight.speed * lw_cos(answer->flight.heading - course);
-}
-
 // A rudder foil that holds the stern down keeps the bow up: let go by air or a trough, it lets her
 // dive. So a sailor sits no further forward than it lifts [common practice]: what it pulls, as far as
 // sitting further aft would take it off.
@@ -110,15 +105,16 @@ static double hold_score(const lw_trim *t, double course)
     const double wet = t->steady.outcome == LW_FLOATS ? AFLOAT : 0.0;
     const double lost = t->puffed.outcome == LW_NO_BALANCE ? NO_PUFF : 0.0;
     const double lack = lack_of(&t->steady.margins);
-    return HURRY * made_good(&t->steady, course) - SOFTEST * lw_log(sum) - OVERDRAWN * lack - wet -
-           lost;
+    return HURRY * lw_flight_made_good(&t->steady.flight, course) - SOFTEST * lw_log(sum) -
+           OVERDRAWN * lack - wet - lost;
 }
 
 static double speed_score(const lw_craft *craft, const lw_trim *t, const lw_freedom *free)
 {
     const lw_margins eased = free->by == LW_BY_BOLD ? bold(&t->steady.margins) : t->steady.margins;
     const double tilt = t->steady.flight.pitch / LW_DEG;
-    double score = made_good(&t->steady, free->course) - OVERDRAWN * lack_of(&eased);
+    double score =
+        lw_flight_made_good(&t->steady.flight, free->course) - OVERDRAWN * lack_of(&eased);
     if (free->turns) score -= TILTED * tilt * tilt;
     if (free->place) score -= OVERDRAWN * too_far_forward(craft, t);
     if (t->steady.outcome == LW_FLOATS) score -= AFLOAT;
@@ -192,7 +188,7 @@ static double *member(lw_trim *trim, int variable)
     return members[variable];
 }
 
-static void look(void *of, const lw_point *points, double *values, size_t n)
+static void evaluate(void *of, const lw_point *points, double *values, size_t n)
 {
     search *s = of;
     lw_trim trims[SIDE_BY_SIDE];
@@ -261,7 +257,7 @@ static void climb(search *s)
     }
     ascent.count = s->count;
     s->best.score = -INFINITY;
-    lw_ascent_from(&ascent, look, s, &x);
+    lw_ascent_from(&ascent, evaluate, s, &x);
 }
 
 // --- a start that flies

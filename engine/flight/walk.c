@@ -5,8 +5,6 @@
 
 #include <math.h>
 
-#include "lullwise/elementary.h"
-
 static lw_freedom freedom_on(lw_course course, double puff)
 {
     return (lw_freedom){.by = LW_BY_SPEED,
@@ -56,27 +54,24 @@ lw_trim lw_walk_trim(const lw_walk *w, double wind, const lw_trim *from)
     return from ? sought_from(w, wind, *from) : sought_anew(w, wind);
 }
 
-double lw_walk_wind(int i) { return (LW_RANGE_FIRST_KN + i) * LW_KN; }
-
 // Trims at knot i, from a neighbour when it flies, else from scratch.
 static void trim_point(lw_walk *w, int i, int neighbour)
 {
     const bool follow = neighbour >= 0 && lw_trim_is_up(&w->trims[neighbour]);
-    w->trims[i] = lw_walk_trim(w, lw_walk_wind(i), follow ? &w->trims[neighbour] : NULL);
+    w->trims[i] = lw_walk_trim(w, lw_range_wind(i), follow ? &w->trims[neighbour] : NULL);
 }
 
 #define JUMP 0.7  // [m/s] from knot to knot: more is another way of flying  [judged]
 
 static double made_good(const lw_walk *w, const lw_trim *trim)
 {
-    const lw_flight *f = &trim->steady.flight;
-    return f->speed * lw_cos(f->heading - w->course.direction);
+    return lw_flight_made_good(&trim->steady.flight, w->course.direction);
 }
 
 // From a neighbour in quarters of the way; false when that does not lead there.
 static bool walked(const lw_walk *w, int i, int neighbour, lw_trim *to)
 {
-    const double from = lw_walk_wind(neighbour), way = lw_walk_wind(i) - from;
+    const double from = lw_range_wind(neighbour), way = lw_range_wind(i) - from;
     *to = w->trims[neighbour];
     for (int step = 1; step <= 4 && lw_trim_is_up(to); step++) {
         *to = lw_walk_trim(w, from + 0.25 * step * way, to);
@@ -96,10 +91,10 @@ static void mend_point(lw_walk *w, int i, int neighbour)
         if (walked(w, i, neighbour, &there) && (!flies || there.score > here->score)) *here = there;
         return;
     }
-    there.ask.wind = lw_walk_wind(i);
+    there.ask.wind = lw_range_wind(i);
     there = lw_trim_as(w->craft, &there, &free);
     if (there.score <= here->score) return;
-    there = lw_walk_trim(w, lw_walk_wind(i), &there);
+    there = lw_walk_trim(w, lw_range_wind(i), &there);
     if (lw_trim_is_up(&there) && there.score > here->score) *here = there;
 }
 
@@ -160,15 +155,13 @@ static void mix_controls(const lw_trim *a, const lw_trim *b, double u, lw_trim *
 
 bool lw_walk_between(const lw_walk *w, double wind, lw_trim *trim)
 {
-    const double knots = wind / LW_KN - LW_RANGE_FIRST_KN;
-    const int k = (int)fmin(fmax(floor(knots), 0.0), LW_RANGE_WINDS - 2.0);
-    const lw_trim *a = &w->trims[k], *b = &w->trims[k + 1];
-    const double u = fmin(fmax(knots - k, 0.0), 1.0);
+    const lw_range_interval in = lw_range_interval_of(wind);
+    const lw_trim *a = &w->trims[in.below], *b = &w->trims[in.below + 1];
     const bool flies_a = lw_trim_is_up(a), flies_b = lw_trim_is_up(b);
-    *trim = flies_b && (!flies_a || u > 0.5) ? *b : *a;
+    *trim = flies_b && (!flies_a || in.part > 0.5) ? *b : *a;
     trim->ask.wind = wind;
     if (!flies_a || !flies_b) return flies_a || flies_b;
-    mix_controls(a, b, u, trim);
+    mix_controls(a, b, in.part, trim);
     return true;
 }
 

@@ -41,8 +41,7 @@ static void put_weather(lw_ridden *ridden)
 static void sail_as_held(lw_flown *flown)
 {
     const lw_range_point *sailed = lw_range_sailed(&flown->range, flown->wind);
-    const bool is_kept =
-        flown->answer.outcome == LW_FLIES && lw_margins_hold(&flown->answer.margins);
+    const bool is_kept = lw_answer_is_kept(&flown->answer);
     if (is_kept || !sailed || fabs(sailed->wind - flown->wind) < LW_KN) return;
     flown->ask = lw_ask_as(&flown->craft, &flown->walk.setup, &sailed->trimmed);
     flown->answer = sailed->trimmed;

@@ -190,8 +190,8 @@ typedef struct lw_outlook_part {
     double reach_launch, relaunch;
     lw_block block;
 } lw_outlook_part;
-void lw_outlook_give(const lw_outlook *outlook, size_t step, lw_outlook_part *part);
-void lw_outlook_take(lw_outlook *outlook, size_t step, const lw_outlook_part *part);
+void lw_outlook_give(const lw_outlook *outlook, size_t step, lw_outlook_part *to);
+void lw_outlook_take(lw_outlook *outlook, size_t step, const lw_outlook_part *from);
 
 // The k-th mean wind [m/s] that is ridden in, of LW_RIDE_WINDS.
 double lw_outlook_wind(const lw_outlook *outlook, size_t k);
@@ -199,6 +199,9 @@ double lw_outlook_wind(const lw_outlook *outlook, size_t k);
 // Greatest puffs [m/s] in which a pin is held on a course, by margins and by rides; 0: none, or less
 // than the wind in which she stays up.
 double lw_outlook_hold(const lw_outlook *outlook, size_t pin, size_t course);
+
+// The course of the longest leg, on which rudder turns are told.
+size_t lw_outlook_longest(const lw_outlook *outlook);
 
 // The course on which a pin is held least.
 size_t lw_outlook_hardest(const lw_outlook *outlook, size_t pin);

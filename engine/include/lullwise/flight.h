@@ -145,6 +145,9 @@ void lw_ask_follow(const lw_craft *craft, lw_ask *ask, const lw_answer *from);
 // What asks for a flight again: its wind and heading, from there, with its heel and place.
 lw_ask lw_ask_as(const lw_craft *craft, const lw_setup *setup, const lw_answer *answer);
 
+// Speed made good along a course [m/s]; course: direction from the wind [rad].
+double lw_flight_made_good(const lw_flight *flight, double course);
+
 // How much of a margin counts as one, in its unit in SI: "a little" to a sailor.  [judged]
 double lw_margins_scale(size_t row);
 

@@ -50,6 +50,18 @@ lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double rudd
 #define LW_RANGE_FIRST_KN 4
 #define LW_RANGE_WINDS    31
 
+double lw_range_wind(int i);  // of the i-th [m/s]
+
+// Where a wind lies among them: between two neighbours; beyond the ends at the nearer.
+typedef struct lw_range_interval {
+    int below;    // index of the lower
+    double part;  // 0 there, 1 at the next
+} lw_range_interval;
+lw_range_interval lw_range_interval_of(double wind);
+
+// Index of the nearest.
+int lw_range_nearest(double wind);
+
 typedef struct lw_range_point {
     double wind;        // [m/s]
     lw_answer trimmed;  // fastest, turns wound for it, all margins kept if they can be
@@ -102,8 +114,6 @@ typedef struct lw_walk {
 } lw_walk;
 
 lw_walk lw_walk_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff);
-
-double lw_walk_wind(int i);  // of knot i [m/s]
 
 // The flight in a wind: of a knot as it is, between two with controls straight between theirs.
 lw_trim lw_walk_flight(const lw_walk *walk, double wind);

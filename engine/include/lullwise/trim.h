@@ -37,7 +37,7 @@ typedef struct lw_trim {
     lw_answer steady;
     lw_answer
         puffed;    // rudder, place and heading as steady; the heel follows. Steady, without puff
-    double score;  // [m/s], or scales of margin when by HOLD; far below 0: no flight
+    double score;  // the criterion's: the greater the better; far below 0: no flight
 } lw_trim;
 
 // A trim to start from, as a flight is sailed.
