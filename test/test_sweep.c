@@ -254,7 +254,7 @@ static lw_ride_sum random_ride(random_stream *stream)
     const double share = random_between(stream, -0.5, 1.5);
     return (lw_ride_sum){.seconds = 60.0,
                          .along = 60.0 * random_between(stream, -2.0, 14.0),
-                         .flying = 60.0 * fmin(fmax(share, 0.0), 1.0),
+                         .flown = 60.0 * fmin(fmax(share, 0.0), 1.0),
                          .swims = swims[random_bits(stream) % 6]};
 }
 

@@ -101,7 +101,7 @@ static void sail(crowd *c)
         const double along = up * lw_cos(c->direction[i]) + port * lw_sin(c->direction[i]);
         c->of[i]->seconds += ride->tally.seconds - ride->tally.swimming;
         c->of[i]->along += isfinite(along) ? along : 0.0;
-        c->of[i]->flying += ride->tally.flying;
+        c->of[i]->flown += ride->tally.flying;
         c->of[i]->swims += lw_ride_tally_swims(&ride->tally);
     }
     c->count = 0;
@@ -239,7 +239,7 @@ static void add(lw_ride_sum *to, const lw_ride_sum *from)
 {
     to->seconds += from->seconds;
     to->along += from->along;
-    to->flying += from->flying;
+    to->flown += from->flown;
     to->swims += from->swims;
 }
 

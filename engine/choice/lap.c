@@ -16,7 +16,7 @@ static double hull_speed(const lw_range *range, lw_course course, double wind)
 {
     int k = lw_range_interval_of(wind).below;
     while (k > 0 && (range->on_hull[k].flies || range->on_hull[k].speed <= 0.0)) k--;
-    const double heading = 0.5 * (course.low + course.high);
+    const double heading = lw_course_middle(course);
     const double share = fmin(wind / (LW_RANGE_FIRST_KN * LW_KN), 1.0);
     return share * range->on_hull[k].speed * lw_cos(heading - course.direction);
 }
@@ -38,7 +38,7 @@ static bool counted_in(const lw_outlook *outlook, lw_source source, size_t k, si
                                                         : &block->drawn[k][pin][c];
     if (r->seconds <= 0.0) return false;
     sum->speed = r->along / r->seconds;
-    sum->flying = r->flying / r->seconds;
+    sum->flying = r->flown / r->seconds;
     const double rate = outlook->rate[rate_of(source)][pin][c][k];
     const bool is_alone = source.kind != LW_OF_SET;
     sum->swims = is_alone ? rate * (r->swims + 1.0) / (rate * r->seconds + 1.0) : rate;
@@ -148,7 +148,7 @@ static bool could_fly(const lw_outlook *outlook, size_t pin)
     for (size_t c = 0; c < outlook->course_count; c++) {
         const lw_ride_sum *r = &outlook->sums[0][LW_RIDE_MEAN][pin][c];
         seconds += r->seconds;
-        flown += r->flying;
+        flown += r->flown;
     }
     return flown > FLIES_LEAST * seconds;
 }

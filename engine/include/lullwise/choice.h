@@ -57,7 +57,7 @@ lw_gusts lw_gusts_at(lw_gusts gusts, double mean);
 typedef struct lw_ride_sum {
     double seconds;  // [s]  under way: all but lying in the water after a swim
     double along;    // [m]  made good along the course
-    double flying;   // [s]
+    double flown;    // [s]
     double swims;
 } lw_ride_sum;
 
