@@ -18,7 +18,7 @@ static double apart(const lw_ride_state *a, const lw_ride_state *b)
 {
     double sum = 0.0;
     for (size_t k = 0; k < LW_RIDE_STATES; k++) {
-        const double d = ((const double *)a)[k] - ((const double *)b)[k];
+        const double d = a->at[k] - b->at[k];
         sum += d * d;
     }
     return sqrt(sum);

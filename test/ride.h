@@ -51,8 +51,8 @@ static inline void flown_stir(flown *f, double swing)
 // The sailor holds all as it is.
 static inline void flown_let_go(flown *f)
 {
-    const lw_grip none = {.speed = 1.0, .effort = f->answer.flight.effort};
-    lw_grip_everywhere(&f->plan.pilot, &none);
+    const lw_gains none = {.speed = 1.0, .effort = f->answer.flight.effort};
+    lw_gains_everywhere(&f->plan.pilot, &none);
     f->motion.rules.forward_pace = 0.0;
 }
 

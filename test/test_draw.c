@@ -76,7 +76,7 @@ TEST_FUNCTION(a_judged_factor_of_one_leaves_rules_and_pilot_as_they_are)
     const lw_ride_rules preset = lw_ride_rules_preset();
     lw_ride_rules rules = preset;
     lw_pilot pilot = {0}, before;
-    lw_grip_everywhere(&pilot, &(lw_grip){1.0, 2.0, 0.5, 0.8, 0.1, 0.4, 0.2});
+    lw_gains_everywhere(&pilot, &(lw_gains){{1.0, 2.0, 0.5, 0.8, 0.1, 0.4, 0.2}});
     before = pilot;
     lw_judged_put_rules(&as_is, &rules);
     lw_judged_put_pilot(&as_is, &pilot);
@@ -87,7 +87,7 @@ TEST_FUNCTION(a_judged_factor_of_one_leaves_rules_and_pilot_as_they_are)
     lw_judged_put_rules(&late, &rules);
     lw_judged_put_pilot(&late, &pilot);
     CHECK_RELATIVE(rules.delay, 1.5 * preset.delay, 1e-15);
-    CHECK_RELATIVE(pilot.wish[2].grip.heel, 0.5 * before.wish[2].grip.heel, 1e-15);
+    CHECK_RELATIVE(pilot.wish[2].gains.heel, 0.5 * before.wish[2].gains.heel, 1e-15);
 }
 
 int main(void)

@@ -31,8 +31,8 @@ static void sail(sailed *s, int pin, double wind_kn, double heading_deg)
 // The sailor holds all as it is.
 static void leave_alone(sailed *s)
 {
-    const lw_grip none = {.speed = 1.0, .effort = s->effort};
-    lw_grip_everywhere(&s->plan.pilot, &none);
+    const lw_gains none = {.speed = 1.0, .effort = s->effort};
+    lw_gains_everywhere(&s->plan.pilot, &none);
     s->motion.rules.forward_pace = 0.0;
 }
 
@@ -47,7 +47,7 @@ static void begin(pair *p, const sailed *s, const double push[LW_RIDE_STATES])
     for (int i = 0; i < 2; i++) {
         p->rides[i] = (lw_ride){.events = NULL};
         lw_ride_begin(&p->rides[i], &s->motion, &plan);
-        for (size_t k = 0; k < LW_RIDE_STATES; k++) ((double *)&plan.start)[k] += push[k];
+        for (size_t k = 0; k < LW_RIDE_STATES; k++) plan.start.at[k] += push[k];
     }
 }
 
@@ -57,11 +57,11 @@ static void go_on(pair *p, const sailed *s, size_t steps, double off[LW_RIDE_STA
     lw_rides_advance(&s->motion, p->rides, 2, steps);
     const lw_ride_state still = lw_ride_now(&p->rides[0]), moved = lw_ride_now(&p->rides[1]);
     for (size_t i = 0; i < LW_RIDE_STATES; i++) {
-        off[i] = ((const double *)&moved)[i] - ((const double *)&still)[i];
+        off[i] = moved.at[i] - still.at[i];
     }
 }
 
-#define AT(member) (offsetof(lw_ride_state, member) / sizeof(double))
+#define AT LW_STATE_AT
 
 // How much of a motion is in a state: the product with its left vector, which is blind to all others.
 static double part_in(const lw_near *near, const lw_complex *left, const double off[LW_RIDE_STATES])
@@ -138,9 +138,9 @@ TEST_FUNCTION(heel_as_sailed_dies_away_at_the_rate_of_its_mode)
     static sailed s;
     static lw_modes modes;
     sail(&s, 1, 16.0, 120.0);
-    lw_grip grip = s.plan.pilot.wish[LW_WISH_MEAN].grip;
-    grip.speed = 1.0;  // does not change with her speed
-    lw_grip_everywhere(&s.plan.pilot, &grip);
+    lw_gains gains = s.plan.pilot.wish[LW_WISH_MEAN].gains;
+    gains.speed = 1.0;  // does not change with her speed
+    lw_gains_everywhere(&s.plan.pilot, &gains);
     s.plan.pilot.flight = 0.0;
     lw_modes_of(&s.motion, &s.plan, LW_HANDS_SAILING, &modes);
     const lw_mode *mode = mode_of(&modes, LW_PART_HEEL, true);
@@ -201,7 +201,7 @@ TEST_FUNCTION(more_gearing_than_its_limit_swings_and_less_does_not)
 // change of incidence, its quick one turns and sinks at a nearly even speed.
 TEST_FUNCTION(the_parts_of_published_modes_are_those_of_the_book)
 {
-    static lw_near near = {.count = 4, .state = {AT(surge), AT(heave), AT(nose_rate), AT(pitch)}};
+    static lw_near near = {.count = 4, .state = {AT(surge), AT(heave), AT(pitch_rate), AT(pitch)}};
     const double a[16] = {-0.006868, 0.01395,   0.0,     -32.2,  //
                           -0.09055,  -0.3151,   773.98,  0.0,    //
                           0.0001187, -0.001026, -0.4285, 0.0,    //

@@ -9,14 +9,7 @@
 #include "test/random_boat.h"
 #include "test/ride.h"
 
-static double member(const lw_ride_state *state, size_t k) { return ((const double *)state)[k]; }
-static double *member_of(lw_ride_state *state, size_t k) { return &((double *)state)[k]; }
-
-static bool is_place(size_t k)
-{
-    return k == offsetof(lw_ride_state, upwind) / sizeof(double) ||
-           k == offsetof(lw_ride_state, port) / sizeof(double);
-}
+static bool is_place(size_t k) { return k == LW_STATE_AT(upwind) || k == LW_STATE_AT(port); }
 
 // --- the forces
 
@@ -28,19 +21,20 @@ static void moving_loads(const lw_craft *craft, const lw_ask *ask, const lw_pose
     const lw_lanes up = steady->inflow.at.z.z;
     lw_ride_lanes ride;
     ride.setup = pose->setup, ride.place = pose->place;
-    const lw_state x = {.velocity = steady->inflow.through,
-                        .spin = lw_vector_zero(),
-                        .roll = lw_all(ask->heel),
-                        .pitch = pose->pitch,
-                        .yaw = lw_all(ask->heading) - pose->leeway,
-                        .height = pose->ride_height - craft->main_strut.length * up,
-                        .wand = steady->inflow.wand,
-                        .wash = steady->downwash,
-                        .body = -lw_effort_hike(craft, pose->effort),
-                        .body_speed = lw_all(0.0),
-                        .taken = lw_effort_taken(pose->effort),
-                        .helm = pose->helm,
-                        .rudder = pose->rudder_incidence};
+    const lw_vector u = steady->inflow.through;
+    const lw_state_lanes x = {.surge = u.x,
+                              .sway = u.y,
+                              .heave = u.z,
+                              .heel = lw_all(ask->heel),
+                              .pitch = pose->pitch,
+                              .bow = lw_all(ask->heading) - pose->leeway,
+                              .height = pose->ride_height - craft->main_strut.length * up,
+                              .wand = steady->inflow.wand,
+                              .downwash = steady->downwash,
+                              .body = -lw_effort_hike(craft, pose->effort),
+                              .taken = lw_effort_taken(pose->effort),
+                              .helm = pose->helm,
+                              .rudder = pose->rudder_incidence};
     const lw_turned t = lw_turned_of(&x);
     const lw_around around = lw_around_calm(pose->wind);
     const lw_worn worn = {steady->inflow.main.flap,
@@ -88,7 +82,7 @@ TEST_FUNCTION(nothing_changes_at_a_balance)
         lw_ride_state rates;
         lw_motion_rates(&f.motion, &f.plan, &f.plan.start, &rates);
         for (size_t k = 0; k < LW_RIDE_STATES; k++) {
-            if (!is_place(k)) CHECK_NEAR(member(&rates, k), 0.0, 1e-7);
+            if (!is_place(k)) CHECK_NEAR(rates.at[k], 0.0, 1e-7);
         }
     }
 }
@@ -107,7 +101,7 @@ TEST_FUNCTION(ride_settles_at_the_balance_it_was_pushed_off)
     for (size_t k = 0; k < LW_RIDE_STATES; k++) {
         if (push[k] == 0.0) continue;
         f.plan.start = balance;
-        *member_of(&f.plan.start, k) += push[k];
+        f.plan.start.at[k] += push[k];
         const lw_ride_state end = ridden(&f, 120.0);
         CHECK_RELATIVE(end.surge, balance.surge, 1e-3);
         CHECK_RELATIVE(end.height, balance.height, 1e-3);
@@ -158,12 +152,12 @@ TEST_FUNCTION(ride_leaves_an_unstable_balance_along_its_mode_and_as_fast)
     f.motion.rules.step = 0.005;
     double slopes[LW_RIDE_STATES][LW_RIDE_STATES], mode[LW_RIDE_STATES] = {0};
     lw_motion_slopes(&f.motion, &f.plan, &f.plan.start, slopes);
-    mode[offsetof(lw_ride_state, heel) / sizeof(double)] = 1.0;
+    mode[LW_STATE_AT(heel)] = 1.0;
     const double rate = strongest(slopes, 0.002, mode);
     CHECK(rate > 0.3 && rate < 3.0);
 
     const lw_ride_state balance = f.plan.start;
-    for (size_t k = 0; k < LW_RIDE_STATES; k++) *member_of(&f.plan.start, k) += 1e-5 * mode[k];
+    for (size_t k = 0; k < LW_RIDE_STATES; k++) f.plan.start.at[k] += 1e-5 * mode[k];
     const double off_1 = ridden(&f, 1.0).heel - balance.heel;
     const double off_2 = ridden(&f, 3.0).heel - balance.heel;
     CHECK_RELATIVE(log(off_2 / off_1) / 2.0, rate, 0.02);
@@ -187,19 +181,20 @@ TEST_FUNCTION(energy_changes_by_the_work_of_the_forces)
         double work = 0.0, before = 0.0, first = 0.0, energy = 0.0, most = 0.0;
         for (int n = 0; n <= steps; n++) {
             const lw_ride_state now = lw_ride_now(&ride);
-            lw_state x;
-            for (size_t k = 0; k < LW_STATES; k++) ((lw_lanes *)&x)[k] = lw_all(member(&now, k));
+            lw_state_lanes x;
+            for (size_t k = 0; k < LW_RIDE_STATES; k++) x.at[k] = lw_all(now.at[k]);
             lw_ride_lanes lanes;
             for (int i = 0; i < LW_WIDTH; i++) lw_ride_lanes_put(&lanes, i, &f.plan);
             const lw_turned t = lw_turned_of(&x);
             const lw_around around = lw_around_calm(lw_all(f.plan.wind));
             const lw_lanes zero = lw_all(0.0);
             const lw_worn worn = {zero, {zero, zero, zero, zero}};
-            lw_state rates;
+            lw_state_lanes rates;
             lw_loads loads;
             const lw_instant at = {&lanes, &x, &t, &around, &worn};
             lw_rates_of(&f.motion, &at, &rates, &loads);
-            const lw_vector F = loads.force, M = loads.moment, v = x.velocity, w = x.spin;
+            const lw_vector F = loads.force, M = loads.moment, v = lw_velocity_of(&x),
+                            w = lw_spin_of(&x);
             const double power =
                 (F.x * v.x + F.y * v.y + F.z * v.z + M.x * w.x + M.y * w.y + M.z * w.z)[0];
             lw_moves mass;
@@ -207,8 +202,7 @@ TEST_FUNCTION(energy_changes_by_the_work_of_the_forces)
             energy = 0.0;
             for (int i = 0; i < LW_MOVES; i++) {
                 for (int j = 0; j < LW_MOVES; j++) {
-                    energy += 0.5 * (*lw_moves_at(&mass, i, j))[0] * member(&now, (size_t)i) *
-                              member(&now, (size_t)j);
+                    energy += 0.5 * (*lw_moves_at(&mass, i, j))[0] * now.at[i] * now.at[j];
                 }
             }
             if (n == 0) first = energy;
@@ -231,7 +225,7 @@ static double distance_between(const lw_ride_state *a, const lw_ride_state *b)
 {
     double sum = 0.0;
     for (size_t k = 0; k < LW_RIDE_STATES; k++) {
-        sum += (member(a, k) - member(b, k)) * (member(a, k) - member(b, k));
+        sum += (a->at[k] - b->at[k]) * (a->at[k] - b->at[k]);
     }
     return sqrt(sum);
 }
@@ -340,9 +334,9 @@ static lw_ride_state with_air(const flown *f, int place, double air)
 {
     lw_ride_lanes lanes;
     for (int i = 0; i < LW_WIDTH; i++) lw_ride_lanes_put(&lanes, i, &f->plan);
-    lw_state x, rates;
-    for (size_t k = 0; k < LW_STATES; k++) {
-        ((lw_lanes *)&x)[k] = lw_all(member(&f->plan.start, k));
+    lw_state_lanes x, rates;
+    for (size_t k = 0; k < LW_RIDE_STATES; k++) {
+        x.at[k] = lw_all(f->plan.start.at[k]);
     }
     const lw_turned t = lw_turned_of(&x);
     const lw_around around = lw_around_calm(lw_all(f->plan.wind));
@@ -353,11 +347,9 @@ static lw_ride_state with_air(const flown *f, int place, double air)
     lw_rates_of(&f->motion, &now, &rates, &loads);
     lw_moves mass;
     lw_mass_of(&f->motion.inertia, &f->craft, lanes.place, x.body, &mass);
-    lw_lanes change[LW_MOVES];
-    memcpy(change, &rates, sizeof change);
-    lw_moves_solve(&mass, change);
+    lw_moves_solve(&mass, rates.at);
     lw_ride_state out = {0};
-    for (size_t k = 0; k < LW_MOVES; k++) *member_of(&out, k) = change[k][0];
+    for (size_t k = 0; k < LW_MOVES; k++) out.at[k] = rates.at[k][0];
     return out;
 }
 
@@ -366,8 +358,8 @@ TEST_FUNCTION(air_on_the_main_foil_drops_the_boat_and_her_bow)
     flown f;
     flown_fill(&f, 1, 14.0, 100.0);
     const lw_ride_state change = with_air(&f, LW_MAIN_FOIL, 1.0);
-    CHECK(change.heave < -2.0);     // most of the weight has lost its hold
-    CHECK(change.nose_rate > 0.5);  // bow down
+    CHECK(change.heave < -2.0);      // most of the weight has lost its hold
+    CHECK(change.pitch_rate > 0.5);  // bow down
 }
 
 TEST_FUNCTION(air_on_the_rudder_foil_drops_the_stern)
@@ -377,7 +369,7 @@ TEST_FUNCTION(air_on_the_rudder_foil_drops_the_stern)
     f.plan.start.rudder += 2.0 * f.craft.rudder_turn;  // that it carries something
     const lw_ride_state wet = with_air(&f, LW_RUDDER_FOIL, 0.0),
                         airy = with_air(&f, LW_RUDDER_FOIL, 1.0);
-    CHECK(airy.nose_rate < wet.nose_rate);
+    CHECK(airy.pitch_rate < wet.pitch_rate);
 }
 
 // With air on the blade the helm is weak: nobody steers her out of a turn.
@@ -392,7 +384,7 @@ TEST_FUNCTION(air_on_the_rudder_blade_leaves_the_helm_weak)
             flown moved = f;
             moved.motion.craft = &moved.craft;
             moved.plan.start.helm += side ? LW_DEG : -LW_DEG;
-            at[side] = with_air(&moved, LW_BLADE, is_airy).turn_rate;
+            at[side] = with_air(&moved, LW_BLADE, is_airy).yaw_rate;
         }
         turn[is_airy] = at[1] - at[0];
     }
@@ -581,7 +573,7 @@ TEST_FUNCTION(ride_of_any_boat_on_any_day_ends_with_a_name_and_in_numbers)
         for (int i = 0; i < RIDES; i++) {
             const lw_ride_state now = lw_ride_now(&rides[i]);
             const lw_trace at = lw_ride_trace(&motion, &rides[i]);
-            CHECK(is_finite((const double *)&now, LW_RIDE_STATES));
+            CHECK(is_finite(now.at, LW_RIDE_STATES));
             CHECK(is_finite((const double *)&at, sizeof at / sizeof(double)));
             CHECK(
                 is_finite((const double *)&rides[i].tally, sizeof rides[i].tally / sizeof(double)));

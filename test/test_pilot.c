@@ -48,7 +48,7 @@ TEST_FUNCTION(in_an_even_wind_she_wants_what_was_asked_for_in_every_wind)
     for (int k = 0; k < LW_WISHES; k++) {
         CHECK(f.plan.pilot.wish[k].heel == f.plan.start.heel);
         CHECK(f.plan.pilot.wish[k].bow == f.plan.start.bow);
-        CHECK(f.plan.pilot.wish[k].grip.effort == f.answer.flight.effort);
+        CHECK(f.plan.pilot.wish[k].gains.effort == f.answer.flight.effort);
     }
 }
 
@@ -63,7 +63,7 @@ TEST_FUNCTION(in_a_lull_she_steers_for_power_on_the_beat_and_on_the_run)
     CHECK(down[0].bow < down[LW_WISH_MEAN].bow - 3.0 * LW_DEG);
     CHECK(up[0].heel < up[LW_WISH_MEAN].heel);
     for (int k = 1; k < LW_WISHES; k++) {
-        CHECK(up[k].grip.effort > up[k - 1].grip.effort);
+        CHECK(up[k].gains.effort > up[k - 1].gains.effort);
     }
 }
 
@@ -109,14 +109,14 @@ TEST_FUNCTION(she_goes_forward_as_the_bow_comes_up)
 // way to sail, not this one a knot on.
 TEST_FUNCTION(grip_changes_little_from_knot_to_knot)
 {
-    lw_grip before = {0};
+    lw_gains before = {0};
     for (double wind = 11.0; wind <= 19.0; wind += 1.0) {
         flown f;
         planned(&f, 1, wind, 130.0, 1.0);
-        const lw_grip now = f.plan.pilot.wish[LW_WISH_MEAN].grip;
+        const lw_gains now = f.plan.pilot.wish[LW_WISH_MEAN].gains;
         if (before.heel > 0.0) {
             CHECK(now.heel < 1.6 * before.heel && before.heel < 1.6 * now.heel);
-            CHECK(now.steer < 1.6 * before.steer && before.steer < 1.6 * now.steer);
+            CHECK(now.heading < 1.6 * before.heading && before.heading < 1.6 * now.heading);
         }
         before = now;
     }

@@ -96,17 +96,17 @@ void lw_judged_put_rules(const lw_judged *judged, lw_ride_rules *rules)
     rules->wand_lag *= judged->wand_lag;
 }
 
-static void put_grip(const lw_judged *judged, lw_grip *grip)
+static void scale_gains(const lw_judged *judged, lw_gains *gains)
 {
-    grip->heel *= judged->heel;
-    grip->lead *= judged->lead;
-    grip->steer *= judged->steer;
-    grip->lean *= judged->lean;
+    gains->heel *= judged->heel;
+    gains->lead_time *= judged->lead;
+    gains->heading *= judged->steer;
+    gains->heel_to_helm *= judged->lean;
 }
 
 void lw_judged_put_pilot(const lw_judged *judged, lw_pilot *pilot)
 {
-    put_grip(judged, &pilot->rest);
-    put_grip(judged, &pilot->rising);
-    for (int k = 0; k < LW_WISHES; k++) put_grip(judged, &pilot->wish[k].grip);
+    scale_gains(judged, &pilot->rest);
+    scale_gains(judged, &pilot->rising);
+    for (int k = 0; k < LW_WISHES; k++) scale_gains(judged, &pilot->wish[k].gains);
 }

@@ -44,11 +44,11 @@ LW_INLINE void lw_blow(const lw_motion *motion, const lw_world *world, lw_around
 // The sea where the boat is. A foil's depth counts from the surface of the last looks, carried on.
 // The surface under the hull is the plane nearest to that at both foils and the wand, read at the
 // hull's ends: waves shorter than the hull are smoothed by it, as they are by the hull.
-LW_INLINE void lw_swell(const lw_craft *craft, lw_world *world, const lw_state *x,
+LW_INLINE void lw_swell(const lw_craft *craft, lw_world *world, const lw_state_lanes *x,
                         const lw_turned *t, lw_around *around)
 {
     const lw_lanes zero = lw_all(0.0);
-    const lw_lanes bow_x = t->cos_yaw * t->cos_pitch, bow_y = t->sin_yaw * t->cos_pitch;
+    const lw_lanes bow_x = t->cos_bow * t->cos_pitch, bow_y = t->sin_bow * t->cos_pitch;
     const double r = craft->rudder_x, w = craft->wand_x - 0.6 * craft->setup.wand_length;
     const lw_lanes rudder_z = x->height + r * t->sin_pitch + craft->rudder_z;
     const lw_lanes at_main = 2.0 * world->main_surface[0] - world->main_surface[1];
@@ -78,7 +78,7 @@ LW_INLINE void lw_swell(const lw_craft *craft, lw_world *world, const lw_state *
 }
 
 LW_INLINE lw_around lw_around_of(const lw_motion *motion, lw_world *world, lw_lanes wind,
-                                 const lw_state *x, const lw_turned *t)
+                                 const lw_state_lanes *x, const lw_turned *t)
 {
     lw_around around = lw_around_calm(wind);
     if (motion->is_gusty) lw_blow(motion, world, &around);

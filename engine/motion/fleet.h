@@ -7,12 +7,12 @@
 #include "motion/watch.h"
 
 typedef struct lw_past {
-    lw_state state, rates;
+    lw_state_lanes state, rates;
 } lw_past;
 
 // The lanes of a ride. All members are vectors of 8-byte lanes, so that a ride is one lane of each.
 typedef struct lw_fleet {
-    lw_state now;
+    lw_state_lanes now;
     lw_past past, older;
     lw_mask fresh;  // no past yet
     lw_worn worn;

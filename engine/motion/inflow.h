@@ -27,7 +27,7 @@ typedef struct lw_worn {
 // All that a boat's rates at one moment come of.
 typedef struct lw_instant {
     const lw_ride_lanes *ride;
-    const lw_state *state;
+    const lw_state_lanes *state;
     const lw_turned *turned;  // of the state
     const lw_around *around;
     const lw_worn *worn;
@@ -99,7 +99,7 @@ LW_INLINE void lw_moving_water(const lw_motion *motion, const lw_instant *now, l
     lw_inflow_float(height - around->hull_surface, in->at.x.z - around->hull_slope, in);
     lw_moving_flows(now, in);
     in->main.flap = lw_moving_flap(motion, now);
-    in->rudder.incidence = now->state->rudder - now->state->wash;
+    in->rudder.incidence = now->state->rudder - now->state->downwash;
 }
 
 // Apparent wind at a place, where the true wind is `factor` times the wind as read; that in level
@@ -129,7 +129,7 @@ LW_INLINE void lw_moving_air(const lw_craft *craft, const lw_instant *now, lw_in
 LW_INLINE void lw_moving_masses(const lw_craft *craft, const lw_instant *now, lw_lanes push,
                                 lw_inflow *in)
 {
-    const lw_state *x = now->state;
+    const lw_state_lanes *x = now->state;
     const lw_lanes zero = lw_all(0.0);
     const lw_attitude *at = &in->at;
     const lw_vector turn = lw_cross(in->spin, (lw_vector){zero, x->body_speed, zero});
@@ -143,10 +143,10 @@ LW_INLINE void lw_moving_masses(const lw_craft *craft, const lw_instant *now, lw
 LW_INLINE void lw_moving_inflow(const lw_motion *motion, const lw_instant *now, lw_lanes push,
                                 lw_inflow *in)
 {
-    const lw_vector u = now->state->velocity;
+    const lw_vector u = lw_velocity_of(now->state);
     in->at = lw_turned_attitude(now->turned);
     in->through = u;
-    in->spin = now->state->spin;
+    in->spin = lw_spin_of(now->state);
     lw_inflow_go(
         in, lw_lanes_max(lw_lanes_sqrt(u.x * u.x + u.y * u.y + u.z * u.z), lw_all(LW_LEAST_WAY)));
     lw_moving_water(motion, now, in);

@@ -34,11 +34,10 @@ typedef struct noticed {
     double least;
 } noticed;
 
-#define NOTICED(seen, in, least)                                   \
-    {                                                              \
-        AT(seen), offsetof(lw_swing, in) / sizeof(double), (least) \
+#define NOTICED(seen, in, least)                                            \
+    {                                                                       \
+        LW_STATE_AT(seen), offsetof(lw_swing, in) / sizeof(double), (least) \
     }
-#define AT(member) (offsetof(lw_ride_state, member) / sizeof(double))
 static const noticed seen[] = {
     NOTICED(surge, speed, 0.5 * LW_KN),  NOTICED(height, height, 0.05),
     NOTICED(pitch, pitch, 1.0 * LW_DEG), NOTICED(heel, heel, 3.0 * LW_DEG),

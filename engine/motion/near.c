@@ -12,26 +12,27 @@ typedef struct role {
     lw_part part;
 } role;
 
-#define AT(member)         (offsetof(lw_ride_state, member) / sizeof(double))
-#define BOAT(member, name) [AT(member)] = {true, false, LW_PART_##name}
-#define HERS(member, name) [AT(member)] = {true, true, LW_PART_##name}
+#define BOAT(member, name) [LW_STATE_AT(member)] = {true, false, LW_PART_##name}
+#define HERS(member, name) [LW_STATE_AT(member)] = {true, true, LW_PART_##name}
 static const role roles[LW_RIDE_STATES] = {
-    BOAT(surge, SPEED),     BOAT(sway, LEEWAY),      BOAT(heave, HEIGHT),    BOAT(roll_rate, HEEL),
-    BOAT(nose_rate, PITCH), BOAT(turn_rate, COURSE), BOAT(heel, HEEL),       BOAT(pitch, PITCH),
-    BOAT(bow, COURSE),      BOAT(height, HEIGHT),    BOAT(wand, WAND),       BOAT(wash, WASH),
-    HERS(body, BODY),       HERS(body_speed, BODY),  HERS(taken, SHEET),     HERS(helm, HELM),
-    HERS(seen_heel, EYE),   HERS(seen_roll, EYE),    HERS(seen_course, EYE), HERS(trim, TRIM),
+    BOAT(surge, SPEED),     BOAT(sway, LEEWAY),      BOAT(heave, HEIGHT),
+    BOAT(roll_rate, HEEL),  BOAT(pitch_rate, PITCH), BOAT(yaw_rate, COURSE),
+    BOAT(heel, HEEL),       BOAT(pitch, PITCH),      BOAT(bow, COURSE),
+    BOAT(height, HEIGHT),   BOAT(wand, WAND),        BOAT(downwash, DOWNWASH),
+    HERS(body, BODY),       HERS(body_speed, BODY),  HERS(taken, SHEET),
+    HERS(helm, HELM),       HERS(seen_heel, EYE),    HERS(seen_roll, EYE),
+    HERS(seen_course, EYE), HERS(trim, TRIM),
 };
 
 bool lw_near_values(const lw_motion *motion, const lw_ride_plan *plan, lw_hands hands,
                     lw_near *near, lw_complex *values)
 {
     double slopes[LW_RIDE_STATES][LW_RIDE_STATES];
-    lw_ride_plan held = *plan;  // she does not change her grip meanwhile
+    lw_ride_plan held = *plan;  // with the gains of this speed throughout
     const lw_pilot *pilot = &plan->pilot;
-    lw_grip grip = plan->starts_aloft ? pilot->wish[LW_WISH_MEAN].grip : pilot->rest;
-    grip.speed = 0.0;
-    lw_grip_everywhere(&held.pilot, &grip);
+    lw_gains gains = plan->starts_aloft ? pilot->wish[LW_WISH_MEAN].gains : pilot->rest;
+    gains.speed = 0.0;
+    lw_gains_everywhere(&held.pilot, &gains);
     held.pilot.flight = 0.0;
     lw_motion_slopes(motion, &held, &plan->start, slopes);
     near->count = 0;

@@ -1,7 +1,7 @@
 // pilot.h - what the sailor does, in lanes: sees late, moves slowly, within limits.
 // SPDX-License-Identifier: MIT
 //
-// The sailor keeps the heel by effort (hiking first, then the sheet: boat/force.h; the sheet stands
+// The sailor keeps the heel by effort (hiking first, then the sheet: boat/effort.h; the sheet stands
 // in until the body is there) and the bow by the helm, each like the pilot of the crossover model [mcruer-1967]:
 //
 //     effort = effort_0 + trim + k_e (e + T_l e') + k_u (wind seen - wind felt) + let go
@@ -20,20 +20,8 @@
 #include "motion/state.h"
 #include "solve/bits.h"
 
-// lw_grip and lw_wish in lanes, in the same order.
-typedef struct lw_grip_lanes {
-    lw_lanes speed, heel, lead, effort, puff, steer, lean;
-} lw_grip_lanes;
-
-typedef struct lw_wish_lanes {
-    lw_lanes heel, bow, helm, pitch, afloat;
-    lw_grip_lanes grip;
-} lw_wish_lanes;
-
-#define LW_GRIP_MEMBERS (sizeof(lw_grip) / sizeof(double))
-#define LW_WISH_MEMBERS (sizeof(lw_wish) / sizeof(double))
-_Static_assert(LW_GRIP_MEMBERS == sizeof(lw_grip_lanes) / sizeof(lw_lanes), "a lane for each");
-_Static_assert(LW_WISH_MEMBERS == sizeof(lw_wish_lanes) / sizeof(lw_lanes), "a lane for each");
+typedef LW_GAINS_OF(lw_lanes) lw_gains_lanes;
+typedef LW_WISH_OF(lw_lanes, lw_gains_lanes) lw_wish_lanes;
 
 // What the sailor of each lane wants now and in the end, and how strongly she answers.
 typedef struct lw_pilot_lanes {
@@ -45,7 +33,7 @@ typedef struct lw_pilot_lanes {
     lw_lanes patience;              // 1 / T_i [1/s]
     lw_lanes place;                 // along the boat, in flight [m]
     lw_lanes per_flight;            // 1 / speed of flight: faster than that the helm is moved less
-    lw_grip_lanes rest, rising;
+    lw_gains_lanes rest, rising;
 } lw_pilot_lanes;
 
 #define LW_TURN_TO (7.0 * LW_DEG)  // [rad/s] how fast a new course or heel is gone to  [judged]
@@ -75,11 +63,9 @@ LW_INLINE lw_wish_lanes lw_wished(const lw_pilot_lanes *pilot, lw_lanes wind)
 {
     const lw_wish_way way = lw_wish_way_of(pilot, wind);
     lw_wish_lanes wish = pilot->wish[0];
-    for (size_t i = 0; i < LW_WISH_MEMBERS; i++) {
-        lw_lanes *value = &((lw_lanes *)&wish)[i];
+    for (int i = 0; i < LW_WISH_MEMBERS; i++) {
         for (int k = 0; k + 1 < LW_WISHES; k++) {
-            const lw_lanes from = ((const lw_lanes *)&pilot->wish[k])[i];
-            *value += way.part[k] * (((const lw_lanes *)&pilot->wish[k + 1])[i] - from);
+            wish.at[i] += way.part[k] * (pilot->wish[k + 1].at[i] - pilot->wish[k].at[i]);
         }
     }
     return wish;
@@ -122,7 +108,7 @@ LW_INLINE lw_lanes lw_effort_held(lw_lanes effort)
 typedef struct lw_pilot_view {
     lw_lanes flying;  // how far on the way from lifting off to flight
     lw_lanes helm;    // that holds the course
-    lw_grip_lanes grip;
+    lw_gains_lanes gains;
 } lw_pilot_view;
 
 // How far a speed has come from one to another.
@@ -134,49 +120,47 @@ LW_INLINE lw_lanes lw_way_up(lw_lanes speed, lw_lanes from, lw_lanes to)
 
 // On the hull, in less wind than the plan's, she answers heel as much less as the sail does, with the wind
 // squared: it is left to the body, which is slow, and asked for as much swings her from side to side.
-LW_INLINE lw_pilot_view lw_pilot_view_of(const lw_pilot_lanes *pilot, const lw_state *x)
+LW_INLINE lw_pilot_view lw_pilot_view_of(const lw_pilot_lanes *pilot, const lw_state_lanes *x)
 {
     const lw_wish_lanes wish = lw_wished(pilot, x->felt_wind);
-    const lw_lanes u = x->velocity.x;
+    const lw_lanes u = x->surge;
     const lw_lanes rising = lw_way_up(u, pilot->rest.speed, pilot->rising.speed);
-    lw_pilot_view view = {.flying = lw_way_up(u, pilot->rising.speed, wish.grip.speed),
+    lw_pilot_view view = {.flying = lw_way_up(u, pilot->rising.speed, wish.gains.speed),
                           .helm = wish.helm};
-    for (size_t i = 0; i < LW_GRIP_MEMBERS; i++) {
-        const lw_lanes a = ((const lw_lanes *)&pilot->rest)[i];
-        const lw_lanes b = ((const lw_lanes *)&pilot->rising)[i];
-        const lw_lanes c = ((const lw_lanes *)&wish.grip)[i];
-        ((lw_lanes *)&view.grip)[i] = a + rising * (b - a) + view.flying * (c - b);
+    for (int i = 0; i < LW_GAINS; i++) {
+        const lw_lanes a = pilot->rest.at[i], b = pilot->rising.at[i], c = wish.gains.at[i];
+        view.gains.at[i] = a + rising * (b - a) + view.flying * (c - b);
     }
     const lw_lanes part = lw_lanes_min(LW_WISH_STEP * pilot->per_wind * x->felt_wind, lw_all(1.0));
-    view.grip.heel *= view.flying + (1.0 - view.flying) * (part * part);
+    view.gains.heel *= view.flying + (1.0 - view.flying) * (part * part);
     return view;
 }
 
 // Effort for the wind beyond that of the wish: of the plan on the hull, of the last seconds in flight.
 LW_INLINE lw_lanes lw_pilot_gust(const lw_pilot_lanes *pilot, const lw_pilot_view *view,
-                                 const lw_state *x)
+                                 const lw_state_lanes *x)
 {
     const lw_lanes usual = pilot->wind + view->flying * (x->felt_wind - pilot->wind);
-    return view->grip.puff * (x->seen_wind - usual);
+    return view->gains.wind * (x->seen_wind - usual);
 }
 
 // The heel missed, counted ahead: e + T_l e'.
 LW_INLINE lw_lanes lw_heel_off(const lw_pilot_lanes *pilot, const lw_pilot_view *view,
-                               const lw_state *x)
+                               const lw_state_lanes *x)
 {
-    return pilot->heel - x->seen_heel - view->grip.lead * x->seen_roll;
+    return pilot->heel - x->seen_heel - view->gains.lead_time * x->seen_roll;
 }
 
 #define LW_LET_GO_FROM (5.0 * LW_DEG)  // heel to leeward from which the sheet is let go   [judged]
 #define LW_LET_GO      3.0             // [1/rad] effort for what is beyond                [judged]
 
 LW_INLINE lw_lanes lw_pilot_effort(const lw_pilot_lanes *pilot, const lw_pilot_view *view,
-                                   const lw_state *x)
+                                   const lw_state_lanes *x)
 {
     const lw_lanes off = lw_heel_off(pilot, view, x);
     const lw_lanes over = lw_lanes_max(-LW_LET_GO_FROM - x->seen_heel, lw_all(0.0));
-    return lw_effort_held(view->grip.effort + x->trim + lw_pilot_gust(pilot, view, x) +
-                          view->grip.heel * off + LW_LET_GO * over);
+    return lw_effort_held(view->gains.effort + x->trim + lw_pilot_gust(pilot, view, x) +
+                          view->gains.heel * off + LW_LET_GO * over);
 }
 
 // The nearest way round to a course, either way.
@@ -187,12 +171,12 @@ LW_INLINE lw_lanes lw_way_round(lw_lanes angle)
 
 // Course, and heel too: steering to windward throws the boat to leeward.
 LW_INLINE lw_lanes lw_pilot_helm(const lw_motion *motion, const lw_pilot_lanes *pilot,
-                                 const lw_pilot_view *view, const lw_state *x)
+                                 const lw_pilot_view *view, const lw_state_lanes *x)
 {
-    const lw_lanes course = view->grip.steer * lw_way_round(pilot->bow - x->seen_course);
-    const lw_lanes heel = view->grip.lean * lw_heel_off(pilot, view, x);
+    const lw_lanes course = view->gains.heading * lw_way_round(pilot->bow - x->seen_course);
+    const lw_lanes heel = view->gains.heel_to_helm * lw_heel_off(pilot, view, x);
     const double most = motion->craft->helm_limit;
-    const lw_lanes ratio = lw_lanes_max(x->velocity.x * pilot->per_flight, lw_all(1.0));
+    const lw_lanes ratio = lw_lanes_max(x->surge * pilot->per_flight, lw_all(1.0));
     return lw_lanes_clamp(view->helm + (course + heel) / (ratio * ratio), lw_all(-most),
                           lw_all(most));
 }
@@ -201,7 +185,7 @@ LW_INLINE lw_lanes lw_pilot_helm(const lw_motion *motion, const lw_pilot_lanes *
 // rebound, at no more than legs can do.
 //
 //     y'' = w^2 (y_wanted - y) - 2 w y',  held
-LW_INLINE lw_lanes lw_body_push(const lw_motion *motion, lw_lanes effort, const lw_state *x)
+LW_INLINE lw_lanes lw_body_push(const lw_motion *motion, lw_lanes effort, const lw_state_lanes *x)
 {
     const lw_ride_rules *rules = &motion->rules;
     const double w = 1.0 / rules->body_lag, most = rules->body_push;
@@ -212,7 +196,7 @@ LW_INLINE lw_lanes lw_body_push(const lw_motion *motion, lw_lanes effort, const 
 }
 
 // Power to take off: the effort's, and what the body does not do yet, because a hand is quicker.
-LW_INLINE lw_lanes lw_pilot_sheet(const lw_craft *craft, lw_lanes effort, const lw_state *x)
+LW_INLINE lw_lanes lw_pilot_sheet(const lw_craft *craft, lw_lanes effort, const lw_state_lanes *x)
 {
     const double per = 1.0 / (craft->body_reach - craft->body_inboard);
     const lw_lanes missing = (lw_effort_hike(craft, effort) + x->body) * per;
@@ -220,7 +204,7 @@ LW_INLINE lw_lanes lw_pilot_sheet(const lw_craft *craft, lw_lanes effort, const 
 }
 
 // The rudder as wound for the wind of the last minute.
-LW_INLINE lw_lanes lw_pilot_rudder(const lw_pilot_lanes *pilot, const lw_state *x)
+LW_INLINE lw_lanes lw_pilot_rudder(const lw_pilot_lanes *pilot, const lw_state_lanes *x)
 {
     const lw_wish_way way = lw_wish_way_of(pilot, x->mean_wind);
     lw_lanes rudder = pilot->rudder[0];
@@ -238,8 +222,9 @@ LW_INLINE lw_lanes lw_held(lw_lanes x, double most)
 // Rates of all that the sailor moves and notices but of the body's speed. `angles`: rates of roll,
 // pitch, yaw; `wind` now and as it is seen to come [m/s].
 LW_INLINE void lw_pilot_rates(const lw_motion *motion, const lw_pilot_lanes *pilot,
-                              const lw_pilot_view *view, lw_lanes effort, const lw_state *x,
-                              lw_vector angles, lw_lanes wind, lw_lanes coming, lw_state *rates)
+                              const lw_pilot_view *view, lw_lanes effort, const lw_state_lanes *x,
+                              lw_vector angles, lw_lanes wind, lw_lanes coming,
+                              lw_state_lanes *rates)
 {
     const lw_ride_rules *rules = &motion->rules;
     rates->body = x->body_speed;
@@ -253,13 +238,13 @@ LW_INLINE void lw_pilot_rates(const lw_motion *motion, const lw_pilot_lanes *pil
                             rules->turn_pace * motion->craft->rudder_turn);
 
     const double sight = 1.0 / rules->delay;
-    rates->seen_heel = sight * (x->roll - x->seen_heel);
+    rates->seen_heel = sight * (x->heel - x->seen_heel);
     rates->seen_roll = sight * (angles.x - x->seen_roll);
-    rates->seen_course = sight * (x->yaw - x->seen_course);
+    rates->seen_course = sight * (x->bow - x->seen_course);
     rates->seen_wind = sight * (wind - x->seen_wind);
     rates->felt_wind = (1.0 / rules->felt_lag) * (coming - x->felt_wind);
     rates->mean_wind = (1.0 / rules->mean_lag) * (wind - x->mean_wind);
-    const lw_lanes off = view->grip.heel * pilot->patience * (pilot->heel - x->seen_heel);
+    const lw_lanes off = view->gains.heel * pilot->patience * (pilot->heel - x->seen_heel);
     const lw_lanes more = effort + off;  // wound up no further than effort goes
     rates->trim = lw_select(more == lw_effort_held(more), off, lw_all(0.0));
 }

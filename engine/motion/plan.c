@@ -7,7 +7,7 @@
 #include "flight/balance.h"
 #include "lullwise/elementary.h"
 #include "motion/fleet.h"
-#include "motion/grip.h"
+#include "motion/gains.h"
 #include "motion/wish.h"
 
 #define PATIENCE 2.0  // [s] in which a steady miss is worked off  [judged]
@@ -52,7 +52,7 @@ static lw_ride_state state_of(const lw_motion *motion, const lw_ask *ask, const 
     const double depth =
         -(state.height +
           craft->pin_arm * (ask->setup.incidence - craft->pin_middle) * lw_sin(f->pitch));
-    state.wash =
+    state.downwash =
         f->main_lift_coefficient * lw_curve_at(&craft->main_foil.downwash, lw_all(depth))[0];
     return state;
 }
@@ -109,12 +109,12 @@ static double waiting_heel(const lw_craft *craft, const lw_ride_state *rest)
 
 // Just before the hull lifts off; the effort is left out.
 static bool put_rising(const lw_motion *motion, const lw_ask *rest, const lw_ride_plan *still,
-                       double speed, lw_grip *grip)
+                       double speed, lw_gains *gains)
 {
     const lw_answer answer = lw_afloat(motion->craft, rest, speed, speed);
     if (answer.outcome == LW_NO_BALANCE) return false;
     const lw_ride_state rising = state_of(motion, rest, &answer);
-    *grip = lw_grip_of(motion, still, &rising, answer.flight.effort);
+    *gains = lw_gains_of(motion, still, &rising, answer.flight.effort);
     return true;
 }
 
@@ -142,14 +142,13 @@ static bool fly_near(const lw_motion *motion, lw_ask *ask, lw_answer *answer)
     return false;
 }
 
-static lw_grip grip_between(const lw_grip *a, const lw_grip *b, double part)
+static lw_gains gains_between(const lw_gains *a, const lw_gains *b, double part)
 {
-    lw_grip grip;
-    for (size_t i = 0; i < sizeof grip / sizeof(double); i++) {
-        const double from = ((const double *)a)[i], to = ((const double *)b)[i];
-        ((double *)&grip)[i] = from + part * (to - from);
+    lw_gains gains;
+    for (int i = 0; i < LW_GAINS; i++) {
+        gains.at[i] = a->at[i] + part * (b->at[i] - a->at[i]);
     }
-    return grip;
+    return gains;
 }
 
 // What is wanted in a flight, and how it is held.
@@ -164,7 +163,7 @@ static lw_wish wish_of(const lw_motion *motion, const lw_ride_plan *still, const
                      .helm = flying.helm,
                      .pitch = flying.pitch,
                      .afloat = still->rest.heel,
-                     .grip = lw_grip_of(motion, &there, &flying, answer->flight.effort)};
+                     .gains = lw_gains_of(motion, &there, &flying, answer->flight.effort)};
 }
 
 // In flight: by the wind of some seconds where it is gusty, else as asked. False when no wind has a
@@ -189,26 +188,26 @@ static bool put_aloft(const lw_motion *motion, const lw_ask *ask, const lw_answe
 }
 
 // Grips from the hull to flight. Effort goes evenly with the speed: it must not jump with it.
-static void put_grips(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer,
+static void put_gains(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer,
                       lw_ride_plan *plan)
 {
     const lw_craft *craft = motion->craft;
-    const lw_grip loose = {.speed = 1.0};
+    const lw_gains loose = {.speed = 1.0};
     const lw_ask rest = launch_of(ask, plan);
     const double rest_effort = put_rest(motion, &rest, plan);
     lw_ride_plan still = *plan;  // with a pilot who holds all as it is
-    lw_grip_everywhere(&still.pilot, &loose);
-    const lw_grip slow = lw_grip_of(motion, &still, &plan->rest, rest_effort);
-    lw_grip_everywhere(&plan->pilot, &slow);
+    lw_gains_everywhere(&still.pilot, &loose);
+    const lw_gains slow = lw_gains_of(motion, &still, &plan->rest, rest_effort);
+    lw_gains_everywhere(&plan->pilot, &slow);
     if (!put_aloft(motion, ask, answer, &still, &plan->pilot)) return;
 
-    const lw_grip *flight = &plan->pilot.wish[LW_WISH_MEAN].grip;
+    const lw_gains *flight = &plan->pilot.wish[LW_WISH_MEAN].gains;
     const double lift = craft->medium.water_density * craft->main_foil.area;
     const double speed =
         fmin(sqrt(2.0 * RISE_LOAD * craft->weight / lift), RISE_SHARE * flight->speed);
     const double part = (speed - slow.speed) / fmax(flight->speed - slow.speed, 0.1);
-    const lw_grip even = grip_between(&slow, flight, fmin(fmax(part, 0.0), 1.0));
-    lw_grip *rising = &plan->pilot.rising;
+    const lw_gains even = gains_between(&slow, flight, fmin(fmax(part, 0.0), 1.0));
+    lw_gains *rising = &plan->pilot.rising;
     *rising = even;
     if (put_rising(motion, &rest, &still, speed, rising)) {
         rising->speed = even.speed, rising->effort = even.effort;
@@ -233,7 +232,7 @@ lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const l
                                        .helm = plan.start.helm,
                                        .pitch = plan.start.pitch};
     }
-    put_grips(motion, ask, answer, &plan);
+    put_gains(motion, ask, answer, &plan);
     if (answer->outcome == LW_NO_BALANCE) plan.start = plan.rest;
     return plan;
 }

@@ -17,44 +17,47 @@ LW_INLINE lw_lanes lw_wand_rate(const lw_motion *motion, lw_lanes wand, lw_lanes
 }
 
 // How fast the main foil's wake comes to the rudder foil [1/s]: its way takes the time x / u.
-LW_INLINE lw_lanes lw_wash_pace(const lw_craft *craft, const lw_state *x)
+LW_INLINE lw_lanes lw_wash_pace(const lw_craft *craft, const lw_state_lanes *x)
 {
-    return lw_lanes_max(x->velocity.x, lw_all(LW_LEAST_WAY)) * (1.0 / -craft->rudder_x);
+    return lw_lanes_max(x->surge, lw_all(LW_LEAST_WAY)) * (1.0 / -craft->rudder_x);
 }
 
 // Rates of a state; of the velocities what is left of the loads to change them [N], [N m]. Where the
 // boat is moves with her velocities, as lw_travel tells.
-LW_INLINE void lw_rates_of(const lw_motion *motion, const lw_instant *now, lw_state *rates,
+LW_INLINE void lw_rates_of(const lw_motion *motion, const lw_instant *now, lw_state_lanes *rates,
                            lw_loads *loads)
 {
     const lw_craft *craft = motion->craft;
     const lw_pilot_lanes *pilot = &now->ride->pilot;
-    const lw_state *x = now->state;
+    const lw_state_lanes *x = now->state;
     const lw_pilot_view view = lw_pilot_view_of(pilot, x);
     const lw_lanes effort = lw_pilot_effort(pilot, &view, x);
     const lw_lanes push = lw_body_push(motion, effort, x);
     lw_moving_loads(motion, now, push, loads);
-    const lw_sum left = lw_turning_load(&motion->inertia, craft, loads->inflow.sailor, x->velocity,
-                                        x->spin, (lw_sum){loads->force, loads->moment});
+    const lw_vector v = lw_velocity_of(x), spin = lw_spin_of(x);
+    const lw_sum left = lw_turning_load(&motion->inertia, craft, loads->inflow.sailor, v, spin,
+                                        (lw_sum){loads->force, loads->moment});
     const lw_lanes none = lw_all(0.0);
-    rates->velocity = left.force, rates->spin = left.moment;
-    rates->roll = rates->pitch = rates->yaw = none;
+    rates->surge = left.force.x, rates->sway = left.force.y, rates->heave = left.force.z;
+    rates->roll_rate = left.moment.x, rates->pitch_rate = left.moment.y;
+    rates->yaw_rate = left.moment.z;
+    rates->heel = rates->pitch = rates->bow = none;
     rates->height = rates->upwind = rates->port = none;
     const lw_vector wind = now->around->wind;
     rates->body_speed = push;
-    lw_pilot_rates(motion, pilot, &view, effort, x, lw_angle_rates(now->turned, x->spin),
+    lw_pilot_rates(motion, pilot, &view, effort, x, lw_angle_rates(now->turned, spin),
                    lw_lanes_sqrt(wind.x * wind.x + wind.y * wind.y), now->around->coming, rates);
     rates->wand = lw_wand_rate(motion, x->wand, loads->inflow.wand);
-    rates->wash = (loads->downwash - x->wash) * lw_wash_pace(craft, x);
+    rates->downwash = (loads->downwash - x->downwash) * lw_wash_pace(craft, x);
 }
 
 // Rates of angles and place, from the velocities and the angles' sines and cosines.
-LW_INLINE void lw_travel(const lw_state *x, const lw_turned *t, lw_state *rates)
+LW_INLINE void lw_travel(const lw_state_lanes *x, const lw_turned *t, lw_state_lanes *rates)
 {
-    const lw_vector angles = lw_angle_rates(t, x->spin);
-    rates->roll = angles.x, rates->pitch = angles.y, rates->yaw = angles.z;
+    const lw_vector angles = lw_angle_rates(t, lw_spin_of(x));
+    rates->heel = angles.x, rates->pitch = angles.y, rates->bow = angles.z;
     const lw_attitude at = lw_turned_attitude(t);
-    const lw_vector v = lw_to_ground(t, lw_to_level(&at, x->velocity));
+    const lw_vector v = lw_to_ground(t, lw_to_level(&at, lw_velocity_of(x)));
     rates->upwind = v.x, rates->port = v.y, rates->height = v.z;
 }
 

@@ -30,31 +30,24 @@ static void copy_out(const lw_fleet *fleet, int i, lw_ride *ride)
     ride->tally.made_good = fleet->made_good[i];
 }
 
-static void put_state(lw_state *state, int i, const lw_ride_state *from)
-{
-    for (size_t k = 0; k < LW_STATES; k++) ((lw_lanes *)state)[k][i] = ((const double *)from)[k];
-}
-
-static lw_ride_state state_of(const lw_state *state, int i)
-{
-    lw_ride_state out;
-    for (size_t k = 0; k < LW_STATES; k++) ((double *)&out)[k] = ((const lw_lanes *)state)[k][i];
-    return out;
-}
-
 // --- begin
 
-static void lanes_put(void *lanes, int i, const void *from, size_t count)
+static void gains_put(lw_gains_lanes *lanes, int i, const lw_gains *gains)
 {
-    for (size_t k = 0; k < count; k++) ((lw_lanes *)lanes)[k][i] = ((const double *)from)[k];
+    for (int k = 0; k < LW_GAINS; k++) lanes->at[k][i] = gains->at[k];
+}
+
+static void wish_put(lw_wish_lanes *lanes, int i, const lw_wish *wish)
+{
+    for (int k = 0; k < LW_WISH_MEMBERS; k++) lanes->at[k][i] = wish->at[k];
 }
 
 static void pilot_put(lw_pilot_lanes *lanes, int i, const lw_pilot *pilot)
 {
-    lanes_put(&lanes->rest, i, &pilot->rest, LW_GRIP_MEMBERS);
-    lanes_put(&lanes->rising, i, &pilot->rising, LW_GRIP_MEMBERS);
+    gains_put(&lanes->rest, i, &pilot->rest);
+    gains_put(&lanes->rising, i, &pilot->rising);
     for (int k = 0; k < LW_WISHES; k++) {
-        lanes_put(&lanes->wish[k], i, &pilot->wish[k], LW_WISH_MEMBERS);
+        wish_put(&lanes->wish[k], i, &pilot->wish[k]);
         lanes->rudder[k][i] = pilot->rudder[k];
     }
     lanes->bow_afloat[i] = pilot->bow_afloat;
@@ -78,9 +71,9 @@ void lw_ride_lanes_put(lw_ride_lanes *lanes, int i, const lw_ride_plan *plan)
 // Lane i stands still at a state, with no past and no air.
 static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
 {
-    put_state(&fleet->now, i, at);
-    put_state(&fleet->past.state, i, at);
-    put_state(&fleet->older.state, i, at);
+    lw_state_put(&fleet->now, i, at);
+    lw_state_put(&fleet->past.state, i, at);
+    lw_state_put(&fleet->older.state, i, at);
     fleet->fresh[i] = -1;
     fleet->worn.flap[i] = 0.0;
     fleet->ride.place[i] = fleet->ride.pilot.place[i];
@@ -127,7 +120,7 @@ lw_ride_state lw_ride_now(const lw_ride *ride)
 {
     lw_fleet fleet;
     copy_in(&fleet, 0, ride);
-    return state_of(&fleet.now, 0);
+    return lw_state_lane(&fleet.now, 0);
 }
 
 #define AS_STAND(name, text) text,
@@ -190,7 +183,7 @@ static lw_ride_state rest_in_this_wind(const group *g, int i)
     const double wind =
         sqrt(g->around.wind.x[i] * g->around.wind.x[i] + g->around.wind.y[i] * g->around.wind.y[i]);
     const lw_lanes effort =
-        lw_effort_held(lw_all(pilot->rest.effort + pilot->rest.puff * (wind - pilot->wind)));
+        lw_effort_held(lw_all(pilot->rest.effort + pilot->rest.wind * (wind - pilot->wind)));
     rest.seen_wind = rest.felt_wind = wind;
     rest.body = -lw_effort_hike(g->motion->craft, effort)[0];
     rest.taken = lw_effort_taken(effort)[0];
@@ -202,7 +195,7 @@ static void lie(group *g, int i)
 {
     const lw_ride_plan *plan = &g->rides[i].plan;
     lw_ride_state rest = plan->rests_aloft ? plan->rest : rest_in_this_wind(g, i);
-    const lw_state *fell = &g->fleet.past.state;
+    const lw_state_lanes *fell = &g->fleet.past.state;
     const double x = fell->upwind[i], y = fell->port[i];
     const bool is_sound = x == x && y == y;  // false for no number
     rest.upwind = is_sound ? x : 0.0;
@@ -233,11 +226,10 @@ LW_INLINE void count(const lw_motion *motion, lw_fleet *fleet, const lw_loads *l
 {
     const double dt = motion->rules.step;
     const lw_mask under_way = ~fleet->watch.swims;
-    const lw_state *was = &fleet->past.state;
+    const lw_state_lanes *was = &fleet->past.state;
     const lw_lanes clear =
         one_where(under_way & fleet->watch.flies & ~(loads->hull.immersed > 0.0));
-    const lw_lanes speed =
-        lw_lanes_sqrt(was->velocity.x * was->velocity.x + was->velocity.y * was->velocity.y);
+    const lw_lanes speed = lw_lanes_sqrt(was->surge * was->surge + was->sway * was->sway);
     fleet->watch.time += dt;
     fleet->flying += dt * clear;
     fleet->swimming += dt * one_where(fleet->watch.swims);
@@ -255,7 +247,7 @@ LW_INLINE void step(group *g, lw_turns *turns)
     lw_fleet_step(motion, fleet, &g->around, turns, &g->loads);
 
     g->happened.any = (lw_mask){0};
-    const lw_state *was = &fleet->past.state;
+    const lw_state_lanes *was = &fleet->past.state;
     lw_watch_hull(watch, &g->loads, dt, &g->happened);
     lw_watch_foils(motion, watch, &g->loads, was, fleet->worn.air, &g->happened);
     const lw_mask thrown = lw_watch_stop(motion->craft, was, &g->loads, dt, watch);
@@ -304,7 +296,7 @@ LW_CLONES
 static void look(group *g)
 {
     const lw_turned t = lw_turned_of(&g->fleet.now);
-    lw_state rates;
+    lw_state_lanes rates;
     g->around = lw_around_of(g->motion, &g->fleet.world, g->fleet.wind, &g->fleet.now, &t);
     const lw_instant now = {&g->fleet.ride, &g->fleet.now, &t, &g->around, &g->fleet.worn};
     lw_rates_of(g->motion, &now, &rates, &g->loads);

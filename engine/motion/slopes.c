@@ -11,7 +11,7 @@ typedef struct view {
     const lw_motion *motion;
     lw_ride_lanes ride;
     lw_lanes wind;
-    lw_state state, rates;
+    lw_state_lanes state, rates;
 } view;
 
 LW_CLONES
@@ -28,10 +28,7 @@ static void look(view *v)
     lw_travel(&v->state, &t, &v->rates);
     lw_moves mass;
     lw_mass_of(&motion->inertia, motion->craft, v->ride.place, v->state.body, &mass);
-    lw_lanes change[LW_MOVES], *rates = (lw_lanes *)&v->rates;  // velocities come first
-    memcpy(change, rates, sizeof change);
-    lw_moves_solve(&mass, change);
-    memcpy(rates, change, sizeof change);
+    lw_moves_solve(&mass, v->rates.at);  // velocities come first
 }
 
 static view view_of(const lw_motion *motion, const lw_ride_plan *plan)
@@ -44,20 +41,13 @@ static view view_of(const lw_motion *motion, const lw_ride_plan *plan)
     return v;
 }
 
-static void put(view *v, int i, const double state[LW_RIDE_STATES])
-{
-    for (size_t k = 0; k < LW_STATES; k++) ((lw_lanes *)&v->state)[k][i] = state[k];
-}
-
-static double rate(const view *v, size_t k, int i) { return ((const lw_lanes *)&v->rates)[k][i]; }
-
 void lw_motion_rates(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *state,
                      lw_ride_state *rates)
 {
     view v = view_of(motion, plan);
-    for (int i = 0; i < LW_WIDTH; i++) put(&v, i, (const double *)state);
+    for (int i = 0; i < LW_WIDTH; i++) lw_state_put(&v.state, i, state);
     look(&v);
-    for (size_t k = 0; k < LW_STATES; k++) ((double *)rates)[k] = rate(&v, k, 0);
+    *rates = lw_state_lane(&v.rates, 0);
 }
 
 // Central differences, half a millionth of a unit either way; each look fills the lanes.
@@ -65,23 +55,23 @@ void lw_motion_slopes(const lw_motion *motion, const lw_ride_plan *plan, const l
                       double slopes[LW_RIDE_STATES][LW_RIDE_STATES])
 {
     const double by = 1e-5;
-    double up[LW_RIDE_STATES], x[LW_RIDE_STATES];
+    double up[LW_RIDE_STATES];
+    lw_ride_state x = *state;
     view v = view_of(motion, plan);
-    memcpy(x, state, sizeof x);
-    for (size_t look_at = 0; look_at < 2 * LW_STATES; look_at += LW_WIDTH) {
+    for (size_t look_at = 0; look_at < 2 * LW_RIDE_STATES; look_at += LW_WIDTH) {
         for (size_t i = 0; i < LW_WIDTH; i++) {
-            const size_t which = look_at + i, j = which / 2 % LW_STATES;
-            const double was = x[j];
-            x[j] += which % 2 ? -by : by;
-            put(&v, (int)i, x);
-            x[j] = was;
+            const size_t which = look_at + i, j = which / 2 % LW_RIDE_STATES;
+            x.at[j] += which % 2 ? -by : by;
+            lw_state_put(&v.state, (int)i, &x);
+            x.at[j] = state->at[j];
         }
         look(&v);
-        for (size_t i = 0; i < LW_WIDTH && look_at + i < 2 * LW_STATES; i++) {
+        for (size_t i = 0; i < LW_WIDTH && look_at + i < 2 * LW_RIDE_STATES; i++) {
             const size_t which = look_at + i, j = which / 2;
-            for (size_t k = 0; k < LW_STATES; k++) {
-                if (which % 2 == 0) up[k] = rate(&v, k, (int)i);
-                if (which % 2) slopes[k][j] = (up[k] - rate(&v, k, (int)i)) / (2.0 * by);
+            for (size_t k = 0; k < LW_RIDE_STATES; k++) {
+                const double rate = v.rates.at[k][i];
+                if (which % 2 == 0) up[k] = rate;
+                if (which % 2) slopes[k][j] = (up[k] - rate) / (2.0 * by);
             }
         }
     }

@@ -7,36 +7,36 @@
 #include "boat/pose.h"
 #include "lullwise/motion.h"
 
-// Everything that is stepped in time. The order is that of lw_ride_state: a lane there, a number
-// here.
-typedef struct lw_state {
-    lw_vector velocity;         // of the origin, along the boat's axes [m/s]
-    lw_vector spin;             // about them [rad/s]
-    lw_lanes roll, pitch, yaw;  // windward heel, bow up, bow from the mean wind [rad]
-    lw_lanes height;            // of the origin above the mean water [m]
-    lw_lanes upwind, port;      // where the origin is, towards the wind and to port of that [m]
-    lw_lanes wand;              // [rad]
-    lw_lanes wash;              // downwash that has come to the rudder foil [rad]
-    lw_lanes body, body_speed;  // sailor's middle to port [m], [m/s]
-    lw_lanes taken;             // power taken off the sail
-    lw_lanes helm;              // [rad]
-    lw_lanes rudder;            // incidence of the rudder foil [rad]
-    lw_lanes seen_heel, seen_roll,
-        seen_course;                // what the sailor has noticed [rad], [rad/s], [rad]
-    lw_lanes seen_wind;             // [m/s]
-    lw_lanes felt_wind, mean_wind;  // of some seconds, of the last minute [m/s]
-    lw_lanes trim;                  // effort that the sailor has come to add
-} lw_state;
+typedef LW_RIDE_STATE_OF(lw_lanes) lw_state_lanes;
 
-#define LW_STATES (sizeof(lw_state) / sizeof(lw_lanes))
-_Static_assert(LW_STATES == sizeof(lw_ride_state) / sizeof(double), "a number for each lane");
-
-// Lane by lane: a where it holds, else b.
-LW_INLINE void lw_state_take(lw_state *state, const lw_state *other, lw_mask where)
+LW_INLINE lw_vector lw_velocity_of(const lw_state_lanes *x)
 {
-    lw_lanes *to = (lw_lanes *)state;
-    const lw_lanes *from = (const lw_lanes *)other;
-    for (size_t i = 0; i < LW_STATES; i++) to[i] = lw_select(where, from[i], to[i]);
+    return (lw_vector){x->surge, x->sway, x->heave};
+}
+
+LW_INLINE lw_vector lw_spin_of(const lw_state_lanes *x)
+{
+    return (lw_vector){x->roll_rate, x->pitch_rate, x->yaw_rate};
+}
+
+LW_INLINE void lw_state_put(lw_state_lanes *state, int lane, const lw_ride_state *from)
+{
+    for (int k = 0; k < LW_RIDE_STATES; k++) state->at[k][lane] = from->at[k];
+}
+
+LW_INLINE lw_ride_state lw_state_lane(const lw_state_lanes *state, int lane)
+{
+    lw_ride_state out;
+    for (int k = 0; k < LW_RIDE_STATES; k++) out.at[k] = state->at[k][lane];
+    return out;
+}
+
+// Lane by lane: the other's where it holds.
+LW_INLINE void lw_state_take(lw_state_lanes *state, const lw_state_lanes *other, lw_mask where)
+{
+    for (int k = 0; k < LW_RIDE_STATES; k++) {
+        state->at[k] = lw_select(where, other->at[k], state->at[k]);
+    }
 }
 
 // Sine and cosine of an angle that never passes a quarter turn, by its half.
@@ -50,33 +50,33 @@ LW_INLINE void lw_upright_sincos(lw_lanes x, lw_lanes *sine, lw_lanes *cosine)
 
 // Sines and cosines of the angles of a state: worked out once for each.
 typedef struct lw_turned {
-    lw_lanes sin_roll, cos_roll, sin_pitch, cos_pitch, sin_yaw, cos_yaw;
+    lw_lanes sin_heel, cos_heel, sin_pitch, cos_pitch, sin_bow, cos_bow;
 } lw_turned;
 
-LW_INLINE lw_turned lw_turned_of(const lw_state *state)
+LW_INLINE lw_turned lw_turned_of(const lw_state_lanes *state)
 {
     lw_turned t;
-    lw_upright_sincos(state->roll, &t.sin_roll, &t.cos_roll);
+    lw_upright_sincos(state->heel, &t.sin_heel, &t.cos_heel);
     lw_upright_sincos(state->pitch, &t.sin_pitch, &t.cos_pitch);
-    lw_lanes_sincos(state->yaw, &t.sin_yaw, &t.cos_yaw);
+    lw_lanes_sincos(state->bow, &t.sin_bow, &t.cos_bow);
     return t;
 }
 
 LW_INLINE lw_attitude lw_turned_attitude(const lw_turned *t)
 {
-    return lw_attitude_of(t->sin_pitch, t->cos_pitch, t->sin_roll, t->cos_roll);
+    return lw_attitude_of(t->sin_pitch, t->cos_pitch, t->sin_heel, t->cos_heel);
 }
 
 // Along the ground's axes (towards the wind, to port of that) from level axes along the bow, and back.
 LW_INLINE lw_vector lw_to_ground(const lw_turned *t, lw_vector v)
 {
-    return (lw_vector){v.x * t->cos_yaw - v.y * t->sin_yaw, v.x * t->sin_yaw + v.y * t->cos_yaw,
+    return (lw_vector){v.x * t->cos_bow - v.y * t->sin_bow, v.x * t->sin_bow + v.y * t->cos_bow,
                        v.z};
 }
 
 LW_INLINE lw_vector lw_from_ground(const lw_turned *t, lw_vector v)
 {
-    return (lw_vector){v.x * t->cos_yaw + v.y * t->sin_yaw, v.y * t->cos_yaw - v.x * t->sin_yaw,
+    return (lw_vector){v.x * t->cos_bow + v.y * t->sin_bow, v.y * t->cos_bow - v.x * t->sin_bow,
                        v.z};
 }
 
@@ -99,8 +99,8 @@ LW_INLINE lw_vector lw_from_level(const lw_attitude *at, lw_vector v)
 //     phi' = p - sin theta yaw'
 LW_INLINE lw_vector lw_angle_rates(const lw_turned *t, lw_vector spin)
 {
-    const lw_lanes yaw = (spin.y * t->sin_roll + spin.z * t->cos_roll) / t->cos_pitch;
-    return (lw_vector){spin.x - t->sin_pitch * yaw, spin.z * t->sin_roll - spin.y * t->cos_roll,
+    const lw_lanes yaw = (spin.y * t->sin_heel + spin.z * t->cos_heel) / t->cos_pitch;
+    return (lw_vector){spin.x - t->sin_pitch * yaw, spin.z * t->sin_heel - spin.y * t->cos_heel,
                        yaw};
 }
 

@@ -38,17 +38,17 @@ LW_INLINE lw_lanes lw_gone(lw_lanes x, lw_lanes x_past, lw_lanes x_older)
                        (LW_LEAD + dt * (decay))
 
 // All that has a rate of its own but the velocities.
-LW_INLINE void lw_step_lags(const lw_motion *motion, const lw_fleet *fleet, const lw_state *rates,
-                            lw_state *next)
+LW_INLINE void lw_step_lags(const lw_motion *motion, const lw_fleet *fleet,
+                            const lw_state_lanes *rates, lw_state_lanes *next)
 {
-    const lw_state *x = &fleet->now;
+    const lw_state_lanes *x = &fleet->now;
     const lw_past *past = &fleet->past, *older = &fleet->older;
     const lw_ride_rules *rules = &motion->rules;
     const double dt = rules->step;
     const lw_lanes none = lw_all(0.0), hand = lw_all(1.0 / rules->hand_lag);
     const lw_lanes sight = lw_all(1.0 / rules->delay);
     LW_STEP_LAG(wand, lw_all(1.0 / rules->wand_lag));
-    LW_STEP_LAG(wash, lw_wash_pace(motion->craft, x));
+    LW_STEP_LAG(downwash, lw_wash_pace(motion->craft, x));
     LW_STEP_LAG(body_speed, lw_all(2.0 / rules->body_lag));
     LW_STEP_LAG(body, none);
     LW_STEP_LAG(taken, hand);
@@ -65,27 +65,27 @@ LW_INLINE void lw_step_lags(const lw_motion *motion, const lw_fleet *fleet, cons
 
 // Velocities along and about the boat's axes: six equations in six.
 LW_INLINE void lw_step_velocities(const lw_motion *motion, const lw_fleet *fleet,
-                                  const lw_state *rates, lw_state *next)
+                                  const lw_state_lanes *rates, lw_state_lanes *next)
 {
     const double dt = motion->rules.step;
     lw_moves mass;
     lw_mass_of(&motion->inertia, motion->craft, fleet->ride.place, next->body, &mass);
-    const lw_lanes speed = lw_lanes_max(fleet->now.velocity.x, lw_all(LW_LEAST_WAY));
+    const lw_lanes speed = lw_lanes_max(fleet->now.surge, lw_all(LW_LEAST_WAY));
     const lw_moves stiff = lw_stiff_of(&motion->inertia, &mass, LW_LEAD, speed, dt);
     // velocities come first in a state
-    const lw_lanes *v = (const lw_lanes *)&fleet->now, *f = (const lw_lanes *)rates;
-    const lw_lanes *v_past = (const lw_lanes *)&fleet->past.state;
-    const lw_lanes *v_older = (const lw_lanes *)&fleet->older.state;
-    const lw_lanes *f_past = (const lw_lanes *)&fleet->past.rates;
-    const lw_lanes *f_older = (const lw_lanes *)&fleet->older.rates;
-    lw_lanes gone[LW_MOVES], e[LW_MOVES], *to = (lw_lanes *)next;
+    const lw_lanes *v = fleet->now.at, *f = rates->at;
+    const lw_lanes *v_past = fleet->past.state.at, *v_older = fleet->older.state.at;
+    const lw_lanes *f_past = fleet->past.rates.at, *f_older = fleet->older.rates.at;
+    lw_lanes gone[LW_MOVES], e[LW_MOVES];
     for (int i = 0; i < LW_MOVES; i++) gone[i] = lw_gone(v[i], v_past[i], v_older[i]);
     for (int i = 0; i < LW_MOVES; i++) {
         e[i] = dt * lw_ahead(f[i], f_past[i], f_older[i]);
         for (int j = 0; j < LW_MOVES; j++) e[i] -= *lw_moves_at(&mass, i, j) * gone[j];
     }
     lw_moves_solve(&stiff, e);
-    for (int i = 0; i < LW_MOVES; i++) to[i] = lw_ahead(v[i], v_past[i], v_older[i]) + e[i];
+    for (int i = 0; i < LW_MOVES; i++) {
+        next->at[i] = lw_ahead(v[i], v_past[i], v_older[i]) + e[i];
+    }
 }
 
 // x+ from the rate at the step's end.
@@ -103,38 +103,39 @@ LW_INLINE lw_lanes lw_carried(lw_lanes x, lw_lanes x_past, lw_lanes x_older, lw_
     .member = lw_ahead(turns->now.member, turns->past.member, turns->older.member)
 
 // Angles, and the place once they are known; the turns move on with them.
-LW_INLINE void lw_step_places(const lw_fleet *fleet, double dt, lw_turns *turns, lw_state *next)
+LW_INLINE void lw_step_places(const lw_fleet *fleet, double dt, lw_turns *turns,
+                              lw_state_lanes *next)
 {
-    const lw_turned ahead = {LW_AHEAD(sin_roll), LW_AHEAD(cos_roll), LW_AHEAD(sin_pitch),
+    const lw_turned ahead = {LW_AHEAD(sin_heel), LW_AHEAD(cos_heel), LW_AHEAD(sin_pitch),
                              LW_AHEAD(cos_pitch)};
-    const lw_vector angles = lw_angle_rates(&ahead, next->spin);
-    LW_CARRY(roll, angles.x);
+    const lw_vector angles = lw_angle_rates(&ahead, lw_spin_of(next));
+    LW_CARRY(heel, angles.x);
     LW_CARRY(pitch, angles.y);
-    LW_CARRY(yaw, angles.z);
+    LW_CARRY(bow, angles.z);
     turns->older = turns->past, turns->past = turns->now;
     turns->now = lw_turned_of(next);
     const lw_attitude at = lw_turned_attitude(&turns->now);
-    const lw_vector v = lw_to_ground(&turns->now, lw_to_level(&at, next->velocity));
+    const lw_vector v = lw_to_ground(&turns->now, lw_to_level(&at, lw_velocity_of(next)));
     LW_CARRY(upwind, v.x);
     LW_CARRY(port, v.y);
     LW_CARRY(height, v.z);
 }
 
 // The past of lanes that have none: they came at the rates that they have now.
-LW_INLINE void lw_fleet_freshen(const lw_motion *motion, const lw_state *rates, lw_fleet *fleet,
-                                lw_turns *turns)
+LW_INLINE void lw_fleet_freshen(const lw_motion *motion, const lw_state_lanes *rates,
+                                lw_fleet *fleet, lw_turns *turns)
 {
     const double dt = motion->rules.step;
-    const lw_state *now = &fleet->now;
+    const lw_state_lanes *now = &fleet->now;
     lw_moves mass;
     lw_mass_of(&motion->inertia, motion->craft, fleet->ride.place, now->body, &mass);
-    lw_state pace = *rates;
+    lw_state_lanes pace = *rates;
     lw_travel(now, &turns->now, &pace);
-    lw_moves_solve(&mass, (lw_lanes *)&pace);  // velocities come first
-    lw_state once, twice;
-    for (size_t i = 0; i < LW_STATES; i++) {
-        const lw_lanes x = ((const lw_lanes *)now)[i], step = dt * ((const lw_lanes *)&pace)[i];
-        ((lw_lanes *)&once)[i] = x - step, ((lw_lanes *)&twice)[i] = x - 2.0 * step;
+    lw_moves_solve(&mass, pace.at);  // velocities come first
+    lw_state_lanes once, twice;
+    for (int k = 0; k < LW_RIDE_STATES; k++) {
+        const lw_lanes step = dt * pace.at[k];
+        once.at[k] = now->at[k] - step, twice.at[k] = now->at[k] - 2.0 * step;
     }
     lw_state_take(&fleet->past.state, &once, fleet->fresh);
     lw_state_take(&fleet->older.state, &twice, fleet->fresh);
@@ -149,7 +150,7 @@ LW_INLINE void lw_fleet_freshen(const lw_motion *motion, const lw_state *rates, 
 LW_INLINE void lw_fleet_step(const lw_motion *motion, lw_fleet *fleet, const lw_around *around,
                              lw_turns *turns, lw_loads *loads)
 {
-    lw_state rates, next;
+    lw_state_lanes rates, next;
     const lw_instant now = {&fleet->ride, &fleet->now, &turns->now, around, &fleet->worn};
     lw_rates_of(motion, &now, &rates, loads);
     fleet->worn.flap = loads->inflow.main.flap;

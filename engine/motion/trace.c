@@ -52,19 +52,19 @@ const lw_table lw_trace_table = {.key = "trace",
                                  .count = sizeof rows / sizeof rows[0],
                                  .doc = "One moment of a ride in gusts and chop."};
 
-static void fill_way(lw_trace *trace, const lw_state *x, int i)
+static void fill_way(lw_trace *trace, const lw_state_lanes *x, int i)
 {
     const double s = lw_sin(x->pitch[i]), c = lw_cos(x->pitch[i]);
-    const double sh = lw_sin(x->roll[i]), ch = lw_cos(x->roll[i]);
-    const double u = x->velocity.x[i], v = x->velocity.y[i], w = x->velocity.z[i];
+    const double sh = lw_sin(x->heel[i]), ch = lw_cos(x->heel[i]);
+    const double u = x->surge[i], v = x->sway[i], w = x->heave[i];
     const double along = u * c - s * (v * sh + w * ch), side = v * ch - w * sh;
     trace->climb = u * s + v * c * sh + w * c * ch;
-    trace->bow = x->yaw[i];
+    trace->bow = x->bow[i];
     trace->leeway = lw_atan2(side, along);
     trace->heading = trace->bow + trace->leeway;
     trace->speed = sqrt(along * along + side * side);
     trace->made_good = trace->speed * lw_cos(trace->heading);
-    trace->heel = x->roll[i];
+    trace->heel = x->heel[i];
     trace->pitch = x->pitch[i];
     trace->upwind = x->upwind[i];
     trace->across = x->port[i];
@@ -87,7 +87,7 @@ void lw_trace_lane(lw_trace *trace, const lw_motion *motion, const lw_fleet *fle
                    const lw_around *around, const lw_loads *loads, int i)
 {
     const lw_craft *craft = motion->craft;
-    const lw_state *x = &fleet->past.state;
+    const lw_state_lanes *x = &fleet->past.state;
     const double w_x = around->wind.x[i], w_y = around->wind.y[i];
     *trace = (lw_trace){.time = fleet->watch.time[i],
                         .wind = sqrt(w_x * w_x + w_y * w_y),

@@ -19,7 +19,7 @@ typedef struct trial {
 static bool is_of_loop(const double share[LW_PARTS])
 {
     const double attitude = share[LW_PART_HEIGHT] + share[LW_PART_PITCH];
-    return attitude + share[LW_PART_WAND] + share[LW_PART_WASH] > 0.5;
+    return attitude + share[LW_PART_WAND] + share[LW_PART_DOWNWASH] > 0.5;
 }
 
 // Whether ride height and pitch go off by themselves at so many times the gearing or lag.

@@ -72,7 +72,8 @@ LW_INLINE void lw_watch_hull(lw_watch *watch, const lw_loads *loads, double dt,
 
 // Tips and air.
 LW_INLINE void lw_watch_foils(const lw_motion *motion, lw_watch *watch, const lw_loads *loads,
-                              const lw_state *x, lw_lanes amount[LW_PLACES], lw_happened *happened)
+                              const lw_state_lanes *x, lw_lanes amount[LW_PLACES],
+                              lw_happened *happened)
 {
     const lw_craft *craft = motion->craft;
     const double dt = motion->rules.step, period = motion->sea.wave.period;
@@ -87,7 +88,7 @@ LW_INLINE void lw_watch_foils(const lw_motion *motion, lw_watch *watch, const lw
 
     lw_mask had[LW_PLACES];
     for (int i = 0; i < LW_PLACES; i++) had[i] = watch->air.on[i];
-    const lw_lanes speed = lw_lanes_max(x->velocity.x, lw_all(LW_LEAST_WAY));
+    const lw_lanes speed = lw_lanes_max(x->surge, lw_all(LW_LEAST_WAY));
     const lw_lanes clear = craft->main_strut.length - loads->inflow.main.depth;
     lw_air_step(craft, loads, clear, crest, speed, dt * speed, &watch->air, amount);
     for (int i = 0; i < LW_PLACES; i++) {
@@ -99,8 +100,8 @@ LW_INLINE void lw_watch_foils(const lw_motion *motion, lw_watch *watch, const lw
 // has caught herself. Felt is what pulls along the boat, weight and all.
 //
 //     s'' = -(F_x / m + g sin(pitch)) - hold,   s' >= 0
-LW_INLINE lw_mask lw_watch_stop(const lw_craft *craft, const lw_state *x, const lw_loads *loads,
-                                double dt, lw_watch *watch)
+LW_INLINE lw_mask lw_watch_stop(const lw_craft *craft, const lw_state_lanes *x,
+                                const lw_loads *loads, double dt, lw_watch *watch)
 {
     lw_lanes sine, cosine;
     lw_upright_sincos(x->pitch, &sine, &cosine);
@@ -112,24 +113,23 @@ LW_INLINE lw_mask lw_watch_stop(const lw_craft *craft, const lw_state *x, const 
 }
 
 // Falls. A comparison with what is no number is false, so that such a lane counts as lost.
-LW_INLINE lw_mask lw_watch_falls(const lw_state *x, const lw_loads *loads,
+LW_INLINE lw_mask lw_watch_falls(const lw_state_lanes *x, const lw_loads *loads,
                                  const lw_pilot_lanes *pilot, lw_mask thrown, lw_happened *happened)
 {
-    const lw_lanes speed =
-        lw_lanes_abs(x->velocity.x) + lw_lanes_abs(x->velocity.y) + lw_lanes_abs(x->velocity.z);
+    const lw_lanes speed = lw_lanes_abs(x->surge) + lw_lanes_abs(x->sway) + lw_lanes_abs(x->heave);
     const lw_lanes spin =
-        lw_lanes_abs(x->spin.x) + lw_lanes_abs(x->spin.y) + lw_lanes_abs(x->spin.z);
+        lw_lanes_abs(x->roll_rate) + lw_lanes_abs(x->pitch_rate) + lw_lanes_abs(x->yaw_rate);
     const lw_lanes sum = lw_lanes_abs(loads->force.x + loads->moment.y + loads->force.z);
     const lw_mask sound = (speed < LW_SPEED_MOST) & (spin < 30.0) & (sum < 1e9);
-    const lw_mask leeward = sound & (x->roll < -LW_LEEWARD_MOST);
-    const lw_mask windward = sound & (x->roll > LW_WINDWARD_MOST);
+    const lw_mask leeward = sound & (x->heel < -LW_LEEWARD_MOST);
+    const lw_mask windward = sound & (x->heel > LW_WINDWARD_MOST);
     const lw_mask over = leeward | windward;
     const lw_mask dives =
         sound & ~over & ((x->pitch < -LW_BOW_DOWN_MOST) | (x->pitch > LW_BOW_UP_MOST));
     const lw_mask stops = sound & ~over & ~dives & thrown;
     const lw_mask spins = sound & ~over & ~dives & ~thrown & (speed > LW_SPIN_WAY) &
-                          (lw_lanes_abs(x->spin.z) > LW_SPIN_LEAST) &
-                          (lw_lanes_abs(lw_way_round(x->yaw - pilot->bow)) > LW_SPIN_MOST);
+                          (lw_lanes_abs(x->yaw_rate) > LW_SPIN_LEAST) &
+                          (lw_lanes_abs(lw_way_round(x->bow - pilot->bow)) > LW_SPIN_MOST);
     lw_happens(happened, LW_RIDE_LEEWARD, leeward);
     lw_happens(happened, LW_RIDE_WINDWARD, windward);
     lw_happens(happened, LW_RIDE_PITCHPOLE, dives);

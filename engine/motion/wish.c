@@ -157,7 +157,7 @@ void lw_wishes_let_down(lw_pilot *pilot, const lw_wishes *wishes, double resting
         const double share = lw_wish_wind(pilot, k) / lw_wish_wind(pilot, wishes->first);
         lw_wish *wish = &pilot->wish[k];
         *wish = pilot->wish[wishes->first];
-        wish->grip.effort *= share * share;
+        wish->gains.effort *= share * share;
         wish->heel = fmin(wish->heel, LEAST_HEEL + (wish->heel - LEAST_HEEL) * share * share);
     }
     for (int k = 0; k <= wishes->first && k < LW_WISH_MEAN; k++) pilot->wish[k].afloat = resting;

@@ -46,6 +46,8 @@
 
 // Motion: a ride through gusts and chop, what happens on it, and small motions about a balance.
 #include "lullwise/ride.h"
+#include "lullwise/ride_state.h"
+#include "lullwise/pilot.h"
 #include "lullwise/motion.h"
 #include "lullwise/flown.h"
 #include "lullwise/modes.h"

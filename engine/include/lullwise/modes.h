@@ -18,7 +18,7 @@
 // What the sailor does meanwhile.
 typedef enum lw_hands {
     LW_HANDS_STILL,    // helm, sheet and body stay where they are
-    LW_HANDS_SAILING,  // she answers what she sees, as lw_pilot tells, with the grip of this speed
+    LW_HANDS_SAILING,  // she answers what she sees, as lw_pilot tells, with the gains of this speed
 } lw_hands;
 
 // clang-format off
@@ -31,7 +31,7 @@ typedef enum lw_hands {
     X(HEEL,   "heel",     "heel")        \
     X(COURSE, "course",   "course")      \
     X(WAND,   "wand",     "wand")        \
-    X(WASH,   "downwash", "downwash")    \
+    X(DOWNWASH, "downwash", "downwash")    \
     X(BODY,   "body",     "body")        \
     X(SHEET,  "sheet",    "sheet")       \
     X(HELM,   "helm",     "helm")        \

@@ -5,8 +5,10 @@
 #define LW_MOTION_H
 
 #include "lullwise/craft.h"
+#include "lullwise/pilot.h"
 #include "lullwise/range.h"
 #include "lullwise/ride.h"
+#include "lullwise/ride_state.h"
 #include "lullwise/weather.h"
 
 // --- masses of a boat and of the water that her foils carry along, and how foils damp
@@ -33,26 +35,6 @@ lw_inertia lw_inertia_of(const lw_craft *craft);
 //
 // On the ground one axis points towards the mean wind and one to port of that. The boat's axes are
 // those of craft.h.
-
-// Where a boat is and how she goes: all that is stepped in time.
-typedef struct lw_ride_state {
-    double surge, sway, heave;               // of the origin along the boat's axes [m/s]
-    double roll_rate, nose_rate, turn_rate;  // about them; nose_rate: bow down positive [rad/s]
-    double heel, pitch, bow;                 // windward heel, bow up, bow from the mean wind [rad]
-    double height;                           // of the origin above the mean water [m]
-    double upwind, port;                     // where the origin is on the ground [m]
-    double wand;                             // [rad]
-    double wash;                             // downwash that has come to the rudder foil [rad]
-    double body, body_speed;                 // sailor's middle to port [m], [m/s]
-    double taken;   // power taken off: 0 full, 1 flat and twisted, 2 luffing
-    double helm;    // [rad]
-    double rudder;  // incidence of the rudder foil [rad]
-    double seen_heel, seen_roll, seen_course;  // what the sailor has noticed [rad], [rad/s], [rad]
-    double seen_wind;                          // [m/s]
-    double felt_wind, mean_wind;               // of some seconds, of the last minute [m/s]
-    double trim;                               // effort that the sailor has come to add
-} lw_ride_state;
-#define LW_RIDE_STATES (sizeof(lw_ride_state) / sizeof(double))
 
 // What no tape finds of wand and sailor; lw_ride_rules_preset has a value for each.
 typedef struct lw_ride_rules {
@@ -93,49 +75,6 @@ typedef struct lw_motion {
 
 // Steady wind, plain water, the rules of a sailor of the craft's skill.
 lw_motion lw_motion_of(const lw_craft *craft);
-
-// How strongly a sailor answers what she sees, at one speed of the boat.
-typedef struct lw_grip {
-    double speed;   // [m/s]
-    double heel;    // k_e [1/rad]     effort for heel
-    double lead;    // T_l [s]         heel counted ahead
-    double effort;  // p_0 that holds the heel in the wind of the trim
-    double puff;    // k_u [1/(m/s)]   effort for more of it
-    double steer;   // k_h [rad/rad]   helm for course
-    double lean;    // k_x [rad/rad]   helm for heel
-} lw_grip;
-
-// What the sailor wants in a wind, and how she holds it.
-typedef struct lw_wish {
-    double heel, bow;  // in flight [rad]
-    double helm;       // that holds them [rad]
-    double pitch;      // bow up in that flight: beyond it she goes forward [rad]
-    double afloat;     // heel on the hull [rad]
-    lw_grip grip;      // at the speed of that flight
-} lw_wish;
-
-// Winds that she has a wish for, even from a third of the plan's wind on; between them along straight
-// lines. The plan's own is one of them.
-#define LW_WISHES     9
-#define LW_WISH_FIRST (1.0 / 3.0)  // of the plan's wind
-#define LW_WISH_STEP  (1.0 / 6.0)  // of it
-#define LW_WISH_MEAN  4            // where it is
-
-// What the sailor wants, and how strongly she answers.
-typedef struct lw_pilot {
-    double bow_afloat;         // wanted on the hull [rad]
-    lw_grip rest, rising;      // on the hull, and about to lift off it: by rising speed
-    lw_wish wish[LW_WISHES];   // by the wind of some seconds
-    double rudder[LW_WISHES];  // incidence wound to, by the wind of the last minute [rad]
-    double wind;               // of the plan [m/s]
-    double patience;           // 1 / T_i [1/s]
-    double flight;             // [m/s] beyond this speed the helm is moved less, as 1 / V^2
-} lw_pilot;
-
-double lw_wish_wind(const lw_pilot *pilot, int which);  // [m/s]
-
-// The same at every speed, and in every wind.
-void lw_grip_everywhere(lw_pilot *pilot, const lw_grip *grip);
 
 typedef struct lw_ride_plan {
     lw_setup setup;

@@ -1,7 +1,7 @@
-// grip.c - how strongly a sailor answers what she sees, from how the boat answers her.
+// gains.c - gains of the pilot model, from how the boat answers the sailor.
 // SPDX-License-Identifier: MIT
 
-#include "motion/grip.h"
+#include "motion/gains.h"
 
 #include <math.h>
 #include <string.h>
@@ -19,11 +19,11 @@
 #define PHASE_MARGIN     (40.0 * LW_DEG)  // of the heel's loop
 #define LEAD_MOST        3.0              // [s] more than a person can look ahead        [judged]
 #define SLOW_MOST        4.0              // [m/s] below which a boat is afloat           [judged]
-#define SLOW_GRIP_MOST   1.0              // [1/rad] effort for heel, afloat              [judged]
-#define GRIP_MOST        4.0              // [1/rad] the same in flight                   [judged]
-#define LEAN_PART        0.5              // of the heel's loop by the helm               [judged]
-#define LEAN_MOST        0.3              // [rad/rad] helm for heel                      [judged]
-#define PUFF_MOST        0.2              // [1/(m/s)] effort for wind                    [judged]
+#define SLOW_HEEL_MOST   1.0              // [1/rad] effort for heel, afloat              [judged]
+#define HEEL_MOST        4.0              // [1/rad] the same in flight                   [judged]
+#define HELM_PART        0.5              // of the heel's loop by the helm               [judged]
+#define HELM_MOST        0.3              // [rad/rad] helm for heel                      [judged]
+#define WIND_MOST        0.2              // [1/(m/s)] effort for wind                    [judged]
 
 // Response of the boat to a state that the sailor sets, at a frequency: (i w - A) x = b, of the
 // 12 states of the boat alone.
@@ -32,9 +32,9 @@ typedef struct response {
 } response;
 
 static const size_t plant[PLANT] = {
-#define AT(member) offsetof(lw_ride_state, member) / sizeof(double)
-    AT(surge), AT(sway),  AT(heave), AT(roll_rate), AT(nose_rate), AT(turn_rate),
-    AT(heel),  AT(pitch), AT(bow),   AT(height),    AT(wand),      AT(wash)};
+#define AT LW_STATE_AT
+    AT(surge), AT(sway),  AT(heave), AT(roll_rate), AT(pitch_rate), AT(yaw_rate),
+    AT(heel),  AT(pitch), AT(bow),   AT(height),    AT(wand),       AT(downwash)};
 
 static void respond(double slopes[LW_RIDE_STATES][LW_RIDE_STATES], const double into[PLANT],
                     double omega, response *out)
@@ -108,23 +108,23 @@ static void wind_into(const lw_motion *motion, const lw_ride_plan *plan, const l
 {
     const double by = 1e-3;
     lw_ride_plan other = *plan;
-    double up[LW_RIDE_STATES], down[LW_RIDE_STATES];
+    lw_ride_state up, down;
     other.wind = plan->wind + by;
-    lw_motion_rates(motion, &other, at, (lw_ride_state *)up);
+    lw_motion_rates(motion, &other, at, &up);
     other.wind = plan->wind - by;
-    lw_motion_rates(motion, &other, at, (lw_ride_state *)down);
-    for (int i = 0; i < PLANT; i++) into[i] = (up[plant[i]] - down[plant[i]]) / (2.0 * by);
+    lw_motion_rates(motion, &other, at, &down);
+    for (int i = 0; i < PLANT; i++) into[i] = (up.at[plant[i]] - down.at[plant[i]]) / (2.0 * by);
 }
 
 #define LEAST_ANSWER 1e-3  // a boat that answers less is not steered harder
 
-// Grip by the crossover model: there the loop's gain is one, and lead brings its phase as near to
+// Gains by the crossover model: there the loop's gain is one, and lead brings its phase as near to
 // the margin as a person can. Effort goes with the wind as far as it undoes what the wind does.
-lw_grip lw_grip_of(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *at,
-                   double effort)
+lw_gains lw_gains_of(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *at,
+                     double effort)
 {
     double slopes[LW_RIDE_STATES][LW_RIDE_STATES], into[PLANT];
-    lw_grip grip = {.speed = at->surge, .effort = effort};
+    lw_gains gains = {.speed = at->surge, .effort = effort};
     response to_wind, to_helm;
     lw_motion_slopes(motion, plan, at, slopes);
     const response to_effort = to_effort_of(motion, slopes, effort, HEEL_CROSSOVER);
@@ -133,30 +133,30 @@ lw_grip lw_grip_of(const lw_motion *motion, const lw_ride_plan *plan, const lw_r
     const double behind = heel.phase > 0.0 ? heel.phase - 2.0 * LW_PI : heel.phase;
     const double wanted = PHASE_MARGIN - LW_PI - behind + late;
     const double angle = fmin(fmax(wanted, 0.0), 80.0 * LW_DEG);
-    grip.lead = fmin(lw_tan(angle) / HEEL_CROSSOVER, LEAD_MOST);
-    const double ahead = HEEL_CROSSOVER * grip.lead;
+    gains.lead_time = fmin(lw_tan(angle) / HEEL_CROSSOVER, LEAD_MOST);
+    const double ahead = HEEL_CROSSOVER * gains.lead_time;
     const double per = 1.0 / (fmax(heel.gain, LEAST_ANSWER) * sqrt(1.0 + ahead * ahead));
 
-    grip.heel = fmin(per, at->surge < SLOW_MOST ? SLOW_GRIP_MOST : GRIP_MOST);
+    gains.heel = fmin(per, at->surge < SLOW_MOST ? SLOW_HEEL_MOST : HEEL_MOST);
 
     wind_into(motion, plan, at, into);
     respond(slopes, into, HEEL_CROSSOVER, &to_wind);
     const double along =
         to_wind.re[IS_HEEL] * to_effort.re[IS_HEEL] + to_wind.im[IS_HEEL] * to_effort.im[IS_HEEL];
-    grip.puff = fmin(fmax(-along / fmax(heel.gain * heel.gain, LEAST_ANSWER), 0.0), PUFF_MOST);
+    gains.wind = fmin(fmax(-along / fmax(heel.gain * heel.gain, LEAST_ANSWER), 0.0), WIND_MOST);
 
     for (int i = 0; i < PLANT; i++) into[i] = slopes[plant[i]][AT(helm)];
     respond(slopes, into, COURSE_CROSSOVER, &to_helm);
-    grip.steer = 1.0 / fmax(bode_of(&to_helm, IS_BOW).gain, LEAST_ANSWER);
-    if (at->surge < SLOW_MOST) return grip;
+    gains.heading = 1.0 / fmax(bode_of(&to_helm, IS_BOW).gain, LEAST_ANSWER);
+    if (at->surge < SLOW_MOST) return gains;
     respond(slopes, into, HEEL_CROSSOVER, &to_helm);
     const double lean = bode_of(&to_helm, IS_HEEL).gain * sqrt(1.0 + ahead * ahead);
-    grip.lean = fmin(LEAN_PART / fmax(lean, LEAST_ANSWER), LEAN_MOST);
-    return grip;
+    gains.heel_to_helm = fmin(HELM_PART / fmax(lean, LEAST_ANSWER), HELM_MOST);
+    return gains;
 }
 
-void lw_grip_everywhere(lw_pilot *pilot, const lw_grip *grip)
+void lw_gains_everywhere(lw_pilot *pilot, const lw_gains *gains)
 {
-    pilot->rest = pilot->rising = *grip;
-    for (int k = 0; k < LW_WISHES; k++) pilot->wish[k].grip = *grip;
+    pilot->rest = pilot->rising = *gains;
+    for (int k = 0; k < LW_WISHES; k++) pilot->wish[k].gains = *gains;
 }
