@@ -5,8 +5,8 @@
 #ifndef LW_TEST_PUBLISHED_FACE_H
 #define LW_TEST_PUBLISHED_FACE_H
 
-#include "foil/face.h"
-#include "foil/face_force.h"
+#include "foil/ventilation/cavity.h"
+#include "foil/ventilation/face.h"
 #include "hull/hull_force.h"
 #include "lullwise/elementary.h"
 #include "lullwise/hull_shape.h"
@@ -24,7 +24,7 @@ static double face_normal(const double *a) { return lw_face_lift(a[0], 0.0, a[1]
 static double cavity_lasts(const double *a)  // [chords]: angle [deg], cavitation number
 {
     const double depth = 1.0, speed = sqrt(2.0 * LW_GRAVITY * depth / a[1]);
-    return lw_face_lasts(1.0, lw_all(a[0] * LW_DEG), lw_all(depth), lw_all(speed))[0];
+    return lw_cavity_lasts(1.0, lw_all(a[0] * LW_DEG), lw_all(depth), lw_all(speed))[0];
 }
 
 static double wedge_drag(const double *a) { return lw_hull_form_wedge_drag(a[0] * LW_DEG); }

@@ -10,6 +10,7 @@
 #include "foil/section.h"
 #include "foil/strut.h"
 #include "foil/strut_force.h"
+#include "foil/ventilation/strut_limits.h"
 #include "lullwise/elementary.h"
 #include "test/planform.h"
 #include "test/published_row.h"

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "boat/force.h"
-#include "foil/face.h"
+#include "foil/ventilation/face.h"
 #include "lullwise/swims.h"
 #include "motion/fleet.h"
 #include "test/demo.h"
@@ -29,7 +29,8 @@ TEST_FUNCTION(face_only_ever_takes_power)
     const lw_craft craft = preset_craft();
     random_stream stream = {3};
     for (int i = 0; i < 2000; i++) {
-        const lw_foil_load load = lw_face_force(&craft.main_foil, 1000.0, random_flow(&stream));
+        const lw_foil_load load =
+            lw_foil_ventilated_force(&craft.main_foil, 1000.0, random_flow(&stream));
         CHECK(load.drag[0] >= 0.0);  // the lift stands square to the flow
         CHECK(isfinite(load.lift[0]) && isfinite(load.moment[0]));
     }
@@ -45,7 +46,7 @@ TEST_FUNCTION(face_lifts_less_than_the_wet_foil_does_at_the_angles_of_flight)
     for (double alpha = 0.5; alpha < 8.0; alpha += 0.5) {
         flow.incidence = lw_all(alpha * LW_DEG);
         const double wet = lw_foil_force(&craft.main_foil, 1000.0, flow).lift[0];
-        const double airy = lw_face_force(&craft.main_foil, 1000.0, flow).lift[0];
+        const double airy = lw_foil_ventilated_force(&craft.main_foil, 1000.0, flow).lift[0];
         CHECK(airy > 0.0 && airy < 0.5 * wet);
     }
 }
@@ -66,11 +67,11 @@ TEST_FUNCTION(load_goes_from_wet_to_ventilated_with_the_air)
     for (int i = 0; i < 200; i++) {
         lw_foil_flow flow = random_flow(&stream);
         const lw_foil_load wet = lw_foil_force(&craft.main_foil, 1000.0, flow);
-        const lw_foil_load airy = lw_face_force(&craft.main_foil, 1000.0, flow);
+        const lw_foil_load airy = lw_foil_ventilated_force(&craft.main_foil, 1000.0, flow);
         lw_foil_load none = wet, half = wet, all = wet;
-        flow.air = lw_all(0.0), lw_let_air_on_foil(&craft.main_foil, 1000.0, flow, &none);
-        flow.air = lw_all(0.5), lw_let_air_on_foil(&craft.main_foil, 1000.0, flow, &half);
-        flow.air = lw_all(1.0), lw_let_air_on_foil(&craft.main_foil, 1000.0, flow, &all);
+        flow.ventilated = lw_all(0.0), lw_foil_ventilate(&craft.main_foil, 1000.0, flow, &none);
+        flow.ventilated = lw_all(0.5), lw_foil_ventilate(&craft.main_foil, 1000.0, flow, &half);
+        flow.ventilated = lw_all(1.0), lw_foil_ventilate(&craft.main_foil, 1000.0, flow, &all);
         CHECK(none.lift[0] == wet.lift[0] && none.drag[0] == wet.drag[0]);
         CHECK_NEAR(half.lift[0], 0.5 * (wet.lift[0] + airy.lift[0]), 1e-9);
         CHECK_NEAR(all.lift[0], airy.lift[0], 1e-9);
@@ -83,7 +84,7 @@ TEST_FUNCTION(cavity_lasts_longer_the_more_it_is_loaded)
     double before = 0.0;
     for (double alpha = 0.0; alpha < 12.0; alpha += 1.0) {
         const double way =
-            lw_face_lasts(0.083, lw_all(alpha * LW_DEG), lw_all(0.4), lw_all(9.0))[0];
+            lw_cavity_lasts(0.083, lw_all(alpha * LW_DEG), lw_all(0.4), lw_all(9.0))[0];
         CHECK(way >= before && way >= 5.0 * 0.083 && way <= 100.0 * 0.083);
         before = way;
     }
@@ -121,11 +122,11 @@ static void half_a_second_of_air(const flown *f, double *fall, double *bow)
 {
     lw_ride ride = {.events = NULL};
     lw_ride_begin(&ride, &f->motion, &f->plan);
-    const size_t on = offsetof(lw_fleet, watch.air.on) / sizeof(lw_lanes) + LW_MAIN_FOIL;
-    const size_t left = offsetof(lw_fleet, watch.air.left) / sizeof(lw_lanes) + LW_MAIN_FOIL;
+    const size_t on = offsetof(lw_fleet, memory.main.foil.on) / sizeof(lw_lanes);
+    const size_t held = offsetof(lw_fleet, memory.main.foil.held) / sizeof(lw_lanes);
     *fall = *bow = 0.0;
     for (int step = 0; step < 25; step++) {
-        if (step < 10) ride.lane[on] = -1, ride.lane[left] = 0;
+        if (step < 10) ride.lane[on] = -1, ride.lane[held] = 0;
         lw_rides_advance(&f->motion, &ride, 1, 1);
         const lw_ride_state now = lw_ride_now(&ride);
         *fall = fmax(*fall, f->plan.start.height - now.height);

@@ -5,6 +5,7 @@
 #include "foil/section.h"
 #include "foil/strut.h"
 #include "foil/strut_force.h"
+#include "foil/ventilation/strut_limits.h"
 #include "lullwise/hull_shape.h"
 #include "rig/sail.h"
 #include "test/check.h"

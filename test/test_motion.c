@@ -37,9 +37,8 @@ static void moving_loads(const lw_craft *craft, const lw_ask *ask, const lw_pose
                               .rudder = pose->rudder_incidence};
     const lw_turned t = lw_turned_of(&x);
     const lw_around around = lw_around_calm(pose->wind);
-    const lw_worn worn = {steady->inflow.main.flap,
-                          {lw_all(0.0), lw_all(0.0), lw_all(0.0), lw_all(0.0)}};
-    const lw_instant now = {&ride, &x, &t, &around, &worn};
+    const lw_hysteresis memory = {.flap = steady->inflow.main.flap};
+    const lw_instant now = {&ride, &x, &t, &around, &memory};
     lw_moving_loads(&motion, &now, lw_all(0.0), got);
 }
 
@@ -187,11 +186,10 @@ TEST_FUNCTION(energy_changes_by_the_work_of_the_forces)
             for (int i = 0; i < LW_WIDTH; i++) lw_ride_lanes_put(&lanes, i, &f.plan);
             const lw_turned t = lw_turned_of(&x);
             const lw_around around = lw_around_calm(lw_all(f.plan.wind));
-            const lw_lanes zero = lw_all(0.0);
-            const lw_worn worn = {zero, {zero, zero, zero, zero}};
+            const lw_hysteresis none = {.flap = lw_all(0.0)};
             lw_state_lanes rates;
             lw_loads loads;
-            const lw_instant at = {&lanes, &x, &t, &around, &worn};
+            const lw_instant at = {&lanes, &x, &t, &around, &none};
             lw_rates_of(&f.motion, &at, &rates, &loads);
             const lw_vector F = loads.force, M = loads.moment, v = lw_velocity_of(&x),
                             w = lw_spin_of(&x);
@@ -304,33 +302,10 @@ TEST_FUNCTION(general_integrator_comes_to_the_same_place)
     CHECK(distance_between(&fine, &exact) < distance_between(&usual, &exact) / 20.0);
 }
 
-// --- lanes
-
-TEST_FUNCTION(ride_depends_neither_on_its_neighbours_nor_on_how_steps_are_shared_out)
-{
-    enum { RIDES = 7 };
-    static flown f;
-    static lw_ride together[RIDES], alone;
-    flown_fill(&f, 0, 16.0, 100.0);
-    flown_stir(&f, 0.25);
-    for (int i = 0; i < RIDES; i++) {
-        f.plan.seed = (uint64_t)i + 1;
-        lw_ride_begin(&together[i], &f.motion, &f.plan);
-    }
-    lw_rides_advance(&f.motion, together, RIDES, 3000);
-    for (int i = 0; i < RIDES; i++) {
-        f.plan.seed = (uint64_t)i + 1;
-        lw_ride_begin(&alone, &f.motion, &f.plan);
-        for (int part = 0; part < 30; part++) lw_rides_advance(&f.motion, &alone, 1, 100);
-        CHECK(memcmp(alone.lane, together[i].lane, sizeof alone.lane) == 0);
-        CHECK(memcmp(&alone.tally, &together[i].tally, sizeof alone.tally) == 0);
-    }
-}
-
 // --- air
 
-// How the boat speeds up at the balance with so much air on one foil or strut: 0 none, 1 all.
-static lw_ride_state with_air(const flown *f, int place, double air)
+// How the boat speeds up at the balance with air on foils and struts.
+static lw_ride_state with_air(const flown *f, const lw_hysteresis *air)
 {
     lw_ride_lanes lanes;
     for (int i = 0; i < LW_WIDTH; i++) lw_ride_lanes_put(&lanes, i, &f->plan);
@@ -340,10 +315,8 @@ static lw_ride_state with_air(const flown *f, int place, double air)
     }
     const lw_turned t = lw_turned_of(&x);
     const lw_around around = lw_around_calm(lw_all(f->plan.wind));
-    lw_worn worn = {lw_all(0.0), {lw_all(0.0), lw_all(0.0), lw_all(0.0), lw_all(0.0)}};
-    worn.air[place] = lw_all(air);
     lw_loads loads;
-    const lw_instant now = {&lanes, &x, &t, &around, &worn};
+    const lw_instant now = {&lanes, &x, &t, &around, air};
     lw_rates_of(&f->motion, &now, &rates, &loads);
     lw_moves mass;
     lw_mass_of(&f->motion.inertia, &f->craft, lanes.place, x.body, &mass);
@@ -357,7 +330,8 @@ TEST_FUNCTION(air_on_the_main_foil_drops_the_boat_and_her_bow)
 {
     flown f;
     flown_fill(&f, 1, 14.0, 100.0);
-    const lw_ride_state change = with_air(&f, LW_MAIN_FOIL, 1.0);
+    const lw_hysteresis air = {.main = {.foil = {.part = lw_all(1.0)}}};
+    const lw_ride_state change = with_air(&f, &air);
     CHECK(change.heave < -2.0);      // most of the weight has lost its hold
     CHECK(change.pitch_rate > 0.5);  // bow down
 }
@@ -367,9 +341,9 @@ TEST_FUNCTION(air_on_the_rudder_foil_drops_the_stern)
     flown f;
     flown_fill(&f, 1, 14.0, 100.0);
     f.plan.start.rudder += 2.0 * f.craft.rudder_turn;  // that it carries something
-    const lw_ride_state wet = with_air(&f, LW_RUDDER_FOIL, 0.0),
-                        airy = with_air(&f, LW_RUDDER_FOIL, 1.0);
-    CHECK(airy.pitch_rate < wet.pitch_rate);
+    const lw_hysteresis none = {.flap = lw_all(0.0)};
+    const lw_hysteresis air = {.rudder = {.foil = {.part = lw_all(1.0)}}};
+    CHECK(with_air(&f, &air).pitch_rate < with_air(&f, &none).pitch_rate);
 }
 
 // With air on the blade the helm is weak: nobody steers her out of a turn.
@@ -378,209 +352,18 @@ TEST_FUNCTION(air_on_the_rudder_blade_leaves_the_helm_weak)
     flown f;
     flown_fill(&f, 1, 14.0, 100.0);
     double turn[2];
-    for (int is_airy = 0; is_airy < 2; is_airy++) {
+    for (int part = 0; part < 2; part++) {
+        const lw_hysteresis air = {.rudder = {.strut = {.part = lw_all(part)}}};
         double at[2];
         for (int side = 0; side < 2; side++) {
             flown moved = f;
             moved.motion.craft = &moved.craft;
             moved.plan.start.helm += side ? LW_DEG : -LW_DEG;
-            at[side] = with_air(&moved, LW_BLADE, is_airy).yaw_rate;
+            at[side] = with_air(&moved, &air).yaw_rate;
         }
-        turn[is_airy] = at[1] - at[0];
+        turn[part] = at[1] - at[0];
     }
     CHECK(fabs(turn[1]) < 0.6 * fabs(turn[0]));
-}
-
-// --- events and ends
-
-// What the half second after an event of a kind brings, over rides in far too much wind until the
-// first swim; and how far she turns in any half second before.
-typedef struct after {
-    double events, pitch, turned;  // counted; bow up, and turned either way [rad], summed
-    double halves, usually;
-} after;
-
-static void ride_on(const flown *f, lw_ride *ride, int steps, after *sum, bool happened)
-{
-    const lw_ride_state was = lw_ride_now(ride);
-    lw_rides_advance(&f->motion, ride, 1, (size_t)steps);
-    const lw_ride_state is = lw_ride_now(ride);
-    if (lw_ride_tally_swims(&ride->tally) > 0.0) return;
-    const double turned = fabs(is.bow - was.bow);
-    if (happened) {
-        sum->events += 1.0, sum->pitch += is.pitch - was.pitch, sum->turned += turned;
-    } else {
-        sum->halves += 1.0, sum->usually += turned;
-    }
-}
-
-static after after_all(lw_ride_what what)
-{
-    static flown f;
-    after sum = {0};
-    flown_fill(&f, 0, 14.0, 100.0);
-    f.plan.wind = 30.0 * LW_KN;
-    flown_stir(&f, 0.2);
-    for (uint64_t seed = 1; seed <= 60; seed++) {
-        lw_ride ride = {.events = NULL};
-        f.plan.seed = seed;
-        lw_ride_begin(&ride, &f.motion, &f.plan);
-        while (lw_ride_tally_swims(&ride.tally) == 0.0 && ride.tally.seconds < 60.0) {
-            const double count = ride.tally.count[what];
-            const bool is_early = ride.tally.seconds < 1.0;  // all is as usual yet
-            if (is_early) ride_on(&f, &ride, 25, &sum, false);
-            if (!is_early) lw_rides_advance(&f.motion, &ride, 1, 1);
-            if (ride.tally.count[what] > count) ride_on(&f, &ride, 25, &sum, true);
-        }
-    }
-    return sum;
-}
-
-// Air on the main foil drops the bow, air on the rudder's blade spins her: seen from the events.
-TEST_FUNCTION(bow_drops_after_air_on_the_main_foil_and_air_on_the_blade_turns_her)
-{
-    const after foil = after_all(LW_RIDE_FOIL_AIR), blade = after_all(LW_RIDE_BLADE_AIR);
-    printf(
-        "  in half a second: bow %+.1f deg after air on the main foil (%.0f times); turned by "
-        "%.1f deg after air on the blade (%.0f times), %.1f deg before\n",
-        foil.pitch / foil.events / LW_DEG, foil.events, blade.turned / blade.events / LW_DEG,
-        blade.events, blade.usually / blade.halves / LW_DEG);
-    CHECK(foil.events >= 10.0 && blade.events >= 10.0);
-    CHECK(foil.pitch / foil.events < -5.0 * LW_DEG);
-    CHECK(blade.turned / blade.events > 1.5 * blade.usually / blade.halves);
-}
-
-// A boat trimmed for 14 kn comes to grief in gusts about 28 kn, and each time
-// the story has its parts: she was flying or afloat, fell, lay for the cost of a swim, went on.
-TEST_FUNCTION(swim_costs_its_time_and_is_followed_by_going_on)
-{
-    static flown f;
-    static lw_ride_event events[400];
-    flown_fill(&f, 1, 14.0, 100.0);
-    f.plan.wind = 28.0 * LW_KN;
-    flown_stir(&f, 0.2);
-    lw_ride ride = {.events = events, .event_room = 400};
-    lw_ride_begin(&ride, &f.motion, &f.plan);
-    lw_rides_advance(&f.motion, &ride, 1, 30000);
-    CHECK(lw_ride_tally_swims(&ride.tally) >= 2.0);
-    double fell = -1.0, lain = 0.0;
-    for (size_t i = 0; i < ride.event_count; i++) {
-        const lw_ride_event *event = &events[i];
-        CHECK(lw_ride_event_text(event->what)[0] != '\0');
-        if (lw_ride_event_is_swim(event->what)) {
-            CHECK(fell < 0.0);  // nobody falls while swimming
-            fell = event->at.time;
-        } else if (event->what == LW_RIDE_AGAIN) {
-            CHECK_NEAR(event->at.time - fell, f.motion.rules.swim, 3.0 * f.motion.rules.step);
-            lain += event->at.time - fell;
-            fell = -1.0;
-        } else {
-            CHECK(fell < 0.0);  // and nothing else happens meanwhile
-        }
-    }
-    CHECK(ride.tally.swimming >= lain - 1.0);
-}
-
-// From rest on the hull in a good wind she gathers way, launches, turns to her course and flies as
-// the balance does.
-TEST_FUNCTION(boat_at_rest_launches_and_comes_to_her_balance)
-{
-    static lw_ride_event events[100];
-    flown f;
-    flown_fill(&f, 1, 14.0, 100.0);
-    const lw_ride_state balance = f.plan.start;
-    f.plan.start = f.plan.rest, f.plan.starts_aloft = false;
-    lw_ride ride = {.events = events, .event_room = 100};
-    lw_ride_begin(&ride, &f.motion, &f.plan);
-    CHECK(lw_ride_stands(&ride) == LW_STANDS_AFLOAT);
-    lw_rides_advance(&f.motion, &ride, 1, 6000);
-    CHECK(ride.tally.count[LW_RIDE_LAUNCH] == 1.0);
-    CHECK(lw_ride_tally_swims(&ride.tally) == 0.0);
-    CHECK(lw_ride_stands(&ride) == LW_STANDS_FLYING);
-    const lw_ride_state end = lw_ride_now(&ride);
-    CHECK_RELATIVE(end.surge, balance.surge, 2e-3);
-    CHECK_RELATIVE(end.heel, balance.heel, 2e-2);
-}
-
-TEST_FUNCTION(sailor_holds_an_ordinary_wind_and_loses_far_too_much)
-{
-    enum { RIDES = 8 };
-    static flown f;
-    static lw_ride rides[RIDES];
-    double swims[2];
-    for (int strong = 0; strong < 2; strong++) {
-        flown_fill(&f, 1, 14.0, 100.0);
-        if (strong) f.plan.wind = 28.0 * LW_KN;
-        flown_stir(&f, 0.2);
-        for (int i = 0; i < RIDES; i++) {
-            f.plan.seed = (uint64_t)i + 1;
-            lw_ride_begin(&rides[i], &f.motion, &f.plan);
-        }
-        lw_rides_advance(&f.motion, rides, RIDES, 15000);  // five minutes
-        swims[strong] = 0.0;
-        for (int i = 0; i < RIDES; i++) swims[strong] += lw_ride_tally_swims(&rides[i].tally);
-    }
-    printf("  swims: %.0f in an ordinary wind, %.0f in far too much\n", swims[0], swims[1]);
-    CHECK(swims[0] <= 1.0);
-    CHECK(swims[1] >= 2.0 * RIDES);
-}
-
-static bool is_finite(const double *x, size_t n)
-{
-    for (size_t k = 0; k < n; k++) {
-        if (!isfinite(x[k])) return false;
-    }
-    return true;
-}
-
-// Any boat a file may describe, on any day: some cannot sail at all, but each ride says how it stands
-// and none holds what is no number. The polars are those of the preset's sections.
-// 10,000 rides, and under `make soak` more: 250 boats and days, four pins, ten seeds each.
-TEST_FUNCTION(ride_of_any_boat_on_any_day_ends_with_a_name_and_in_numbers)
-{
-    enum { PLANS = 4, SEEDS = 10, RIDES = PLANS * SEEDS, STEPS = 400 };
-    static lw_craft craft;
-    static lw_ride rides[RIDES];
-    random_stream stream = {17};
-    long again = 0;
-    for (int run = 0; run < 250 * soak_times(); run++) {
-        const boat_kind kind = run % 2 ? BOAT_ANY : BOAT_USUAL;
-        const lw_boat boat = random_boat(kind, &stream, &again);
-        const lw_person person = random_person(kind, &stream);
-        const lw_day day = random_day(kind, &stream);
-        const lw_medium medium = lw_medium_of(&day);
-        lw_craft_prepare(&craft, &boat, preset_sections(), &person, &medium);
-        lw_motion motion = lw_motion_of(&craft);
-        motion.is_gusty = motion.is_choppy = true;
-        motion.gust =
-            lw_gust_filter_of(lw_gust_kind_of(&day, craft.sail.centre_height), motion.rules.step);
-        motion.sea = lw_sea_kind_of(&medium, day.wind.mean);
-        for (int i = 0; i < PLANS; i++) {
-            lw_setup setup = craft.setup;
-            setup.incidence = boat.pins[i].incidence;
-            const double heading = random_between(&stream, 30.0, 170.0) * LW_DEG;
-            const lw_ask ask = lw_ask_of(&craft, &setup, day.wind.mean, heading);
-            lw_answer answer;
-            lw_balance(&craft, &ask, &answer, 1);
-            lw_ride_plan plan = lw_ride_plan_of(&motion, &ask, &answer);
-            for (int k = SEEDS * i; k < SEEDS * (i + 1); k++) {
-                plan.seed = random_bits(&stream);
-                rides[k].events = NULL;
-                lw_ride_begin(&rides[k], &motion, &plan);
-            }
-        }
-        lw_rides_advance(&motion, rides, RIDES, STEPS);
-        for (int i = 0; i < RIDES; i++) {
-            const lw_ride_state now = lw_ride_now(&rides[i]);
-            const lw_trace at = lw_ride_trace(&motion, &rides[i]);
-            CHECK(is_finite(now.at, LW_RIDE_STATES));
-            CHECK(is_finite((const double *)&at, sizeof at / sizeof(double)));
-            CHECK(
-                is_finite((const double *)&rides[i].tally, sizeof rides[i].tally / sizeof(double)));
-            CHECK_NEAR(rides[i].tally.seconds, STEPS * motion.rules.step, 1e-9);
-            CHECK(lw_ride_stand_text(lw_ride_stands(&rides[i]))[0] != '\0');
-        }
-    }
 }
 
 int main(void)
@@ -594,15 +377,9 @@ int main(void)
         TEST(half_the_step_leaves_an_eighth_of_the_error),
         TEST(half_the_step_leaves_the_counts_within_their_standard_error),
         TEST(general_integrator_comes_to_the_same_place),
-        TEST(ride_depends_neither_on_its_neighbours_nor_on_how_steps_are_shared_out),
         TEST(air_on_the_main_foil_drops_the_boat_and_her_bow),
         TEST(air_on_the_rudder_foil_drops_the_stern),
         TEST(air_on_the_rudder_blade_leaves_the_helm_weak),
-        TEST(bow_drops_after_air_on_the_main_foil_and_air_on_the_blade_turns_her),
-        TEST(swim_costs_its_time_and_is_followed_by_going_on),
-        TEST(boat_at_rest_launches_and_comes_to_her_balance),
-        TEST(sailor_holds_an_ordinary_wind_and_loses_far_too_much),
-        TEST(ride_of_any_boat_on_any_day_ends_with_a_name_and_in_numbers),
     };
     return RUN_TESTS(tests);
 }

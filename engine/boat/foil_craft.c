@@ -6,7 +6,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "foil/face.h"
+#include "foil/ventilation/face.h"
 #include "foil/strut.h"
 #include "lullwise/elementary.h"
 #include "solve/curve.h"

@@ -7,6 +7,8 @@
 #define LW_FORCE_H
 
 #include "boat/impact.h"
+#include "foil/ventilation/ventilated_foil.h"
+#include "foil/ventilation/ventilated_strut.h"
 #include "hull/rack.h"
 
 // Force across and along a flow (f, g) in its plane: `lift` turned from the velocity, `drag` against
@@ -24,7 +26,7 @@ LW_INLINE lw_foil_load lw_foil_load_of(const lw_foil_craft *foil, double density
                                        const lw_foil_flow *flow)
 {
     lw_foil_load load = lw_foil_force(foil, density, *flow);
-    lw_let_air_on_foil(foil, density, *flow, &load);
+    lw_foil_ventilate(foil, density, *flow, &load);
     return load;
 }
 
@@ -32,7 +34,7 @@ LW_INLINE lw_strut_load lw_strut_load_of(const lw_strut_craft *strut, double den
                                          const lw_strut_flow *flow)
 {
     lw_strut_load load = lw_strut_force(strut, density, *flow);
-    lw_let_in_air(strut, density, *flow, &load);
+    lw_strut_ventilate(strut, density, *flow, &load);
     return load;
 }
 

@@ -8,7 +8,7 @@
 #define LW_INFLOW_H
 
 #include "boat/pose.h"
-#include "foil/face_force.h"
+#include "foil/foil_force.h"
 #include "foil/strut_force.h"
 #include "hull/hull_force.h"
 #include "linkage/linkage.h"

@@ -38,7 +38,8 @@ LW_INLINE void lw_steady_water(const lw_craft *craft, const lw_pose *pose, lw_in
     in->main.upward = in->rudder.upward = u.z;
     in->main_strut.forward = in->rudder_strut.forward = u.x;
     in->main_strut.across = in->rudder_strut.across = u.y;
-    in->main.air = in->rudder.air = in->main_strut.air = in->rudder_strut.air = lw_all(0.0);
+    in->main.ventilated = in->rudder.ventilated = lw_all(0.0);
+    in->main_strut.ventilated = in->rudder_strut.ventilated = lw_all(0.0);
     in->main_strut.turn = lw_all(0.0), in->rudder_strut.turn = pose->helm;
     in->main.flap =
         lw_linkage_flap(&craft->linkage, in->wand, pose->setup.gearing, pose->setup.rod);

@@ -5,7 +5,7 @@
 #define LW_MARGINS_H
 
 #include "flight/balance.h"
-#include "foil/strut.h"
+#include "foil/ventilation/strut_limits.h"
 
 // The strut that is nearer to ventilating.
 typedef struct lw_strut_air {

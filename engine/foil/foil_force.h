@@ -18,7 +18,7 @@ typedef struct lw_foil_flow {
     lw_lanes flap;             // trailing edge down positive [rad]
     lw_lanes depth;            // of the middle [m]
     lw_lanes tip_rise;         // of the higher tip above the middle [m]
-    lw_lanes air;              // 0 wet, 1 ventilated: foil/face_force.h
+    lw_lanes ventilated;       // 0 wet, 1 ventilated: foil/ventilation/ventilated_foil.h
 } lw_foil_flow;
 
 typedef struct lw_foil_load {

@@ -15,7 +15,7 @@ typedef struct lw_fleet {
     lw_state_lanes now;
     lw_past past, older;
     lw_mask fresh;  // no past yet
-    lw_worn worn;
+    lw_hysteresis memory;
     lw_ride_lanes ride;
     lw_world world;
     lw_watch watch;

@@ -6,7 +6,7 @@
 #define LW_MOTION_INFLOW_H
 
 #include "boat/force.h"
-#include "motion/air.h"
+#include "foil/ventilation/cavity.h"
 #include "motion/around.h"
 #include "motion/pilot.h"
 #include "motion/state.h"
@@ -19,10 +19,10 @@ typedef struct lw_ride_lanes {
 } lw_ride_lanes;
 
 // What has a memory but no rate: flap in its slack, air on foils and struts.
-typedef struct lw_worn {
-    lw_lanes flap;            // [rad]
-    lw_lanes air[LW_PLACES];  // 0 wet, 1 ventilated
-} lw_worn;
+typedef struct lw_hysteresis {
+    lw_lanes flap;             // [rad]
+    lw_cavities main, rudder;  // foils, each with its strut
+} lw_hysteresis;
 
 // All that a boat's rates at one moment come of.
 typedef struct lw_instant {
@@ -30,7 +30,7 @@ typedef struct lw_instant {
     const lw_state_lanes *state;
     const lw_turned *turned;  // of the state
     const lw_around *around;
-    const lw_worn *worn;
+    const lw_hysteresis *memory;
 } lw_instant;
 
 // Slower than this, a flow along the boat counts as so fast: no force has a value without way.
@@ -44,32 +44,35 @@ LW_INLINE lw_vector lw_flow_at(const lw_inflow *in, lw_vector at, lw_vector wate
                        v.y + turn.y - water.y, v.z + turn.z - water.z};
 }
 
-LW_INLINE void lw_put_foil_flow(lw_vector u, lw_lanes air, lw_foil_flow *flow)
+LW_INLINE void lw_put_foil_flow(lw_vector u, const lw_cavity *cavity, lw_foil_flow *flow)
 {
-    flow->forward = u.x, flow->upward = u.z, flow->air = air;
+    flow->forward = u.x, flow->upward = u.z, flow->ventilated = cavity->part;
 }
 
-LW_INLINE void lw_put_strut_flow(lw_vector u, lw_lanes turn, lw_lanes air, lw_strut_flow *flow)
+LW_INLINE void lw_put_strut_flow(lw_vector u, lw_lanes turn, const lw_cavity *cavity,
+                                 lw_strut_flow *flow)
 {
-    flow->forward = u.x, flow->across = u.y, flow->turn = turn, flow->air = air;
+    flow->forward = u.x, flow->across = u.y, flow->turn = turn, flow->ventilated = cavity->part;
+}
+
+// Along the boat's axes from the ground's.
+LW_INLINE lw_vector lw_to_boat(const lw_inflow *in, const lw_turned *t, lw_vector v)
+{
+    return lw_from_level(&in->at, lw_from_ground(t, v));
 }
 
 // Water at foils and struts: a strut is met at half its depth, in water as at its foil.
 LW_INLINE void lw_moving_flows(const lw_instant *now, lw_inflow *in)
 {
-    const lw_around *around = now->around;
-    const lw_lanes *air = now->worn->air;
-    const lw_vector main_water =
-        lw_from_level(&in->at, lw_from_ground(now->turned, around->main_water));
-    const lw_vector rudder_water =
-        lw_from_level(&in->at, lw_from_ground(now->turned, around->rudder_water));
+    const lw_cavities *main_air = &now->memory->main, *rudder_air = &now->memory->rudder;
+    const lw_vector water = lw_to_boat(in, now->turned, now->around->main_water);
+    const lw_vector water_r = lw_to_boat(in, now->turned, now->around->rudder_water);
     lw_vector main = in->main_at, rudder = in->rudder_at;
-    lw_put_foil_flow(lw_flow_at(in, main, main_water), air[LW_MAIN_FOIL], &in->main);
-    lw_put_foil_flow(lw_flow_at(in, rudder, rudder_water), air[LW_RUDDER_FOIL], &in->rudder);
+    lw_put_foil_flow(lw_flow_at(in, main, water), &main_air->foil, &in->main);
+    lw_put_foil_flow(lw_flow_at(in, rudder, water_r), &rudder_air->foil, &in->rudder);
     main.z = 0.5 * in->main_strut.wet, rudder.z += 0.5 * in->rudder_strut.wet;
-    lw_put_strut_flow(lw_flow_at(in, main, main_water), lw_all(0.0), air[LW_MAIN_STRUT],
-                      &in->main_strut);
-    lw_put_strut_flow(lw_flow_at(in, rudder, rudder_water), now->state->helm, air[LW_BLADE],
+    lw_put_strut_flow(lw_flow_at(in, main, water), lw_all(0.0), &main_air->strut, &in->main_strut);
+    lw_put_strut_flow(lw_flow_at(in, rudder, water_r), now->state->helm, &rudder_air->strut,
                       &in->rudder_strut);
 }
 
@@ -80,7 +83,7 @@ LW_INLINE lw_lanes lw_moving_flap(const lw_motion *motion, const lw_instant *now
     const double slack = motion->rules.slack;
     const lw_lanes flap =
         lw_linkage_flap(&motion->craft->linkage, now->state->wand, setup->gearing, setup->rod);
-    return lw_lanes_clamp(now->worn->flap, flap - slack, flap + slack);
+    return lw_lanes_clamp(now->memory->flap, flap - slack, flap + slack);
 }
 
 // Water all about the boat, its surface above the mean by what it is at each part.

@@ -68,6 +68,11 @@ void lw_ride_lanes_put(lw_ride_lanes *lanes, int i, const lw_ride_plan *plan)
     lanes->pilot.heel[i] = usual->heel, lanes->pilot.bow[i] = usual->bow;
 }
 
+static void put_zero(void *lanes, size_t size, int i)
+{
+    for (size_t k = 0; k < size; k += sizeof(lw_lanes)) memset((char *)lanes + k + 8 * i, 0, 8);
+}
+
 // Lane i stands still at a state, with no past and no air.
 static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
 {
@@ -75,14 +80,9 @@ static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
     lw_state_put(&fleet->past.state, i, at);
     lw_state_put(&fleet->older.state, i, at);
     fleet->fresh[i] = -1;
-    fleet->worn.flap[i] = 0.0;
+    put_zero(&fleet->memory, sizeof fleet->memory, i);
     fleet->ride.place[i] = fleet->ride.pilot.place[i];
     lw_watch *watch = &fleet->watch;
-    for (int k = 0; k < LW_PLACES; k++) {
-        fleet->worn.air[k][i] = watch->air.had[k][i] = watch->air.left[k][i] = 0.0;
-        watch->air.open[k][i] = 0.0;
-        watch->air.on[k][i] = 0;
-    }
     watch->flies[i] = flies ? -1 : 0;
     watch->clear[i] = watch->wet[i] = watch->tip_in[i] = watch->rudder_tip_in[i] = 0.0;
     watch->slips[i] = watch->slid[i] = 0.0;
@@ -249,7 +249,8 @@ LW_INLINE void step(group *g, lw_turns *turns)
     g->happened.any = (lw_mask){0};
     const lw_state_lanes *was = &fleet->past.state;
     lw_watch_hull(watch, &g->loads, dt, &g->happened);
-    lw_watch_foils(motion, watch, &g->loads, was, fleet->worn.air, &g->happened);
+    lw_watch_tips(watch, &g->loads.inflow, dt, &g->happened);
+    lw_watch_air(motion, &g->loads, was, &fleet->memory, &g->happened);
     const lw_mask thrown = lw_watch_stop(motion->craft, was, &g->loads, dt, watch);
     lw_watch_falls(was, &g->loads, &fleet->ride.pilot, thrown, &g->happened);
     g->happened.any &= ~watch->swims;
@@ -298,7 +299,7 @@ static void look(group *g)
     const lw_turned t = lw_turned_of(&g->fleet.now);
     lw_state_lanes rates;
     g->around = lw_around_of(g->motion, &g->fleet.world, g->fleet.wind, &g->fleet.now, &t);
-    const lw_instant now = {&g->fleet.ride, &g->fleet.now, &t, &g->around, &g->fleet.worn};
+    const lw_instant now = {&g->fleet.ride, &g->fleet.now, &t, &g->around, &g->fleet.memory};
     lw_rates_of(g->motion, &now, &rates, &g->loads);
     g->fleet.past.state = g->fleet.now;  // what a trace tells
 }

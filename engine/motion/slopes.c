@@ -20,10 +20,9 @@ static void look(view *v)
     const lw_motion *motion = v->motion;
     const lw_turned t = lw_turned_of(&v->state);
     const lw_around around = lw_around_calm(v->wind);
-    const lw_lanes zero = lw_all(0.0);
-    const lw_worn worn = {zero, {zero, zero, zero, zero}};
+    const lw_hysteresis none = {.flap = lw_all(0.0)};
     lw_loads loads;
-    const lw_instant now = {&v->ride, &v->state, &t, &around, &worn};
+    const lw_instant now = {&v->ride, &v->state, &t, &around, &none};
     lw_rates_of(motion, &now, &v->rates, &loads);
     lw_travel(&v->state, &t, &v->rates);
     lw_moves mass;

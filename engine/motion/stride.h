@@ -151,9 +151,9 @@ LW_INLINE void lw_fleet_step(const lw_motion *motion, lw_fleet *fleet, const lw_
                              lw_turns *turns, lw_loads *loads)
 {
     lw_state_lanes rates, next;
-    const lw_instant now = {&fleet->ride, &fleet->now, &turns->now, around, &fleet->worn};
+    const lw_instant now = {&fleet->ride, &fleet->now, &turns->now, around, &fleet->memory};
     lw_rates_of(motion, &now, &rates, loads);
-    fleet->worn.flap = loads->inflow.main.flap;
+    fleet->memory.flap = loads->inflow.main.flap;
     if (lw_any(fleet->fresh)) lw_fleet_freshen(motion, &rates, fleet, turns);
     lw_step_lags(motion, fleet, &rates, &next);
     lw_step_velocities(motion, fleet, &rates, &next);

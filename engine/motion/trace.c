@@ -100,10 +100,10 @@ void lw_trace_lane(lw_trace *trace, const lw_motion *motion, const lw_fleet *fle
     trace->turns = (x->rudder[i] - craft->rudder_mark) / craft->rudder_turn;
     trace->helm = x->helm[i];
     trace->hiking = (-x->body[i] - craft->body_inboard) / (craft->body_reach - craft->body_inboard);
-    trace->main_air = fleet->worn.air[LW_MAIN_FOIL][i];
-    trace->rudder_air = fleet->worn.air[LW_RUDDER_FOIL][i];
-    trace->strut_air = fleet->worn.air[LW_MAIN_STRUT][i];
-    trace->blade_air = fleet->worn.air[LW_BLADE][i];
+    trace->main_air = fleet->memory.main.foil.part[i];
+    trace->rudder_air = fleet->memory.rudder.foil.part[i];
+    trace->strut_air = fleet->memory.main.strut.part[i];
+    trace->blade_air = fleet->memory.rudder.strut.part[i];
     for (size_t k = 0; k < sizeof *trace / sizeof(double); k++) {  // a lane that is lost
         double *value = &((double *)trace)[k];
         if (!isfinite(*value)) *value = 0.0;

@@ -31,7 +31,6 @@ typedef struct lw_watch {
     lw_lanes tip_in, rudder_tip_in;  // [s] since the tips were last out
     lw_lanes slips, slid;            // sailor forward in the boat [m/s], [m]
     lw_lanes swum;                   // [s]
-    lw_cavities air;
 } lw_watch;
 
 // One mask for each event that lanes can tell, of this step.
@@ -70,30 +69,60 @@ LW_INLINE void lw_watch_hull(lw_watch *watch, const lw_loads *loads, double dt,
     lw_happens(happened, LW_RIDE_DROP, drops);
 }
 
-// Tips and air.
-LW_INLINE void lw_watch_foils(const lw_motion *motion, lw_watch *watch, const lw_loads *loads,
-                              const lw_state_lanes *x, lw_lanes amount[LW_PLACES],
-                              lw_happened *happened)
+LW_INLINE void lw_watch_tips(lw_watch *watch, const lw_inflow *in, double dt, lw_happened *happened)
 {
-    const lw_craft *craft = motion->craft;
-    const double dt = motion->rules.step, period = motion->sea.wave.period;
-    const double crest = motion->is_choppy ? LW_GRAVITY / (2.0 * LW_PI) * period * period : 0.0;
-    const lw_mask out = lw_tip(loads->inflow.main.depth, loads->inflow.main.tip_rise) < 0.0;
-    const lw_mask rudder_out =
-        lw_tip(loads->inflow.rudder.depth, loads->inflow.rudder.tip_rise) < 0.0;
+    const lw_mask out = lw_tip(in->main.depth, in->main.tip_rise) < 0.0;
+    const lw_mask rudder_out = lw_tip(in->rudder.depth, in->rudder.tip_rise) < 0.0;
     lw_happens(happened, LW_RIDE_BREACH, out & (watch->tip_in > LW_REARM));
     lw_happens(happened, LW_RIDE_RUDDER_BREACH, rudder_out & (watch->rudder_tip_in > LW_REARM));
     watch->tip_in = lw_since(out, watch->tip_in, dt);
     watch->rudder_tip_in = lw_since(rudder_out, watch->rudder_tip_in, dt);
+}
 
-    lw_mask had[LW_PLACES];
-    for (int i = 0; i < LW_PLACES; i++) had[i] = watch->air.on[i];
+// What a foil and its strut meet of air in a step, but for the surface at the strut.
+LW_INLINE lw_cavity_flow lw_cavity_flow_of(const lw_motion *motion, const lw_state_lanes *x,
+                                           const lw_foil_flow *flow, const lw_foil_load *foil,
+                                           const lw_strut_load *strut)
+{
+    const double period = motion->sea.wave.period;
     const lw_lanes speed = lw_lanes_max(x->surge, lw_all(LW_LEAST_WAY));
-    const lw_lanes clear = craft->main_strut.length - loads->inflow.main.depth;
-    lw_air_step(craft, loads, clear, crest, speed, dt * speed, &watch->air, amount);
-    for (int i = 0; i < LW_PLACES; i++) {
-        lw_happens(happened, (lw_ride_what)(LW_RIDE_FOIL_AIR + i), watch->air.on[i] & ~had[i]);
-    }
+    return (lw_cavity_flow){
+        .speed = speed,
+        .moved = motion->rules.step * speed,
+        .depth = flow->depth,
+        .tip = lw_tip(flow->depth, flow->tip_rise),
+        .face = foil->face,
+        .strut_angle = strut->angle,
+        .is_open = ~(lw_mask){0},
+        .crest = motion->is_choppy ? LW_GRAVITY / (2.0 * LW_PI) * period * period : 0.0};
+}
+
+// Air on one foil and its strut after a step, told where it comes.
+LW_INLINE void lw_watch_cavities(const lw_foil_craft *foil, const lw_strut_craft *strut,
+                                 const lw_cavity_flow *in, lw_cavities *air, lw_mask came[2])
+{
+    const lw_mask foil_had = air->foil.on, strut_had = air->strut.on;
+    lw_cavities_step(foil, strut, in, air);
+    came[0] = air->foil.on & ~foil_had, came[1] = air->strut.on & ~strut_had;
+}
+
+LW_INLINE void lw_watch_air(const lw_motion *motion, const lw_loads *loads, const lw_state_lanes *x,
+                            lw_hysteresis *memory, lw_happened *happened)
+{
+    const lw_craft *craft = motion->craft;
+    const lw_inflow *in = &loads->inflow;
+    lw_mask main_came[2], rudder_came[2];
+    lw_cavity_flow main = lw_cavity_flow_of(motion, x, &in->main, &loads->main, &loads->main_strut);
+    main.is_open = craft->main_strut.length - in->main.depth > 0.0;  // else the hull closes it
+    const lw_cavity_flow rudder =
+        lw_cavity_flow_of(motion, x, &in->rudder, &loads->rudder, &loads->rudder_strut);
+    lw_watch_cavities(&craft->main_foil, &craft->main_strut, &main, &memory->main, main_came);
+    lw_watch_cavities(&craft->rudder_foil, &craft->rudder_strut, &rudder, &memory->rudder,
+                      rudder_came);
+    lw_happens(happened, LW_RIDE_FOIL_AIR, main_came[0]);
+    lw_happens(happened, LW_RIDE_RUDDER_AIR, rudder_came[0]);
+    lw_happens(happened, LW_RIDE_STRUT_AIR, main_came[1]);
+    lw_happens(happened, LW_RIDE_BLADE_AIR, rudder_came[1]);
 }
 
 // A stop that throws the sailor off, forward: she slides by what it pulls beyond her hold, until she

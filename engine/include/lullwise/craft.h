@@ -41,7 +41,7 @@ typedef struct lw_foil_craft {
     double zero_lift_angle;    // [rad] as measured
     double span_share;         // C_L of the whole foil / c_l of its most loaded part
     double flap_lift;  // angle of the whole foil / angle of the section that a flap is worth
-    lw_curve face, face_flap, face_drag;     // over depth, of foil/face.h: a, t_L, t_D
+    lw_curve face, face_flap, face_drag;     // over depth, of foil/ventilation/face.h: a, t_L, t_D
     lw_curve face_centre, face_flap_centre;  // over depth
     double junction_drag;                    // area [m^2]
 } lw_foil_craft;

@@ -11,12 +11,12 @@
 //
 // v: how fast the sheet of water above is thrown down, far behind, over the speed.
 
-#include "foil/face.h"
+#include "foil/ventilation/face.h"
 
 #include <math.h>
 #include <stdbool.h>
 
-#include "foil/face_force.h"
+#include "foil/ventilation/ventilated_foil.h"
 #include "lullwise/elementary.h"
 
 #define LEAST_DEPTH 1e-4  // [chords]

@@ -1,13 +1,13 @@
-// face_force.h - lift, drag and moment of a foil whose back stands in air, in lanes.
+// ventilated_foil.h - lift, drag and moment of a foil whose back stands in air, in lanes.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_FACE_FORCE_H
-#define LW_FACE_FORCE_H
+#ifndef LW_VENTILATED_FOIL_H
+#define LW_VENTILATED_FOIL_H
 
 #include "foil/foil_force.h"
 
 // Part of the theory's lift that a face of some thickness has: what [harwood-2016] measured of a
-// strut, foil/strut_force.h.
+// strut, foil/ventilation/ventilated_strut.h.
 #define LW_FACE_SHARE 0.75
 
 // Positive part of x with a corner so wide.
@@ -26,7 +26,7 @@ LW_INLINE lw_lanes lw_face_angle(lw_lanes angle, lw_lanes number)
     return q * wet / lw_lanes_sqrt(lw_lanes_sqrt(1.0 + square * square));  // the lesser, rounded
 }
 
-// C / x of a face of slope a at the plate's angle x: foil/face.h.
+// C / x of a face of slope a at the plate's angle x: face.h.
 LW_INLINE lw_lanes lw_face_rise(lw_lanes a, lw_lanes k, lw_lanes x)
 {
     const lw_lanes all = a * x, half = 1.0 + a * k + 0.5 * all;
@@ -35,7 +35,8 @@ LW_INLINE lw_lanes lw_face_rise(lw_lanes a, lw_lanes k, lw_lanes x)
 
 // Force on the face of a foil, square to it, or on its back where the flow meets that, nose and all;
 // the moment about the quarter chord.
-LW_INLINE lw_foil_load lw_face_force(const lw_foil_craft *foil, double density, lw_foil_flow flow)
+LW_INLINE lw_foil_load lw_foil_ventilated_force(const lw_foil_craft *foil, double density,
+                                                lw_foil_flow flow)
 {
     const lw_lanes u = flow.forward, w = flow.upward, V_2 = u * u + w * w;
     const lw_interval at_depth = lw_interval_of(0.0, LW_DEPTH_STEP, flow.depth);
@@ -66,33 +67,15 @@ LW_INLINE lw_foil_load lw_face_force(const lw_foil_craft *foil, double density, 
                           .face = alpha + by_flap};
 }
 
-// Way [m] that a cavity lasts for which nothing supplies with air: what it holds, as theory has its
-// length and thickness, over what its tail loses.
-//
-//     l / c = 1 + (alpha / q)^2 [geurst-1960],  t / c = a alpha^2 / sigma,  way = pi/4 l t / (C_Q c)
-//
-// C_Q: air lost / (speed x area of the foil). Tails of supplied cavities lose 0.01 to 0.2
-// [brennen-1995]: the middle of that, as a factor. Five to a hundred chords.              [judged]
-#define LW_FACE_LOSS 0.045
-
-LW_INLINE lw_lanes lw_face_lasts(double chord, lw_lanes angle, lw_lanes depth, lw_lanes speed)
-{
-    const lw_lanes sigma = 2.0 * LW_GRAVITY * lw_lanes_max(depth, lw_all(0.02)) / (speed * speed);
-    const lw_lanes x = lw_lanes_max(angle, lw_all(0.0)), r = (2.0 + sigma) * x / sigma;
-    const lw_lanes held =
-        (0.25 * LW_PI * 0.5 * LW_PI * LW_FACE_SHARE) * x * x / sigma * (1.0 + r * r);
-    return chord * lw_lanes_clamp((1.0 / LW_FACE_LOSS) * held, lw_all(5.0), lw_all(100.0));
-}
-
-// A load that is as much of the way from wet to ventilated as the flow has air. What it asked of the
+// A load that is as much of the way from wet to ventilated as the flow tells. What it asked of the
 // section stays.
-LW_INLINE void lw_let_air_on_foil(const lw_foil_craft *foil, double density, lw_foil_flow flow,
-                                  lw_foil_load *load)
+LW_INLINE void lw_foil_ventilate(const lw_foil_craft *foil, double density, lw_foil_flow flow,
+                                 lw_foil_load *load)
 {
-    const lw_mask some = flow.air > 0.0;
+    const lw_mask some = flow.ventilated > 0.0;
     if (!lw_any(some)) return;
-    const lw_foil_load dry = lw_face_force(foil, density, flow);
-    const lw_lanes part = lw_select(some, flow.air, lw_all(0.0));
+    const lw_foil_load dry = lw_foil_ventilated_force(foil, density, flow);
+    const lw_lanes part = lw_select(some, flow.ventilated, lw_all(0.0));
     load->lift += part * (dry.lift - load->lift);
     load->drag += part * (dry.drag - load->drag);
     load->moment += part * (dry.moment - load->moment);
