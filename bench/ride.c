@@ -28,7 +28,7 @@ static double apart(const lw_ride_state *a, const lw_ride_state *b)
 static void bench_stirred(flown *f)
 {
     static lw_ride rides[FLEET];
-    const size_t steps = (size_t)(MINUTE / f->motion.rules.step);
+    const size_t steps = (size_t)(MINUTE / f->motion.parameters.step);
     double alone[REPEATS], lanes[REPEATS];
     for (int k = 0; k < REPEATS; k++) {
         for (int i = 0; i < FLEET; i++) {
@@ -43,7 +43,7 @@ static void bench_stirred(flown *f)
         alone[k] = (middle - start) / (double)steps;
         lanes[k] = (end - middle) / (double)steps / FLEET;
     }
-    const double a = median_of(alone), b = median_of(lanes), dt = f->motion.rules.step;
+    const double a = median_of(alone), b = median_of(lanes), dt = f->motion.parameters.step;
     printf("rides in gusts and chop, a step of %.0f ms\n", 1e3 * dt);
     printf("  one boat        %7.0f times real time   %5.0f ns a step   (target 20000)\n", dt / a,
            1e9 * a);
@@ -67,7 +67,7 @@ static void bench_smooth(flown *f)
     }
     static lw_ride rides[FLEET];
     double ours[REPEATS], lanes[REPEATS], theirs[REPEATS], ratio[REPEATS], ratio_lanes[REPEATS];
-    const size_t steps = (size_t)(SHORT / f->motion.rules.step + 0.5);
+    const size_t steps = (size_t)(SHORT / f->motion.parameters.step + 0.5);
     for (int k = 0; k < REPEATS; k++) {
         for (int i = 0; i < FLEET; i++) lw_ride_begin(&rides[i], &f->motion, &f->plan);
         const double start = seconds_now();
@@ -85,7 +85,7 @@ static void bench_smooth(flown *f)
     }
     printf("the same equations, smooth, %.0f s to an error of %.1e\n", SHORT, wanted);
     printf("  ours            %7.0f us   %5.0f looks at the forces\n", 1e6 * median_of(ours),
-           SHORT / f->motion.rules.step);
+           SHORT / f->motion.parameters.step);
     printf("  ours, in lanes  %7.0f us\n", 1e6 * median_of(lanes));
     printf("  CVODE           %7.0f us   %5ld looks, tolerance %.1e\n", 1e6 * median_of(theirs),
            q.looks, tolerance);

@@ -32,8 +32,8 @@ static size_t steps_in(double seconds, double step)
 bool lw_ride_log_fill(lw_ride_log *log)
 {
     const lw_motion *motion = &log->ridden.motion;
-    const size_t every = steps_in(log->every, motion->rules.step);
-    size_t left = steps_in(log->seconds, motion->rules.step);
+    const size_t every = steps_in(log->every, motion->parameters.step);
+    size_t left = steps_in(log->seconds, motion->parameters.step);
     const size_t rows = (left + every - 1) / every;  // the last may be sooner
     if (!make_room(log, rows + 1)) return false;
     lw_ride_begin(&log->ride, motion, &log->ridden.plan);

@@ -40,7 +40,7 @@ static bool sail(lw_ride_many *many, size_t first, size_t end)
         rides[i].events = NULL, rides[i].event_room = 0;
         lw_ride_begin(&rides[i], motion, &plan);
     }
-    size_t left = (size_t)fmax(round(many->seconds / motion->rules.step), 1.0);
+    size_t left = (size_t)fmax(round(many->seconds / motion->parameters.step), 1.0);
     while (left > 0) {
         const size_t steps = left < STEPS ? left : STEPS;
         if (lw_stop_wanted()) return false;

@@ -55,7 +55,7 @@ static void ride_minute(const lw_motion *motion, const lw_ride_plan *plan, doubl
     for (int look = 0; look < MINUTE; look++, since++) {
         trace[look] = lw_ride_trace(motion, &ride);
         if (is_sign(trace, look, bow_trimmed)) since = 0;
-        lw_rides_advance(motion, &ride, 1, (size_t)(LOOK / motion->rules.step + 0.5));
+        lw_rides_advance(motion, &ride, 1, (size_t)(LOOK / motion->parameters.step + 0.5));
         const double breaches = ride.tally.count[LW_RIDE_BREACH];
         if (since < 2 * SECOND) sum->told += breaches - counted, sum->signs += LOOK;
         counted = breaches;
@@ -144,7 +144,7 @@ static double swims_an_hour(const going *g)
         rides[i].events = NULL, rides[i].event_room = 0;
         lw_ride_begin(&rides[i], &motion, &plan);
     }
-    lw_rides_advance(&motion, rides, SWIM_RIDES, (size_t)(600.0 / motion.rules.step));
+    lw_rides_advance(&motion, rides, SWIM_RIDES, (size_t)(600.0 / motion.parameters.step));
     for (int i = 0; i < SWIM_RIDES; i++) {
         swims += lw_ride_tally_swims(&rides[i].tally);
         seconds += rides[i].tally.seconds - rides[i].tally.swimming;
@@ -173,7 +173,7 @@ static void follow(const lw_motion *motion, lw_ride *ride, airing *a)
     const double swims = lw_ride_tally_swims(&ride->tally);
     bool touched = false, turned = false, swum = false;
     for (int look = 1; look < AIR_LOOKS && !swum; look++) {
-        lw_rides_advance(motion, ride, 1, (size_t)(LOOK / motion->rules.step + 0.5));
+        lw_rides_advance(motion, ride, 1, (size_t)(LOOK / motion->parameters.step + 0.5));
         const lw_trace now = lw_ride_trace(motion, ride);
         swum = lw_ride_tally_swims(&ride->tally) > swims;
         if (look <= TOUCH_IN) touched |= now.clearance < 0.0 || swum;
@@ -194,7 +194,7 @@ static airing airs_of(const going *g, lw_ride_what what)
         lw_ride_begin(&ride, &motion, &plan);
         while (ride.tally.seconds < 120.0) {
             const double airs = ride.tally.count[what];
-            lw_rides_advance(&motion, &ride, 1, (size_t)(LOOK / motion.rules.step + 0.5));
+            lw_rides_advance(&motion, &ride, 1, (size_t)(LOOK / motion.parameters.step + 0.5));
             if (ride.tally.count[what] == airs) continue;
             if (lw_ride_trace(&motion, &ride).speed > FAST) follow(&motion, &ride, &a);
         }

@@ -44,7 +44,7 @@ static inline void flown_stir(flown *f, double swing)
     gust.mean = f->plan.wind;
     gust.lull = (1.0 - swing) * gust.mean, gust.puff = (1.0 + swing) * gust.mean;
     f->motion.is_gusty = f->motion.is_choppy = true;
-    f->motion.gust = lw_gust_filter_of(gust, f->motion.rules.step);
+    f->motion.gust = lw_gust_filter_of(gust, f->motion.parameters.step);
     f->motion.sea = lw_sea_kind_of(&f->craft.medium, gust.mean);
 }
 
@@ -53,14 +53,14 @@ static inline void flown_let_go(flown *f)
 {
     const lw_gains none = {.speed = 1.0, .effort = f->answer.flight.effort};
     lw_gains_everywhere(&f->plan.pilot, &none);
-    f->motion.rules.forward_pace = 0.0;
+    f->motion.parameters.forward_pace = 0.0;
 }
 
 static inline lw_ride_state ridden(const flown *f, double seconds)
 {
     lw_ride ride = {.events = NULL};
     lw_ride_begin(&ride, &f->motion, &f->plan);
-    lw_rides_advance(&f->motion, &ride, 1, (size_t)(seconds / f->motion.rules.step + 0.5));
+    lw_rides_advance(&f->motion, &ride, 1, (size_t)(seconds / f->motion.parameters.step + 0.5));
     return lw_ride_now(&ride);
 }
 

@@ -4,7 +4,7 @@
 #include "boat/force.h"
 #include "foil/ventilation/face.h"
 #include "lullwise/swims.h"
-#include "motion/fleet.h"
+#include "motion/ride/fleet.h"
 #include "test/demo.h"
 #include "test/ride.h"
 
@@ -122,8 +122,8 @@ static void half_a_second_of_air(const flown *f, double *fall, double *bow)
 {
     lw_ride ride = {.events = NULL};
     lw_ride_begin(&ride, &f->motion, &f->plan);
-    const size_t on = offsetof(lw_fleet, memory.main.foil.on) / sizeof(lw_lanes);
-    const size_t held = offsetof(lw_fleet, memory.main.foil.held) / sizeof(lw_lanes);
+    const size_t on = offsetof(lw_fleet, boats.memory.main.foil.on) / sizeof(lw_lanes);
+    const size_t held = offsetof(lw_fleet, boats.memory.main.foil.held) / sizeof(lw_lanes);
     *fall = *bow = 0.0;
     for (int step = 0; step < 25; step++) {
         if (step < 10) ride.lane[on] = -1, ride.lane[held] = 0;

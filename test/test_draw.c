@@ -73,20 +73,20 @@ TEST_FUNCTION(no_draw_leaves_its_range_or_contradicts_itself)
 TEST_FUNCTION(a_judged_factor_of_one_leaves_rules_and_pilot_as_they_are)
 {
     const lw_judged as_is = lw_judged_preset();
-    const lw_ride_rules preset = lw_ride_rules_preset();
-    lw_ride_rules rules = preset;
+    const lw_ride_parameters preset = lw_ride_parameters_preset();
+    lw_ride_parameters parameters = preset;
     lw_pilot pilot = {0}, before;
     lw_gains_everywhere(&pilot, &(lw_gains){{1.0, 2.0, 0.5, 0.8, 0.1, 0.4, 0.2}});
     before = pilot;
-    lw_judged_put_rules(&as_is, &rules);
+    lw_judged_put_parameters(&as_is, &parameters);
     lw_judged_put_pilot(&as_is, &pilot);
-    CHECK(memcmp(&rules, &preset, sizeof rules) == 0);
+    CHECK(memcmp(&parameters, &preset, sizeof parameters) == 0);
     CHECK(memcmp(&pilot, &before, sizeof pilot) == 0);
     lw_judged late = as_is;
     late.delay = 1.5, late.heel = 0.5;
-    lw_judged_put_rules(&late, &rules);
+    lw_judged_put_parameters(&late, &parameters);
     lw_judged_put_pilot(&late, &pilot);
-    CHECK_RELATIVE(rules.delay, 1.5 * preset.delay, 1e-15);
+    CHECK_RELATIVE(parameters.delay, 1.5 * preset.delay, 1e-15);
     CHECK_RELATIVE(pilot.wish[2].gains.heel, 0.5 * before.wish[2].gains.heel, 1e-15);
 }
 

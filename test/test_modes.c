@@ -1,7 +1,7 @@
 // test_modes.c - claims about small motions near a balance, beside rides and published modes.
 // SPDX-License-Identifier: MIT
 
-#include "motion/near.h"
+#include "motion/linear/system.h"
 #include "test/check.h"
 #include "test/preset.h"
 
@@ -23,7 +23,7 @@ static void sail(sailed *s, int pin, double wind_kn, double heading_deg)
     lw_balance(&s->craft, &ask, &answer, 1);
     CHECK(answer.outcome == LW_FLIES);
     s->motion = lw_motion_of(&s->craft);
-    s->motion.rules.step = 0.0025;
+    s->motion.parameters.step = 0.0025;
     s->plan = lw_ride_plan_of(&s->motion, &ask, &answer);
     s->effort = answer.flight.effort;
 }
@@ -33,7 +33,7 @@ static void leave_alone(sailed *s)
 {
     const lw_gains none = {.speed = 1.0, .effort = s->effort};
     lw_gains_everywhere(&s->plan.pilot, &none);
-    s->motion.rules.forward_pace = 0.0;
+    s->motion.parameters.forward_pace = 0.0;
 }
 
 // Two rides, one of them pushed off.
@@ -64,12 +64,13 @@ static void go_on(pair *p, const sailed *s, size_t steps, double off[LW_RIDE_STA
 #define AT LW_STATE_AT
 
 // How much of a motion is in a state: the product with its left vector, which is blind to all others.
-static double part_in(const lw_near *near, const lw_complex *left, const double off[LW_RIDE_STATES])
+static double part_in(const lw_linear_system *linear, const lw_complex *left,
+                      const double off[LW_RIDE_STATES])
 {
     lw_complex sum = {0.0, 0.0};
-    for (int i = 0; i < near->count; i++) {
-        sum.re += left[i].re * off[near->state[i]];
-        sum.im += left[i].im * off[near->state[i]];
+    for (int i = 0; i < linear->count; i++) {
+        sum.re += left[i].re * off[linear->state[i]];
+        sum.im += left[i].im * off[linear->state[i]];
     }
     return hypot(sum.re, sum.im);
 }
@@ -77,24 +78,24 @@ static double part_in(const lw_near *near, const lw_complex *left, const double 
 // Growth of one mode over a second of a ride that begins along its vector.
 static double ridden_growth(const sailed *s, lw_hands hands, const lw_swing *swing)
 {
-    static lw_near near;
+    static lw_linear_system linear;
     lw_complex values[LW_EIGEN_MOST], right[LW_EIGEN_MOST], left[LW_EIGEN_MOST];
     double turned[LW_EIGEN_MOST * LW_EIGEN_MOST];
     double push[LW_RIDE_STATES] = {0.0}, first[LW_RIDE_STATES], last[LW_RIDE_STATES];
-    CHECK(lw_near_values(&s->motion, &s->plan, hands, &near, values));
-    const int n = near.count;
-    for (int i = 0; i < n * n; i++) turned[i] = near.a[i % n * n + i / n];
+    CHECK(lw_linear_system_values(&s->motion, &s->plan, hands, &linear, values));
+    const int n = linear.count;
+    for (int i = 0; i < n * n; i++) turned[i] = linear.a[i % n * n + i / n];
     const double omega = isfinite(swing->period) ? 2.0 * LW_PI / swing->period : 0.0;
     const lw_complex value = {swing->growth, omega};
-    CHECK(lw_eigen_vector(near.a, n, value, right) && lw_eigen_vector(turned, n, value, left));
-    for (int i = 0; i < n; i++) push[near.state[i]] = 1e-4 * right[i].re;
+    CHECK(lw_eigen_vector(linear.a, n, value, right) && lw_eigen_vector(turned, n, value, left));
+    for (int i = 0; i < n; i++) push[linear.state[i]] = 1e-4 * right[i].re;
     const size_t lead = 40;  // steps in which a two-step method finds its way
-    const size_t steps = (size_t)(1.0 / s->motion.rules.step);
+    const size_t steps = (size_t)(1.0 / s->motion.parameters.step);
     static pair p;
     begin(&p, s, push);
     go_on(&p, s, lead, first);
     go_on(&p, s, steps, last);
-    return log(part_in(&near, left, last) / part_in(&near, left, first));
+    return log(part_in(&linear, left, last) / part_in(&linear, left, first));
 }
 
 static const lw_mode *mode_of(const lw_modes *modes, lw_part part, bool swings)
@@ -153,7 +154,7 @@ static double calming(const sailed *s, double from)
 {
     static pair p;
     double push[LW_RIDE_STATES] = {0.0}, off[LW_RIDE_STATES], most[2] = {0.0, 0.0};
-    const double per_second = 1.0 / s->motion.rules.step;
+    const double per_second = 1.0 / s->motion.parameters.step;
     push[AT(pitch)] = 1e-4;
     begin(&p, s, push);
     for (int k = 0; k < 2; k++) {
@@ -173,9 +174,9 @@ TEST_FUNCTION(a_wand_later_than_its_limit_swings_and_one_earlier_does_not)
     sail(&s, 1, 16.0, 120.0);
     const lw_wand_margin margin = lw_wand_margin_of(&s.motion, &s.plan, LW_HANDS_SAILING);
     CHECK(margin.lag > margin.lag_now && margin.lag < 10.0 * margin.lag_now);
-    s.motion.rules.wand_lag = 0.85 * margin.lag;
+    s.motion.parameters.wand_lag = 0.85 * margin.lag;
     CHECK(calming(&s, 5.0) > 1.4);
-    s.motion.rules.wand_lag = 1.15 * margin.lag;
+    s.motion.parameters.wand_lag = 1.15 * margin.lag;
     CHECK(calming(&s, 5.0) < 0.7);
 }
 
@@ -201,17 +202,18 @@ TEST_FUNCTION(more_gearing_than_its_limit_swings_and_less_does_not)
 // change of incidence, its quick one turns and sinks at a nearly even speed.
 TEST_FUNCTION(the_parts_of_published_modes_are_those_of_the_book)
 {
-    static lw_near near = {.count = 4, .state = {AT(surge), AT(heave), AT(pitch_rate), AT(pitch)}};
+    static lw_linear_system linear = {.count = 4,
+                                      .state = {AT(surge), AT(heave), AT(pitch_rate), AT(pitch)}};
     const double a[16] = {-0.006868, 0.01395,   0.0,     -32.2,  //
                           -0.09055,  -0.3151,   773.98,  0.0,    //
                           0.0001187, -0.001026, -0.4285, 0.0,    //
                           0.0,       0.0,       1.0,     0.0};
     double size[LW_RIDE_STATES], share[LW_PARTS];
     lw_complex values[4];
-    for (int i = 0; i < 16; i++) near.a[i] = a[i];
-    CHECK(lw_eigen_values(near.a, 4, values));
+    for (int i = 0; i < 16; i++) linear.a[i] = a[i];
+    CHECK(lw_eigen_values(linear.a, 4, values));
     for (int i = 0; i < 4; i += 2) {
-        CHECK(lw_near_shares(&near, values[i], size, share));
+        CHECK(lw_linear_system_shares(&linear, values[i], size, share));
         const bool is_slow = values[i].im < 0.5;
         CHECK(is_slow ? share[LW_PART_SPEED] > 0.4 : share[LW_PART_SPEED] < 0.05);
         CHECK(is_slow ? share[LW_PART_HEIGHT] < 0.1 : share[LW_PART_HEIGHT] > 0.4);
@@ -221,17 +223,17 @@ TEST_FUNCTION(the_parts_of_published_modes_are_those_of_the_book)
 // Two springs that know nothing of each other, one in roll and one in ride height, in any units.
 TEST_FUNCTION(parts_that_are_not_coupled_have_no_share_in_each_other)
 {
-    static lw_near near = {.count = 4,
-                           .state = {AT(roll_rate), AT(heel), AT(heave), AT(height)},
-                           .a = {-0.4, -4.0, 0.0, 0.0,  //
-                                 1.0, 0.0, 0.0, 0.0,    //
-                                 0.0, 0.0, -1.0, -9e3,  //
-                                 0.0, 0.0, 1e-3, 0.0}};
+    static lw_linear_system linear = {.count = 4,
+                                      .state = {AT(roll_rate), AT(heel), AT(heave), AT(height)},
+                                      .a = {-0.4, -4.0, 0.0, 0.0,  //
+                                            1.0, 0.0, 0.0, 0.0,    //
+                                            0.0, 0.0, -1.0, -9e3,  //
+                                            0.0, 0.0, 1e-3, 0.0}};
     double size[LW_RIDE_STATES], share[LW_PARTS];
     lw_complex values[4];
-    CHECK(lw_eigen_values(near.a, 4, values));
+    CHECK(lw_eigen_values(linear.a, 4, values));
     for (int i = 0; i < 4; i++) {
-        CHECK(lw_near_shares(&near, values[i], size, share));
+        CHECK(lw_linear_system_shares(&linear, values[i], size, share));
         const lw_part part = fabs(values[i].im) < 2.5 ? LW_PART_HEEL : LW_PART_HEIGHT;
         CHECK_NEAR(share[part], 1.0, 1e-8);
     }

@@ -3,7 +3,7 @@
 
 #include "flight/balance.h"
 #include "lullwise/ride.h"
-#include "motion/fleet.h"
+#include "motion/ride/fleet.h"
 #include "test/check.h"
 #include "test/integrator.h"
 #include "test/random_boat.h"
@@ -36,7 +36,7 @@ static void moving_loads(const lw_craft *craft, const lw_ask *ask, const lw_pose
                               .helm = pose->helm,
                               .rudder = pose->rudder_incidence};
     const lw_turned t = lw_turned_of(&x);
-    const lw_around around = lw_around_calm(pose->wind);
+    const lw_environment around = lw_environment_calm(pose->wind);
     const lw_hysteresis memory = {.flap = steady->inflow.main.flap};
     const lw_instant now = {&ride, &x, &t, &around, &memory};
     lw_moving_loads(&motion, &now, lw_all(0.0), got);
@@ -113,8 +113,8 @@ TEST_FUNCTION(ride_settles_at_the_balance_it_was_pushed_off)
 
 // --- modes, with the sailor holding all as it is
 
-// Growth of the strongest mode of the slopes, by many small steps of the linear equations alone.
-static double strongest(double slopes[LW_RIDE_STATES][LW_RIDE_STATES], double dt, double start[])
+// Growth of the strongest mode of the Jacobian, by many small steps of the linear equations alone.
+static double strongest(lw_jacobian jacobian, double dt, double start[])
 {
     enum { N = LW_RIDE_STATES };
     double x[N], grown = 0.0;
@@ -124,12 +124,12 @@ static double strongest(double slopes[LW_RIDE_STATES][LW_RIDE_STATES], double dt
         double k_1[N], half[N], size = 0.0;  // midpoint rule
         for (int i = 0; i < N; i++) {
             k_1[i] = 0.0;
-            for (int j = 0; j < N; j++) k_1[i] += is_place((size_t)j) ? 0.0 : slopes[i][j] * x[j];
+            for (int j = 0; j < N; j++) k_1[i] += is_place((size_t)j) ? 0.0 : jacobian[i][j] * x[j];
         }
         for (int i = 0; i < N; i++) half[i] = x[i] + 0.5 * dt * k_1[i];
         for (int i = 0; i < N; i++) {
             double k_2 = 0.0;
-            for (int j = 0; j < N; j++) k_2 += is_place((size_t)j) ? 0.0 : slopes[i][j] * half[j];
+            for (int j = 0; j < N; j++) k_2 += is_place((size_t)j) ? 0.0 : jacobian[i][j] * half[j];
             x[i] += is_place((size_t)i) ? 0.0 : dt * k_2;
             size += x[i] * x[i];
         }
@@ -141,18 +141,19 @@ static double strongest(double slopes[LW_RIDE_STATES][LW_RIDE_STATES], double dt
     return grown / (0.5 * steps * dt);
 }
 
-// The boat alone falls over: the strongest mode of the slopes tells how fast, and the ride, started
+// The boat alone falls over: the strongest mode of the Jacobian tells how fast, and the ride, started
 // a little along that mode, does it as fast.
 TEST_FUNCTION(ride_leaves_an_unstable_balance_along_its_mode_and_as_fast)
 {
     flown f;
     flown_fill(&f, 1, 14.0, 100.0);
     flown_let_go(&f);
-    f.motion.rules.step = 0.005;
-    double slopes[LW_RIDE_STATES][LW_RIDE_STATES], mode[LW_RIDE_STATES] = {0};
-    lw_motion_slopes(&f.motion, &f.plan, &f.plan.start, slopes);
+    f.motion.parameters.step = 0.005;
+    lw_jacobian jacobian;
+    double mode[LW_RIDE_STATES] = {0};
+    lw_motion_jacobian(&f.motion, &f.plan, &f.plan.start, jacobian);
     mode[LW_STATE_AT(heel)] = 1.0;
-    const double rate = strongest(slopes, 0.002, mode);
+    const double rate = strongest(jacobian, 0.002, mode);
     CHECK(rate > 0.3 && rate < 3.0);
 
     const lw_ride_state balance = f.plan.start;
@@ -173,7 +174,7 @@ TEST_FUNCTION(energy_changes_by_the_work_of_the_forces)
     f.plan.start.heel += 0.05, f.plan.start.pitch += 0.01, f.plan.start.surge -= 0.5;
     double miss[2], moved = 0.0;
     for (int fine = 0; fine < 2; fine++) {
-        const double dt = f.motion.rules.step = fine ? 0.001 : 0.002;
+        const double dt = f.motion.parameters.step = fine ? 0.001 : 0.002;
         const int steps = (int)(1.0 / dt + 0.5);
         lw_ride ride = {.events = NULL};
         lw_ride_begin(&ride, &f.motion, &f.plan);
@@ -185,22 +186,22 @@ TEST_FUNCTION(energy_changes_by_the_work_of_the_forces)
             lw_ride_lanes lanes;
             for (int i = 0; i < LW_WIDTH; i++) lw_ride_lanes_put(&lanes, i, &f.plan);
             const lw_turned t = lw_turned_of(&x);
-            const lw_around around = lw_around_calm(lw_all(f.plan.wind));
+            const lw_environment around = lw_environment_calm(lw_all(f.plan.wind));
             const lw_hysteresis none = {.flap = lw_all(0.0)};
             lw_state_lanes rates;
             lw_loads loads;
             const lw_instant at = {&lanes, &x, &t, &around, &none};
-            lw_rates_of(&f.motion, &at, &rates, &loads);
+            lw_dynamic_rates(&f.motion, &at, &rates, &loads);
             const lw_vector F = loads.force, M = loads.moment, v = lw_velocity_of(&x),
                             w = lw_spin_of(&x);
             const double power =
                 (F.x * v.x + F.y * v.y + F.z * v.z + M.x * w.x + M.y * w.y + M.z * w.z)[0];
-            lw_moves mass;
-            lw_mass_of(&f.motion.inertia, &f.craft, lanes.place, x.body, &mass);
+            lw_mass_matrix mass;
+            lw_mass_matrix_of(&f.motion.inertia, &f.craft, lanes.place, x.body, &mass);
             energy = 0.0;
-            for (int i = 0; i < LW_MOVES; i++) {
-                for (int j = 0; j < LW_MOVES; j++) {
-                    energy += 0.5 * (*lw_moves_at(&mass, i, j))[0] * now.at[i] * now.at[j];
+            for (int i = 0; i < LW_DOF; i++) {
+                for (int j = 0; j < LW_DOF; j++) {
+                    energy += 0.5 * (*lw_mass_matrix_at(&mass, i, j))[0] * now.at[i] * now.at[j];
                 }
             }
             if (n == 0) first = energy;
@@ -238,7 +239,7 @@ TEST_FUNCTION(half_the_step_leaves_an_eighth_of_the_error)
     f.plan.start.heel += 0.03, f.plan.start.pitch += 0.005, f.plan.start.surge -= 0.3;
     lw_ride_state end[4];
     for (int i = 0; i < 4; i++) {
-        f.motion.rules.step = lw_ride_rules_preset().step / (1 << i);
+        f.motion.parameters.step = lw_ride_parameters_preset().step / (1 << i);
         end[i] = ridden(&f, 1.0);
     }
     const double d_1 = distance_between(&end[0], &end[1]), d_2 = distance_between(&end[1], &end[2]);
@@ -253,7 +254,7 @@ TEST_FUNCTION(half_the_step_leaves_an_eighth_of_the_error)
 static lw_ride_sample crowd_of(flown *f, double step)
 {
     static lw_ride rides[CROWD];
-    f->motion.rules.step = step;
+    f->motion.parameters.step = step;
     flown_stir(f, 0.3);
     for (int i = 0; i < CROWD; i++) {
         f->plan.seed = (uint64_t)i;
@@ -266,14 +267,15 @@ static lw_ride_sample crowd_of(flown *f, double step)
     return sample;
 }
 
-// With a strong pin trimmed for 20 kn in far too much wind, where much happens. A step draws gusts of its own, so that the same seed
-// is another wind: the counts agree as those of other seeds would.
+// With a strong pin trimmed for 20 kn in far too much wind, where much happens. A step draws gusts
+// of its own, so that the same seed is another wind: the counts agree as those of other seeds
+// would.
 TEST_FUNCTION(half_the_step_leaves_the_counts_within_their_standard_error)
 {
     flown f;
     flown_fill(&f, 0, 20.0, 120.0);
     f.plan.wind = 26.0 * LW_KN;
-    const double step = lw_ride_rules_preset().step;
+    const double step = lw_ride_parameters_preset().step;
     const lw_ride_sample usual = crowd_of(&f, step), fine = crowd_of(&f, 0.5 * step);
     const lw_ride_rates a = lw_ride_sample_error(&usual), b = lw_ride_sample_error(&fine);
     CHECK(usual.mean.swims > 5.0 * a.swims);  // many are counted
@@ -283,19 +285,19 @@ TEST_FUNCTION(half_the_step_leaves_the_counts_within_their_standard_error)
     }
 }
 
-// The same right-hand side through SUNDIALS' CVODE: with the sailor at work, from off the balance, but for
-// her place along the boat, which moves between steps.
+// The same right-hand side through SUNDIALS' CVODE: with the sailor at work, from off the balance,
+// but for her place along the boat, which moves between steps.
 TEST_FUNCTION(general_integrator_comes_to_the_same_place)
 {
     flown f;
     flown_fill(&f, 1, 14.0, 100.0);
-    f.motion.rules.forward_pace = 0.0;
+    f.motion.parameters.forward_pace = 0.0;
     f.plan.start.heel += 0.05, f.plan.start.pitch += 0.01, f.plan.start.surge -= 0.5;
     integrator_question q = {&f.motion, &f.plan, 0};
     lw_ride_state exact = f.plan.start;
     CHECK(integrator_go(&q, &exact, 3.0, 1e-10));
     const lw_ride_state usual = ridden(&f, 3.0);
-    f.motion.rules.step = 0.003125;
+    f.motion.parameters.step = 0.003125;
     const lw_ride_state fine = ridden(&f, 3.0);
     const double far = distance_between(&exact, &f.plan.start);
     CHECK(distance_between(&usual, &exact) < 0.001 * far);
@@ -314,15 +316,15 @@ static lw_ride_state with_air(const flown *f, const lw_hysteresis *air)
         x.at[k] = lw_all(f->plan.start.at[k]);
     }
     const lw_turned t = lw_turned_of(&x);
-    const lw_around around = lw_around_calm(lw_all(f->plan.wind));
+    const lw_environment around = lw_environment_calm(lw_all(f->plan.wind));
     lw_loads loads;
     const lw_instant now = {&lanes, &x, &t, &around, air};
-    lw_rates_of(&f->motion, &now, &rates, &loads);
-    lw_moves mass;
-    lw_mass_of(&f->motion.inertia, &f->craft, lanes.place, x.body, &mass);
-    lw_moves_solve(&mass, rates.at);
+    lw_dynamic_rates(&f->motion, &now, &rates, &loads);
+    lw_mass_matrix mass;
+    lw_mass_matrix_of(&f->motion.inertia, &f->craft, lanes.place, x.body, &mass);
+    lw_mass_matrix_solve(&mass, rates.at);
     lw_ride_state out = {0};
-    for (size_t k = 0; k < LW_MOVES; k++) out.at[k] = rates.at[k][0];
+    for (size_t k = 0; k < LW_DOF; k++) out.at[k] = rates.at[k][0];
     return out;
 }
 

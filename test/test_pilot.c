@@ -3,7 +3,7 @@
 
 #include "lullwise/ride.h"
 #include "medium/gust_lanes.h"
-#include "motion/fleet.h"
+#include "motion/ride/fleet.h"
 #include "test/check.h"
 #include "test/ride.h"
 
@@ -13,7 +13,7 @@
 static void planned(flown *f, int pin, double wind_kn, double heading_deg, double skill)
 {
     flown_fill(f, pin, wind_kn, heading_deg);
-    f->motion.rules = lw_ride_rules_of(skill);
+    f->motion.parameters = lw_ride_parameters_of(skill);
     flown_stir(f, 0.22);
     f->plan = lw_ride_plan_of(&f->motion, &f->ask, &f->answer);
 }
@@ -26,7 +26,7 @@ static lw_ride_rates crowd_of(flown *f, double seconds)
         rides[i].events = NULL;
         lw_ride_begin(&rides[i], &f->motion, &f->plan);
     }
-    lw_rides_advance(&f->motion, rides, CROWD, (size_t)(seconds / f->motion.rules.step + 0.5));
+    lw_rides_advance(&f->motion, rides, CROWD, (size_t)(seconds / f->motion.parameters.step + 0.5));
     lw_ride_sample sample = {0};
     for (int i = 0; i < CROWD; i++) lw_ride_sample_add(&sample, &rides[i].tally);
     return sample.mean;
@@ -146,7 +146,7 @@ TEST_FUNCTION(longer_delay_never_means_fewer_swims)
     for (int i = 0; i < 4; i++) {
         static flown f;
         planned(&f, 0, 16.0, 120.0, 1.0);
-        f.motion.rules.delay = delays[i];
+        f.motion.parameters.delay = delays[i];
         f.plan = lw_ride_plan_of(&f.motion, &f.ask, &f.answer);
         f.plan.start = f.plan.rest, f.plan.starts_aloft = false;
         const double swims = 3600.0 * crowd_of(&f, 300.0).swims;

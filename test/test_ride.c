@@ -1,7 +1,7 @@
 // test_ride.c - claims about rides: what happens on them, how they end, and that each is its own.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/ride_rates.h"
+#include "lullwise/ride.h"
 #include "test/check.h"
 #include "test/random_boat.h"
 #include "test/ride.h"
@@ -109,7 +109,8 @@ TEST_FUNCTION(swim_costs_its_time_and_is_followed_by_going_on)
             CHECK(fell < 0.0);  // nobody falls while swimming
             fell = event->at.time;
         } else if (event->what == LW_RIDE_AGAIN) {
-            CHECK_NEAR(event->at.time - fell, f.motion.rules.swim, 3.0 * f.motion.rules.step);
+            CHECK_NEAR(event->at.time - fell, f.motion.parameters.swim,
+                       3.0 * f.motion.parameters.step);
             lain += event->at.time - fell;
             fell = -1.0;
         } else {
@@ -171,9 +172,9 @@ static bool is_finite(const double *x, size_t n)
     return true;
 }
 
-// Any boat a file may describe, on any day: some cannot sail at all, but each ride says how it stands
-// and none holds what is no number. The polars are those of the preset's sections.
-// 10,000 rides, and under `make soak` more: 250 boats and days, four pins, ten seeds each.
+// Any boat a file may describe, on any day: some cannot sail at all, but each ride says how it
+// stands and none holds what is no number. The polars are those of the preset's sections. 10,000
+// rides, and under `make soak` more: 250 boats and days, four pins, ten seeds each.
 TEST_FUNCTION(ride_of_any_boat_on_any_day_ends_with_a_name_and_in_numbers)
 {
     enum { PLANS = 4, SEEDS = 10, RIDES = PLANS * SEEDS, STEPS = 400 };
@@ -190,8 +191,8 @@ TEST_FUNCTION(ride_of_any_boat_on_any_day_ends_with_a_name_and_in_numbers)
         lw_craft_prepare(&craft, &boat, preset_sections(), &person, &medium);
         lw_motion motion = lw_motion_of(&craft);
         motion.is_gusty = motion.is_choppy = true;
-        motion.gust =
-            lw_gust_filter_of(lw_gust_kind_of(&day, craft.sail.centre_height), motion.rules.step);
+        motion.gust = lw_gust_filter_of(lw_gust_kind_of(&day, craft.sail.centre_height),
+                                        motion.parameters.step);
         motion.sea = lw_sea_kind_of(&medium, day.wind.mean);
         for (int i = 0; i < PLANS; i++) {
             lw_setup setup = craft.setup;
@@ -215,7 +216,7 @@ TEST_FUNCTION(ride_of_any_boat_on_any_day_ends_with_a_name_and_in_numbers)
             CHECK(is_finite((const double *)&at, sizeof at / sizeof(double)));
             CHECK(
                 is_finite((const double *)&rides[i].tally, sizeof rides[i].tally / sizeof(double)));
-            CHECK_NEAR(rides[i].tally.seconds, STEPS * motion.rules.step, 1e-9);
+            CHECK_NEAR(rides[i].tally.seconds, STEPS * motion.parameters.step, 1e-9);
             CHECK(lw_ride_stand_text(lw_ride_stands(&rides[i]))[0] != '\0');
         }
     }

@@ -68,7 +68,7 @@ static void put_row(const lw_sea_waves *sea)
 
 static void put_history(const question *q)
 {
-    const double step = ridden.motion.rules.step;
+    const double step = ridden.motion.parameters.step;
     const size_t every = (size_t)fmax(round(q->every / step), 1.0);
     const size_t rows = (size_t)fmax(round(q->seconds / (step * (double)every)), 1.0);
     const lw_sea_waves sea =

@@ -11,8 +11,8 @@
 #include "foil/ventilation/ventilated_strut.h"
 #include "hull/rack.h"
 
-// Force across and along a flow (f, g) in its plane: `lift` turned from the velocity, `drag` against
-// it; n = 1 / its speed.
+// Force across and along a flow (f, g) in its plane: `lift` turned from the velocity, `drag`
+// against it; n = 1 / its speed.
 LW_INLINE void lw_turn(lw_lanes f, lw_lanes g, lw_lanes n, lw_lanes lift, lw_lanes drag,
                        lw_lanes *along, lw_lanes *across)
 {

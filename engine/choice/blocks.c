@@ -188,8 +188,8 @@ static void ride_drawn(lw_outlook *outlook, const heat *h, const lw_draw *draw, 
 static void begin_crowd(const lw_outlook *outlook, const lw_craft *craft, crowd *c)
 {
     c->motion = lw_motion_of(craft);
-    c->motion.rules.swim = LYING;
-    c->steps = (size_t)(outlook->effort.seconds / c->motion.rules.step + 0.5);
+    c->motion.parameters.swim = LYING;
+    c->steps = (size_t)(outlook->effort.seconds / c->motion.parameters.step + 0.5);
     c->count = 0;
 }
 
@@ -206,7 +206,7 @@ static void ride_draw(lw_outlook *outlook, size_t block, crowd *c)
     lw_draw_of(&outlook->boat, &outlook->person, (unsigned)block, &draw);
     lw_craft_prepare(&craft, &draw.boat, &outlook->sections, &draw.person, &outlook->craft.medium);
     begin_crowd(outlook, &craft, c);
-    lw_judged_put_rules(&draw.judged, &c->motion.rules);
+    lw_judged_put_parameters(&draw.judged, &c->motion.parameters);
     for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
         if (k != LW_RIDE_MEAN && !outlook->effort.rides_all) continue;
         const heat h = {.block = block, .k = k, .times = 1};

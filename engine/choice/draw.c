@@ -85,15 +85,15 @@ void lw_draw_of(const lw_boat *boat, const lw_person *person, unsigned number, l
     draw->boat = *boat;
 }
 
-void lw_judged_put_rules(const lw_judged *judged, lw_ride_rules *rules)
+void lw_judged_put_parameters(const lw_judged *judged, lw_ride_parameters *parameters)
 {
-    rules->delay *= judged->delay;
-    rules->hand_lag *= judged->hand_lag;
-    rules->body_lag *= judged->body_lag;
-    rules->body_pace *= judged->body_pace;
-    rules->sheet_out *= judged->sheet_out;
-    rules->sheet_in *= judged->sheet_in;
-    rules->wand_lag *= judged->wand_lag;
+    parameters->delay *= judged->delay;
+    parameters->hand_lag *= judged->hand_lag;
+    parameters->body_lag *= judged->body_lag;
+    parameters->body_pace *= judged->body_pace;
+    parameters->sheet_out *= judged->sheet_out;
+    parameters->sheet_in *= judged->sheet_in;
+    parameters->wand_lag *= judged->wand_lag;
 }
 
 static void scale_gains(const lw_judged *judged, lw_gains *gains)

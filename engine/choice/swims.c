@@ -23,7 +23,7 @@ void lw_weather_put(const lw_weather *weather, double wind, lw_motion *motion)
     const double share = wind / weather->gust.mean;
     lw_gust_kind gust = weather->gust;
     gust.lull *= share, gust.mean = wind, gust.puff *= share;
-    motion->gust = lw_gust_filter_of(gust, motion->rules.step);
+    motion->gust = lw_gust_filter_of(gust, motion->parameters.step);
     motion->sea = lw_sea_kind_of(&motion->craft->medium, wind);
     motion->is_gusty = true;
     motion->is_choppy = motion->sea.wave.height > 0.0;

@@ -13,11 +13,11 @@
 
 // A thin foil or strut: the water it carries along, and the damping that its lift brings.
 typedef struct plate {
-    double x, z;   // of its quarter chord, or of the middle of its depth [m]
-    double water;  // carried along, square to it [kg]
-    double chord;  // [m]
-    double grip;   // d force / d velocity across, over speed [kg/m]
-    int across;    // axis square to it: 1 of a strut, 2 of a foil
+    double x, z;     // of its quarter chord, or of the middle of its depth [m]
+    double water;    // carried along, square to it [kg]
+    double chord;    // [m]
+    double damping;  // d force / d velocity across, over speed [kg/m]
+    int across;      // axis square to it: 1 of a strut, 2 of a foil
 } plate;
 
 static double square(double x) { return x * x; }
@@ -55,7 +55,7 @@ static plate foil_plate(const lw_foil_craft *foil, double density, double x, dou
                    .z = z,
                    .chord = foil->chord,
                    .water = carried_water(density, foil->chord, foil->span),
-                   .grip = 0.5 * density * foil->area * a,
+                   .damping = 0.5 * density * foil->area * a,
                    .across = 2};
 }
 
@@ -67,25 +67,25 @@ static plate strut_plate(const lw_strut_craft *strut, double density, double x, 
                    .z = z + 0.5 * wet,
                    .chord = strut->chord,
                    .water = carried_water(density, strut->chord, wet),
-                   .grip = 0.5 * density * strut->chord * wet * a,
+                   .damping = 0.5 * density * strut->chord * wet * a,
                    .across = 1};
 }
 
 // Velocity along an axis, at a place in the plane of the boat, of each of the moves.
-static void velocity_at(double x, double z, int along, double of[LW_MOVES])
+static void velocity_at(double x, double z, int along, double of[LW_DOF])
 {
-    const double all[3][LW_MOVES] = {
+    const double all[3][LW_DOF] = {
         {1.0, 0.0, 0.0, 0.0, z, 0.0}, {0.0, 1.0, 0.0, -z, 0.0, x}, {0.0, 0.0, 1.0, 0.0, -x, 0.0}};
-    for (int i = 0; i < LW_MOVES; i++) of[i] = all[along][i];
+    for (int i = 0; i < LW_DOF; i++) of[i] = all[along][i];
 }
 
 // What resists along one axis at a place, as a matrix of all moves.
-static void add_along(double matrix[LW_MOVES][LW_MOVES], double much, double x, double z, int along)
+static void add_along(double matrix[LW_DOF][LW_DOF], double much, double x, double z, int along)
 {
-    double of[LW_MOVES];
+    double of[LW_DOF];
     velocity_at(x, z, along, of);
-    for (int i = 0; i < LW_MOVES; i++) {
-        for (int j = 0; j < LW_MOVES; j++) matrix[i][j] += much * of[i] * of[j];
+    for (int i = 0; i < LW_DOF; i++) {
+        for (int j = 0; j < LW_DOF; j++) matrix[i][j] += much * of[i] * of[j];
     }
 }
 
@@ -107,10 +107,10 @@ lw_inertia lw_inertia_of(const lw_craft *craft)
     for (int i = 0; i < 4; i++) {  // water moves with the middle of the chord
         const plate *p = &plates[i];
         add_along(inertia.mass, p->water, p->x - 0.25 * p->chord, p->z, p->across);
-        add_along(inertia.damping, p->grip, p->x, p->z, p->across);
+        add_along(inertia.damping, p->damping, p->x, p->z, p->across);
     }
     const double b_2 = square(craft->main_foil.span), b_r_2 = square(craft->rudder_foil.span);
     inertia.mass[3][3] += (main.water * b_2 + rudder.water * b_r_2) / 12.0;
-    inertia.damping[3][3] += (main.grip * b_2 + rudder.grip * b_r_2) / 16.0;
+    inertia.damping[3][3] += (main.damping * b_2 + rudder.damping * b_r_2) / 16.0;
     return inertia;
 }

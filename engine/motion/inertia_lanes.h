@@ -13,32 +13,33 @@
 #include "boat/loads.h"
 #include "lullwise/motion.h"
 
-// A matrix of moves in blocks: [0][0] force and velocity, [1][1] moment and spin.
-typedef struct lw_moves {
+// A matrix of the six degrees of freedom in blocks: [0][0] force and velocity, [1][1] moment and
+// spin.
+typedef struct lw_mass_matrix {
     lw_lanes at[2][2][3][3];
-} lw_moves;
+} lw_mass_matrix;
 
-LW_INLINE lw_lanes *lw_moves_at(lw_moves *moves, int i, int j)
+LW_INLINE lw_lanes *lw_mass_matrix_at(lw_mass_matrix *mass, int i, int j)
 {
-    return &moves->at[i / 3][j / 3][i % 3][j % 3];
+    return &mass->at[i / 3][j / 3][i % 3][j % 3];
 }
 
 // Mass matrix with the sailor's middle at (place, y).
-LW_INLINE void lw_mass_of(const lw_inertia *inertia, const lw_craft *craft, lw_lanes place,
-                          lw_lanes body_y, lw_moves *mass)
+LW_INLINE void lw_mass_matrix_of(const lw_inertia *inertia, const lw_craft *craft, lw_lanes place,
+                                 lw_lanes body_y, lw_mass_matrix *mass)
 {
     const double m = craft->body_mass, z = craft->body_z, I = inertia->body_spin;
     const lw_lanes x = place, y = body_y, mx = m * x, my = m * y, zero = lw_all(0.0);
-    const lw_lanes add[LW_MOVES][LW_MOVES] = {
+    const lw_lanes add[LW_DOF][LW_DOF] = {
         {lw_all(m), zero, zero, zero, lw_all(m * z), -my},
         {zero, lw_all(m), zero, lw_all(-m * z), zero, mx},
         {zero, zero, lw_all(m), my, -mx, zero},
         {zero, lw_all(-m * z), my, my * y + (m * z * z + I), -mx * y, -mx * z},
         {lw_all(m * z), zero, -mx, -mx * y, mx * x + (m * z * z + I), -my * z},
         {-my, mx, zero, -mx * z, -my * z, mx * x + my * y + I}};
-    for (int i = 0; i < LW_MOVES; i++) {
-        for (int j = 0; j < LW_MOVES; j++) {
-            *lw_moves_at(mass, i, j) = inertia->mass[i][j] + add[i][j];
+    for (int i = 0; i < LW_DOF; i++) {
+        for (int j = 0; j < LW_DOF; j++) {
+            *lw_mass_matrix_at(mass, i, j) = inertia->mass[i][j] + add[i][j];
         }
     }
 }
@@ -73,12 +74,12 @@ LW_INLINE lw_sum lw_turning_load(const lw_inertia *inertia, const lw_craft *craf
 }
 
 // Near enough to the slope of the loads in the velocities, at a speed along the boat: what makes
-// motion stiff, the grip of the foils (lw_inertia.damping) and the turning of the axes,
+// motion stiff, the damping of the foils (lw_inertia.damping) and the turning of the axes,
 // dv/dt + r u and dw/dt - q u. Positive: it damps. Returns lead M + dt D.
-LW_INLINE lw_moves lw_stiff_of(const lw_inertia *inertia, const lw_moves *mass, double lead,
-                               lw_lanes speed, double dt)
+LW_INLINE lw_mass_matrix lw_step_matrix_of(const lw_inertia *inertia, const lw_mass_matrix *mass,
+                                           double lead, lw_lanes speed, double dt)
 {
-    lw_moves stiff;
+    lw_mass_matrix stiff;
     const lw_lanes way = dt * speed;
     for (int a = 0; a < 2; a++) {
         for (int b = 0; b < 2; b++) {
@@ -108,9 +109,9 @@ LW_INLINE void lw_solve_three(lw_lanes a[3][3], lw_lanes b[3])
     b[2] = per * (p * xy.x + q * xy.y + r * xy.z);
 }
 
-// Solves A x = b for a mass matrix or a stiff one: their block of force and velocity is diagonal, so
-// the velocities go out at once and three equations in the spin are left. x stands in b.
-LW_INLINE void lw_moves_solve(const lw_moves *A, lw_lanes b[LW_MOVES])
+// Solves A x = b for a mass matrix or a stiff one: their block of force and velocity is diagonal,
+// so the velocities go out at once and three equations in the spin are left. x stands in b.
+LW_INLINE void lw_mass_matrix_solve(const lw_mass_matrix *A, lw_lanes b[LW_DOF])
 {
     lw_lanes per[3], left[3][3], into[3];
     for (int k = 0; k < 3; k++) per[k] = 1.0 / A->at[0][0][k][k];

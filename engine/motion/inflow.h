@@ -1,5 +1,4 @@
-// inflow.h - what meets the parts of a boat in motion: her own way and turning, waves, gusts, and parts
-// that lag.
+// inflow.h - what meets the parts of a boat in motion: way, turning, waves, gusts, what lags.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_MOTION_INFLOW_H
@@ -7,8 +6,8 @@
 
 #include "boat/force.h"
 #include "foil/ventilation/cavity.h"
-#include "motion/around.h"
-#include "motion/pilot.h"
+#include "motion/environment.h"
+#include "motion/sailor/control.h"
 #include "motion/state.h"
 
 // What a boat in each lane keeps through a ride.
@@ -17,6 +16,9 @@ typedef struct lw_ride_lanes {
     lw_lanes place;  // of the sailor along the boat
     lw_pilot_lanes pilot;
 } lw_ride_lanes;
+
+// Lane i from a plan, its pilot wanting what she wants in flight.
+void lw_ride_lanes_put(lw_ride_lanes *lanes, int i, const lw_ride_plan *plan);
 
 // What has a memory but no rate: flap in its slack, air on foils and struts.
 typedef struct lw_hysteresis {
@@ -29,7 +31,7 @@ typedef struct lw_instant {
     const lw_ride_lanes *ride;
     const lw_state_lanes *state;
     const lw_turned *turned;  // of the state
-    const lw_around *around;
+    const lw_environment *around;
     const lw_hysteresis *memory;
 } lw_instant;
 
@@ -80,7 +82,7 @@ LW_INLINE void lw_moving_flows(const lw_instant *now, lw_inflow *in)
 LW_INLINE lw_lanes lw_moving_flap(const lw_motion *motion, const lw_instant *now)
 {
     const lw_setup_lanes *setup = &now->ride->setup;
-    const double slack = motion->rules.slack;
+    const double slack = motion->parameters.slack;
     const lw_lanes flap =
         lw_linkage_flap(&motion->craft->linkage, now->state->wand, setup->gearing, setup->rod);
     return lw_lanes_clamp(now->memory->flap, flap - slack, flap + slack);
@@ -90,7 +92,7 @@ LW_INLINE lw_lanes lw_moving_flap(const lw_motion *motion, const lw_instant *now
 LW_INLINE void lw_moving_water(const lw_motion *motion, const lw_instant *now, lw_inflow *in)
 {
     const lw_craft *craft = motion->craft;
-    const lw_around *around = now->around;
+    const lw_environment *around = now->around;
     const lw_setup_lanes *setup = &now->ride->setup;
     const lw_lanes height = now->state->height + craft->main_strut.length * in->at.z.z;
     lw_inflow_stand(craft, setup, height, in);
@@ -127,8 +129,8 @@ LW_INLINE void lw_moving_air(const lw_craft *craft, const lw_instant *now, lw_in
     in->set = lw_sail_taken(&craft->sail, now->state->taken);
 }
 
-// Weight, and of the sailor what it takes to move the body about the boat: `push`, her acceleration to
-// port. Inertia of the whole is left to the equations of motion.
+// Weight, and of the sailor what it takes to move the body about the boat: `push`, her acceleration
+// to port. Inertia of the whole is left to the equations of motion.
 LW_INLINE void lw_moving_masses(const lw_craft *craft, const lw_instant *now, lw_lanes push,
                                 lw_inflow *in)
 {

@@ -67,7 +67,8 @@ LW_INLINE lw_attitude lw_turned_attitude(const lw_turned *t)
     return lw_attitude_of(t->sin_pitch, t->cos_pitch, t->sin_heel, t->cos_heel);
 }
 
-// Along the ground's axes (towards the wind, to port of that) from level axes along the bow, and back.
+// Along the ground's axes (towards the wind, to port of that) from level axes along the bow, and
+// back.
 LW_INLINE lw_vector lw_to_ground(const lw_turned *t, lw_vector v)
 {
     return (lw_vector){v.x * t->cos_bow - v.y * t->sin_bow, v.x * t->sin_bow + v.y * t->cos_bow,

@@ -7,6 +7,7 @@
 #include <stdbool.h>
 
 #include "solve/linear.h"
+#include "solve/within.h"
 
 #define MOST        LW_ASCENT_MOST
 #define PAIRS       (MOST * (MOST - 1) / 2)
@@ -19,13 +20,11 @@ typedef struct model {
     double value, gradient[MOST], second[MOST][MOST];
 } model;
 
-static double within(double x, double low, double high) { return fmin(fmax(x, low), high); }
-
 static lw_point moved(const lw_ascent *a, const lw_point *from, const double by[MOST])
 {
     lw_point to = *from;
     for (size_t i = 0; i < a->count; i++) {
-        to.x[i] = within(from->x[i] + by[i], a->low.x[i], a->high.x[i]);
+        to.x[i] = lw_within(from->x[i] + by[i], a->low.x[i], a->high.x[i]);
     }
     return to;
 }

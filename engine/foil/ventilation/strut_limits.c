@@ -1,4 +1,4 @@
-// strut_limits.c - ventilated struts in numbers: their side force, and the angles between which they stay.
+// strut_limits.c - ventilated struts: side force, and the angles between which they stay so.
 // SPDX-License-Identifier: MIT
 
 #include "foil/ventilation/strut_limits.h"
@@ -25,8 +25,8 @@ double lw_ventilation_washout(double aspect, double number)
 #define SMALL 0.3   // [rad] most angles sought are below
 #define FINE  1e-7  // [rad]
 
-// Angle at which the ventilated coefficient is `side`: false position whose end that stays put counts
-// for half of what it is [dowell-jarratt-1971].
+// Angle at which the ventilated coefficient is `side`: false position whose end that stays put
+// counts for half of what it is [dowell-jarratt-1971].
 static double angle_of(double aspect, double number, double side)
 {
     const double most = 0.5 * LW_PI;

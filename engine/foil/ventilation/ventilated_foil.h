@@ -33,8 +33,8 @@ LW_INLINE lw_lanes lw_face_rise(lw_lanes a, lw_lanes k, lw_lanes x)
     return 2.0 * a / (half + lw_lanes_sqrt(half * half - 2.0 * a * k * all));
 }
 
-// Force on the face of a foil, square to it, or on its back where the flow meets that, nose and all;
-// the moment about the quarter chord.
+// Force on the face of a foil, square to it, or on its back where the flow meets that, nose and
+// all; the moment about the quarter chord.
 LW_INLINE lw_foil_load lw_foil_ventilated_force(const lw_foil_craft *foil, double density,
                                                 lw_foil_flow flow)
 {

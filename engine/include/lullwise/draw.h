@@ -25,7 +25,7 @@ typedef struct lw_judged {
 extern const lw_table lw_judged_table;
 
 lw_judged lw_judged_preset(void);  // all 1
-void lw_judged_put_rules(const lw_judged *judged, lw_ride_rules *rules);
+void lw_judged_put_parameters(const lw_judged *judged, lw_ride_parameters *parameters);
 void lw_judged_put_pilot(const lw_judged *judged, lw_pilot *pilot);
 
 // One draw. Each quantity of boat and sailor that has an error is moved by it times a normal number,

@@ -13,15 +13,15 @@
 
 // --- masses of a boat and of the water that her foils carry along, and how foils damp
 
-#define LW_MOVES 6  // surge, sway, heave; roll, pitch, yaw: along and about the boat's x, y, z
+#define LW_DOF 6  // surge, sway, heave; roll, pitch, yaw: along and about the boat's x, y, z
 
 // Boat and carried water are symmetric about the boat's plane; the sailor's place is added to them
 // as she moves (motion/inertia_lanes.h).
 typedef struct lw_inertia {
-    double mass[LW_MOVES][LW_MOVES];     // of the boat and of carried water
-    double spin[3];                      // of the boat about its own middle [kg m^2]
-    double body_spin;                    // of the sailor about the own middle, either way [kg m^2]
-    double damping[LW_MOVES][LW_MOVES];  // by the grip of foils and struts, over speed
+    double mass[LW_DOF][LW_DOF];     // of the boat and of carried water
+    double spin[3];                  // of the boat about its own middle [kg m^2]
+    double body_spin;                // of the sailor about the own middle, either way [kg m^2]
+    double damping[LW_DOF][LW_DOF];  // by the lift of foils and struts, over speed
 } lw_inertia;
 
 lw_inertia lw_inertia_of(const lw_craft *craft);
@@ -36,8 +36,8 @@ lw_inertia lw_inertia_of(const lw_craft *craft);
 // On the ground one axis points towards the mean wind and one to port of that. The boat's axes are
 // those of craft.h.
 
-// What no tape finds of wand and sailor; lw_ride_rules_preset has a value for each.
-typedef struct lw_ride_rules {
+// What no tape finds of wand and sailor; lw_ride_parameters_preset has a value for each.
+typedef struct lw_ride_parameters {
     double step;       // dt    [s]
     double wand_lag;   // tau   [s]      of the wand behind the water
     double wand_fall;  //       [rad/s]  of a wand that the water has left
@@ -57,23 +57,23 @@ typedef struct lw_ride_rules {
     double forward_lag;          //       [s]      over which she feels it
     double forward_pace;         //       [m/s]    0: she stays where she sits
     double swim;                 //       [s]      from a fall to being under way again
-} lw_ride_rules;
+} lw_ride_parameters;
 
 // Of a sailor of some skill (lw_person.skill); the preset's is practised.
-lw_ride_rules lw_ride_rules_of(double skill);
-lw_ride_rules lw_ride_rules_preset(void);
+lw_ride_parameters lw_ride_parameters_of(double skill);
+lw_ride_parameters lw_ride_parameters_preset(void);
 
 // What rides side by side share; constant while they are under way.
 typedef struct lw_motion {
     const lw_craft *craft;
     lw_inertia inertia;
-    lw_ride_rules rules;
+    lw_ride_parameters parameters;
     bool is_gusty, is_choppy;  // false: each ride has its plan's wind; plain water
-    lw_gust_filter gust;       // made with rules.step
+    lw_gust_filter gust;       // made with parameters.step
     lw_sea_kind sea;
 } lw_motion;
 
-// Steady wind, plain water, the rules of a sailor of the craft's skill.
+// Steady wind, plain water, the parameters of a sailor of the craft's skill.
 lw_motion lw_motion_of(const lw_craft *craft);
 
 typedef struct lw_ride_plan {
@@ -87,20 +87,21 @@ typedef struct lw_ride_plan {
     uint64_t seed;  // of gusts and chop
 } lw_ride_plan;
 
-// A plan to sail as a balance does, from there, with a pilot for the boat as she is there. In an even
-// wind she sails as asked; where `motion` is gusty, by the wind of some seconds (motion/wish.h), at the
-// rudder of the balance, which stays.
+// A plan to sail as a balance does, from there, with a pilot for the boat as she is there. In an
+// even wind she sails as asked; where `motion` is gusty, by the wind of some seconds
+// (motion/sailor/wish.h), at the rudder of the balance, which stays.
 lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer);
 
 // Has the rudder wound after the mean wind of the last minute, as a range is trimmed for it.
 void lw_ride_plan_wind(lw_ride_plan *plan, const lw_craft *craft, const lw_range *range);
 
-// Rates of all states in a steady wind over plain water, and their slopes: slopes[i][j] is the
+// Rates of all states in a steady wind over plain water, and their Jacobian: jacobian[i][j] is the
 // change of rate i with state j. The flap is without slack, foils and struts without air.
+typedef double lw_jacobian[LW_RIDE_STATES][LW_RIDE_STATES];
 void lw_motion_rates(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *state,
                      lw_ride_state *rates);
-void lw_motion_slopes(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *state,
-                      double slopes[LW_RIDE_STATES][LW_RIDE_STATES]);
+void lw_motion_jacobian(const lw_motion *motion, const lw_ride_plan *plan,
+                        const lw_ride_state *state, lw_jacobian jacobian);
 
 #define LW_RIDE_LANES 416  // room for all that a ride remembers between calls
 

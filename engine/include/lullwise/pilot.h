@@ -6,7 +6,8 @@
 
 #include <stddef.h>
 
-// Gains of the pilot model (motion/sailor/control.h) at one speed of the boat, by name and in a row.
+// Gains of the pilot model (motion/sailor/control.h) at one speed of the boat, by name and in a
+// row.
 // clang-format off
 #define LW_GAINS 7
 #define LW_GAINS_OF(number)                                                                 \
@@ -43,8 +44,8 @@ typedef LW_WISH_OF(double, lw_gains) lw_wish;
 _Static_assert(sizeof(lw_gains) == LW_GAINS * sizeof(double), "a place for each gain");
 _Static_assert(sizeof(lw_wish) == LW_WISH_MEMBERS * sizeof(double), "a place for each member");
 
-// Winds that she has a wish for, even from a third of the plan's wind on; between them along straight
-// lines. The plan's own is one of them.
+// Winds that she has a wish for, even from a third of the plan's wind on; between them along
+// straight lines. The plan's own is one of them.
 #define LW_WISHES     9
 #define LW_WISH_FIRST (1.0 / 3.0)  // of the plan's wind
 #define LW_WISH_STEP  (1.0 / 6.0)  // of it

@@ -1,7 +1,7 @@
 // gains.c - gains of the pilot model, from how the boat answers the sailor.
 // SPDX-License-Identifier: MIT
 
-#include "motion/gains.h"
+#include "motion/sailor/gains.h"
 
 #include <math.h>
 #include <string.h>
@@ -36,8 +36,7 @@ static const size_t plant[PLANT] = {
     AT(surge), AT(sway),  AT(heave), AT(roll_rate), AT(pitch_rate), AT(yaw_rate),
     AT(heel),  AT(pitch), AT(bow),   AT(height),    AT(wand),       AT(downwash)};
 
-static void respond(double slopes[LW_RIDE_STATES][LW_RIDE_STATES], const double into[PLANT],
-                    double omega, response *out)
+static void respond(lw_jacobian jacobian, const double into[PLANT], double omega, response *out)
 {
     enum { N = 2 * PLANT };
     double matrix[N * N], x[N];
@@ -45,7 +44,7 @@ static void respond(double slopes[LW_RIDE_STATES][LW_RIDE_STATES], const double 
     memset(matrix, 0, sizeof matrix);
     for (int i = 0; i < PLANT; i++) {
         for (int j = 0; j < PLANT; j++) {
-            const double a = -slopes[plant[i]][plant[j]];
+            const double a = -jacobian[plant[i]][plant[j]];
             matrix[i * N + j] = matrix[(PLANT + i) * N + PLANT + j] = a;
         }
         matrix[i * N + PLANT + i] = -omega;
@@ -76,8 +75,8 @@ enum { IS_HEEL = 6, IS_BOW = 8 };
 // Response to effort: the sheet at once, for all of it, and given back as the body gets there,
 //
 //     (1 - h B) x sheet + h B x body,   B = 1 / (1 + i w tau)^2,   h = d out / d effort
-static response to_effort_of(const lw_motion *motion, double slopes[LW_RIDE_STATES][LW_RIDE_STATES],
-                             double effort, double omega)
+static response to_effort_of(const lw_motion *motion, lw_jacobian jacobian, double effort,
+                             double omega)
 {
     const lw_craft *craft = motion->craft;
     const double by = 1e-4, reach = craft->body_reach - craft->body_inboard;
@@ -86,11 +85,11 @@ static response to_effort_of(const lw_motion *motion, double slopes[LW_RIDE_STAT
                         (2.0 * by);
     double into[PLANT];
     response sheet, body, out;
-    for (int i = 0; i < PLANT; i++) into[i] = slopes[plant[i]][AT(taken)];
-    respond(slopes, into, omega, &sheet);
-    for (int i = 0; i < PLANT; i++) into[i] = -hike * slopes[plant[i]][AT(body)];
-    respond(slopes, into, omega, &body);
-    const double q = omega * motion->rules.body_lag, re = 1.0 - q * q, im = 2.0 * q;
+    for (int i = 0; i < PLANT; i++) into[i] = jacobian[plant[i]][AT(taken)];
+    respond(jacobian, into, omega, &sheet);
+    for (int i = 0; i < PLANT; i++) into[i] = -hike * jacobian[plant[i]][AT(body)];
+    respond(jacobian, into, omega, &body);
+    const double q = omega * motion->parameters.body_lag, re = 1.0 - q * q, im = 2.0 * q;
     const double B = re / (re * re + im * im), C = -im / (re * re + im * im);
     const double h = hike / reach;
     for (int i = 0; i < PLANT; i++) {
@@ -123,13 +122,14 @@ static void wind_into(const lw_motion *motion, const lw_ride_plan *plan, const l
 lw_gains lw_gains_of(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *at,
                      double effort)
 {
-    double slopes[LW_RIDE_STATES][LW_RIDE_STATES], into[PLANT];
+    lw_jacobian jacobian;
+    double into[PLANT];
     lw_gains gains = {.speed = at->surge, .effort = effort};
     response to_wind, to_helm;
-    lw_motion_slopes(motion, plan, at, slopes);
-    const response to_effort = to_effort_of(motion, slopes, effort, HEEL_CROSSOVER);
+    lw_motion_jacobian(motion, plan, at, jacobian);
+    const response to_effort = to_effort_of(motion, jacobian, effort, HEEL_CROSSOVER);
     const bode heel = bode_of(&to_effort, IS_HEEL);
-    const double late = HEEL_CROSSOVER * (motion->rules.delay + motion->rules.hand_lag);
+    const double late = HEEL_CROSSOVER * (motion->parameters.delay + motion->parameters.hand_lag);
     const double behind = heel.phase > 0.0 ? heel.phase - 2.0 * LW_PI : heel.phase;
     const double wanted = PHASE_MARGIN - LW_PI - behind + late;
     const double angle = fmin(fmax(wanted, 0.0), 80.0 * LW_DEG);
@@ -140,16 +140,16 @@ lw_gains lw_gains_of(const lw_motion *motion, const lw_ride_plan *plan, const lw
     gains.heel = fmin(per, at->surge < SLOW_MOST ? SLOW_HEEL_MOST : HEEL_MOST);
 
     wind_into(motion, plan, at, into);
-    respond(slopes, into, HEEL_CROSSOVER, &to_wind);
+    respond(jacobian, into, HEEL_CROSSOVER, &to_wind);
     const double along =
         to_wind.re[IS_HEEL] * to_effort.re[IS_HEEL] + to_wind.im[IS_HEEL] * to_effort.im[IS_HEEL];
     gains.wind = fmin(fmax(-along / fmax(heel.gain * heel.gain, LEAST_ANSWER), 0.0), WIND_MOST);
 
-    for (int i = 0; i < PLANT; i++) into[i] = slopes[plant[i]][AT(helm)];
-    respond(slopes, into, COURSE_CROSSOVER, &to_helm);
+    for (int i = 0; i < PLANT; i++) into[i] = jacobian[plant[i]][AT(helm)];
+    respond(jacobian, into, COURSE_CROSSOVER, &to_helm);
     gains.heading = 1.0 / fmax(bode_of(&to_helm, IS_BOW).gain, LEAST_ANSWER);
     if (at->surge < SLOW_MOST) return gains;
-    respond(slopes, into, HEEL_CROSSOVER, &to_helm);
+    respond(jacobian, into, HEEL_CROSSOVER, &to_helm);
     const double lean = bode_of(&to_helm, IS_HEEL).gain * sqrt(1.0 + ahead * ahead);
     gains.heel_to_helm = fmin(HELM_PART / fmax(lean, LEAST_ANSWER), HELM_MOST);
     return gains;

@@ -4,7 +4,7 @@
 #include <math.h>
 
 #include "lullwise/modes.h"
-#include "motion/near.h"
+#include "motion/linear/system.h"
 
 // One question: the loop at another gearing or lag.
 typedef struct trial {
@@ -27,21 +27,21 @@ static bool grows(const trial *loop, double factor, double *period)
 {
     lw_motion motion = *loop->motion;
     lw_ride_plan plan = *loop->plan;
-    lw_near near;
+    lw_linear_system linear;
     lw_complex values[LW_EIGEN_MOST];
     double size[LW_RIDE_STATES], share[LW_PARTS];
     if (loop->is_lag) {
-        motion.rules.wand_lag *= factor;
+        motion.parameters.wand_lag *= factor;
     } else {
         const double from = plan.start.wand - motion.craft->linkage.neutral_angle;
         plan.setup.rod += (1.0 - factor) * plan.setup.gearing * from;
         plan.setup.gearing *= factor;
     }
-    if (!lw_near_values(&motion, &plan, loop->hands, &near, values)) return false;
-    for (int i = 0; i < near.count; i++) {
+    if (!lw_linear_system_values(&motion, &plan, loop->hands, &linear, values)) return false;
+    for (int i = 0; i < linear.count; i++) {
         const lw_complex v = values[i];
         if (v.re <= 0.0 || v.im < 0.0 || (loop->must_swing && v.im == 0.0)) continue;
-        if (!lw_near_shares(&near, v, size, share) || !is_of_loop(share)) continue;
+        if (!lw_linear_system_shares(&linear, v, size, share) || !is_of_loop(share)) continue;
         *period = v.im > 0.0 ? 2.0 * LW_PI / v.im : INFINITY;
         return true;
     }
@@ -76,7 +76,7 @@ lw_wand_margin lw_wand_margin_of(const lw_motion *motion, const lw_ride_plan *pl
     const trial more = {motion, plan, hands, .must_swing = true};
     const trial less = {motion, plan, hands, .must_swing = false};
     const trial late = {motion, plan, hands, .is_lag = true, .must_swing = true};
-    lw_wand_margin margin = {.lag_now = motion->rules.wand_lag};
+    lw_wand_margin margin = {.lag_now = motion->parameters.wand_lag};
     double ignored;
     margin.gearing = limit_of(&more, STRIDE, LW_MARGIN_SOUGHT, &margin.gearing_period);
     margin.least_gearing = limit_of(&less, 1.0 / STRIDE, 1.0 / LW_MARGIN_SOUGHT, &ignored);

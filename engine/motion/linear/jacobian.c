@@ -1,10 +1,9 @@
-// slopes.c - the right-hand side by itself: all rates of a state, and their slopes.
+// jacobian.c - the right-hand side by itself: all rates of a state, and its Jacobian.
 // SPDX-License-Identifier: MIT
 
 #include <string.h>
 
-#include "flight/balance.h"
-#include "motion/fleet.h"
+#include "motion/equations.h"
 
 // Lanes of states of one plan in calm water, and all their rates.
 typedef struct view {
@@ -19,15 +18,15 @@ static void look(view *v)
 {
     const lw_motion *motion = v->motion;
     const lw_turned t = lw_turned_of(&v->state);
-    const lw_around around = lw_around_calm(v->wind);
+    const lw_environment around = lw_environment_calm(v->wind);
     const lw_hysteresis none = {.flap = lw_all(0.0)};
     lw_loads loads;
     const lw_instant now = {&v->ride, &v->state, &t, &around, &none};
-    lw_rates_of(motion, &now, &v->rates, &loads);
-    lw_travel(&v->state, &t, &v->rates);
-    lw_moves mass;
-    lw_mass_of(&motion->inertia, motion->craft, v->ride.place, v->state.body, &mass);
-    lw_moves_solve(&mass, v->rates.at);  // velocities come first
+    lw_dynamic_rates(motion, &now, &v->rates, &loads);
+    lw_kinematic_rates(&v->state, &t, &v->rates);
+    lw_mass_matrix mass;
+    lw_mass_matrix_of(&motion->inertia, motion->craft, v->ride.place, v->state.body, &mass);
+    lw_mass_matrix_solve(&mass, v->rates.at);  // velocities come first
 }
 
 static view view_of(const lw_motion *motion, const lw_ride_plan *plan)
@@ -50,8 +49,8 @@ void lw_motion_rates(const lw_motion *motion, const lw_ride_plan *plan, const lw
 }
 
 // Central differences, half a millionth of a unit either way; each look fills the lanes.
-void lw_motion_slopes(const lw_motion *motion, const lw_ride_plan *plan, const lw_ride_state *state,
-                      double slopes[LW_RIDE_STATES][LW_RIDE_STATES])
+void lw_motion_jacobian(const lw_motion *motion, const lw_ride_plan *plan,
+                        const lw_ride_state *state, lw_jacobian jacobian)
 {
     const double by = 1e-5;
     double up[LW_RIDE_STATES];
@@ -70,7 +69,7 @@ void lw_motion_slopes(const lw_motion *motion, const lw_ride_plan *plan, const l
             for (size_t k = 0; k < LW_RIDE_STATES; k++) {
                 const double rate = v.rates.at[k][i];
                 if (which % 2 == 0) up[k] = rate;
-                if (which % 2) slopes[k][j] = (up[k] - rate) / (2.0 * by);
+                if (which % 2) jacobian[k][j] = (up[k] - rate) / (2.0 * by);
             }
         }
     }

@@ -1,12 +1,13 @@
-// wish.c - what a sailor wants in each wind of some seconds: course, heel, and the effort they take.
+// wish.c - what a sailor wants in each wind of some seconds: course, heel and their effort.
 // SPDX-License-Identifier: MIT
 
-#include "motion/wish.h"
+#include "motion/sailor/wish.h"
 
 #include <math.h>
 #include <string.h>
 
 #include "lullwise/elementary.h"
+#include "solve/within.h"
 
 #define RESERVE      1.25             // effort wanted at least: power in hand for a lull   [judged]
 #define RESERVE_COST 8.0              // [m/s] for each part of effort that is missing      [judged]
@@ -36,8 +37,6 @@ typedef struct bounds {
     double course, low, high;  // [rad] of the heading
 } bounds;
 
-static double within(double x, double low, double high) { return fmin(fmax(x, low), high); }
-
 static double worth_of(const bounds *b, const lw_answer *answer, const lw_flight *from)
 {
     const lw_flight *f = &answer->flight;
@@ -64,8 +63,8 @@ static void improve(const bounds *b, double turn, double lean, const lw_flight *
         for (int j = -1; j <= 1; j++) {
             lw_ask *ask = &asks[n++];
             *ask = best->ask;
-            ask->heading = within(ask->heading + i * turn, b->low, b->high);
-            ask->heel = within(ask->heel + j * lean, least, b->craft->most_heel);
+            ask->heading = lw_within(ask->heading + i * turn, b->low, b->high);
+            ask->heel = lw_within(ask->heel + j * lean, least, b->craft->most_heel);
         }
     }
     lw_balance(b->craft, asks, answers, n);
@@ -110,7 +109,7 @@ static double course_of(const lw_craft *craft, const lw_ask *ask, const lw_answe
         return is_beat ? 0.0 : is_run ? LW_PI : f->heading;
     }
     const double slope = (answers[1].flight.speed - answers[0].flight.speed) / (2.0 * ASIDE);
-    return within(f->heading - lw_atan2(slope, f->speed), 0.0, LW_PI);
+    return lw_within(f->heading - lw_atan2(slope, f->speed), 0.0, LW_PI);
 }
 
 // --- all winds
@@ -139,7 +138,7 @@ lw_wishes lw_wishes_by_wind(const lw_craft *craft, const lw_pilot *pilot, const 
                       .low = fmin(fmax(heading - COURSE_MOST, CLOSEST), heading),
                       .high = fmax(fmin(heading + COURSE_MOST, DEEPEST), heading)};
     const double at = (ask->wind / pilot->wind - LW_WISH_FIRST) / LW_WISH_STEP;
-    const int from = (int)within(floor(at + 0.5), 0.0, LW_WISHES - 1.0);
+    const int from = (int)lw_within(floor(at + 0.5), 0.0, LW_WISHES - 1.0);
     found[from] = best_in(&b, &start, lw_wish_wind(pilot, from));
     if (found[from].answer.outcome != LW_FLIES) found[from] = start;
     lw_wishes wishes = {.last = as_far_as_flies(&b, pilot, found, from, 1),

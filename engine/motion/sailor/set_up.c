@@ -1,61 +1,14 @@
-// plan.c - a plan from a balance: where to begin, and a pilot who suits the boat there.
+// set_up.c - pilot set-up: a pilot who suits the boat in a flight, from the hull on.
 // SPDX-License-Identifier: MIT
 
+#include "motion/sailor/set_up.h"
+
 #include <math.h>
-#include <string.h>
 
-#include "flight/balance.h"
 #include "lullwise/elementary.h"
-#include "motion/fleet.h"
-#include "motion/gains.h"
-#include "motion/wish.h"
-
-#define PATIENCE 2.0  // [s] in which a steady miss is worked off  [judged]
-
-lw_motion lw_motion_of(const lw_craft *craft)
-{
-    lw_motion motion;
-    memset(&motion, 0, sizeof motion);
-    motion.craft = craft;
-    motion.inertia = lw_inertia_of(craft);
-    motion.rules = lw_ride_rules_of(craft->skill);
-    return motion;
-}
-
-// Way through the water along level axes, turned into the boat's.
-static void put_velocity(lw_ride_state *state, double speed, double leeway)
-{
-    const double s = lw_sin(state->pitch), c = lw_cos(state->pitch);
-    const double sh = lw_sin(state->heel), ch = lw_cos(state->heel);
-    const double along = speed * lw_cos(leeway), across = speed * lw_sin(leeway);
-    state->surge = along * c;
-    state->sway = -along * s * sh + across * ch;
-    state->heave = -along * s * ch - across * sh;
-}
-
-// The state of a balance, the sailor having noticed all of it.
-static lw_ride_state state_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer)
-{
-    const lw_craft *craft = motion->craft;
-    const lw_flight *f = &answer->flight;
-    lw_ride_state state = {
-        .heel = f->heel, .pitch = f->pitch, .bow = f->heading - f->leeway, .wand = f->wand};
-    put_velocity(&state, f->speed, f->leeway);
-    state.height = f->ride_height - craft->main_strut.length * lw_cos(f->pitch) * lw_cos(f->heel);
-    state.body = -lw_effort_hike(craft, lw_all(f->effort))[0];
-    state.taken = lw_effort_taken(lw_all(f->effort))[0];
-    state.helm = f->helm;
-    state.rudder = lw_craft_rudder(craft, f->turns);
-    state.seen_heel = f->heel;
-    state.seen_course = state.bow;
-    state.seen_wind = state.felt_wind = state.mean_wind = ask->wind;
-    const double depth =
-        -(state.height +
-          craft->pin_arm * (ask->setup.incidence - craft->pin_middle) * lw_sin(f->pitch));
-    state.downwash =
-        f->main_lift_coefficient * lw_curve_at(&craft->main_foil.downwash, lw_all(depth))[0];
-    return state;
-}
+#include "motion/initial.h"
+#include "motion/sailor/gains.h"
+#include "motion/sailor/wish.h"
 
 // --- on the hull
 
@@ -91,14 +44,14 @@ static double put_rest(const lw_motion *motion, const lw_ask *rest, lw_ride_plan
     answer.flight.turns = (rest->given.rudder - craft->rudder_mark) / craft->rudder_turn;
     const lw_answer found = lw_afloat(craft, rest, REST_SPEED, REST_SPEED + 1.0);
     if (found.outcome != LW_NO_BALANCE) answer = found;
-    plan->rest = state_of(motion, rest, &answer);
+    plan->rest = lw_initial_state(motion, rest, &answer);
     plan->pilot.bow_afloat = plan->rest.bow;
     for (int k = 0; k < LW_WISHES; k++) plan->pilot.wish[k].afloat = plan->rest.heel;
     return answer.flight.effort;
 }
 
-// Heel with the windward rack half in the water, as a sailor waits in a lull: upright on her slim hull
-// she does not stand by herself. Without racks as a launch begins.
+// Heel with the windward rack half in the water, as a sailor waits in a lull: upright on her slim
+// hull she does not stand by herself. Without racks as a launch begins.
 static double waiting_heel(const lw_craft *craft, const lw_ride_state *rest)
 {
     const lw_rack_craft *rack = &craft->rack;
@@ -113,7 +66,7 @@ static bool put_rising(const lw_motion *motion, const lw_ask *rest, const lw_rid
 {
     const lw_answer answer = lw_afloat(motion->craft, rest, speed, speed);
     if (answer.outcome == LW_NO_BALANCE) return false;
-    const lw_ride_state rising = state_of(motion, rest, &answer);
+    const lw_ride_state rising = lw_initial_state(motion, rest, &answer);
     *gains = lw_gains_of(motion, still, &rising, answer.flight.effort);
     return true;
 }
@@ -155,7 +108,7 @@ static lw_gains gains_between(const lw_gains *a, const lw_gains *b, double part)
 static lw_wish wish_of(const lw_motion *motion, const lw_ride_plan *still, const lw_ask *ask,
                        const lw_answer *answer)
 {
-    const lw_ride_state flying = state_of(motion, ask, answer);
+    const lw_ride_state flying = lw_initial_state(motion, ask, answer);
     lw_ride_plan there = *still;
     there.wind = ask->wind;
     return (lw_wish){.heel = flying.heel,
@@ -187,9 +140,8 @@ static bool put_aloft(const lw_motion *motion, const lw_ask *ask, const lw_answe
     return true;
 }
 
-// Grips from the hull to flight. Effort goes evenly with the speed: it must not jump with it.
-static void put_gains(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer,
-                      lw_ride_plan *plan)
+void lw_pilot_set_up(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer,
+                     lw_ride_plan *plan)
 {
     const lw_craft *craft = motion->craft;
     const lw_gains loose = {.speed = 1.0};
@@ -213,34 +165,4 @@ static void put_gains(const lw_motion *motion, const lw_ask *ask, const lw_answe
         rising->speed = even.speed, rising->effort = even.effort;
     }
     plan->pilot.flight = flight->speed;
-}
-
-lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer)
-{
-    lw_ride_plan plan;
-    memset(&plan, 0, sizeof plan);
-    plan.setup = ask->setup;
-    plan.wind = ask->wind;
-    plan.place = ask->place;
-    plan.starts_aloft = answer->outcome == LW_FLIES;
-    plan.start = state_of(motion, ask, answer);
-    plan.pilot = (lw_pilot){.wind = ask->wind, .patience = 1.0 / PATIENCE};
-    for (int k = 0; k < LW_WISHES; k++) plan.pilot.rudder[k] = plan.start.rudder;
-    for (int k = 0; k < LW_WISHES; k++) {
-        plan.pilot.wish[k] = (lw_wish){.heel = plan.start.heel,
-                                       .bow = plan.start.bow,
-                                       .helm = plan.start.helm,
-                                       .pitch = plan.start.pitch};
-    }
-    put_gains(motion, ask, answer, &plan);
-    if (answer->outcome == LW_NO_BALANCE) plan.start = plan.rest;
-    return plan;
-}
-
-void lw_ride_plan_wind(lw_ride_plan *plan, const lw_craft *craft, const lw_range *range)
-{
-    for (int k = 0; k < LW_WISHES; k++) {
-        const double turns = lw_range_turns(range, lw_wish_wind(&plan->pilot, k));
-        plan->pilot.rudder[k] = lw_craft_rudder(craft, turns);
-    }
 }

@@ -1,8 +1,9 @@
-// pilot.h - what the sailor does, in lanes: sees late, moves slowly, within limits.
+// control.h - what the sailor does, in lanes: sees late, moves slowly, within limits.
 // SPDX-License-Identifier: MIT
 //
-// The sailor keeps the heel by effort (hiking first, then the sheet: boat/effort.h; the sheet stands
-// in until the body is there) and the bow by the helm, each like the pilot of the crossover model [mcruer-1967]:
+// The sailor keeps the heel by effort (hiking first, then the sheet: boat/effort.h; the sheet
+// stands in until the body is there) and the bow by the helm, each like the pilot of the crossover
+// model [mcruer-1967]:
 //
 //     effort = effort_0 + trim + k_e (e + T_l e') + k_u (wind seen - wind felt) + let go
 //     trim'  = k_e e / T_i,    e = heel wanted - heel seen
@@ -13,8 +14,8 @@
 // body lag too.
 // Leaves out   pumping, steering for a wave, being tired or thrown about.
 
-#ifndef LW_PILOT_LANES_H
-#define LW_PILOT_LANES_H
+#ifndef LW_CONTROL_H
+#define LW_CONTROL_H
 
 #include "boat/effort.h"
 #include "motion/state.h"
@@ -82,19 +83,19 @@ LW_INLINE void lw_pilot_turn(lw_pilot_lanes *pilot, const lw_wish_lanes *wish, l
 
 #define LW_RISING_BOW (3.0 * LW_DEG)  // up, that she lets it come as the hull lifts off    [judged]
 
-// Where she sits along the boat a step later: forward while the bow points up more than it should, as
-// it does in a lull, which takes the sail's pull away, and when the hull lifts off too slowly.
+// Where she sits along the boat a step later: forward while the bow points up more than it should,
+// as it does in a lull, which takes the sail's pull away, and when the hull lifts off too slowly.
 LW_INLINE lw_lanes lw_pilot_place(const lw_motion *motion, const lw_pilot_lanes *pilot,
                                   const lw_wish_lanes *wish, lw_mask flies, lw_lanes pitch,
                                   lw_lanes place)
 {
-    const lw_ride_rules *rules = &motion->rules;
-    const double dt = rules->step;
+    const lw_ride_parameters *parameters = &motion->parameters;
+    const double dt = parameters->step;
     const lw_lanes most = lw_lanes_max(lw_all(motion->craft->place_forward), pilot->place);
     const lw_lanes bow = lw_select(flies, wish->pitch, lw_all(LW_RISING_BOW));
-    const lw_lanes off = pilot->place + rules->forward * (pitch - bow) - place;
-    const lw_lanes next =
-        lw_gone_to(place, place + off * (dt / rules->forward_lag), rules->forward_pace * dt);
+    const lw_lanes off = pilot->place + parameters->forward * (pitch - bow) - place;
+    const lw_lanes next = lw_gone_to(place, place + off * (dt / parameters->forward_lag),
+                                     parameters->forward_pace * dt);
     return lw_lanes_clamp(next, pilot->place, most);
 }
 
@@ -108,6 +109,7 @@ LW_INLINE lw_lanes lw_effort_held(lw_lanes effort)
 typedef struct lw_pilot_view {
     lw_lanes flying;  // how far on the way from lifting off to flight
     lw_lanes helm;    // that holds the course
+    lw_lanes effort;  // wanted
     lw_gains_lanes gains;
 } lw_pilot_view;
 
@@ -118,25 +120,8 @@ LW_INLINE lw_lanes lw_way_up(lw_lanes speed, lw_lanes from, lw_lanes to)
     return lw_lanes_clamp((speed - from) / length, lw_all(0.0), lw_all(1.0));
 }
 
-// On the hull, in less wind than the plan's, she answers heel as much less as the sail does, with the wind
-// squared: it is left to the body, which is slow, and asked for as much swings her from side to side.
-LW_INLINE lw_pilot_view lw_pilot_view_of(const lw_pilot_lanes *pilot, const lw_state_lanes *x)
-{
-    const lw_wish_lanes wish = lw_wished(pilot, x->felt_wind);
-    const lw_lanes u = x->surge;
-    const lw_lanes rising = lw_way_up(u, pilot->rest.speed, pilot->rising.speed);
-    lw_pilot_view view = {.flying = lw_way_up(u, pilot->rising.speed, wish.gains.speed),
-                          .helm = wish.helm};
-    for (int i = 0; i < LW_GAINS; i++) {
-        const lw_lanes a = pilot->rest.at[i], b = pilot->rising.at[i], c = wish.gains.at[i];
-        view.gains.at[i] = a + rising * (b - a) + view.flying * (c - b);
-    }
-    const lw_lanes part = lw_lanes_min(LW_WISH_STEP * pilot->per_wind * x->felt_wind, lw_all(1.0));
-    view.gains.heel *= view.flying + (1.0 - view.flying) * (part * part);
-    return view;
-}
-
-// Effort for the wind beyond that of the wish: of the plan on the hull, of the last seconds in flight.
+// Effort for the wind beyond that of the wish: of the plan on the hull, of the last seconds in
+// flight.
 LW_INLINE lw_lanes lw_pilot_gust(const lw_pilot_lanes *pilot, const lw_pilot_view *view,
                                  const lw_state_lanes *x)
 {
@@ -163,6 +148,26 @@ LW_INLINE lw_lanes lw_pilot_effort(const lw_pilot_lanes *pilot, const lw_pilot_v
                           view->gains.heel * off + LW_LET_GO * over);
 }
 
+// On the hull, in less wind than the plan's, she answers heel as much less as the sail does, with
+// the wind squared: it is left to the body, which is slow, and asked for as much swings her from
+// side to side.
+LW_INLINE lw_pilot_view lw_pilot_view_of(const lw_pilot_lanes *pilot, const lw_state_lanes *x)
+{
+    const lw_wish_lanes wish = lw_wished(pilot, x->felt_wind);
+    const lw_lanes u = x->surge;
+    const lw_lanes rising = lw_way_up(u, pilot->rest.speed, pilot->rising.speed);
+    lw_pilot_view view = {.flying = lw_way_up(u, pilot->rising.speed, wish.gains.speed),
+                          .helm = wish.helm};
+    for (int i = 0; i < LW_GAINS; i++) {
+        const lw_lanes a = pilot->rest.at[i], b = pilot->rising.at[i], c = wish.gains.at[i];
+        view.gains.at[i] = a + rising * (b - a) + view.flying * (c - b);
+    }
+    const lw_lanes part = lw_lanes_min(LW_WISH_STEP * pilot->per_wind * x->felt_wind, lw_all(1.0));
+    view.gains.heel *= view.flying + (1.0 - view.flying) * (part * part);
+    view.effort = lw_pilot_effort(pilot, &view, x);
+    return view;
+}
+
 // The nearest way round to a course, either way.
 LW_INLINE lw_lanes lw_way_round(lw_lanes angle)
 {
@@ -187,11 +192,12 @@ LW_INLINE lw_lanes lw_pilot_helm(const lw_motion *motion, const lw_pilot_lanes *
 //     y'' = w^2 (y_wanted - y) - 2 w y',  held
 LW_INLINE lw_lanes lw_body_push(const lw_motion *motion, lw_lanes effort, const lw_state_lanes *x)
 {
-    const lw_ride_rules *rules = &motion->rules;
-    const double w = 1.0 / rules->body_lag, most = rules->body_push;
+    const lw_ride_parameters *parameters = &motion->parameters;
+    const double w = 1.0 / parameters->body_lag, most = parameters->body_push;
     const lw_lanes wanted = -lw_effort_hike(motion->craft, effort);
-    const lw_lanes pace = lw_lanes_clamp(0.5 * w * (wanted - x->body), lw_all(-rules->body_pace),
-                                         lw_all(rules->body_pace));
+    const lw_lanes pace =
+        lw_lanes_clamp(0.5 * w * (wanted - x->body), lw_all(-parameters->body_pace),
+                       lw_all(parameters->body_pace));
     return lw_lanes_clamp(2.0 * w * (pace - x->body_speed), lw_all(-most), lw_all(most));
 }
 
@@ -219,33 +225,43 @@ LW_INLINE lw_lanes lw_held(lw_lanes x, double most)
     return lw_lanes_clamp(x, lw_all(-most), lw_all(most));
 }
 
-// Rates of all that the sailor moves and notices but of the body's speed. `angles`: rates of roll,
-// pitch, yaw; `wind` now and as it is seen to come [m/s].
-LW_INLINE void lw_pilot_rates(const lw_motion *motion, const lw_pilot_lanes *pilot,
-                              const lw_pilot_view *view, lw_lanes effort, const lw_state_lanes *x,
-                              lw_vector angles, lw_lanes wind, lw_lanes coming,
-                              lw_state_lanes *rates)
+// What there is for her to see: rates of roll, pitch and yaw [rad/s]; wind now, and as it is seen to
+// come [m/s].
+typedef struct lw_sight {
+    lw_vector angles;
+    lw_lanes wind, coming;
+} lw_sight;
+
+// Rates of what she notices.
+LW_INLINE void lw_perception_rates(const lw_ride_parameters *parameters, const lw_sight *sight,
+                                   const lw_state_lanes *x, lw_state_lanes *rates)
 {
-    const lw_ride_rules *rules = &motion->rules;
+    const double late = 1.0 / parameters->delay;
+    rates->seen_heel = late * (x->heel - x->seen_heel);
+    rates->seen_roll = late * (sight->angles.x - x->seen_roll);
+    rates->seen_course = late * (x->bow - x->seen_course);
+    rates->seen_wind = late * (sight->wind - x->seen_wind);
+    rates->felt_wind = (1.0 / parameters->felt_lag) * (sight->coming - x->felt_wind);
+    rates->mean_wind = (1.0 / parameters->mean_lag) * (sight->wind - x->mean_wind);
+}
+
+// Rates of what she moves, but of the body's speed.
+LW_INLINE void lw_action_rates(const lw_motion *motion, const lw_pilot_lanes *pilot,
+                               const lw_pilot_view *view, const lw_state_lanes *x,
+                               lw_state_lanes *rates)
+{
+    const lw_ride_parameters *parameters = &motion->parameters;
     rates->body = x->body_speed;
-
-    const double hand = 1.0 / rules->hand_lag;
-    const lw_lanes ease = hand * (lw_pilot_sheet(motion->craft, effort, x) - x->taken);
-    rates->taken = lw_lanes_clamp(ease, lw_all(-rules->sheet_in), lw_all(rules->sheet_out));
+    const double hand = 1.0 / parameters->hand_lag;
+    const lw_lanes ease = hand * (lw_pilot_sheet(motion->craft, view->effort, x) - x->taken);
+    rates->taken =
+        lw_lanes_clamp(ease, lw_all(-parameters->sheet_in), lw_all(parameters->sheet_out));
     rates->helm =
-        lw_held(hand * (lw_pilot_helm(motion, pilot, view, x) - x->helm), rules->helm_pace);
+        lw_held(hand * (lw_pilot_helm(motion, pilot, view, x) - x->helm), parameters->helm_pace);
     rates->rudder = lw_held(lw_pilot_rudder(pilot, x) - x->rudder,
-                            rules->turn_pace * motion->craft->rudder_turn);
-
-    const double sight = 1.0 / rules->delay;
-    rates->seen_heel = sight * (x->heel - x->seen_heel);
-    rates->seen_roll = sight * (angles.x - x->seen_roll);
-    rates->seen_course = sight * (x->bow - x->seen_course);
-    rates->seen_wind = sight * (wind - x->seen_wind);
-    rates->felt_wind = (1.0 / rules->felt_lag) * (coming - x->felt_wind);
-    rates->mean_wind = (1.0 / rules->mean_lag) * (wind - x->mean_wind);
+                            parameters->turn_pace * motion->craft->rudder_turn);
     const lw_lanes off = view->gains.heel * pilot->patience * (pilot->heel - x->seen_heel);
-    const lw_lanes more = effort + off;  // wound up no further than effort goes
+    const lw_lanes more = view->effort + off;  // wound up no further than effort goes
     rates->trim = lw_select(more == lw_effort_held(more), off, lw_all(0.0));
 }
 

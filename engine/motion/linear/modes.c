@@ -1,4 +1,4 @@
-// modes.c - motions near a balance, from the eigenvalues of its slopes.
+// modes.c - motions near a balance, from the eigenvalues of its linearised system.
 // SPDX-License-Identifier: MIT
 
 #include "lullwise/modes.h"
@@ -6,7 +6,7 @@
 #include <math.h>
 
 #include "lullwise/elementary.h"
-#include "motion/near.h"
+#include "motion/linear/system.h"
 
 #define AS_KEY(name, key, text)  key,
 #define AS_TEXT(name, key, text) text,
@@ -77,11 +77,11 @@ static void put_names(lw_mode *mode)
     }
 }
 
-static bool put_mode(const lw_near *near, lw_complex value, lw_mode *mode)
+static bool put_mode(const lw_linear_system *linear, lw_complex value, lw_mode *mode)
 {
     double size[LW_RIDE_STATES];
     put_rates(&mode->swing, value);
-    if (!lw_near_shares(near, value, size, mode->share)) return false;
+    if (!lw_linear_system_shares(linear, value, size, mode->share)) return false;
     put_shape(&mode->swing, size);
     put_names(mode);
     return true;
@@ -105,14 +105,14 @@ static void sort(lw_modes *modes)
 
 void lw_modes_of(const lw_motion *motion, const lw_ride_plan *plan, lw_hands hands, lw_modes *modes)
 {
-    lw_near near;
+    lw_linear_system linear;
     lw_complex values[LW_EIGEN_MOST];
     modes->count = 0, modes->is_steady = true;
-    if (!lw_near_values(motion, plan, hands, &near, values)) return;
-    for (int i = 0; i < near.count; i++) {
+    if (!lw_linear_system_values(motion, plan, hands, &linear, values)) return;
+    for (int i = 0; i < linear.count; i++) {
         if (values[i].im < 0.0) continue;  // of a pair one is enough
         lw_mode *mode = &modes->mode[modes->count];
-        if (!put_mode(&near, values[i], mode)) continue;
+        if (!put_mode(&linear, values[i], mode)) continue;
         if (mode->swing.doubles < DOUBLES_AT_LEAST) modes->is_steady = false;
         modes->count++;
     }

@@ -1,7 +1,8 @@
-// rules.c - presets of what no tape finds of wand and sailor.
+// parameters.c - what rides share: presets of what no tape finds of wand and sailor.
 // SPDX-License-Identifier: MIT
 
 #include <math.h>
+#include <string.h>
 
 #include "lullwise/elementary.h"
 #include "lullwise/motion.h"
@@ -11,10 +12,10 @@
 
 // An expert's body moves no quicker than a practised sailor's: one thrown about throws the boat the
 // other way.
-lw_ride_rules lw_ride_rules_of(double skill)
+lw_ride_parameters lw_ride_parameters_of(double skill)
 {
     const double quick = lw_exp((skill - 1.0) * lw_log(QUICKER));
-    return (lw_ride_rules){
+    return (lw_ride_parameters){
         .step = 0.02,
         .wand_lag = 0.04,      // a light stick dragged by the water  [judged]
         .wand_fall = 6.0,      // its cord pulls it down a radian in a sixth of a second  [judged]
@@ -39,4 +40,14 @@ lw_ride_rules lw_ride_rules_of(double skill)
     };
 }
 
-lw_ride_rules lw_ride_rules_preset(void) { return lw_ride_rules_of(1.0); }
+lw_ride_parameters lw_ride_parameters_preset(void) { return lw_ride_parameters_of(1.0); }
+
+lw_motion lw_motion_of(const lw_craft *craft)
+{
+    lw_motion motion;
+    memset(&motion, 0, sizeof motion);
+    motion.craft = craft;
+    motion.inertia = lw_inertia_of(craft);
+    motion.parameters = lw_ride_parameters_of(craft->skill);
+    return motion;
+}

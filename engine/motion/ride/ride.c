@@ -4,9 +4,9 @@
 #include <math.h>
 #include <string.h>
 
-#include "flight/balance.h"
-#include "motion/stride.h"
-#include "motion/trace.h"
+#include "boat/effort.h"
+#include "motion/ride/fleet.h"
+#include "motion/ride/trace.h"
 
 #define LANES (sizeof(lw_fleet) / sizeof(lw_lanes))
 _Static_assert(LANES <= LW_RIDE_LANES, "a ride has room for a lane of everything");
@@ -23,7 +23,7 @@ static void copy_out(const lw_fleet *fleet, int i, lw_ride *ride)
 {
     const char *from = (const char *)fleet + sizeof(double) * i;
     for (size_t k = 0; k < LANES; k++) memcpy(&ride->lane[k], from + k * sizeof(lw_lanes), 8);
-    ride->tally.seconds = fleet->watch.time[i];
+    ride->tally.seconds = fleet->detection.time[i];
     ride->tally.flying = fleet->flying[i];
     ride->tally.swimming = fleet->swimming[i];
     ride->tally.distance = fleet->distance[i];
@@ -31,42 +31,6 @@ static void copy_out(const lw_fleet *fleet, int i, lw_ride *ride)
 }
 
 // --- begin
-
-static void gains_put(lw_gains_lanes *lanes, int i, const lw_gains *gains)
-{
-    for (int k = 0; k < LW_GAINS; k++) lanes->at[k][i] = gains->at[k];
-}
-
-static void wish_put(lw_wish_lanes *lanes, int i, const lw_wish *wish)
-{
-    for (int k = 0; k < LW_WISH_MEMBERS; k++) lanes->at[k][i] = wish->at[k];
-}
-
-static void pilot_put(lw_pilot_lanes *lanes, int i, const lw_pilot *pilot)
-{
-    gains_put(&lanes->rest, i, &pilot->rest);
-    gains_put(&lanes->rising, i, &pilot->rising);
-    for (int k = 0; k < LW_WISHES; k++) {
-        wish_put(&lanes->wish[k], i, &pilot->wish[k]);
-        lanes->rudder[k][i] = pilot->rudder[k];
-    }
-    lanes->bow_afloat[i] = pilot->bow_afloat;
-    lanes->wind[i] = pilot->wind, lanes->patience[i] = pilot->patience;
-    lanes->per_wind[i] = 1.0 / (LW_WISH_STEP * fmax(pilot->wind, LW_LEAST_WAY));
-    lanes->per_flight[i] = pilot->flight > 0.0 ? 1.0 / pilot->flight : 0.0;
-}
-
-void lw_ride_lanes_put(lw_ride_lanes *lanes, int i, const lw_ride_plan *plan)
-{
-    lanes->setup.incidence[i] = plan->setup.incidence;
-    lanes->setup.wand_length[i] = plan->setup.wand_length;
-    lanes->setup.gearing[i] = plan->setup.gearing;
-    lanes->setup.rod[i] = plan->setup.rod;
-    lanes->place[i] = lanes->pilot.place[i] = plan->place;
-    pilot_put(&lanes->pilot, i, &plan->pilot);
-    const lw_wish *usual = &plan->pilot.wish[LW_WISH_MEAN];
-    lanes->pilot.heel[i] = usual->heel, lanes->pilot.bow[i] = usual->bow;
-}
 
 static void put_zero(void *lanes, size_t size, int i)
 {
@@ -76,30 +40,31 @@ static void put_zero(void *lanes, size_t size, int i)
 // Lane i stands still at a state, with no past and no air.
 static void stand(lw_fleet *fleet, int i, const lw_ride_state *at, bool flies)
 {
-    lw_state_put(&fleet->now, i, at);
-    lw_state_put(&fleet->past.state, i, at);
-    lw_state_put(&fleet->older.state, i, at);
-    fleet->fresh[i] = -1;
-    put_zero(&fleet->memory, sizeof fleet->memory, i);
-    fleet->ride.place[i] = fleet->ride.pilot.place[i];
-    lw_watch *watch = &fleet->watch;
-    watch->flies[i] = flies ? -1 : 0;
-    watch->clear[i] = watch->wet[i] = watch->tip_in[i] = watch->rudder_tip_in[i] = 0.0;
-    watch->slips[i] = watch->slid[i] = 0.0;
-    lw_pilot_lanes *pilot = &fleet->ride.pilot;
+    lw_state_put(&fleet->boats.now, i, at);
+    lw_state_put(&fleet->boats.history[0].state, i, at);
+    lw_state_put(&fleet->boats.history[1].state, i, at);
+    fleet->boats.restarts[i] = -1;
+    put_zero(&fleet->boats.memory, sizeof fleet->boats.memory, i);
+    fleet->boats.ride.place[i] = fleet->boats.ride.pilot.place[i];
+    lw_detection *detection = &fleet->detection;
+    detection->flies[i] = flies ? -1 : 0;
+    detection->clear[i] = detection->wet[i] = detection->tip_in[i] = detection->rudder_tip_in[i] =
+        0.0;
+    detection->slips[i] = detection->slid[i] = 0.0;
+    lw_pilot_lanes *pilot = &fleet->boats.ride.pilot;
     const lw_wish_lanes *usual = &pilot->wish[LW_WISH_MEAN];
     pilot->heel[i] = flies ? usual->heel[i] : usual->afloat[i];
     pilot->bow[i] = flies ? usual->bow[i] : pilot->bow_afloat[i];
 }
 
-static void start_world(const lw_motion *motion, lw_world *world, uint64_t seed)
+static void start_environment(const lw_motion *motion, lw_environment_state *state, uint64_t seed)
 {
-    const double step = motion->rules.step;
+    const double step = motion->parameters.step;
     if (motion->is_choppy) {
         const lw_sea_waves sea = lw_sea_of(motion->sea, lw_seed_of(seed, LW_SEED_SEA));
-        lw_sea_lanes_put(&world->sea, 0, &sea, step);
+        lw_sea_lanes_put(&state->sea, 0, &sea, step);
     }
-    if (motion->is_gusty) lw_gust_lanes_put(&world->gust, 0, lw_seed_of(seed, LW_SEED_GUST));
+    if (motion->is_gusty) lw_gust_lanes_put(&state->gust, 0, lw_seed_of(seed, LW_SEED_GUST));
 }
 
 void lw_ride_begin(lw_ride *ride, const lw_motion *motion, const lw_ride_plan *plan)
@@ -109,10 +74,10 @@ void lw_ride_begin(lw_ride *ride, const lw_motion *motion, const lw_ride_plan *p
     ride->plan = *plan;
     ride->tally = (lw_ride_tally){0};
     ride->event_count = 0;
-    lw_ride_lanes_put(&fleet.ride, 0, plan);
+    lw_ride_lanes_put(&fleet.boats.ride, 0, plan);
     stand(&fleet, 0, &plan->start, plan->starts_aloft);
     fleet.wind[0] = plan->wind;
-    start_world(motion, &fleet.world, plan->seed);
+    start_environment(motion, &fleet.environment, plan->seed);
     copy_out(&fleet, 0, ride);
 }
 
@@ -120,7 +85,7 @@ lw_ride_state lw_ride_now(const lw_ride *ride)
 {
     lw_fleet fleet;
     copy_in(&fleet, 0, ride);
-    return lw_state_lane(&fleet.now, 0);
+    return lw_state_lane(&fleet.boats.now, 0);
 }
 
 #define AS_STAND(name, text) text,
@@ -131,8 +96,8 @@ lw_ride_stand lw_ride_stands(const lw_ride *ride)
 {
     lw_fleet fleet;
     copy_in(&fleet, 0, ride);
-    if (fleet.watch.swims[0]) return LW_STANDS_SWIMMING;
-    return fleet.watch.flies[0] ? LW_STANDS_FLYING : LW_STANDS_AFLOAT;
+    if (fleet.detection.swims[0]) return LW_STANDS_SWIMMING;
+    return fleet.detection.flies[0] ? LW_STANDS_FLYING : LW_STANDS_AFLOAT;
 }
 
 // --- events
@@ -151,26 +116,26 @@ typedef struct group {
     lw_ride *rides;
     int count;
     lw_fleet fleet;
-    lw_around around;
+    lw_environment around;
     lw_loads loads;
-    lw_happened happened;
+    lw_events events;
 } group;
 
 // Writes down what happened at the step's start; who fell, lies in the water where it was.
 static void report(group *g)
 {
     for (int i = 0; i < g->count; i++) {
-        if (!g->happened.any[i]) continue;
+        if (!g->events.any[i]) continue;
         lw_fleet *fleet = &g->fleet;
         lw_ride *ride = &g->rides[i];
         lw_trace at;
         lw_trace_lane(&at, g->motion, fleet, &g->around, &g->loads, i);
         for (int what = 0; what < LW_RIDE_AGAIN; what++) {
-            if (!g->happened.what[what][i]) continue;
+            if (!g->events.what[what][i]) continue;
             note(ride, (lw_ride_what)what, &at);
             if (!lw_ride_event_is_swim((lw_ride_what)what)) continue;
-            fleet->watch.swims[i] = -1;
-            fleet->watch.swum[i] = 0.0;
+            fleet->detection.swims[i] = -1;
+            fleet->detection.swum[i] = 0.0;
         }
     }
 }
@@ -195,7 +160,7 @@ static void lie(group *g, int i)
 {
     const lw_ride_plan *plan = &g->rides[i].plan;
     lw_ride_state rest = plan->rests_aloft ? plan->rest : rest_in_this_wind(g, i);
-    const lw_state_lanes *fell = &g->fleet.past.state;
+    const lw_state_lanes *fell = &g->fleet.boats.history[0].state;
     const double x = fell->upwind[i], y = fell->port[i];
     const bool is_sound = x == x && y == y;  // false for no number
     rest.upwind = is_sound ? x : 0.0;
@@ -205,13 +170,13 @@ static void lie(group *g, int i)
 
 static void swim(group *g)
 {
-    lw_watch *watch = &g->fleet.watch;
+    lw_detection *detection = &g->fleet.detection;
     for (int i = 0; i < g->count; i++) {
-        if (!watch->swims[i]) continue;
+        if (!detection->swims[i]) continue;
         lie(g, i);
-        watch->swum[i] += g->motion->rules.step;
-        if (watch->swum[i] < g->motion->rules.swim) continue;
-        watch->swims[i] = 0;
+        detection->swum[i] += g->motion->parameters.step;
+        if (detection->swum[i] < g->motion->parameters.swim) continue;
+        detection->swims[i] = 0;
         lw_trace at;
         lw_trace_lane(&at, g->motion, &g->fleet, &g->around, &g->loads, i);
         note(&g->rides[i], LW_RIDE_AGAIN, &at);
@@ -224,55 +189,56 @@ LW_INLINE lw_lanes one_where(lw_mask where) { return lw_select(where, lw_all(1.0
 
 LW_INLINE void count(const lw_motion *motion, lw_fleet *fleet, const lw_loads *loads)
 {
-    const double dt = motion->rules.step;
-    const lw_mask under_way = ~fleet->watch.swims;
-    const lw_state_lanes *was = &fleet->past.state;
+    const double dt = motion->parameters.step;
+    const lw_mask under_way = ~fleet->detection.swims;
+    const lw_state_lanes *was = &fleet->boats.history[0].state;
     const lw_lanes clear =
-        one_where(under_way & fleet->watch.flies & ~(loads->hull.immersed > 0.0));
+        one_where(under_way & fleet->detection.flies & ~(loads->hull.immersed > 0.0));
     const lw_lanes speed = lw_lanes_sqrt(was->surge * was->surge + was->sway * was->sway);
-    fleet->watch.time += dt;
+    fleet->detection.time += dt;
     fleet->flying += dt * clear;
-    fleet->swimming += dt * one_where(fleet->watch.swims);
+    fleet->swimming += dt * one_where(fleet->detection.swims);
     fleet->distance += lw_select(under_way, dt * speed, lw_all(0.0));
-    fleet->made_good += lw_select(under_way, fleet->now.upwind - was->upwind, lw_all(0.0));
+    fleet->made_good += lw_select(under_way, fleet->boats.now.upwind - was->upwind, lw_all(0.0));
 }
 
 LW_INLINE void step(group *g, lw_turns *turns)
 {
     const lw_motion *motion = g->motion;
     lw_fleet *fleet = &g->fleet;
-    lw_watch *watch = &fleet->watch;
-    const double dt = motion->rules.step;
-    g->around = lw_around_of(motion, &fleet->world, fleet->wind, &fleet->now, &turns->now);
-    lw_fleet_step(motion, fleet, &g->around, turns, &g->loads);
+    lw_detection *detection = &fleet->detection;
+    const double dt = motion->parameters.step;
+    g->around =
+        lw_environment_of(motion, &fleet->environment, fleet->wind, &fleet->boats.now, &turns->now);
+    lw_moving_step(motion, &fleet->boats, &g->around, turns, &g->loads);
 
-    g->happened.any = (lw_mask){0};
-    const lw_state_lanes *was = &fleet->past.state;
-    lw_watch_hull(watch, &g->loads, dt, &g->happened);
-    lw_watch_tips(watch, &g->loads.inflow, dt, &g->happened);
-    lw_watch_air(motion, &g->loads, was, &fleet->memory, &g->happened);
-    const lw_mask thrown = lw_watch_stop(motion->craft, was, &g->loads, dt, watch);
-    lw_watch_falls(was, &g->loads, &fleet->ride.pilot, thrown, &g->happened);
-    g->happened.any &= ~watch->swims;
-    lw_ride_lanes *ride = &fleet->ride;
-    const lw_wish_lanes wish = lw_wished(&ride->pilot, fleet->now.felt_wind);
-    lw_pilot_turn(&ride->pilot, &wish, watch->flies, dt);
-    ride->place =
-        lw_pilot_place(motion, &ride->pilot, &wish, watch->flies, fleet->now.pitch, ride->place);
-    if (lw_any(g->happened.any)) report(g);
+    g->events.any = (lw_mask){0};
+    const lw_state_lanes *was = &fleet->boats.history[0].state;
+    lw_detect_hull(detection, &g->loads, dt, &g->events);
+    lw_detect_tips(detection, &g->loads.inflow, dt, &g->events);
+    lw_detect_ventilation(motion, &g->loads, was, &fleet->boats.memory, &g->events);
+    const lw_mask thrown = lw_detect_stop(motion->craft, was, &g->loads, dt, detection);
+    lw_detect_falls(was, &g->loads, &fleet->boats.ride.pilot, thrown, &g->events);
+    g->events.any &= ~detection->swims;
+    lw_ride_lanes *ride = &fleet->boats.ride;
+    const lw_wish_lanes wish = lw_wished(&ride->pilot, fleet->boats.now.felt_wind);
+    lw_pilot_turn(&ride->pilot, &wish, detection->flies, dt);
+    ride->place = lw_pilot_place(motion, &ride->pilot, &wish, detection->flies,
+                                 fleet->boats.now.pitch, ride->place);
+    if (lw_any(g->events.any)) report(g);
     count(motion, fleet, &g->loads);
-    if (lw_any(watch->swims)) {
+    if (lw_any(detection->swims)) {
         swim(g);
-        *turns = lw_turns_of(fleet);
+        *turns = lw_turns_of(&fleet->boats);
     }
     const lw_lanes a_x = g->loads.inflow.sail_wind.x, a_y = g->loads.inflow.sail_wind.y;
-    lw_world_step(motion, &fleet->world, lw_lanes_sqrt(a_x * a_x + a_y * a_y));
+    lw_environment_step(motion, &fleet->environment, lw_lanes_sqrt(a_x * a_x + a_y * a_y));
 }
 
 LW_CLONES
 static void advance(group *g, size_t steps)
 {
-    lw_turns turns = lw_turns_of(&g->fleet);
+    lw_turns turns = lw_turns_of(&g->fleet.boats);
     for (size_t k = 0; k < steps; k++) step(g, &turns);
 }
 
@@ -280,7 +246,7 @@ void lw_rides_advance(const lw_motion *motion, lw_ride *rides, size_t n, size_t 
 {
     group g;
     lw_motion seen = *motion;
-    lw_gust_look_ahead(&seen.gust, motion->rules.preview);
+    lw_gust_look_ahead(&seen.gust, motion->parameters.preview);
     g.motion = &seen;
     for (size_t first = 0; first < n; first += LW_WIDTH) {
         g.count = n - first < LW_WIDTH ? (int)(n - first) : LW_WIDTH;
@@ -296,12 +262,14 @@ void lw_rides_advance(const lw_motion *motion, lw_ride *rides, size_t n, size_t 
 LW_CLONES
 static void look(group *g)
 {
-    const lw_turned t = lw_turned_of(&g->fleet.now);
+    const lw_turned t = lw_turned_of(&g->fleet.boats.now);
     lw_state_lanes rates;
-    g->around = lw_around_of(g->motion, &g->fleet.world, g->fleet.wind, &g->fleet.now, &t);
-    const lw_instant now = {&g->fleet.ride, &g->fleet.now, &t, &g->around, &g->fleet.memory};
-    lw_rates_of(g->motion, &now, &rates, &g->loads);
-    g->fleet.past.state = g->fleet.now;  // what a trace tells
+    g->around =
+        lw_environment_of(g->motion, &g->fleet.environment, g->fleet.wind, &g->fleet.boats.now, &t);
+    const lw_instant now = {&g->fleet.boats.ride, &g->fleet.boats.now, &t, &g->around,
+                            &g->fleet.boats.memory};
+    lw_dynamic_rates(g->motion, &now, &rates, &g->loads);
+    g->fleet.boats.history[0].state = g->fleet.boats.now;  // what a trace tells
 }
 
 lw_trace lw_ride_trace(const lw_motion *motion, const lw_ride *ride)

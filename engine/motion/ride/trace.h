@@ -4,10 +4,10 @@
 #ifndef LW_TRACE_LANES_H
 #define LW_TRACE_LANES_H
 
-#include "motion/fleet.h"
+#include "motion/ride/fleet.h"
 
 // Of the state that `loads` and `around` belong to: the past one, after a step.
 void lw_trace_lane(lw_trace *trace, const lw_motion *motion, const lw_fleet *fleet,
-                   const lw_around *around, const lw_loads *loads, int lane);
+                   const lw_environment *around, const lw_loads *loads, int lane);
 
 #endif

@@ -31,7 +31,7 @@ static void put_weather(lw_ridden *ridden)
     day.wind.lull *= share, day.wind.mean *= share, day.wind.puff *= share;
     ridden->wind = day.wind;
     motion->gust =
-        lw_gust_filter_of(lw_gust_kind_of(&day, sail_height(ridden)), motion->rules.step);
+        lw_gust_filter_of(lw_gust_kind_of(&day, sail_height(ridden)), motion->parameters.step);
     motion->sea = lw_sea_kind_of(&ridden->flown.craft.medium, day.wind.mean);
     motion->is_gusty = true;
     motion->is_choppy = motion->sea.wave.height > 0.0;
@@ -55,7 +55,7 @@ void lw_ridden_plan(lw_ridden *ridden, uint64_t seed)
     ridden->is_wound = !flown->has_turns && lw_range_sailed(&flown->range, flown->wind) != NULL;
     if (ridden->is_wound && !flown->has_heel && !flown->has_place) sail_as_held(flown);
     ridden->motion = lw_motion_of(&flown->craft);
-    ridden->motion.rules.swim = flown->inputs->day.cost.swim;
+    ridden->motion.parameters.swim = flown->inputs->day.cost.swim;
     put_weather(ridden);
     ridden->plan = lw_ride_plan_of(&ridden->motion, &flown->ask, &flown->answer);
     if (ridden->is_wound) lw_ride_plan_wind(&ridden->plan, &flown->craft, &flown->range);

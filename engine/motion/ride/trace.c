@@ -1,7 +1,7 @@
 // trace.c - one moment of a ride: its numbers, their units and meaning.
 // SPDX-License-Identifier: MIT
 
-#include "motion/trace.h"
+#include "motion/ride/trace.h"
 
 #include <math.h>
 
@@ -84,12 +84,12 @@ static void fill_loads(lw_trace *trace, const lw_craft *craft, const lw_loads *l
 }
 
 void lw_trace_lane(lw_trace *trace, const lw_motion *motion, const lw_fleet *fleet,
-                   const lw_around *around, const lw_loads *loads, int i)
+                   const lw_environment *around, const lw_loads *loads, int i)
 {
     const lw_craft *craft = motion->craft;
-    const lw_state_lanes *x = &fleet->past.state;
+    const lw_state_lanes *x = &fleet->boats.history[0].state;
     const double w_x = around->wind.x[i], w_y = around->wind.y[i];
-    *trace = (lw_trace){.time = fleet->watch.time[i],
+    *trace = (lw_trace){.time = fleet->detection.time[i],
                         .wind = sqrt(w_x * w_x + w_y * w_y),
                         .shift = lw_atan2(w_y, -w_x)};
     fill_way(trace, x, i);
@@ -100,10 +100,10 @@ void lw_trace_lane(lw_trace *trace, const lw_motion *motion, const lw_fleet *fle
     trace->turns = (x->rudder[i] - craft->rudder_mark) / craft->rudder_turn;
     trace->helm = x->helm[i];
     trace->hiking = (-x->body[i] - craft->body_inboard) / (craft->body_reach - craft->body_inboard);
-    trace->main_air = fleet->memory.main.foil.part[i];
-    trace->rudder_air = fleet->memory.rudder.foil.part[i];
-    trace->strut_air = fleet->memory.main.strut.part[i];
-    trace->blade_air = fleet->memory.rudder.strut.part[i];
+    trace->main_air = fleet->boats.memory.main.foil.part[i];
+    trace->rudder_air = fleet->boats.memory.rudder.foil.part[i];
+    trace->strut_air = fleet->boats.memory.main.strut.part[i];
+    trace->blade_air = fleet->boats.memory.rudder.strut.part[i];
     for (size_t k = 0; k < sizeof *trace / sizeof(double); k++) {  // a lane that is lost
         double *value = &((double *)trace)[k];
         if (!isfinite(*value)) *value = 0.0;

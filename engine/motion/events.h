@@ -1,10 +1,10 @@
-// watch.h - what happens to boats in motion, in lanes: touches, breaches, air, swims.
+// events.h - event detection, in lanes: launches, touches, breaches, ventilation, swims.
 // SPDX-License-Identifier: MIT
 
-#ifndef LW_WATCH_H
-#define LW_WATCH_H
+#ifndef LW_EVENTS_H
+#define LW_EVENTS_H
 
-#include "motion/rates.h"
+#include "motion/equations.h"
 
 // Bounds beyond which nobody stays in the boat.  [judged]
 #define LW_LEEWARD_MOST  (45.0 * LW_DEG)  // heel: the leeward rack digs in
@@ -23,26 +23,26 @@
 #define LW_WET_MOST    2.0  // [s] in the water before she counts as off the foils
 #define LW_REARM       0.5  // [s] after a touch or a breach before the next is another
 
-// What a ride is doing: true or false in each lane, and since when.
-typedef struct lw_watch {
+// What a ride is doing: true or false in each lane, and since when. It is what detection remembers.
+typedef struct lw_detection {
     lw_lanes time;
     lw_mask flies, swims;
     lw_lanes clear, wet;             // [s] since the hull was last wet, and clear
     lw_lanes tip_in, rudder_tip_in;  // [s] since the tips were last out
     lw_lanes slips, slid;            // sailor forward in the boat [m/s], [m]
     lw_lanes swum;                   // [s]
-} lw_watch;
+} lw_detection;
 
 // One mask for each event that lanes can tell, of this step.
-typedef struct lw_happened {
+typedef struct lw_events {
     lw_mask what[LW_RIDE_AGAIN];
     lw_mask any;
-} lw_happened;
+} lw_events;
 
-LW_INLINE void lw_happens(lw_happened *happened, lw_ride_what what, lw_mask where)
+LW_INLINE void lw_event_put(lw_events *events, lw_ride_what what, lw_mask where)
 {
-    happened->what[what] = where;
-    happened->any |= where;
+    events->what[what] = where;
+    events->any |= where;
 }
 
 // Time since a claim last held; starts anew where it holds.
@@ -54,29 +54,30 @@ LW_INLINE lw_lanes lw_since(lw_mask holds, lw_lanes since, double dt)
 LW_INLINE lw_lanes lw_tip(lw_lanes depth, lw_lanes rise) { return depth - rise; }
 
 // Hull: launches, touches, drops.
-LW_INLINE void lw_watch_hull(lw_watch *watch, const lw_loads *loads, double dt,
-                             lw_happened *happened)
+LW_INLINE void lw_detect_hull(lw_detection *detection, const lw_loads *loads, double dt,
+                              lw_events *events)
 {
     const lw_mask wet = loads->hull.immersed > 0.0;
-    const lw_mask touches = wet & watch->flies & (watch->clear > LW_REARM);
-    watch->clear = lw_since(wet, watch->clear, dt);
-    watch->wet = lw_since(~wet, watch->wet, dt);
-    const lw_mask launches = ~watch->flies & (watch->clear > LW_CLEAR_LEAST);
-    const lw_mask drops = watch->flies & (watch->wet > LW_WET_MOST);
-    watch->flies = (watch->flies | launches) & ~drops;
-    lw_happens(happened, LW_RIDE_LAUNCH, launches);
-    lw_happens(happened, LW_RIDE_TOUCH, touches);
-    lw_happens(happened, LW_RIDE_DROP, drops);
+    const lw_mask touches = wet & detection->flies & (detection->clear > LW_REARM);
+    detection->clear = lw_since(wet, detection->clear, dt);
+    detection->wet = lw_since(~wet, detection->wet, dt);
+    const lw_mask launches = ~detection->flies & (detection->clear > LW_CLEAR_LEAST);
+    const lw_mask drops = detection->flies & (detection->wet > LW_WET_MOST);
+    detection->flies = (detection->flies | launches) & ~drops;
+    lw_event_put(events, LW_RIDE_LAUNCH, launches);
+    lw_event_put(events, LW_RIDE_TOUCH, touches);
+    lw_event_put(events, LW_RIDE_DROP, drops);
 }
 
-LW_INLINE void lw_watch_tips(lw_watch *watch, const lw_inflow *in, double dt, lw_happened *happened)
+LW_INLINE void lw_detect_tips(lw_detection *detection, const lw_inflow *in, double dt,
+                              lw_events *events)
 {
     const lw_mask out = lw_tip(in->main.depth, in->main.tip_rise) < 0.0;
     const lw_mask rudder_out = lw_tip(in->rudder.depth, in->rudder.tip_rise) < 0.0;
-    lw_happens(happened, LW_RIDE_BREACH, out & (watch->tip_in > LW_REARM));
-    lw_happens(happened, LW_RIDE_RUDDER_BREACH, rudder_out & (watch->rudder_tip_in > LW_REARM));
-    watch->tip_in = lw_since(out, watch->tip_in, dt);
-    watch->rudder_tip_in = lw_since(rudder_out, watch->rudder_tip_in, dt);
+    lw_event_put(events, LW_RIDE_BREACH, out & (detection->tip_in > LW_REARM));
+    lw_event_put(events, LW_RIDE_RUDDER_BREACH, rudder_out & (detection->rudder_tip_in > LW_REARM));
+    detection->tip_in = lw_since(out, detection->tip_in, dt);
+    detection->rudder_tip_in = lw_since(rudder_out, detection->rudder_tip_in, dt);
 }
 
 // What a foil and its strut meet of air in a step, but for the surface at the strut.
@@ -88,7 +89,7 @@ LW_INLINE lw_cavity_flow lw_cavity_flow_of(const lw_motion *motion, const lw_sta
     const lw_lanes speed = lw_lanes_max(x->surge, lw_all(LW_LEAST_WAY));
     return (lw_cavity_flow){
         .speed = speed,
-        .moved = motion->rules.step * speed,
+        .moved = motion->parameters.step * speed,
         .depth = flow->depth,
         .tip = lw_tip(flow->depth, flow->tip_rise),
         .face = foil->face,
@@ -98,16 +99,17 @@ LW_INLINE lw_cavity_flow lw_cavity_flow_of(const lw_motion *motion, const lw_sta
 }
 
 // Air on one foil and its strut after a step, told where it comes.
-LW_INLINE void lw_watch_cavities(const lw_foil_craft *foil, const lw_strut_craft *strut,
-                                 const lw_cavity_flow *in, lw_cavities *air, lw_mask came[2])
+LW_INLINE void lw_detect_cavities(const lw_foil_craft *foil, const lw_strut_craft *strut,
+                                  const lw_cavity_flow *in, lw_cavities *air, lw_mask came[2])
 {
     const lw_mask foil_had = air->foil.on, strut_had = air->strut.on;
     lw_cavities_step(foil, strut, in, air);
     came[0] = air->foil.on & ~foil_had, came[1] = air->strut.on & ~strut_had;
 }
 
-LW_INLINE void lw_watch_air(const lw_motion *motion, const lw_loads *loads, const lw_state_lanes *x,
-                            lw_hysteresis *memory, lw_happened *happened)
+LW_INLINE void lw_detect_ventilation(const lw_motion *motion, const lw_loads *loads,
+                                     const lw_state_lanes *x, lw_hysteresis *memory,
+                                     lw_events *events)
 {
     const lw_craft *craft = motion->craft;
     const lw_inflow *in = &loads->inflow;
@@ -116,34 +118,36 @@ LW_INLINE void lw_watch_air(const lw_motion *motion, const lw_loads *loads, cons
     main.is_open = craft->main_strut.length - in->main.depth > 0.0;  // else the hull closes it
     const lw_cavity_flow rudder =
         lw_cavity_flow_of(motion, x, &in->rudder, &loads->rudder, &loads->rudder_strut);
-    lw_watch_cavities(&craft->main_foil, &craft->main_strut, &main, &memory->main, main_came);
-    lw_watch_cavities(&craft->rudder_foil, &craft->rudder_strut, &rudder, &memory->rudder,
-                      rudder_came);
-    lw_happens(happened, LW_RIDE_FOIL_AIR, main_came[0]);
-    lw_happens(happened, LW_RIDE_RUDDER_AIR, rudder_came[0]);
-    lw_happens(happened, LW_RIDE_STRUT_AIR, main_came[1]);
-    lw_happens(happened, LW_RIDE_BLADE_AIR, rudder_came[1]);
+    lw_detect_cavities(&craft->main_foil, &craft->main_strut, &main, &memory->main, main_came);
+    lw_detect_cavities(&craft->rudder_foil, &craft->rudder_strut, &rudder, &memory->rudder,
+                       rudder_came);
+    lw_event_put(events, LW_RIDE_FOIL_AIR, main_came[0]);
+    lw_event_put(events, LW_RIDE_RUDDER_AIR, rudder_came[0]);
+    lw_event_put(events, LW_RIDE_STRUT_AIR, main_came[1]);
+    lw_event_put(events, LW_RIDE_BLADE_AIR, rudder_came[1]);
 }
 
-// A stop that throws the sailor off, forward: she slides by what it pulls beyond her hold, until she
-// has caught herself. Felt is what pulls along the boat, weight and all.
+// A stop that throws the sailor off, forward: she slides by what it pulls beyond her hold, until
+// she has caught herself. Felt is what pulls along the boat, weight and all.
 //
 //     s'' = -(F_x / m + g sin(pitch)) - hold,   s' >= 0
-LW_INLINE lw_mask lw_watch_stop(const lw_craft *craft, const lw_state_lanes *x,
-                                const lw_loads *loads, double dt, lw_watch *watch)
+LW_INLINE lw_mask lw_detect_stop(const lw_craft *craft, const lw_state_lanes *x,
+                                 const lw_loads *loads, double dt, lw_detection *detection)
 {
     lw_lanes sine, cosine;
     lw_upright_sincos(x->pitch, &sine, &cosine);
     const lw_lanes felt = -(loads->force.x * (1.0 / craft->weight) + sine);
     const lw_lanes none = lw_all(0.0);
-    watch->slips = lw_lanes_max(watch->slips + (dt * LW_GRAVITY) * (felt - LW_HOLD_MOST), none);
-    watch->slid = lw_select(watch->slips > 0.0, watch->slid + dt * watch->slips, none);
-    return watch->slid > LW_SLIDE_MOST;
+    detection->slips =
+        lw_lanes_max(detection->slips + (dt * LW_GRAVITY) * (felt - LW_HOLD_MOST), none);
+    detection->slid =
+        lw_select(detection->slips > 0.0, detection->slid + dt * detection->slips, none);
+    return detection->slid > LW_SLIDE_MOST;
 }
 
 // Falls. A comparison with what is no number is false, so that such a lane counts as lost.
-LW_INLINE lw_mask lw_watch_falls(const lw_state_lanes *x, const lw_loads *loads,
-                                 const lw_pilot_lanes *pilot, lw_mask thrown, lw_happened *happened)
+LW_INLINE lw_mask lw_detect_falls(const lw_state_lanes *x, const lw_loads *loads,
+                                  const lw_pilot_lanes *pilot, lw_mask thrown, lw_events *events)
 {
     const lw_lanes speed = lw_lanes_abs(x->surge) + lw_lanes_abs(x->sway) + lw_lanes_abs(x->heave);
     const lw_lanes spin =
@@ -159,12 +163,12 @@ LW_INLINE lw_mask lw_watch_falls(const lw_state_lanes *x, const lw_loads *loads,
     const lw_mask spins = sound & ~over & ~dives & ~thrown & (speed > LW_SPIN_WAY) &
                           (lw_lanes_abs(x->yaw_rate) > LW_SPIN_LEAST) &
                           (lw_lanes_abs(lw_way_round(x->bow - pilot->bow)) > LW_SPIN_MOST);
-    lw_happens(happened, LW_RIDE_LEEWARD, leeward);
-    lw_happens(happened, LW_RIDE_WINDWARD, windward);
-    lw_happens(happened, LW_RIDE_PITCHPOLE, dives);
-    lw_happens(happened, LW_RIDE_THROWN, stops);
-    lw_happens(happened, LW_RIDE_SPIN, spins);
-    lw_happens(happened, LW_RIDE_LOST, ~sound);
+    lw_event_put(events, LW_RIDE_LEEWARD, leeward);
+    lw_event_put(events, LW_RIDE_WINDWARD, windward);
+    lw_event_put(events, LW_RIDE_PITCHPOLE, dives);
+    lw_event_put(events, LW_RIDE_THROWN, stops);
+    lw_event_put(events, LW_RIDE_SPIN, spins);
+    lw_event_put(events, LW_RIDE_LOST, ~sound);
     return over | dives | stops | spins | ~sound;
 }
 
