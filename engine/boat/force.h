@@ -11,13 +11,15 @@
 #include "foil/ventilation/ventilated_strut.h"
 #include "hull/rack.h"
 
-// Force across and along a flow (f, g) in its plane: `lift` turned from the velocity, `drag`
-// against it; n = 1 / its speed.
-LW_INLINE void lw_turn(lw_lanes f, lw_lanes g, lw_lanes n, lw_lanes lift, lw_lanes drag,
-                       lw_lanes *along, lw_lanes *across)
+// Force in the plane of a flow (f, g): `lift` turned from the velocity, `drag` against it.
+typedef struct lw_plane_force {
+    lw_lanes along, across;
+} lw_plane_force;
+
+LW_INLINE lw_plane_force lw_turn(lw_lanes f, lw_lanes g, lw_lanes lift, lw_lanes drag)
 {
-    *along = (-g * lift - f * drag) * n;
-    *across = (f * lift - g * drag) * n;
+    const lw_lanes n = 1.0 / lw_lanes_sqrt(f * f + g * g);
+    return (lw_plane_force){(-g * lift - f * drag) * n, (f * lift - g * drag) * n};
 }
 
 // --- foils and struts
@@ -51,10 +53,8 @@ LW_INLINE void lw_load_main_foil(const lw_craft *craft, lw_loads *loads)
 LW_INLINE void lw_add_foil(lw_vector at, const lw_foil_flow *flow, const lw_foil_load *load,
                            lw_sum *sum)
 {
-    const lw_lanes u = flow->forward, w = flow->upward;
-    lw_vector force = {.y = lw_all(0.0)};
-    lw_turn(u, w, 1.0 / lw_lanes_sqrt(u * u + w * w), load->lift, load->drag, &force.x, &force.z);
-    lw_sum_add(sum, at, force);
+    const lw_plane_force F = lw_turn(flow->forward, flow->upward, load->lift, load->drag);
+    lw_sum_add(sum, at, (lw_vector){F.along, lw_all(0.0), F.across});
     sum->moment.y -= load->moment;
 }
 
@@ -72,10 +72,8 @@ LW_INLINE void lw_add_foils(const lw_craft *craft, lw_loads *loads, lw_sum *sum)
 LW_INLINE void lw_add_strut(lw_vector at, const lw_strut_flow *flow, const lw_strut_load *load,
                             lw_sum *sum)
 {
-    const lw_lanes u = flow->forward, v = flow->across;
-    lw_vector force = {.z = lw_all(0.0)};
-    lw_turn(u, v, 1.0 / lw_lanes_sqrt(u * u + v * v), -load->side, load->drag, &force.x, &force.y);
-    lw_sum_add(sum, at, force);
+    const lw_plane_force F = lw_turn(flow->forward, flow->across, -load->side, load->drag);
+    lw_sum_add(sum, at, (lw_vector){F.along, F.across, lw_all(0.0)});
 }
 
 LW_INLINE void lw_add_struts(const lw_craft *craft, lw_loads *loads, lw_sum *sum)
