@@ -43,6 +43,12 @@ for file in $(files_of engine); do
             '"'*/*)
                 [ -f "engine/$name" ] || { fault "$file includes \"$name\": not in engine/"; continue; }
                 other=$(height_of "${name%%/*}")
+                case "$file,$name" in
+                    engine/motion/ride/*,*) ;;
+                    *,motion/ride/*) fault "$file includes \"$name\": rides come last" ;;
+                    engine/motion/linear/*,*) ;;
+                    *,motion/linear/*) fault "$file includes \"$name\": runs up within motion/" ;;
+                esac
                 [ "$folder" != solve ] || [ "${name%%/*}" = solve ] ||
                     fault "$file includes \"$name\": solve/ knows numbers only"
                 [ "$other" != unknown ] && [ "$other" -le "$height" ] ||

@@ -71,7 +71,7 @@ static plate strut_plate(const lw_strut_craft *strut, double density, double x, 
                    .across = 1};
 }
 
-// Velocity along an axis, at a place in the plane of the boat, of each of the moves.
+// Velocity along an axis, at a place in the plane of the boat, of each degree of freedom.
 static void velocity_at(double x, double z, int along, double of[LW_DOF])
 {
     const double all[3][LW_DOF] = {
@@ -79,7 +79,7 @@ static void velocity_at(double x, double z, int along, double of[LW_DOF])
     for (int i = 0; i < LW_DOF; i++) of[i] = all[along][i];
 }
 
-// What resists along one axis at a place, as a matrix of all moves.
+// What resists along one axis at a place, as a matrix of all degrees of freedom.
 static void add_along(double matrix[LW_DOF][LW_DOF], double much, double x, double z, int along)
 {
     double of[LW_DOF];

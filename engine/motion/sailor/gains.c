@@ -154,9 +154,3 @@ lw_gains lw_gains_of(const lw_motion *motion, const lw_ride_plan *plan, const lw
     gains.heel_to_helm = fmin(HELM_PART / fmax(lean, LEAST_ANSWER), HELM_MOST);
     return gains;
 }
-
-void lw_gains_everywhere(lw_pilot *pilot, const lw_gains *gains)
-{
-    pilot->rest = pilot->rising = *gains;
-    for (int k = 0; k < LW_WISHES; k++) pilot->wish[k].gains = *gains;
-}

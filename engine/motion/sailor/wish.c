@@ -18,11 +18,6 @@
 #define CLOSEST      (32.0 * LW_DEG)  // to the wind                                        [judged]
 #define DEEPEST      (165.0 * LW_DEG)
 
-double lw_wish_wind(const lw_pilot *pilot, int which)
-{
-    return pilot->wind * (LW_WISH_FIRST + LW_WISH_STEP * which);
-}
-
 // --- the best in one wind
 
 typedef struct tried {
