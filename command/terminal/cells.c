@@ -59,7 +59,8 @@ typedef struct drawing {
     size_t wide[LW_TABLE_COLUMNS_MOST];
     bool is_text[LW_TABLE_COLUMNS_MOST];
     size_t indent, apart;
-    bool is_lone;  // one column is shown
+    bool is_lone;   // one column is shown
+    bool is_below;  // the last column stands on lines of its own
 } drawing;
 
 static bool is_shown(const drawing *d, size_t column) { return d->columns[column].head != NULL; }
@@ -105,18 +106,27 @@ static size_t begin_of(const drawing *d, size_t column)
     return at;
 }
 
+// The text of the last column, wrapped.
+static void draw_last(const drawing *d, const char *text, size_t from, size_t column)
+{
+    if (d->is_below) {
+        fputc('\n', d->out);
+        from = d->indent + 2 * APART, column = 0;
+    }
+    draw_spaces(d->out, from - column);
+    lw_print_wrapped(d->out, text, from, d->is_lone ? from + HANG : from);
+}
+
 static void draw_cell(const drawing *d, size_t c, const char *text, size_t *column)
 {
     const size_t begin = begin_of(d, c), wide = wide_of(text);
     const size_t from = d->is_text[c] || wide > d->wide[c] ? begin : begin + d->wide[c] - wide;
+    if (!text[0]) return;
     if (c == d->last && d->is_text[c]) {
-        if (!text[0]) return;
-        draw_spaces(d->out, from - *column);
-        lw_print_wrapped(d->out, text, from, d->is_lone ? from + HANG : from);
+        draw_last(d, text, from, *column);
         *column = 0;
         return;
     }
-    if (!text[0]) return;
     draw_spaces(d->out, from > *column ? from - *column : 0);
     fputs(text, d->out);
     *column = from + wide;
@@ -154,6 +164,13 @@ static bool has_line(const drawing *d, size_t row)
     return false;
 }
 
+// Where the last column ends, at the least.
+static size_t end_of(const drawing *d)
+{
+    const bool is_wrapped = d->is_text[d->last] && d->wide[d->last] > TEXT_LEAST;
+    return begin_of(d, d->last) + (is_wrapped ? TEXT_LEAST : d->wide[d->last]);
+}
+
 void lw_cells_draw_table(FILE *out, const lw_cells *cells, const lw_item *columns, size_t count,
                          size_t indent)
 {
@@ -165,8 +182,8 @@ void lw_cells_draw_table(FILE *out, const lw_cells *cells, const lw_item *column
                  .indent = indent,
                  .apart = APART};
     measure(&d);
-    const size_t end = begin_of(&d, d.last) + (d.is_text[d.last] ? TEXT_LEAST : d.wide[d.last]);
-    if (end > lw_print_width(out)) d.apart = 1;
+    if (end_of(&d) > lw_print_width(out)) d.apart = 1;
+    d.is_below = d.is_text[d.last] && !d.is_lone && end_of(&d) > lw_print_width(out);
     for (size_t line = 0; line < 2; line++) {
         if (has_line(&d, line)) draw_line(&d, head_text, line);
     }
