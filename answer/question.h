@@ -52,10 +52,12 @@ typedef struct lw_question {
 // clang-format off
 // In the order of the help. X(hold) stands for `const lw_question lw_question_hold` in hold/.
 #define LW_QUESTION_LIST(X) \
+    X(fly)   \
+    X(modes) \
     X(swims) \
-    X(pick) \
-    X(hold) \
-    X(foil) \
+    X(pick)  \
+    X(hold)  \
+    X(foil)  \
     X(hull)
 // clang-format on
 

@@ -11,9 +11,7 @@
 #define LW_COMMAND_LIST(X) \
     X(new)                 \
     X(check)               \
-    X(fly)                 \
     X(range)               \
-    X(modes)               \
     X(ride)                \
     X(desk)                \
     X(quantities)

@@ -5,12 +5,15 @@
 
 #include <string.h>
 
+#include "command/terminal/flight_picture.h"
+
 static const struct {
     const lw_question *question;
     const char *key;
+    bool (*is_there)(const void *it);
     void (*draw)(FILE *out, const void *it);
 } list[] = {
-    {NULL, NULL, NULL},
+    {&lw_question_fly, "flight", lw_flight_has_picture, lw_flight_picture},
 };
 
 const lw_figure *lw_figures_of(const lw_question *question, const void *it,
@@ -18,7 +21,8 @@ const lw_figure *lw_figures_of(const lw_question *question, const void *it,
 {
     size_t count = 0;
     for (size_t i = 0; i < sizeof list / sizeof list[0]; i++) {
-        if (!list[i].key || list[i].question != question || count == LW_FIGURES_MOST) continue;
+        if (list[i].question != question || count == LW_FIGURES_MOST) continue;
+        if (!list[i].is_there(it)) continue;
         figures[count++] = (lw_figure){list[i].key, list[i].draw, it};
     }
     figures[count] = (lw_figure){0};

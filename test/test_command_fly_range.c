@@ -3,6 +3,8 @@
 
 #define _POSIX_C_SOURCE 200809L
 
+#include <string.h>
+
 #include "test/command_answers.h"
 
 TEST_FUNCTION(fly_names_what_runs_out_first)
@@ -12,8 +14,9 @@ TEST_FUNCTION(fly_names_what_runs_out_first)
     json_t *json = json_answer("fly" DEMO "--pin B --heading '100 deg'");
     CHECK_TEXT(json_text(json, "outcome"), "flies");
     CHECK_TEXT(json_text(json, "pin"), "B");
-    const json_t *margins = json_object_get(json, "margins");
-    CHECK(json_object_get(margins, json_text(json, "first_to_run_out")) != NULL);
+    const json_t *first = json_array_get(json_rows(json, "margins"), 0);
+    CHECK_TEXT(json_text(json_object_get(json, "answer"), "first_to_run_out"),
+               json_text(first, "margin"));
     CHECK(json_number(json, "flight", "residual") < 1e-9);
     json_decref(json);
 }
@@ -26,8 +29,8 @@ TEST_FUNCTION(fly_winds_the_rudder_for_speed_or_as_asked)
     CHECK_NEAR(json_number(level, "flight", "pitch"), 0.0, 1e-9);
     CHECK(json_number(speed, "flight", "speed") >= json_number(level, "flight", "speed") - 0.01);
     CHECK_NEAR(json_number(hold, "flight", "turns"),
-               json_real_value(json_object_get(speed, "turns_that_hold_most")), 1e-9);
-    CHECK_TEXT(json_text(hold, "trim"), "hold");
+               json_number(speed, "answer", "turns_that_hold_most"), 1e-9);
+    CHECK_TEXT(json_text(json_object_get(hold, "answer"), "trim"), "hold");
     CHECK(lullwise("fly" DEMO "--trim sideways") == 2 && answer_has("speed, hold or level"));
 
     char words[900];
@@ -84,10 +87,13 @@ TEST_FUNCTION(the_turns_heel_and_place_found_give_the_same_flight)
              json_number(found, "flight", "turns"), json_number(found, "flight", "heel"),
              json_number(found, "flight", "place_x"));
     json_t *again = json_answer(words);
-    static const char *const keys[] = {"speed", "ride_height", "flap", "main_lift"};
+    static const char *const keys[][2] = {{"flight", "speed"},
+                                          {"flight", "ride_height"},
+                                          {"flight", "flap"},
+                                          {"forces", "main_lift"}};
     for (size_t i = 0; i < sizeof keys / sizeof keys[0]; i++) {
-        CHECK_RELATIVE(json_number(again, "flight", keys[i]), json_number(found, "flight", keys[i]),
-                       1e-5);
+        CHECK_RELATIVE(json_number(again, keys[i][0], keys[i][1]),
+                       json_number(found, keys[i][0], keys[i][1]), 1e-5);
     }
     json_decref(found);
     json_decref(again);
@@ -97,9 +103,41 @@ TEST_FUNCTION(port_tack_mirrors_starboard_tack)
 {
     json_t *one = json_answer("fly" DEMO "--pin B --heading 100deg");
     json_t *other = json_answer("fly" DEMO "--pin B --heading=-100deg");
+    CHECK(strstr(json_text(other, "question"), "port is its mirror") != NULL);
+    json_object_del(one, "question");
+    json_object_del(other, "question");
     CHECK(json_equal(one, other));
     json_decref(one);
     json_decref(other);
+}
+
+// A margin that is used up is on top, and what happens then stands beside it.
+TEST_FUNCTION(fly_tells_margins_in_their_order_and_what_ends_a_flight)
+{
+    json_t *json = json_answer("fly" DEMO "--pin A --wind 18kn --heading 100deg --turns 0turns");
+    const json_t *rows = json_rows(json, "margins"), *row;
+    double before = -1e9;
+    size_t i;
+    CHECK(json_is_false(json_object_get(json_object_get(json, "answer"), "keeps_margins")));
+    json_array_foreach(rows, i, row)
+    {
+        const double scales = json_number_value(json_object_get(row, "scales"));
+        CHECK(scales >= before);
+        CHECK(json_is_string(json_object_get(row, "end")) == (scales < 0.0));
+        before = scales;
+    }
+    CHECK(i == 14);
+    json_decref(json);
+}
+
+TEST_FUNCTION(fly_on_the_hull_says_what_to_try)
+{
+    json_t *json = json_answer("fly" DEMO "--wind 5kn");
+    CHECK(strstr(json_text(json_object_get(json, "answer"), "advice"), "Steady flight") != NULL);
+    CHECK(json_number(json, "answer", "stays_up_at") > 5.0);
+    CHECK(lullwise("fly" DEMO "--wind 5kn") == 0);
+    CHECK(answer_has("buoyancy of hull") && !answer_has("Margins left"));
+    json_decref(json);
 }
 
 TEST_FUNCTION(fly_without_a_balance_ends_with_one_and_says_what_to_try)
@@ -169,6 +207,8 @@ int main(void)
         TEST(fly_and_range_tell_turns_for_speed_and_turns_that_hold_most),
         TEST(the_turns_heel_and_place_found_give_the_same_flight),
         TEST(port_tack_mirrors_starboard_tack),
+        TEST(fly_tells_margins_in_their_order_and_what_ends_a_flight),
+        TEST(fly_on_the_hull_says_what_to_try),
         TEST(fly_without_a_balance_ends_with_one_and_says_what_to_try),
         TEST(wrong_input_ends_with_two_and_says_what_is_allowed),
         TEST(range_answers_every_pin_on_every_course),

@@ -325,7 +325,7 @@ TEST_FUNCTION(the_foils_drag_is_that_of_the_balance)
     const double depth = 1.0 - 0.01 * json_number(flight, "flight", "ride_height");
     double drag = 0.0;
     for (int i = 0; i < 2; i++) {
-        const double lift = json_number(flight, "flight", i ? "rudder_lift" : "main_lift");
+        const double lift = json_number(flight, "forces", i ? "rudder_lift" : "main_lift");
         char flap[40] = "";
         if (i == 0)
             snprintf(flap, sizeof flap, "--flap '%.9g deg'", json_number(flight, "flight", "flap"));
@@ -336,7 +336,7 @@ TEST_FUNCTION(the_foils_drag_is_that_of_the_balance)
         drag += member(json_rows(json, "foil"), 0, "drag");
         json_decref(json);
     }
-    CHECK_RELATIVE(drag, json_number(flight, "flight", "foil_drag"), 0.02);
+    CHECK_RELATIVE(drag, json_number(flight, "forces", "foil_drag"), 0.02);
     json_decref(flight);
 }
 

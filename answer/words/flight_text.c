@@ -5,37 +5,85 @@
 
 #include <string.h>
 
+// In the order in which they are shown.
 // clang-format off
-static const struct { const char *key, *name; } names[] = {
+typedef struct named { const char *key, *name; } named;
+static const named state[] = {
+    {"speed",          "speed"},
     {"vmg",            "VMG"},
+    {"leeway",         "leeway"},
     {"ride_height",    "ride height"},
     {"pitch",          "bow up"},
     {"heel",           "windward heel"},
-    {"place_x",        "place, from the transom"},
-    {"turns",          "rudder lift on"},
-    {"helm",           "rudder blade"},
-    {"sail_power",     "sail power"},
-    {"wand",           "wand, aft of down"},
-    {"flap",           "flap, trailing edge down"},
     {"apparent_wind",  "apparent wind"},
     {"apparent_angle", "apparent wind, angle"},
+    {"turns",          "rudder lift on"},
+    {"place_x",        "place, from the transom"},
+    {"hiking",         "hiking"},
+    {"sail_power",     "sail power"},
+    {"helm",           "rudder blade"},
+    {"wand",           "wand, aft of down"},
+    {"flap",           "flap, trailing edge down"},
+};
+static const named forces[] = {
     {"main_lift",      "lift of main foil"},
     {"rudder_lift",    "lift of rudder foil"},
+    {"buoyancy",       "buoyancy of hull"},
     {"main_side",      "side of main strut"},
     {"rudder_side",    "side of rudder strut"},
-    {"buoyancy",       "buoyancy of hull"},
-    {"drive",          "drive, less windage"},
     {"sail_side",      "side of sail, leeward"},
+    {"drive",          "drive, less windage"},
     {"foil_drag",      "drag of foils"},
     {"strut_drag",     "drag of struts"},
     {"hull_drag",      "drag of hull"},
+    {"windage",        "windage"},
 };
 // clang-format on
+#define COUNT(list) (sizeof(list) / sizeof(list)[0])
+
+static const char *name_in(const named *list, size_t count, const char *key)
+{
+    for (size_t i = 0; i < count; i++) {
+        if (strcmp(list[i].key, key) == 0) return list[i].name;
+    }
+    return NULL;
+}
 
 const char *lw_flight_name(const char *key)
 {
-    for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
-        if (strcmp(names[i].key, key) == 0) return names[i].name;
+    const char *name = name_in(state, COUNT(state), key);
+    if (!name) name = name_in(forces, COUNT(forces), key);
+    return name ? name : key;
+}
+
+static void tell_named(lw_teller *t, const named *list, size_t count, const lw_flight *flight)
+{
+    for (size_t i = 0; i < count; i++) {
+        const lw_quantity *row = lw_table_find(&lw_flight_table, list[i].key);
+        const lw_item item = lw_item_of(row, list[i].name);
+        lw_tell_number(t, &item, lw_quantity_value(row, flight));
     }
-    return key;
+}
+
+// What has no name is for programs only.
+static void tell_nameless(lw_teller *t, const lw_flight *flight)
+{
+    for (size_t i = 0; i < lw_flight_table.count; i++) {
+        const lw_quantity *row = &lw_flight_table.rows[i];
+        const lw_item item = lw_item_of(row, NULL);
+        if (name_in(state, COUNT(state), row->key)) continue;
+        if (name_in(forces, COUNT(forces), row->key)) continue;
+        lw_tell_number(t, &item, lw_quantity_value(row, flight));
+    }
+}
+
+void lw_tell_flight(lw_teller *t, const lw_flight *flight, bool is_shown)
+{
+    lw_tell_object(t, "flight", is_shown ? "" : NULL);
+    tell_named(t, state, COUNT(state), flight);
+    tell_nameless(t, flight);
+    lw_tell_end(t);
+    lw_tell_object(t, "forces", is_shown ? "Forces" : NULL);
+    tell_named(t, forces, COUNT(forces), flight);
+    lw_tell_end(t);
 }

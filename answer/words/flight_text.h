@@ -4,10 +4,14 @@
 #ifndef LW_WORDS_FLIGHT_TEXT_H
 #define LW_WORDS_FLIGHT_TEXT_H
 
+#include "answer/teller.h"
 #include "lullwise/flight.h"
 
 // "rudder lift on" for the row `turns` of lw_flight_table; the key itself where it has no other
 // name.
 const char *lw_flight_name(const char *key);
+
+// The objects `flight` and `forces`: every row, those with a name shown, or none of them.
+void lw_tell_flight(lw_teller *teller, const lw_flight *flight, bool is_shown);
 
 #endif

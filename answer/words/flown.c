@@ -108,6 +108,16 @@ static void note(char notes[LW_TRUST_MOST][LW_TRUST_LENGTH], size_t *count, cons
     if (*count < LW_TRUST_MOST) lw_text_fit(notes[(*count)++], LW_TRUST_LENGTH, "%s", text);
 }
 
+static void note_balance(char notes[LW_TRUST_MOST][LW_TRUST_LENGTH], size_t *count, double residual)
+{
+    char text[LW_TRUST_LENGTH];
+    LW_FIT(text,
+           "The forces balance to %.0e of the weight. This is steady flight in even wind; "
+           "differences between pins are surer than the numbers themselves.",
+           fmax(residual, 1e-15));
+    note(notes, count, text);
+}
+
 size_t lw_flown_trust(const lw_flown *flown, char notes[LW_TRUST_MOST][LW_TRUST_LENGTH])
 {
     const lw_craft *craft = &flown->craft;
@@ -130,5 +140,18 @@ size_t lw_flown_trust(const lw_flown *flown, char notes[LW_TRUST_MOST][LW_TRUST_
         note(notes, &count, "The apparent wind stands outside the angles a foiling boat sails at.");
     if (answer->outcome == LW_FLOATS)
         note(notes, &count, "On the hull the wave drag is that of a thin hull, level and steady.");
+    note_balance(notes, &count, f->residual);
     return count;
+}
+
+void lw_tell_flown(lw_teller *t, const lw_flown *flown)
+{
+    static const char *const outcomes[] = {"flies", "floats", "no_balance"};
+    const lw_inputs *inputs = flown->inputs;
+    lw_tell_name(t, "boat", inputs->boat.name);
+    lw_tell_name(t, "sailor", inputs->sailor.name);
+    lw_tell_name(t, "day", inputs->day.name);
+    lw_tell_name(t, "pin", inputs->boat.pins[flown->pin].label);
+    lw_tell_name(t, "course", flown->has_heading ? NULL : lw_course_text(flown->course));
+    lw_tell_name(t, "outcome", outcomes[flown->answer.outcome]);
 }

@@ -3,6 +3,8 @@
 
 #include "answer/words/margin_text.h"
 
+#include "answer/words/number_text.h"
+
 // clang-format off
 // In the order of lw_margins.
 static const struct { const char *name, *end; } words[] = {
@@ -40,4 +42,41 @@ void lw_margins_order(const lw_margins *margins, size_t order[LW_MARGIN_COUNT])
         order[i] = lw_margins_first(&left);
         lw_quantity_put(&lw_margins_table.rows[order[i]], &left, 1e9);
     }
+}
+
+// clang-format off
+static const lw_item columns[] = {
+    {"margin", NULL,   LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
+    {"name",   "",     LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
+    {"left",   "",     LW_AS_NUMBER, LW_UNIT_NONE, 2, NULL},
+    {"unit",   NULL,   LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
+    {"scales", NULL,   LW_AS_NUMBER, LW_UNIT_NONE, 1, NULL},
+    {"end",    "",     LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
+};
+// clang-format on
+
+// Each has a unit of its own, so that what is left goes in as it is told.
+static void tell_margin(lw_teller *t, const lw_margins *margins, size_t i)
+{
+    char shown[LW_CELL_LENGTH];
+    const lw_quantity *row = &lw_margins_table.rows[i];
+    const double left = lw_quantity_value(row, margins);
+    lw_cell_value(shown, row, margins);
+    lw_tell_row(t);
+    lw_tell_text(t, NULL, row->key);
+    lw_tell_text(t, NULL, lw_margin_name(i));
+    lw_tell_number_as(t, NULL, lw_quantity_shown(row, margins), shown);
+    lw_tell_text(t, NULL, lw_unit_text(row->unit));
+    lw_tell_number(t, NULL, left / lw_margins_scale(i));
+    lw_tell_text(t, NULL, left < 0.0 ? lw_margin_end(i) : NULL);
+}
+
+void lw_tell_margins(lw_teller *t, const lw_margins *margins, bool is_shown)
+{
+    size_t order[LW_MARGIN_COUNT];
+    lw_margins_order(margins, order);
+    lw_tell_table(t, "margins", is_shown ? "Margins left, the first to run out on top" : NULL,
+                  columns, sizeof columns / sizeof columns[0]);
+    for (size_t i = 0; i < LW_MARGIN_COUNT; i++) tell_margin(t, margins, order[i]);
+    lw_tell_end(t);
 }

@@ -193,14 +193,6 @@ function question(state) {
   return ask;
 }
 
-const power = (x) => Math.max(x, 1e-15).toExponential(0).replace("-", "−");
-
-const trustOf = (answer) => [
-  ...answer.trust,
-  `The forces balance to ${power(answer.flight.residual)} of the weight. This is steady ` +
-    "flight in even wind; differences between pins are surer than the numbers themselves.",
-];
-
 /** A flight's numbers in a sentence, for those who do not see the picture. */
 function spoken({ outcome, sentence, flight: f }, rows, unit) {
   if (outcome === "no_balance") return sentence;
@@ -250,7 +242,7 @@ function flightCards(tables, onMotions) {
       forces.update(answer.flight, unit);
       freedom.textContent = answer.freedom;
       turns.textContent = answer.turns ?? "";
-      trust.replaceChildren(...trustOf(answer).map((line) => make("li", {}, line)));
+      trust.replaceChildren(...answer.trust.map((line) => make("li", {}, line)));
     },
   };
 }

@@ -1,10 +1,12 @@
 // flight_picture.c - boat, foils, wand and water from the side, in letters and to scale.
 // SPDX-License-Identifier: MIT
 
+#include "command/terminal/flight_picture.h"
+
 #include <math.h>
 #include <string.h>
 
-#include "command/flight_text.h"
+#include "answer/fly/fly.h"
 #include "lullwise/elementary.h"
 
 #define COLUMNS 46
@@ -53,19 +55,26 @@ static void hull(picture *p, const lw_boat *boat, double bottom)
     dot(p, boat->hull.length - COLUMN, bottom + ROW, ' ');
 }
 
-void lw_flight_picture(FILE *out, const lw_boat *boat, const lw_flight *flight)
+static void fill(picture *p, const lw_boat *boat, const lw_flight *flight)
+{
+    const double bottom = flight->ride_height;
+    for (int row = 0; row < ROWS; row++) {
+        memset(p->at[row], ' ', COLUMNS), p->at[row][COLUMNS] = '\0';
+    }
+    for (int i = 0; i < COLUMNS; i++) dot(p, LEFT + i * COLUMN, 0.0, '~');
+    hull(p, boat, bottom);
+    wand(p, &boat->linkage, flight, bottom);
+    foil(p, &boat->main_strut, bottom);
+    foil(p, &boat->rudder_strut, bottom);
+}
+
+void lw_flight_picture(FILE *out, const void *it)
 {
     picture p;
-    const double bottom = flight->ride_height;
-    const double depth = boat->main_strut.length - bottom;
-    for (int row = 0; row < ROWS; row++) {
-        memset(p.at[row], ' ', COLUMNS), p.at[row][COLUMNS] = '\0';
-    }
-    for (int i = 0; i < COLUMNS; i++) dot(&p, LEFT + i * COLUMN, 0.0, '~');
-    hull(&p, boat, bottom);
-    wand(&p, &boat->linkage, flight, bottom);
-    foil(&p, &boat->main_strut, bottom);
-    foil(&p, &boat->rudder_strut, bottom);
+    const lw_flown *flown = &((const lw_fly *)it)->flown;
+    const double bottom = flown->answer.flight.ride_height;
+    const double depth = flown->inputs->boat.main_strut.length - bottom;
+    fill(&p, &flown->inputs->boat, &flown->answer.flight);
     const long hull_row = lround((TOP - bottom) / ROW), foil_row = lround((TOP + depth) / ROW);
     for (int row = 0; row < ROWS && row <= foil_row; row++) {
         if (strspn(p.at[row], " ") == COLUMNS) continue;
@@ -77,4 +86,9 @@ void lw_flight_picture(FILE *out, const lw_boat *boat, const lw_flight *flight)
         if (row == foil_row) fprintf(out, "  main foil %.0f cm down", 100.0 * depth);
         fputc('\n', out);
     }
+}
+
+bool lw_flight_has_picture(const void *it)
+{
+    return ((const lw_fly *)it)->flown.answer.outcome == LW_FLIES;
 }

@@ -1,0 +1,33 @@
+// work.c - the answer of `lullwise fly` worked out.
+// SPDX-License-Identifier: MIT
+
+#include "answer/asked_flight.h"
+#include "answer/fly/fly.h"
+
+bool lw_fly_begin(void *it, const lw_inputs *inputs, const lw_options *options, lw_refusal *refusal)
+{
+    return lw_asked_flight(&((lw_fly *)it)->flown, inputs, options, refusal);
+}
+
+size_t lw_fly_steps(void *it)
+{
+    const lw_fly *fly = it;
+    return fly->has_flight && fly->flown.answer.outcome != LW_FLIES ? 2 : 1;
+}
+
+void lw_fly_step(void *it, size_t step)
+{
+    lw_fly *fly = it;
+    if (step == 0) {
+        lw_flown_answer(&fly->flown);
+        fly->has_flight = true;
+    } else {
+        lw_flown_range(&fly->flown);
+        fly->has_range = true;
+    }
+}
+
+bool lw_fly_is_answered(const void *it)
+{
+    return ((const lw_fly *)it)->flown.answer.outcome != LW_NO_BALANCE;
+}
