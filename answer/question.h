@@ -53,6 +53,7 @@ typedef struct lw_question {
 // In the order of the help. X(hold) stands for `const lw_question lw_question_hold` in hold/.
 #define LW_QUESTION_LIST(X) \
     X(fly)   \
+    X(range) \
     X(modes) \
     X(swims) \
     X(pick)  \

@@ -11,7 +11,6 @@
 #define LW_COMMAND_LIST(X) \
     X(new)                 \
     X(check)               \
-    X(range)               \
     X(ride)                \
     X(desk)                \
     X(quantities)

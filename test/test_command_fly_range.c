@@ -57,20 +57,20 @@ TEST_FUNCTION(fly_finds_the_flights_of_range)
     const json_t *one;
     size_t i;
     int compared = 0;
-    json_array_foreach(json_object_get(range, "ranges"), i, one)
+    json_array_foreach(json_rows(range, "flights"), i, one)
     {
-        for (int kn = 9; kn <= 21; kn += 4) {
-            char words[900];
-            snprintf(words, sizeof words, "fly" DEMO "--pin %s --course %s --wind %dkn",
-                     json_text(one, "pin"), json_text(one, "course"), kn);
-            const json_t *point = json_array_get(json_object_get(one, "at"), (size_t)kn - 4);
-            if (!json_is_true(json_object_get(point, "flies"))) continue;
-            json_t *flown = json_answer(words);
-            CHECK_NEAR(json_number(flown, "flight", "speed"),
-                       json_real_value(json_object_get(point, "speed")), 1e-9);
-            json_decref(flown);
-            compared++;
-        }
+        const int kn = (int)i % 31 + 4;
+        char words[900];
+        CHECK_NEAR(json_number_value(json_object_get(one, "wind")), kn, 1e-9);
+        if (kn < 9 || kn > 21 || (kn - 9) % 4 != 0) continue;
+        if (!json_is_true(json_object_get(one, "flies"))) continue;
+        snprintf(words, sizeof words, "fly" DEMO "--pin %s --course %s --wind %dkn",
+                 json_text(one, "pin"), json_text(one, "course"), kn);
+        json_t *flown = json_answer(words);
+        CHECK_NEAR(json_number(flown, "flight", "speed"),
+                   json_number_value(json_object_get(one, "speed")), 1e-9);
+        json_decref(flown);
+        compared++;
     }
     CHECK(compared > 40);
     json_decref(range);
@@ -156,30 +156,64 @@ TEST_FUNCTION(wrong_input_ends_with_two_and_says_what_is_allowed)
     CHECK(lullwise("range --boat nowhere.yaml") == 2 && answer_has("nowhere.yaml"));
 }
 
+static const char *const courses[] = {"upwind", "reach", "downwind"};
+
 TEST_FUNCTION(range_answers_every_pin_on_every_course)
 {
     json_t *json = json_answer("range" DEMO);
-    const json_t *ranges = json_object_get(json, "ranges");
-    CHECK(json_array_size(ranges) == 12);  // four pins, three courses
-    for (size_t i = 0; i < json_array_size(ranges); i++) {
-        const json_t *range = json_array_get(ranges, i);
-        CHECK(json_array_size(json_object_get(range, "at")) == 31);
-        const double held = json_number(range, "limits", "held_up_to");  // 0: none
-        CHECK(held == 0.0 || json_number(range, "limits", "stays_up_at") <= held);
+    const json_t *row;
+    size_t i;
+    for (int course = 0; course < 3; course++) {
+        const json_t *rows = json_rows(json_object_get(json, "ranges"), courses[course]);
+        CHECK(json_array_size(rows) == 4);  // pins
+        json_array_foreach(rows, i, row)
+        {
+            const json_t *up = json_object_get(row, "stays_up_at");
+            const json_t *held = json_object_get(row, "held_up_to");
+            CHECK(json_is_null(held) || json_number_value(up) <= json_number_value(held));
+        }
     }
+    CHECK(json_array_size(json_rows(json, "flights")) == 4 * 3 * 31);
     json_decref(json);
+}
+
+// Of the same pin, in the tables of all and of one.
+static void check_rows(const json_t *all, const json_t *one, const char *key, size_t a_pin)
+{
+    for (int course = 0; course < 3; course++) {
+        const json_t *rows = json_rows(json_object_get(all, key), courses[course]);
+        const json_t *some = json_rows(json_object_get(one, key), courses[course]);
+        CHECK(json_array_size(some) == a_pin);
+        for (size_t i = 0; i < a_pin; i++) {
+            CHECK(json_equal(json_array_get(some, i), json_array_get(rows, a_pin + i)));
+        }
+    }
 }
 
 TEST_FUNCTION(range_of_one_pin_is_that_of_all)
 {
     json_t *all = json_answer("range" DEMO), *one = json_answer("range" DEMO "--pin B");
-    const json_t *some = json_object_get(one, "ranges"), *ranges = json_object_get(all, "ranges");
-    CHECK(json_array_size(some) == 3);
-    for (size_t i = 0; i < 3; i++) {
-        CHECK(json_equal(json_array_get(some, i), json_array_get(ranges, 3 + i)));
+    const json_t *some = json_rows(one, "flights"), *flights = json_rows(all, "flights");
+    check_rows(all, one, "ranges", 1);
+    check_rows(all, one, "turns", 2);
+    CHECK(json_array_size(some) == 3 * 31);
+    for (size_t i = 0; i < 3 * 31; i++) {
+        CHECK(json_equal(json_array_get(some, i), json_array_get(flights, 3 * 31 + i)));
     }
     json_decref(all);
     json_decref(one);
+}
+
+// The turns told for speed are those of the flights.
+TEST_FUNCTION(range_tells_the_turns_of_its_flights)
+{
+    json_t *json = json_answer("range" DEMO "--pin B");
+    const json_t *speed = json_array_get(json_rows(json_object_get(json, "turns"), "reach"), 0);
+    CHECK_TEXT(json_text(speed, "wound_for"), "speed");
+    const json_t *flight = json_array_get(json_rows(json, "flights"), 31 + 12 - 4);
+    CHECK_NEAR(json_number_value(json_object_get(speed, "at_12_kn")),
+               json_number_value(json_object_get(flight, "turns")), 1e-12);
+    json_decref(json);
 }
 
 TEST_FUNCTION(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe)
@@ -213,6 +247,7 @@ int main(void)
         TEST(wrong_input_ends_with_two_and_says_what_is_allowed),
         TEST(range_answers_every_pin_on_every_course),
         TEST(range_of_one_pin_is_that_of_all),
+        TEST(range_tells_the_turns_of_its_flights),
         TEST(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe),
     };
     return RUN_TESTS(tests);

@@ -6,6 +6,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "answer/range/range.h"
 #include "command/cell.h"
 #include "command/terminal/print.h"
 
@@ -25,7 +26,7 @@ lw_state lw_state_of(const lw_range *range, double wind)
     return range->has_launch && wind >= range->launches_at ? LW_STATE_FLIES : LW_STATE_STAYS;
 }
 
-void lw_chart_scale(FILE *out, size_t label_width)
+static void draw_scale(FILE *out, size_t label_width)
 {
     fprintf(out, "  %*s ", (int)label_width, "");
     for (int kn = FIRST_KN; kn <= LAST_KN; kn += 2) fprintf(out, "%-*d", 2 * PER_KN, kn);
@@ -39,7 +40,7 @@ static const char *colour_of(lw_state state)
     return state == LW_STATE_BEYOND ? RED : "";
 }
 
-void lw_chart_line(FILE *out, const char *label, size_t label_width, const lw_range *range)
+static void draw_line(FILE *out, const char *label, size_t label_width, const lw_range *range)
 {
     const bool has_colour = lw_print_has_colour(out);
     fputs("  ", out);
@@ -54,16 +55,17 @@ void lw_chart_line(FILE *out, const char *label, size_t label_width, const lw_ra
     fputc('\n', out);
 }
 
-void lw_chart_legend(FILE *out)
+static void draw_legend(FILE *out)
 {
     fputs("  .  on the hull                 s  stays up once flying, does not launch here\n", out);
     fputs("  F  launches, flies, is held    !  more than can be held\n", out);
+    fputs("  L, M, P: the day's lull, mean and puff\n", out);
 }
 
-void lw_chart_day(FILE *out, size_t label_width, double lull, double mean, double puff)
+static void draw_day(FILE *out, size_t label_width, const lw_wind *wind)
 {
     char line[(LAST_KN - FIRST_KN + 1) * PER_KN + 1];
-    const double winds[] = {lull, mean, puff};
+    const double winds[] = {wind->lull, wind->mean, wind->puff};
     memset(line, ' ', sizeof line), line[sizeof line - 1] = '\0';
     for (int i = 0; i < 3; i++) {
         const long at = lround(PER_KN * (winds[i] / LW_KN - FIRST_KN));
@@ -72,4 +74,30 @@ void lw_chart_day(FILE *out, size_t label_width, double lull, double mean, doubl
     size_t end = sizeof line - 1;
     while (end > 0 && line[end - 1] == ' ') line[--end] = '\0';
     fprintf(out, "  %*s %s\n", (int)label_width, "", line);
+}
+
+static size_t label_width_of(const lw_ranged *ranged)
+{
+    size_t width = 0;
+    for (size_t i = 0; i < ranged->count; i++) {
+        width = lw_cell_width(width, ranged->inputs->boat.pins[ranged->first + i].label);
+    }
+    return width;
+}
+
+void lw_chart_draw(FILE *out, const void *it)
+{
+    const lw_ranged *ranged = it;
+    const size_t width = label_width_of(ranged);
+    draw_scale(out, width);
+    for (int course = 0; course < LW_COURSE_COUNT; course++) {
+        fprintf(out, "%s\n", lw_course_text((lw_course_kind)course));
+        for (size_t i = 0; i < ranged->count; i++) {
+            const size_t pin = ranged->first + i;
+            const lw_range *range = &ranged->of[pin][course].range;
+            draw_line(out, ranged->inputs->boat.pins[pin].label, width, range);
+        }
+    }
+    draw_day(out, width, &ranged->inputs->day.wind);
+    draw_legend(out);
 }

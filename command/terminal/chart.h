@@ -18,12 +18,7 @@ typedef enum lw_state {
 
 lw_state lw_state_of(const lw_range *range, double wind);
 
-// The scale of winds; one line of letters behind a label; and what the letters mean.
-void lw_chart_scale(FILE *out, size_t label_width);
-void lw_chart_line(FILE *out, const char *label, size_t label_width, const lw_range *range);
-void lw_chart_legend(FILE *out);
-
-// L, M and P under the winds of lull, mean and puff [m/s].
-void lw_chart_day(FILE *out, size_t label_width, double lull, double mean, double puff);
+// The whole chart of an answer of `lullwise range`, with the day's winds and what the letters mean.
+void lw_chart_draw(FILE *out, const void *ranged);
 
 #endif
