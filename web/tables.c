@@ -1,6 +1,7 @@
 // tables.c - the rows of every quantity and the words of every list, for forms and headings.
 // SPDX-License-Identifier: MIT
 
+#include "answer/question.h"
 #include "answer/words/flight_text.h"
 #include "answer/words/margin_text.h"
 #include "lullwise/ride.h"
@@ -123,6 +124,32 @@ static void put_words(void)
     lw_parcel_end();
 }
 
+// What can be asked, and the options that are numbers or words.
+static void put_questions(void)
+{
+    const lw_question *question;
+    const lw_option *option;
+    lw_parcel_list("questions");
+    for (size_t i = 0; (question = lw_question_at(i)); i++) {
+        lw_parcel_object("");
+        lw_parcel_text("name", question->name);
+        lw_parcel_text("summary", question->summary);
+        lw_parcel_text("takes", question->takes);
+        lw_parcel_end();
+    }
+    lw_parcel_end();
+    lw_parcel_object("options");
+    for (size_t i = 0; (option = lw_option_at(i)); i++) {
+        lw_parcel_object(option->name);
+        lw_parcel_text("argument", option->argument ? option->argument : "");
+        lw_parcel_text("unit", option->row ? lw_unit_text(option->row->unit) : "");
+        lw_parcel_truth("is_number", option->row != NULL);
+        lw_parcel_text("help", option->help);
+        lw_parcel_end();
+    }
+    lw_parcel_end();
+}
+
 LW_EXPORT(lw_web_tables) void lw_web_tables(void)
 {
     lw_parcel_begin();
@@ -141,4 +168,5 @@ LW_EXPORT(lw_web_tables) void lw_web_tables(void)
     put_flight_names();
     put_units();
     put_words();
+    put_questions();
 }

@@ -1,11 +1,15 @@
 // today.js - the view Today: lulls, puffs, sea, course and who sails; which set-up, and why.
 // SPDX-License-Identifier: MIT
 
+import { askCard } from "../ask_card.js";
 import { choiceCards } from "../choice_cards.js";
 import { dayForm } from "../day_form.js";
 import { make } from "../dom.js";
 import { KNOT } from "../number.js";
 import { workBar } from "../work_bar.js";
+
+// Those with a view or a card of their own; every other question is a card here.
+const ELSEWHERE = ["pick", "fly", "modes", "ride", "foil", "hull", "range"];
 
 const PAUSE = 250; // [ms] after the last change, before the long work begins
 
@@ -17,18 +21,24 @@ class Today {
   #waiting = 0;
   #isOpen = true;
   #ask;
+  #more;
   #bar = workBar("Working out the day", () => this.#begin());
   #answers = make("div", { class: "answers choice-made" });
 
   constructor(page, main) {
     this.#page = page;
     this.#ask = dayForm(page, () => gustsOf(this.#answer, page.store.state));
-    const answers = make("div", {}, this.#bar.element, this.#answers);
+    this.#more = page.tables.questions
+      .filter(({ name }) => !ELSEWHERE.includes(name))
+      .map((question) => askCard(page, question));
+    const more = this.#more.map((one) => one.element);
+    const answers = make("div", {}, this.#bar.element, this.#answers, more);
     main.append(make("div", { class: "today" }, this.#ask.element, answers));
   }
 
   update(state) {
     this.#ask.update(state);
+    for (const one of this.#more) one.update(state);
     const now = JSON.stringify([state.set, state.speedUnit]);
     if (now === this.#asked) {
       if (this.#answer && this.#answered === this.#asked) this.#tell(state);
@@ -47,6 +57,7 @@ class Today {
     clearTimeout(this.#waiting);
     this.#bar.stop();
     this.#ask.close();
+    for (const one of this.#more) one.close();
   }
 
   #mark(isBusy) {
