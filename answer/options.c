@@ -64,7 +64,8 @@ static const lw_option list[] = {
     {"help",    'h', NULL,        NULL, "Show this help."},
     {"boat",    0,   "FILE",      NULL, "The boat as measured. Without it: a generic boat."},
     {"sailor",  0,   "FILE",      NULL, "Who sails. Without it: a sailor of 75 kg."},
-    {"day",     0,   "FILE",      NULL, "Wind, sea and course. Without it: 8, 11 and 14 kn in lull, "
+    {"day",     0,   "FILE",      NULL, "Wind, sea and course. Without it: 8, 11 and 14 kn in "
+                                        "lull, "
                                         "mean and puff, upwind and down again."},
     {"set",     0,   "KEY=VALUE", NULL, "Change one value after the files are read, as in --set "
                                         "main_foil.span='1.05 m'. May be given again."},
@@ -108,13 +109,15 @@ static const lw_option list[] = {
                                         "one, or from:to:step, as in --froude 0.25:1.0:0.05."},
     {"wigley",  0,   NULL,        NULL, "A mathematical hull instead of a boat's."},
     {"offsets", 0,   "FILE",      NULL, "A hull's table of offsets, instead of lines between the "
-                                        "boat's dimensions: a line such as 'unit mm', one of heights, "
+                                        "boat's dimensions: a line such as 'unit mm', one of "
+                                        "heights, "
                                         "then x, keel and half-breadths of each station."},
     {"length",  0,   "LENGTH",    &length_row, "Of the mathematical hull, as in --length '3 m'."},
     {"course",  0,   "WORD",      NULL, "upwind, reach or downwind: upwind and downwind on the "
                                         "heading with the best VMG."},
     {"minutes", 0,   "NUMBER",    &minutes_row, "How long a ride takes; 10 without it."},
-    {"seed",    0,   "NUMBER",    &seed_row, "Which gusts and waves: the same number, the same ride. "
+    {"seed",    0,   "NUMBER",    &seed_row, "Which gusts and waves: the same number, the same "
+                                             "ride. "
                                         "1 without it."},
     {"runs",    0,   "NUMBER",    &runs_row, "So many rides at most, from this seed on, each with "
                                         "the next one's gusts and waves."},
@@ -129,7 +132,8 @@ static const lw_option list[] = {
     {"builds-to", 0, "SPEED",     &builds_to_row, "Mean wind expected at the finish, as in "
                                         "--builds-to '16 kn'. Without it: the day's, to the end."},
     {"stop",    0,   "TIME",      &stop_row, "What a stop to change the pin costs, from slowing "
-                                        "down to sailing at speed again: by a watch, or 120 s, which "
+                                        "down to sailing at speed again: by a watch, or 120 s, "
+                                        "which "
                                         "is taken without it."},
     {"port",    0,   "NUMBER",    &port_row, "Where the page is, instead of at port 8247. What the "
                                         "page keeps belongs to its port."},

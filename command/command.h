@@ -7,7 +7,8 @@
 #include "answer/question.h"
 
 // clang-format off
-// Those that are no questions, in the order of the help. X(check) stands for `const lw_command lw_command_check` in check.c.
+// Those that are no questions, in the order of the help. X(check) stands for `const lw_command
+// lw_command_check` in check.c.
 #define LW_COMMAND_LIST(X) \
     X(new)                 \
     X(check)               \

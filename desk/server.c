@@ -96,7 +96,8 @@ static void add_headers(const lw_desk *desk, struct evhttp_request *request,
     }
 }
 
-// The answer's bytes; the library would send them after a HEAD, too, which is told their length only.
+// The answer's bytes; the library would send them after a HEAD, too, which is told their length
+// only.
 static void fill(struct evhttp_request *request, struct evbuffer *body, const lw_verdict *verdict)
 {
     const bool is_part = verdict->status == 200;

@@ -58,7 +58,7 @@ void lw_visitors_begin(lw_visitors *visitors, size_t most, double seconds)
 
 void lw_visitors_end(lw_visitors *visitors)
 {
-    // NOLINTNEXTLINE(clang-analyzer-unix.Malloc): it misses that leave() takes the first off the list
+    // NOLINTNEXTLINE(clang-analyzer-unix.Malloc): it misses that leave() unlinks the first
     while (!TAILQ_EMPTY(&visitors->list)) leave(TAILQ_FIRST(&visitors->list));
 }
 

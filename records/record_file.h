@@ -42,8 +42,8 @@ bool lw_reading_text(lw_reading *reading, const char *name, const char *text, si
                      lw_faults *faults);
 
 // Sets one value from "main_foil.span=1.05 m", "pins.B=2 deg", "legs[0].length=400 m",
-// "readings[3]=9 kn" or "name=Blue boat". A new label, or the index after the last, adds one. The text must
-// outlive the reading and its faults.
+// "readings[3]=9 kn" or "name=Blue boat". A new label, or the index after the last, adds one. The
+// text must outlive the reading and its faults.
 bool lw_reading_set(lw_reading *reading, const char *assignment, lw_faults *faults);
 
 // The option that assignments are blamed on.

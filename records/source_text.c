@@ -40,7 +40,8 @@ static const char *sentence_of_errno(int number)
 
 #define PATIENCE 30000  // [ms] for the first byte of a pipe
 
-// A file open for reading, or NULL with a sentence. A pipe that nobody writes into is not waited for for ever.
+// A file open for reading, or NULL with a sentence. A pipe that nobody writes into is not waited
+// for for ever.
 static FILE *open_source(const char *path, const char **sentence)
 {
     struct stat about;

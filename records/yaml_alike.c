@@ -1,4 +1,5 @@
-// yaml_alike.c - what not every release of libyaml reads alike is refused before any of them reads it.
+// yaml_alike.c - what not every release of libyaml reads alike is refused before any of them reads
+// it.
 // SPDX-License-Identifier: MIT
 //
 // Looks at the tokens in their order. Up to the first that is read otherwise by another release all

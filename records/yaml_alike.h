@@ -1,8 +1,9 @@
-// yaml_alike.h - what not every release of libyaml reads alike is refused before any of them reads it.
+// yaml_alike.h - what not every release of libyaml reads alike is refused before any of them reads
+// it.
 // SPDX-License-Identifier: MIT
 //
-// The page carries 0.1.6, the program the system's (0.2.5 on Debian 12). Their scanners differ in tags,
-// directives, plain texts with : or ? inside brackets, and the escapes \/ and \'.
+// The page carries 0.1.6, the program the system's (0.2.5 on Debian 12). Their scanners differ in
+// tags, directives, plain texts with : or ? inside brackets, and the escapes \/ and \'.
 
 #ifndef LW_YAML_ALIKE_H
 #define LW_YAML_ALIKE_H

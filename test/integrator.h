@@ -31,8 +31,8 @@ static int integrator_rates(realtype time, N_Vector y, N_Vector rates, void *con
     return 0;
 }
 
-// Moves *state on by some seconds; false when the integrator gives up. Backward differentiation with
-// its own dense Jacobian, as the equations are stiff.
+// Moves *state on by some seconds; false when the integrator gives up. Backward differentiation
+// with its own dense Jacobian, as the equations are stiff.
 static bool integrator_go(integrator_question *q, lw_ride_state *state, double seconds,
                           double tolerance)
 {

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: MIT
 //
 // Facts of the trade, common practice without a source. Each is printed with the model's figure
-// and the difference. Directions and orders must hold exactly. Pins here: P4 the most lift .. P1 the
-// least; A .. D in the file. Unless a fact says otherwise: sailor of 79 kg with gear, windward and
-// leeward legs, wind as read at 3 m, puffs 4.5 kn above the lulls.
+// and the difference. Directions and orders must hold exactly. Pins here: P4 the most lift .. P1
+// the least; A .. D in the file. Unless a fact says otherwise: sailor of 79 kg with gear, windward
+// and leeward legs, wind as read at 3 m, puffs 4.5 kn above the lulls.
 
 #ifndef LW_TEST_PRACTICE_H
 #define LW_TEST_PRACTICE_H

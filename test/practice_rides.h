@@ -64,8 +64,8 @@ static void ride_minute(const lw_motion *motion, const lw_ride_plan *plan, doubl
     sum->seconds += ride.tally.seconds;
 }
 
-// What rides of a pin in a mean wind start from: sailed as its range has it, the rudder wound after the
-// mean wind, or left as for another wind with some turns more.
+// What rides of a pin in a mean wind start from: sailed as its range has it, the rudder wound after
+// the mean wind, or left as for another wind with some turns more.
 typedef struct going {
     size_t pin;
     lw_course course;

@@ -19,8 +19,8 @@ typedef struct flown {
     lw_ride_plan plan;
 } flown;
 
-// The preset boat with a pin in a wind [kn] on a heading [deg], trimmed with the bow level. Filled in place,
-// as the motion points at the craft beside it.
+// The preset boat with a pin in a wind [kn] on a heading [deg], trimmed with the bow level. Filled
+// in place, as the motion points at the craft beside it.
 static inline void flown_fill(flown *f, int pin, double wind_kn, double heading_deg)
 {
     f->craft = preset_craft();

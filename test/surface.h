@@ -1,4 +1,5 @@
-// surface.h - closed forms of what the free surface does to a foil at speed; a craft is prepared with
+// surface.h - closed forms of what the free surface does to a foil at speed; a craft is prepared
+// with
 // a lattice instead (boat/foil_curves.c), and the tests hold one against the other.
 // SPDX-License-Identifier: MIT
 

@@ -29,8 +29,8 @@ TEST_FUNCTION(a_pair_of_draws_evens_out_to_what_was_measured)
     }
 }
 
-// Root mean square of 200 normal numbers: within four of its own errors, 1 / sqrt(400), less what is
-// held within 2.5 deviations.
+// Root mean square of 200 normal numbers: within four of its own errors, 1 / sqrt(400), less what
+// is held within 2.5 deviations.
 TEST_FUNCTION(draws_scatter_by_the_errors_of_their_rows)
 {
     const lw_boat boat = preset_boat();

@@ -151,8 +151,8 @@ TEST_FUNCTION(a_companion_matrix_has_the_roots_of_its_polynomial)
     CHECK(farthest(got, want, N) < 1e-7);
 }
 
-// A ring of n: each row hands on to the next. Its values are the n-th roots of one; all have the same
-// size, on which a sweep without another shift would run in a circle.
+// A ring of n: each row hands on to the next. Its values are the n-th roots of one; all have the
+// same size, on which a sweep without another shift would run in a circle.
 TEST_FUNCTION(a_ring_has_the_roots_of_one)
 {
     for (int n = 2; n <= MOST; n++) {
@@ -182,8 +182,9 @@ TEST_FUNCTION(a_damped_spring_has_a_pair_with_its_frequency_and_damping)
     CHECK_NEAR(hypot(vector[0].re, vector[0].im), 1.0 / w, 1e-12);
 }
 
-// A big aeroplane at 40,000 ft and Mach 0.8: speed, sinking speed [ft/s], pitch rate, pitch. Published
-// are periods of 93.4 s and 7.08 s, and 211 s and 1.86 s to half [etkin-reid], to three digits.
+// A big aeroplane at 40,000 ft and Mach 0.8: speed, sinking speed [ft/s], pitch rate, pitch.
+// Published are periods of 93.4 s and 7.08 s, and 211 s and 1.86 s to half [etkin-reid], to three
+// digits.
 TEST_FUNCTION(an_aeroplane_has_the_published_phugoid_and_short_swing)
 {
     const double matrix[16] = {-0.006868, 0.01395,   0.0,     -32.2,  //

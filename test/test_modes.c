@@ -63,7 +63,8 @@ static void go_on(pair *p, const sailed *s, size_t steps, double off[LW_RIDE_STA
 
 #define AT LW_STATE_AT
 
-// How much of a motion is in a state: the product with its left vector, which is blind to all others.
+// How much of a motion is in a state: the product with its left vector, which is blind to all
+// others.
 static double part_in(const lw_linear_system *linear, const lw_complex *left,
                       const double off[LW_RIDE_STATES])
 {
@@ -198,8 +199,8 @@ TEST_FUNCTION(more_gearing_than_its_limit_swings_and_less_does_not)
     }
 }
 
-// The aeroplane of test_eigen.c [etkin-reid]: its slow swing trades speed for height with hardly any
-// change of incidence, its quick one turns and sinks at a nearly even speed.
+// The aeroplane of test_eigen.c [etkin-reid]: its slow swing trades speed for height with hardly
+// any change of incidence, its quick one turns and sinks at a nearly even speed.
 TEST_FUNCTION(the_parts_of_published_modes_are_those_of_the_book)
 {
     static lw_linear_system linear = {.count = 4,

@@ -141,8 +141,8 @@ static double strongest(lw_jacobian jacobian, double dt, double start[])
     return grown / (0.5 * steps * dt);
 }
 
-// The boat alone falls over: the strongest mode of the Jacobian tells how fast, and the ride, started
-// a little along that mode, does it as fast.
+// The boat alone falls over: the strongest mode of the Jacobian tells how fast, and the ride,
+// started a little along that mode, does it as fast.
 TEST_FUNCTION(ride_leaves_an_unstable_balance_along_its_mode_and_as_fast)
 {
     flown f;

@@ -9,7 +9,8 @@
 
 #define CROWD 32
 
-// A flight on a course for a sailor of some skill, in gusts of a fifth either way, planned for them.
+// A flight on a course for a sailor of some skill, in gusts of a fifth either way, planned for
+// them.
 static void planned(flown *f, int pin, double wind_kn, double heading_deg, double skill)
 {
     flown_fill(f, pin, wind_kn, heading_deg);
@@ -67,7 +68,8 @@ TEST_FUNCTION(in_a_lull_she_steers_for_power_on_the_beat_and_on_the_run)
     }
 }
 
-// On the hull she waits on the rack where the wind does not launch her, and begins a launch nearly upright.
+// On the hull she waits on the rack where the wind does not launch her, and begins a launch nearly
+// upright.
 TEST_FUNCTION(in_a_lull_she_waits_on_the_windward_rack)
 {
     flown f;
@@ -79,8 +81,8 @@ TEST_FUNCTION(in_a_lull_she_waits_on_the_windward_rack)
     CHECK(wish[0].afloat > f.plan.rest.heel + 5.0 * LW_DEG);
 }
 
-// Bow up a degree beyond what is wanted: a quarter of a metre forward within some seconds, no further
-// than the racks go; a bow that is down leaves her where the flight is trimmed for.
+// Bow up a degree beyond what is wanted: a quarter of a metre forward within some seconds, no
+// further than the racks go; a bow that is down leaves her where the flight is trimmed for.
 TEST_FUNCTION(she_goes_forward_as_the_bow_comes_up)
 {
     flown f;
@@ -104,9 +106,9 @@ TEST_FUNCTION(she_goes_forward_as_the_bow_comes_up)
     }
 }
 
-// The gain of a loop goes with the boat: nothing of it jumps where the sail begins to be eased. In 20 kn
-// she wants to head up by 9 deg with the sail let go (effort 1.95), where it answers less: another
-// way to sail, not this one a knot on.
+// The gain of a loop goes with the boat: nothing of it jumps where the sail begins to be eased. In
+// 20 kn she wants to head up by 9 deg with the sail let go (effort 1.95), where it answers less:
+// another way to sail, not this one a knot on.
 TEST_FUNCTION(grip_changes_little_from_knot_to_knot)
 {
     lw_gains before = {0};
@@ -157,8 +159,8 @@ TEST_FUNCTION(longer_delay_never_means_fewer_swims)
     CHECK(before > 2.0);  // at last she is too late
 }
 
-// On the hull, all but head to wind with little way on: within three seconds she is back on her reach, and
-// it is no swim.
+// On the hull, all but head to wind with little way on: within three seconds she is back on her
+// reach, and it is no swim.
 TEST_FUNCTION(boat_that_rounds_up_is_steered_back)
 {
     flown f;

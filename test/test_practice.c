@@ -131,8 +131,8 @@ static bool fact_5(void)
     return all_held(before);
 }
 
-// The balance with rudder lift taken off, a twentieth of a turn at a time, until the wand hangs as it
-// did: the bow is level with where it was.
+// The balance with rudder lift taken off, a twentieth of a turn at a time, until the wand hangs as
+// it did: the bow is level with where it was.
 static lw_answer with_wand_at(lw_ask ask, double wand)
 {
     lw_ask_hold_rudder(&ask);
@@ -226,8 +226,8 @@ static bool fact_10(void)
     return all_held(before);
 }
 
-// Greatest fall of the turns told, from the middle of what a pin is sailed in to the end of its hold,
-// and how much more they are at the end [turns].
+// Greatest fall of the turns told, from the middle of what a pin is sailed in to the end of its
+// hold, and how much more they are at the end [turns].
 static double fall_of_turns(const lw_range *range, double *more)
 {
     const double end = range->held_up_to - PUFF, middle = 0.5 * (range->stays_up_at + end);
@@ -264,8 +264,8 @@ static bool fact_11(void)
     return all_held(before);
 }
 
-// At the end of a strong pin, turns wound on: bow as far down as it is let, and yet she rises until the
-// wand is at its stop.
+// At the end of a strong pin, turns wound on: bow as far down as it is let, and yet she rises until
+// the wand is at its stop.
 static bool fact_12(void)
 {
     const int before = missed;

@@ -9,7 +9,8 @@
 
 // --- exact flows
 
-// Karman-Trefftz: the circle around `centre` through 1, mapped so that the tail has the angle given.
+// Karman-Trefftz: the circle around `centre` through 1, mapped so that the tail has the angle
+// given.
 typedef struct mapped {
     double complex centre;
     double tail;  // [rad]

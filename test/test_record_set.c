@@ -31,7 +31,8 @@ static void check_set_fault(const char *assignment, lw_fault want)
     lw_faults_free(&faults);
 }
 
-// What only the whole record shows is blamed on the assignment to that section, not on the file's line.
+// What only the whole record shows is blamed on the assignment to that section, not on the file's
+// line.
 TEST_FUNCTION(a_contradiction_is_blamed_on_the_assignment_that_made_it)
 {
     lw_boat boat;

@@ -2,9 +2,10 @@
 // anything but a balance or a plain no.
 // SPDX-License-Identifier: MIT
 //
-// 100,000 questions, 10,000 under the sanitizers; `make soak` asks LW_SOAK times as many. What takes
-// long to prepare is drawn from a pool: foils and hull with their boat from one craft, everything
-// that hangs on neither from others; the ranges of a day from ranges that were worked out.
+// 100,000 questions, 10,000 under the sanitizers; `make soak` asks LW_SOAK times as many. What
+// takes long to prepare is drawn from a pool: foils and hull with their boat from one craft,
+// everything that hangs on neither from others; the ranges of a day from ranges that were worked
+// out.
 
 #include "lullwise/choice.h"
 #include "test/check.h"
@@ -184,8 +185,9 @@ TEST_FUNCTION(any_range_is_whole)
                   flies, holds);
 }
 
-// What one place says of itself agrees with itself: no hold below the wind she stays up in, no flight
-// in winds where nothing flies, no time for what cannot be sailed, no more time swimming than sailing.
+// What one place says of itself agrees with itself: no hold below the wind she stays up in, no
+// flight in winds where nothing flies, no time for what cannot be sailed, no more time swimming
+// than sailing.
 static void check_place(const lw_placing *place, double swim_cost)
 {
     const lw_prospect *p = &place->prospect;
@@ -273,8 +275,8 @@ static void draw_rides(lw_outlook *outlook, random_stream *stream)
     }
 }
 
-// The first days are worked out, with short rides; the others have the ranges of the claim above, and
-// rides of any kind.
+// The first days are worked out, with short rides; the others have the ranges of the claim above,
+// and rides of any kind.
 TEST_FUNCTION(any_day_has_a_ranking)
 {
     static lw_outlook outlook;

@@ -26,8 +26,8 @@ typedef struct lw_web_slot {
 
 extern lw_web_slot lw_web_slots[LW_WEB_SLOTS];
 
-// Where the script writes what a call reads, and some calls leave bytes: so many of them. Never NULL;
-// what is there stays when it grows.
+// Where the script writes what a call reads, and some calls leave bytes: so many of them. Never
+// NULL; what is there stays when it grows.
 char *lw_web_room(size_t bytes);
 
 // Rows, units, words: all that forms and tables are made of. Once, when the page opens.
@@ -43,10 +43,11 @@ void lw_web_speak(int slot);
 // Parcel: text, the file that explains every value.
 void lw_web_write(int slot, int record);
 
-// The sections of a slot's boat, which take longest. Parcel: size [bytes] of a polar; sections, main
-// foil first, each with a key that is another where the polar is, and its number of rows. A row
-// stands in the room after it was worked out; with all rows in the room `polar` leaves there the
-// polar; with both polars in the room the boat is taken to have them. Any worker may do any of it.
+// The sections of a slot's boat, which take longest. Parcel: size [bytes] of a polar; sections,
+// main foil first, each with a key that is another where the polar is, and its number of rows. A
+// row stands in the room after it was worked out; with all rows in the room `polar` leaves there
+// the polar; with both polars in the room the boat is taken to have them. Any worker may do any of
+// it.
 void lw_web_sections(int slot);
 size_t lw_web_row_size(void);
 size_t lw_web_polar_size(void);
@@ -54,9 +55,10 @@ void lw_web_row(int slot, int name, int number);
 void lw_web_polar(int slot, int name);
 void lw_web_sections_take(int slot);
 
-// The outlook of a slot in steps; returns how many can be done now. A step leaves what it worked out in
-// the room; another worker's engine that has begun the same takes it from its own. When all of them
-// are done or taken, `steps` tells whether more have come; if not, the ranking, as one parcel.
+// The outlook of a slot in steps; returns how many can be done now. A step leaves what it worked
+// out in the room; another worker's engine that has begun the same takes it from its own. When all
+// of them are done or taken, `steps` tells whether more have come; if not, the ranking, as one
+// parcel.
 // `forget` begins again.
 int lw_web_begin(int slot);
 int lw_web_steps(int slot);
@@ -66,9 +68,10 @@ size_t lw_web_part_size(void);
 void lw_web_take(int slot, int step);
 void lw_web_choice(int slot);
 
-// A question of answer/question.h asked of a slot: in the room its name, then options and their texts
-// in turn, each closed by a zero. Returns whether it is taken; parcel: is_taken, refusal, faults.
-// Then steps as of an outlook, and the answer as one parcel, told as --json tells it; or its picture.
+// A question of answer/question.h asked of a slot: in the room its name, then options and their
+// texts in turn, each closed by a zero. Returns whether it is taken; parcel: is_taken, refusal,
+// faults. Then steps as of an outlook, and the answer as one parcel, told as --json tells it; or
+// its picture.
 int lw_web_ask(int slot, size_t length);
 int lw_web_ask_steps(void);
 void lw_web_ask_step(int step);

@@ -3,12 +3,12 @@
 //
 // One parcel at a time, written front to back and read by script/parcel.js. Each entry is a letter,
 // its key closed by a zero (empty in a list), and for n the eight bytes of a double, for t a text
-// closed by a zero, for b one byte, for z nothing (it is not there); o and l open an object or a list,
-// e closes it (without a key).
+// closed by a zero, for b one byte, for z nothing (it is not there); o and l open an object or a
+// list, e closes it (without a key).
 //
-// Of what a teller tells the letters are capitals. Behind the key stands the head, a one before it and
-// a zero behind, or a zero alone where there is none; before the double how it is shown, closed by a
-// zero.
+// Of what a teller tells the letters are capitals. Behind the key stands the head, a one before it
+// and a zero behind, or a zero alone where there is none; before the double how it is shown, closed
+// by a zero.
 
 #ifndef LW_PARCEL_H
 #define LW_PARCEL_H

@@ -1,4 +1,5 @@
-// ride.c - one ride through the day's gusts and chop for the page: its history, what happened, words.
+// ride.c - one ride through the day's gusts and chop for the page: its history, what happened,
+// words.
 // SPDX-License-Identifier: MIT
 
 #include <math.h>

@@ -1,4 +1,5 @@
-// sections.c - the sections of a slot's boat row by row, each by any worker, and taken by every one.
+// sections.c - the sections of a slot's boat row by row, each by any worker, and taken by every
+// one.
 // SPDX-License-Identifier: MIT
 
 #include "answer/words/sections.h"

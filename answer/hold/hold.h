@@ -1,4 +1,5 @@
-// hold.h - `lullwise hold`: the wind builds; hold the pin that is in the boat, or stop and change it.
+// hold.h - `lullwise hold`: the wind builds; hold the pin that is in the boat, or stop and change
+// it.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_ANSWER_HOLD_H

@@ -108,8 +108,8 @@ static void tell_places(lw_teller *t, const lw_picked *picked)
                  "(on every leg): steady wind. Held to: puffs, on every leg.");
 }
 
-// The first place in short: what is pinned ashore, how far it is held, what is wound afloat. Of no use
-// beside the tables: a face that has room for little shows it.
+// The first place in short: what is pinned ashore, how far it is held, what is wound afloat. Of no
+// use beside the tables: a face that has room for little shows it.
 static void tell_best(lw_teller *t, const lw_picked *picked)
 {
     static const lw_item held = WIND("held_up_to", "held to puffs of");

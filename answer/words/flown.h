@@ -18,7 +18,8 @@ void lw_flown_outcome(const lw_flown *flown, char text[LW_FLOWN_LENGTH]);
 void lw_flown_advice(const lw_flown *flown, char text[LW_FLOWN_LENGTH]);
 void lw_flown_freedom(const lw_flown *flown, char text[LW_FLOWN_LENGTH]);
 
-// How well the forces balance, and where the model leaves its grounds: sentences; returns how many, at most LW_TRUST_MOST.
+// How well the forces balance, and where the model leaves its grounds: sentences; returns how many,
+// at most LW_TRUST_MOST.
 #define LW_TRUST_MOST   8
 #define LW_TRUST_LENGTH 240
 size_t lw_flown_trust(const lw_flown *flown, char notes[LW_TRUST_MOST][LW_TRUST_LENGTH]);

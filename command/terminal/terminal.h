@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 //
 // A member with a head is shown, one without is not, nor what stands inside it. Numbers with a head
-// that follow each other are set as a block, in two columns where they fit; a table's columns are as
-// wide as what stands in them, and the text of its last one is wrapped. Within 80 columns.
+// that follow each other are set as a block, in two columns where they fit; a table's columns are
+// as wide as what stands in them, and the text of its last one is wrapped. Within 80 columns.
 
 #ifndef LW_TERMINAL_H
 #define LW_TERMINAL_H

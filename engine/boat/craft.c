@@ -106,8 +106,8 @@ static double middle_pin(const lw_boat *boat)
     return boat->pin_count ? sum / (double)boat->pin_count : 0.0;
 }
 
-// Its middle four fifths of the way out, where sailors sit along the boat; it goes under over 0.3 m,
-// the rise of a rack and of the hull's side from edge to edge.  [judged]
+// Its middle four fifths of the way out, where sailors sit along the boat; it goes under over 0.3
+// m, the rise of a rack and of the hull's side from edge to edge.  [judged]
 static lw_rack_craft rack_craft(const lw_boat *boat)
 {
     const double sit = 0.5 * (boat->place.aft_x + boat->place.forward_x);

@@ -6,8 +6,8 @@
 #include <math.h>
 #include <string.h>
 
-#include "foil/ventilation/face.h"
 #include "foil/strut.h"
+#include "foil/ventilation/face.h"
 #include "lullwise/elementary.h"
 #include "solve/curve.h"
 

@@ -31,8 +31,8 @@ static void go_on_aloft(lw_ride_plan *plan)
     plan->rests_aloft = true;
 }
 
-// The flight that a pin is sailed with in a wind, balanced for this boat, and the knot of its range that it
-// comes from; NULL when there is none.
+// The flight that a pin is sailed with in a wind, balanced for this boat, and the knot of its range
+// that it comes from; NULL when there is none.
 static const lw_range_point *sailed_in(const lw_craft *craft, const lw_setup *setup,
                                        const lw_range *range, double wind, lw_ask *ask,
                                        lw_answer *answer)
@@ -45,7 +45,8 @@ static const lw_range_point *sailed_in(const lw_craft *craft, const lw_setup *se
     return sailed;
 }
 
-// Aloft where the mean wind carries her, being as much as she is sailed for or more; else on the hull.
+// Aloft where the mean wind carries her, being as much as she is sailed for or more; else on the
+// hull.
 static bool plan_of(const lw_motion *motion, const lw_setup *setup, const lw_range *range,
                     double wind, lw_ride_plan *plan)
 {
@@ -65,8 +66,8 @@ static bool plan_of(const lw_motion *motion, const lw_setup *setup, const lw_ran
     return true;
 }
 
-// The rudder as it is wound for the same flight with a boat that is a little different: the sailor sees
-// where the bow is.
+// The rudder as it is wound for the same flight with a boat that is a little different: the sailor
+// sees where the bow is.
 static void wind_rudder(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
                         double wind, lw_ride_plan *plan)
 {

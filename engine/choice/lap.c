@@ -1,4 +1,5 @@
-// lap.c - time round the course from rides: pace under way, swims at the day's cost, tacks and gybes.
+// lap.c - time round the course from rides: pace under way, swims at the day's cost, tacks and
+// gybes.
 // SPDX-License-Identifier: MIT
 
 #include "choice/lap.h"
@@ -120,8 +121,8 @@ lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double
     return lap;
 }
 
-// What has not happened yet may still: half an event in all the time that a pin rode on a course. Two
-// pins differ by a part of that.
+// What has not happened yet may still: half an event in all the time that a pin rode on a course.
+// Two pins differ by a part of that.
 double lw_lap_unseen(const lw_outlook *outlook, size_t pin, size_t other, double wind)
 {
     const lw_source all = {LW_OF_SET, 0, true};

@@ -9,8 +9,8 @@
 
 #define LIMIT_STEP (0.1 * LW_KN)
 
-// Before any ride: half a swim an hour, give or take a factor of ten; from wind to wind and from pin
-// to pin it may change by a factor of seven, as where a pin turns too strong it does.  [judged]
+// Before any ride: half a swim an hour, give or take a factor of ten; from wind to wind and from
+// pin to pin it may change by a factor of seven, as where a pin turns too strong it does.  [judged]
 static const lw_rate_prior before = {-9.0, 2.3, 2.0, 2.0};
 
 lw_weather lw_weather_of(const lw_craft *craft, const lw_day *day)

@@ -1,4 +1,5 @@
-// afloat.c - a balance on the hull, by towing: a hull's resistance has bends that a search for speed
+// afloat.c - a balance on the hull, by towing: a hull's resistance has bends that a search for
+// speed
 // gets stuck at.
 // SPDX-License-Identifier: MIT
 
@@ -10,8 +11,8 @@
 
 static bool is_found(const lw_answer *answer) { return answer->outcome != LW_NO_BALANCE; }
 
-// Towed at one speed after the other: the first balance of each, from any effort. Returns how many: one
-// where slow is fast.
+// Towed at one speed after the other: the first balance of each, from any effort. Returns how many:
+// one where slow is fast.
 static int tow(const lw_craft *craft, const lw_ask *ask, double slow, double fast,
                lw_answer at[SPEEDS])
 {

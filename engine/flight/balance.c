@@ -22,8 +22,8 @@ static const double low[2][N] = {{0.2, -0.35, -0.6, -0.35, -0.8, -0.5},
 static const double high[2][N] = {{22.0, 0.35, 1.6, 0.35, 0.8, 3.0},
                                   {30.0, 0.35, 1.6, 0.5, 0.8, 3.0}};
 
-// What a balance is given: a pose whose unknowns are those of the start; and, as 1, which of each pair
-// is given, so that the second is sought.
+// What a balance is given: a pose whose unknowns are those of the start; and, as 1, which of each
+// pair is given, so that the second is sought.
 typedef struct given {
     lw_pose pose;
     lw_lanes speed, pitch;

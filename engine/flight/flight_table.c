@@ -19,10 +19,12 @@ static const lw_quantity rows[] = {
     ROW(place_x,        "x_s",     M,    2, "sailor's middle forward of the transom"),
     ROW(turns,          "n",       TURN, 1, "rudder lift on from the reference mark"),
     ROW(helm,           "delta_r", DEG,  1, "rudder blade; positive pushes the stern to windward"),
-    ROW(effort,         "p",       NONE, 2, "0 sitting in, 1 hiked; beyond, power taken off the sail"),
+    ROW(effort,         "p",       NONE, 2, "0 sitting in, 1 hiked; beyond, power taken off the "
+                                            "sail"),
     ROW(hiking,         "",        PERCENT, 0, "of the way out"),
     ROW(sail_power,     "",        PERCENT, 0, "sail lift of what the fullest trim gives"),
-    ROW(twist,          "a",       NONE, 2, "second harmonic of the sail's span load over the first"),
+    ROW(twist,          "a",       NONE, 2, "second harmonic of the sail's span load over the "
+                                            "first"),
     ROW(wand,           "psi",     DEG,  0, "wand aft of straight down"),
     ROW(flap,           "delta",   DEG,  1, "trailing edge down"),
     ROW(apparent_wind,  "",        KN,   1, "at the sail"),
@@ -41,10 +43,12 @@ static const lw_quantity rows[] = {
     ROW(main_lift_coefficient,   "C_L", NONE, 2, "of the main foil"),
     ROW(rudder_lift_coefficient, "C_L", NONE, 2, "of the rudder foil"),
     ROW(strut_angle,    "",        DEG,  1, "of the strut nearer to ventilating, to the flow"),
-    ROW(air_stays,      "",        DEG,  1, "strut angle above which air, once down the strut, stays; -20, +30 %"),
+    ROW(air_stays,      "",        DEG,  1, "strut angle above which air, once down the strut, "
+                                            "stays; -20, +30 %"),
     {LW_MEMBER(lw_flight, acceleration), .symbol = "dV/dt", .unit = LW_UNIT_NONE, .min = -1e9,
      .max = 1e9, .decimals = 2, .doc = "along the track in m/s2; 0 in a steady state"},
-    ROW(residual,       "",        NONE, 12, "greatest force left over, in weights of the crewed boat"),
+    ROW(residual,       "",        NONE, 12, "greatest force left over, in weights of the crewed "
+                                             "boat"),
     ROW(iterations,     "",        NONE, 0, "rounds of the solver"),
 };
 // clang-format on

@@ -1,9 +1,9 @@
 // launch.c - the hump between sailing on the hull and flying.
 // SPDX-License-Identifier: MIT
 //
-// At each speed from rest the boat is balanced as if towed, the rudder wound as she will fly or with
-// less lift on, as one winds it off to get the bow up, and the sailor free to move along the boat;
-// what drive is left over speeds her up. She launches when
+// At each speed from rest the boat is balanced as if towed, the rudder wound as she will fly or
+// with less lift on, as one winds it off to get the bow up, and the sailor free to move along the
+// boat; what drive is left over speeds her up. She launches when
 // something is left at every speed until the hull is clear.
 
 #include <math.h>

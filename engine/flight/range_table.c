@@ -6,7 +6,8 @@
 // clang-format off
 static const lw_quantity setup_rows[] = {
     {LW_MEMBER(lw_setup, incidence),   .symbol = "i_m", .unit = LW_UNIT_DEG,  .min = -10.0,
-     .max = 15.0, .decimals = 1, .doc = "main foil's chord line to the hull's bottom line, by the pin"},
+     .max = 15.0, .decimals = 1, .doc = "main foil's chord line to the hull's bottom line, by the "
+                                        "pin"},
     {LW_MEMBER(lw_setup, wand_length), .symbol = "l_w", .unit = LW_UNIT_M,    .min = 0.3,
      .max = 2.5,  .decimals = 2, .doc = "wand, pivot to tip"},
     {LW_MEMBER(lw_setup, gearing),     .symbol = "G",   .unit = LW_UNIT_NONE, .min = 0.05,
@@ -17,11 +18,13 @@ static const lw_quantity setup_rows[] = {
 
 static const lw_quantity range_rows[] = {
     {LW_MEMBER(lw_range, launches_at), .symbol = "", .unit = LW_UNIT_KN, .min = 0.0, .max = 60.0,
-     .decimals = 1, .doc = "least wind that lifts her off the water on the course's middle heading; 0: none up to 22 kn"},
+     .decimals = 1, .doc = "least wind that lifts her off the water on the course's middle "
+                           "heading; 0: none up to 22 kn"},
     {LW_MEMBER(lw_range, stays_up_at), .symbol = "", .unit = LW_UNIT_KN, .min = 0.0, .max = 60.0,
      .decimals = 1, .doc = "least wind in which steady flight exists with the hull clear; 0: none"},
     {LW_MEMBER(lw_range, held_up_to),  .symbol = "", .unit = LW_UNIT_KN, .min = 0.0, .max = 60.0,
-     .decimals = 1, .doc = "greatest wind that keeps all margins, also as a puff at an unchanged rudder; 0: none"},
+     .decimals = 1, .doc = "greatest wind that keeps all margins, also as a puff at an unchanged "
+                           "rudder; 0: none"},
 };
 // clang-format on
 LW_TABLE_COVERS(lw_setup, setup_rows);

@@ -27,15 +27,15 @@ lw_criterion lw_criterion_of(const char *text)
 
 // --- what a trim is worth
 
-#define OVERDRAWN 4.0  // [m/s] for a scale: more than any trim gains by it             [judged]
-#define IN_PUFF   1.0  // the same in the puff, whose margins give way to those of the wind  [judged]
+#define OVERDRAWN 4.0    // [m/s] for a scale: more than any trim gains by it             [judged]
+#define IN_PUFF   1.0    // the same in the puff, whose margins give way to the wind's    [judged]
 #define EDGE      0.1    // of a scale, over which a margin's end is rounded              [judged]
 #define SOFTEST   0.1    // of a scale, over which the least of several margins is rounded [judged]
 #define AFLOAT    20.0   // [m/s] what a boat in the water is marked down: any flight goes before it
 #define NO_PUFF   10.0   // [m/s] what a puff without a balance costs
 #define TILTED    0.002  // [m/s] for the square of a degree of pitch: of equals the leveller
-#define PULL      0.1  // of the weight: a little, of what the rudder foil pulls the stern down [judged]
-#define HURRY     0.02  // of a scale for a m/s, when most is to be held
+#define PULL      0.1    // of the weight: a little, of the rudder foil's pull down  [judged]
+#define HURRY     0.02   // of a scale for a m/s, when most is to be held
 
 #define ROW_OF(member) (offsetof(lw_margins, member) / sizeof(double))
 
@@ -88,8 +88,8 @@ static lw_margins bold(const lw_margins *margins)
 }
 
 // A rudder foil that holds the stern down keeps the bow up: let go by air or a trough, it lets her
-// dive. So a sailor sits no further forward than it lifts [common practice]: what it pulls, as far as
-// sitting further aft would take it off.
+// dive. So a sailor sits no further forward than it lifts [common practice]: what it pulls, as far
+// as sitting further aft would take it off.
 static double too_far_forward(const lw_craft *craft, const lw_trim *t)
 {
     const double way = craft->place_forward - craft->place_aft;

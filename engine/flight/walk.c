@@ -79,8 +79,8 @@ static bool walked(const lw_walk *w, int i, int neighbour, lw_trim *to)
     return lw_trim_is_up(to);
 }
 
-// Where a neighbour's trim does better than the point's own, or the point is on another way of flying
-// that is worse, or on none, it is sought anew from there.
+// Where a neighbour's trim does better than the point's own, or the point is on another way of
+// flying that is worse, or on none, it is sought anew from there.
 static void mend_point(lw_walk *w, int i, int neighbour)
 {
     const lw_freedom free = freedom_on(w->course, w->puff);

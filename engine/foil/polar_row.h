@@ -17,7 +17,8 @@ bool lw_row_lay(const lw_polar_shape *shape, double flap, lw_polar_room *room);
 bool lw_row_of(lw_polar_row *row, const lw_polar_shape *shape, double flap, double reynolds,
                lw_polar_room *room);
 
-// At y = 0 with the flap in line, twice as fast from point to point; no drag where there is no answer.
+// At y = 0 with the flap in line, twice as fast from point to point; no drag where there is no
+// answer.
 bool lw_row_over_speeds(lw_polar_row *row, const lw_polar_shape *shape, lw_polar_room *room);
 
 // Value at x of the smooth curve through rising points, and its slope; beyond the ends straight on.

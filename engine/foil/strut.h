@@ -8,7 +8,8 @@
 //
 //     D = 0.24 q t^2,   t: thickness [m]                              [hoerner-fdd] eq. 10-31
 //
-// Holds for    V / sqrt(g c) above 3, upright. How sure: between a third of it [chapman-1971] and 1.6
+// Holds for    V / sqrt(g c) above 3, upright. How sure: between a third of it [chapman-1971] and
+// 1.6
 //              times it, waves included, on struts of a dinghy [beaver-2009].
 double lw_strut_spray_area(double thickness);
 

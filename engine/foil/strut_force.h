@@ -47,7 +47,8 @@ LW_INLINE lw_lanes lw_strut_speed(const lw_strut_flow *flow)
 
 // Side force and drag of a strut.
 //
-// Holds for    attached flow; the side force is greatest, 0.73, at 10 to 12 deg on a deep strut, and
+// Holds for    attached flow; the side force is greatest, 0.73, at 10 to 12 deg on a deep strut,
+// and
 //              falls beyond, where a strut may ventilate.
 // Leaves out   ventilation (a margin reports it), wave drag, the tilt that a pin gives the strut.
 LW_INLINE lw_strut_load lw_strut_force(const lw_strut_craft *strut, double density,

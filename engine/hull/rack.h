@@ -1,8 +1,8 @@
 // rack.h - what floats beside the hull: racks and flare, as they go under when she heels.
 // SPDX-License-Identifier: MIT
 //
-// Upright, afloat or in flight, the racks are dry and do nothing. Heeled on the hull they hold her up:
-// without them a boat so narrow has nothing but her sailor.
+// Upright, afloat or in flight, the racks are dry and do nothing. Heeled on the hull they hold her
+// up: without them a boat so narrow has nothing but her sailor.
 
 #ifndef LW_RACK_H
 #define LW_RACK_H

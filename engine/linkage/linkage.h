@@ -23,8 +23,8 @@ LW_INLINE lw_lanes lw_linkage_between(lw_lanes x, double low, double high, doubl
     return -lw_linkage_above(-lw_linkage_above(x, lw_all(low), edge), lw_all(-high), edge);
 }
 
-// Wand with the pivot `height` above the water. `bow_up` and `upright` are how far the boat's x and z
-// axes point up: sin(pitch), and cos(pitch) cos(heel). The wand swings in the boat's plane:
+// Wand with the pivot `height` above the water. `bow_up` and `upright` are how far the boat's x and
+// z axes point up: sin(pitch), and cos(pitch) cos(heel). The wand swings in the boat's plane:
 //
 //     l_w (cos(psi) upright + sin(psi) bow_up) = height,  psi between its stops
 //

@@ -56,7 +56,8 @@ LW_INLINE void lw_gust_lanes_advance(lw_gust_lanes *gust, const lw_gust_filter *
     }
 }
 
-// The wind of lulls and puffs, and the eddies now [m/s], at the height where the day's wind is read.
+// The wind of lulls and puffs, and the eddies now [m/s], at the height where the day's wind is
+// read.
 LW_INLINE lw_lanes lw_gust_lanes_blow(const lw_gust_lanes *gust, const lw_gust_filter *filter,
                                       lw_lanes puff)
 {

@@ -7,7 +7,7 @@
 #define FOILS_PART    0.25  // both foils with their struts          [judged]
 #define HULL_PART     (1.0 - RIG_PART - FOILS_PART)
 #define HULL_ROLL     0.35  // [m] radius of gyration of hull and racks about its length  [judged]
-#define HULL_LENGTH   0.27  // the same about the others, over the length: a little less than a rod's
+#define HULL_LENGTH   0.27  // the same about the others, over the length: less than a rod's
 #define BODY_GYRATION 0.35  // [m] of a sitting person  [judged]
 #define DEEP_PART     0.65  // of a strut's length is wet in flight  [judged]
 

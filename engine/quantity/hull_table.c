@@ -81,8 +81,10 @@ static const lw_quantity rows[] = {
     {LW_MEMBER(lw_hull, rack_volume),    .symbol = "V_r",
      .unit = LW_UNIT_L,    .min = 0.0,  .max = 300.0, .preset = 80.0, .error = 20.0,
      .usual_min = 20.0,    .usual_max = 150.0, .decimals = 0,
-     .doc = "What floats on one side when she heels: rack with its tubes and padding, and the flare "
-            "of the hull's side above the waterline. Length x width x thickness of each; or afloat, "
+     .doc = "What floats on one side when she heels: rack with its tubes and padding, and the "
+            "flare "
+            "of the hull's side above the waterline. Length x width x thickness of each; or "
+            "afloat, "
             "tied upright at the mast, canisters of water on one rack until it is just under: a kg "
             "is a litre. [judged] preset"},
 

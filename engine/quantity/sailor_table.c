@@ -61,8 +61,10 @@ static const lw_quantity rows[] = {
     {LW_MEMBER(lw_person, skill),       .symbol = "s",
      .unit = LW_UNIT_NONE, .min = 0.0, .max = 2.0,   .preset = 1.0, .error = 0.25,
      .usual_min = 0.0,     .usual_max = 2.0,  .decimals = 1,
-     .doc = "How quick and far-sighted the sailor of the rides is: 0 a beginner on foils, 1 practised "
-            "(races, and mostly finishes dry), 2 an expert; anything between. Each step: eye and hands "
+     .doc = "How quick and far-sighted the sailor of the rides is: 0 a beginner on foils, 1 "
+            "practised "
+            "(races, and mostly finishes dry), 2 an expert; anything between. Each step: eye and "
+            "hands "
             "half as slow again, or as quick. [judged]"},
 };
 // clang-format on

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 //
 // Newton's method on differences. Around the best point so far the function is evaluated a little
-// way off along each variable, either way, and every few rounds along each pair; that gives a gradient
-// g and a second derivative H. Then
+// way off along each variable, either way, and every few rounds along each pair; that gives a
+// gradient g and a second derivative H. Then
 //
 //     d = (lambda I - H)^-1 g,     lambda = 0, 10^-3, ... 10^3          [levenberg-1944]
 //

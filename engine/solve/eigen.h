@@ -13,9 +13,10 @@ typedef struct lw_complex {
     double re, im;
 } lw_complex;
 
-// All n eigenvalues of a matrix of n rows of n, row after row: A x = lambda x. Pairs stand together,
-// the one with the positive imaginary part first, and are conjugate to the last bit. False when
-// the matrix holds what is no number or the search does not end; the values are then of no use.
+// All n eigenvalues of a matrix of n rows of n, row after row: A x = lambda x. Pairs stand
+// together, the one with the positive imaginary part first, and are conjugate to the last bit.
+// False when the matrix holds what is no number or the search does not end; the values are then of
+// no use.
 //
 // Balanced [parlett-reinsch-1969], brought to Hessenberg's form by reflections [householder-1958],
 // then QR with two shifts a sweep [francis-1961].

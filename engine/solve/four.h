@@ -1,9 +1,9 @@
 // four.h - exponentials and logarithms of four ordinary numbers at once, to twelve digits.
 // SPDX-License-Identifier: MIT
 //
-// For sums of which twelve digits are plenty: Taylor's series, no pairs of doubles, no edges. Always
-// four side by side, whatever LW_WIDTH: they are the four of one formula, not of four flights. The
-// same bits on every machine, as in elementary.h.
+// For sums of which twelve digits are plenty: Taylor's series, no pairs of doubles, no edges.
+// Always four side by side, whatever LW_WIDTH: they are the four of one formula, not of four
+// flights. The same bits on every machine, as in elementary.h.
 
 #ifndef LW_FOUR_H
 #define LW_FOUR_H

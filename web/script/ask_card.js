@@ -1,4 +1,4 @@
-// ask_card.js - a question of the engine as a card: its options as fields, its answer as it is told.
+// ask_card.js - a question of the engine as a card: options as fields, its answer as it is told.
 // SPDX-License-Identifier: MIT
 //
 // A question that has no view of its own needs no line here: it is asked as on the command line.

@@ -104,8 +104,8 @@ const questions = {
     const choices = [0, 1].map((slot) => questions["choice whole"](slot, sets[slot], parts[slot]));
     return { choices, compared: engine.compare(labels) };
   },
-  // Any question by its name, options as on a command line: how many steps can be done when those of
-  // the parts are; one of them, which rests on those; and the answer, the steps done here or taken.
+  // Any question by its name, options as on a command line: how many steps can be done when those
+  // of the parts are; one of them, which rests on those; the answer, steps done here or taken.
   "ask begun"(slot, set, name, options) {
     const isBegun = beginAsked(slot, set, name, options, []);
     return { ...isBegun, isShared: isBegun.is_taken && engine.calls.lw_web_ask_part() > 0 };

@@ -63,8 +63,8 @@ double lw_panel_source(const lw_panel *panel, double x, double y, bool is_wake)
     return (first - second) / (2.0 * LW_PI);
 }
 
-// Apart, and not inlined: side by side gcc 12 makes one fused instruction of a b - c d and a d + c b
-// where the machine has it, -ffp-contract=off or not, and the bits would differ from machine to
+// Apart, and not inlined: side by side gcc 12 makes one fused instruction of a b - c d and a d + c
+// b where the machine has it, -ffp-contract=off or not, and the bits would differ from machine to
 // machine.
 __attribute__((noinline)) static double sum_of_products(double a, double b, double c, double d)
 {

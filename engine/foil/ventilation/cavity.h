@@ -48,7 +48,8 @@ typedef struct lw_cavity_flow {
 // Way [m] that a cavity lasts for which nothing supplies with air: what it holds, as theory has its
 // length and thickness, over what its tail loses.
 //
-//     l / c = 1 + (alpha / q)^2 [geurst-1960],  t / c = a alpha^2 / sigma,  way = pi/4 l t / (C_Q c)
+//     l / c = 1 + (alpha / q)^2 [geurst-1960],  t / c = a alpha^2 / sigma,  way = pi/4 l t / (C_Q
+// c)
 //
 // C_Q: air lost / (speed x area of the foil). Tails of supplied cavities lose 0.01 to 0.2
 // [brennen-1995]: the middle of that, as a factor. Five to a hundred chords.              [judged]

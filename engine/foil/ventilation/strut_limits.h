@@ -26,7 +26,8 @@ typedef struct lw_ventilation {
 //             least: `stays`, with air let in by a wave, weed or spray; most: 25 deg, turned slowly
 //             and undisturbed, where 20 to more than 25 was measured  [aguiar-ferreira-2026]
 //     stays   where the ventilated coefficient falls to that of washout; seen at 4 to 6 deg at
-//             Fn_h 2.5, one chord deep, where this gives 4.9: the scatter of -20 and +30 %  [judged]
+//             Fn_h 2.5, one chord deep, where this gives 4.9: the scatter of -20 and +30 %
+// [judged]
 //
 // A cavity that cannot stay does not form: forms >= stays.
 // Holds for    sections that stall near 14 deg; measured 0.5 to 1.5 chords deep, Fn_h 1 to 4.5.

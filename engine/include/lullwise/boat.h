@@ -117,9 +117,9 @@ typedef struct lw_person {
     double hike;         // y_h    [m]    body centre outside the rack's edge, fully hiked
     double body_height;  // z_b    [m]    body centre above the rack
     double drag_area;    // C_D A  [m^2]  body to the wind
-    double
-        least_heel;  // phi_0  [rad]  windward heel wanted in hand, below which a gust throws her over
-    double most_heel;      // phi_m  [rad]  greatest windward heel this sailor holds for a leg
+    double least_heel;  // phi_0  [rad]  windward heel wanted in hand, below which a gust throws her
+                        // over
+    double most_heel;   // phi_m  [rad]  greatest windward heel this sailor holds for a leg
     double most_bow_down;  // theta_d [rad]  furthest down this sailor lets the bow fly
     double most_bow_up;    // theta_u [rad]  furthest up
     double skill;          // -      [-]    0 a beginner on foils, 1 practised, 2 an expert

@@ -1,4 +1,5 @@
-// boundary_layer.h - a foil section in water that has friction: drag, separation, loads, greatest lift.
+// boundary_layer.h - a foil section in water that has friction: drag, separation, loads, greatest
+// lift.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_BOUNDARY_LAYER_H

@@ -13,8 +13,8 @@
 #define LW_BLOCKS 8
 #define LW_SETS   (LW_BLOCKS + 1)
 
-// Standard error of what was worked out from all blocks, from what comes out with each left out: the
-// jackknife [tukey-1958].
+// Standard error of what was worked out from all blocks, from what comes out with each left out:
+// the jackknife [tukey-1958].
 //
 //     e^2 = (n - 1) / n  sum (x_b - mean of x_b)^2
 double lw_jackknife(const double of_set[LW_SETS]);
@@ -22,9 +22,9 @@ double lw_jackknife(const double of_set[LW_SETS]);
 // How far draws move a thing, from what they change of it in each block: root mean square.
 double lw_spread(const double moved[LW_BLOCKS]);
 
-// Chance that a thing is above zero which is `mean` as far as rides and numbers as given have it: rides
-// leave an error, and what is not known of boat, sailor and model spreads it. Student's t with
-// LW_BLOCKS - 1 degrees of freedom at mean / sqrt(error^2 + spread^2).
+// Chance that a thing is above zero which is `mean` as far as rides and numbers as given have it:
+// rides leave an error, and what is not known of boat, sailor and model spreads it. Student's t
+// with LW_BLOCKS - 1 degrees of freedom at mean / sqrt(error^2 + spread^2).
 double lw_chance(double mean, double error, double spread);
 
 // Chance that Student's t is below t; degrees of freedom: odd. 26.7.3 of [abramowitz-stegun].
@@ -61,8 +61,9 @@ typedef struct lw_rate_curve {
     double scatter;  // 1: as Poisson's
 } lw_rate_curve;
 
-// Curves that lie beside each other, as those of pins with ever less lift do: each is pulled towards
-// its neighbours. Of k curves with terms t_ij, m events being expected where n were counted:
+// Curves that lie beside each other, as those of pins with ever less lift do: each is pulled
+// towards its neighbours. Of k curves with terms t_ij, m events being expected where n were
+// counted:
 //
 //     ln p = sum (n ln m - m) - sum (t_ij - mean)^2 / (2 k terms deviation^2)
 //            - sum (t_i(j-1) - 2 t_ij + t_i(j+1))^2 / (2 bend^2)

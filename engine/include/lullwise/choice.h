@@ -1,4 +1,5 @@
-// choice.h - which set-up for the day: rides round the course through lulls and puffs, and a ranking.
+// choice.h - which set-up for the day: rides round the course through lulls and puffs, and a
+// ranking.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_CHOICE_H
@@ -196,8 +197,8 @@ void lw_outlook_take(lw_outlook *outlook, size_t step, const lw_outlook_part *fr
 // The k-th mean wind [m/s] that is ridden in, of LW_RIDE_WINDS.
 double lw_outlook_wind(const lw_outlook *outlook, size_t k);
 
-// Greatest puffs [m/s] in which a pin is held on a course, by margins and by rides; 0: none, or less
-// than the wind in which she stays up.
+// Greatest puffs [m/s] in which a pin is held on a course, by margins and by rides; 0: none, or
+// less than the wind in which she stays up.
 double lw_outlook_hold(const lw_outlook *outlook, size_t pin, size_t course);
 
 // The course of the longest leg, on which rudder turns are told.
@@ -211,9 +212,9 @@ bool lw_outlook_hold_ends_by_rides(const lw_outlook *outlook, size_t pin, size_t
 
 // --- what is expected
 
-// Whose rides: of a set of blocks, as is, with swims from the curves fitted to them; or of one block
-// alone, as is or drawn, with its swims drawn towards those curves. From block to block rates go as a
-// gamma variable with a deviation of its mean m [judged]; after n swims in a time T
+// Whose rides: of a set of blocks, as is, with swims from the curves fitted to them; or of one
+// block alone, as is or drawn, with its swims drawn towards those curves. From block to block rates
+// go as a gamma variable with a deviation of its mean m [judged]; after n swims in a time T
 //
 //     m (n + 1) / (m T + 1)
 //

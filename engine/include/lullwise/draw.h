@@ -28,8 +28,8 @@ lw_judged lw_judged_preset(void);  // all 1
 void lw_judged_put_parameters(const lw_judged *judged, lw_ride_parameters *parameters);
 void lw_judged_put_pilot(const lw_judged *judged, lw_pilot *pilot);
 
-// One draw. Each quantity of boat and sailor that has an error is moved by it times a normal number,
-// and so is each judged factor; pins each on their own.
+// One draw. Each quantity of boat and sailor that has an error is moved by it times a normal
+// number, and so is each judged factor; pins each on their own.
 typedef struct lw_draw {
     lw_boat boat;
     lw_person person;

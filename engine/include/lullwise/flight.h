@@ -135,8 +135,9 @@ void lw_ask_hold_rudder(lw_ask *ask);
 #define LW_RESIDUAL 1e-9
 void lw_balance(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, size_t n);
 
-// The same for one, sought on the hull at speeds between two [m/s]; where a speed is given, at the first of
-// them that has a balance. What flies is an answer too. Its outcome is LW_NO_BALANCE when there is none.
+// The same for one, sought on the hull at speeds between two [m/s]; where a speed is given, at the
+// first of them that has a balance. What flies is an answer too. Its outcome is LW_NO_BALANCE when
+// there is none.
 lw_answer lw_afloat(const lw_craft *craft, const lw_ask *ask, double slow, double fast);
 
 // The next ask starts from this answer, and gives what the answer has.
@@ -160,8 +161,8 @@ double lw_margins_overdrawn(const lw_margins *margins);
 // All margins hold, but for what the search's last steps leave undecided: a twentieth of a scale.
 bool lw_margins_hold(const lw_margins *margins);
 
-// Whether she flies with the hull clear; keeps all margins so; or does either in a puff, which may set her
-// down on the hull: that costs time, but is no breach.
+// Whether she flies with the hull clear; keeps all margins so; or does either in a puff, which may
+// set her down on the hull: that costs time, but is no breach.
 bool lw_answer_is_up(const lw_answer *answer);
 bool lw_answer_is_kept(const lw_answer *answer);
 bool lw_answer_rides_out(const lw_answer *answer);

@@ -10,8 +10,8 @@
 
 // --- one steady flight asked for: what is given of it, what is chosen, and its answer
 
-// What is asked, and what came of it. What is not given is chosen by the criterion; where she floats
-// the rudder stays at the mark.
+// What is asked, and what came of it. What is not given is chosen by the criterion; where she
+// floats the rudder stays at the mark.
 typedef struct lw_flown {
     const lw_inputs *inputs;
     lw_craft craft;  // prepared from the inputs (lw_flown_prepare)

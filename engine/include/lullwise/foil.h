@@ -1,4 +1,5 @@
-// foil.h - one foil of a craft by itself: its forces, what it lifts and costs, where its water boils.
+// foil.h - one foil of a craft by itself: its forces, what it lifts and costs, where its water
+// boils.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_FOIL_H
@@ -92,7 +93,8 @@ lw_section_point lw_whole_pressures(lw_whole_foil *whole, double coefficient,
 double lw_whole_takes_off(const lw_whole_foil *whole, double load);
 double lw_whole_cavitates(lw_whole_foil *whole, double load);
 
-// Speed [m/s] below which the surface at the foil's depth makes waves of its own, which are left out.
+// Speed [m/s] below which the surface at the foil's depth makes waves of its own, which are left
+// out.
 double lw_whole_waves_below(const lw_whole_foil *whole);
 
 #endif

@@ -34,8 +34,8 @@ lw_pace lw_pace_of(const lw_outlook *outlook, size_t pin, double now, double lat
 //
 //     saved(x) = integral from x to length of (held - other) - stop,   x sailed before the stop
 //
-// Both pins' paces come from the same blocks: their gusts, and their draws of boat, sailor and judged
-// numbers. Errors, spreads and chances are those of chance.h.
+// Both pins' paces come from the same blocks: their gusts, and their draws of boat, sailor and
+// judged numbers. Errors, spreads and chances are those of chance.h.
 typedef struct lw_change {
     double held, changed;  // [s]  to the finish: held; changed here, the stop counted
     double saved, error;   // [s]  held - changed, and its standard error by rides
@@ -77,8 +77,8 @@ void lw_hold_work_out(lw_hold *hold, const lw_outlook *outlook);
 bool lw_hold_flies(const lw_hold *hold);                 // any pin, somewhere on the way
 double lw_hold_flying(const lw_hold *hold, size_t pin);  // [-] share of the time to the finish
 
-// Swims expected to the finish, or for an hour of that time, with their standard error: of rides, and
-// of what did not happen in them yet.
+// Swims expected to the finish, or for an hour of that time, with their standard error: of rides,
+// and of what did not happen in them yet.
 double lw_hold_swims(const lw_hold *hold, size_t pin, double *error);
 double lw_hold_swims_an_hour(const lw_hold *hold, size_t pin, double *error);
 

@@ -1,8 +1,8 @@
 // lullwise.h - the engine's public face, in the order in which it is read.
 // SPDX-License-Identifier: MIT
 //
-// The engine reads no file, asks no clock, prints and allocates nothing: the caller hands it structs
-// in SI and radians, and room to work in. Each header needs only those above it.
+// The engine reads no file, asks no clock, prints and allocates nothing: the caller hands it
+// structs in SI and radians, and room to work in. Each header needs only those above it.
 
 #ifndef LW_LULLWISE_H
 #define LW_LULLWISE_H

@@ -88,8 +88,8 @@ lw_wave lw_medium_wave(const lw_medium *medium, double wind);
 
 // --- numbers behind the cautions about cold water and wind
 //
-// Of water: averages of people in ordinary clothes, from rescue services. They say when to think twice, not
-// how long anyone lasts.
+// Of water: averages of people in ordinary clothes, from rescue services. They say when to think
+// twice, not how long anyone lasts.
 
 #define LW_COLD_SHOCK       15.0    // [degC] water below it makes people gasp [rnli-cold]
 #define LW_COLD_BREATHING   60.0    // [s] until breathing is under control [1-10-1]

@@ -2,13 +2,14 @@
 // wand's loop is to swinging by itself.
 // SPDX-License-Identifier: MIT
 //
-// Near a balance the rates of motion.h are x' = A x. Each eigenvalue of A is a motion that dies away
-// or grows by itself: real ones without a swing, pairs with one.
+// Near a balance the rates of motion.h are x' = A x. Each eigenvalue of A is a motion that dies
+// away or grows by itself: real ones without a swing, pairs with one.
 //
 //     x(t) = v exp(sigma t) cos(omega t + ...),   lambda = sigma + i omega
 //
-// Holds for    motions so small that no stop, slack, surface or stall is met; even wind, plain water.
-// Leaves out   what motion.h leaves out; a swing that stops bound is found by a ride, not here.
+// Holds for    motions so small that no stop, slack, surface or stall is met; even wind, plain
+// water. Leaves out   what motion.h leaves out; a swing that stops bound is found by a ride, not
+// here.
 
 #ifndef LW_MODES_H
 #define LW_MODES_H
@@ -65,8 +66,8 @@ extern const lw_table lw_swing_table;
 // How far a member of lw_swing goes to be just noticed, by its row; 0: it is none to be noticed.
 double lw_swing_noticed(size_t row);
 
-// `share`: how much each part has in the motion, 1 in all: |left vector| |right vector| of each state,
-// which no unit changes [perez-arriaga-1982]. `first`, `second`: the parts with most of it.
+// `share`: how much each part has in the motion, 1 in all: |left vector| |right vector| of each
+// state, which no unit changes [perez-arriaga-1982]. `first`, `second`: the parts with most of it.
 typedef struct lw_mode {
     lw_swing swing;
     double share[LW_PARTS];

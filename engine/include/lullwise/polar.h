@@ -50,7 +50,8 @@ typedef struct lw_polar_row {
     double is_shape;  // 0: the designation or the shape was none, and four digits stand in
 } lw_polar_row;
 
-// The rows of a polar: flap in line, the same faster, over the speeds, then the flap's other angles.
+// The rows of a polar: flap in line, the same faster, over the speeds, then the flap's other
+// angles.
 #define LW_POLAR_ROWS_PLAIN 3
 #define LW_POLAR_ROWS       (LW_POLAR_ROWS_PLAIN + LW_POLAR_FLAPS - 1)
 typedef struct lw_polar_rows {
@@ -113,10 +114,10 @@ typedef struct lw_polar_room {
 // The section itself, its flap in line. False when the designation or the shape is none.
 bool lw_polar_outline(const lw_polar_shape *shape, lw_outline *outline);
 
-// How many rows the polar of a shape has; each of them by itself, in any order and anywhere; and the
-// polar that they make. False when the designation or the shape is none: the polar is then that of
-// four digits as measured. Where layers have no answer neighbours stand in, and where none of a row
-// has, a polar by rule (foil/section.h).
+// How many rows the polar of a shape has; each of them by itself, in any order and anywhere; and
+// the polar that they make. False when the designation or the shape is none: the polar is then that
+// of four digits as measured. Where layers have no answer neighbours stand in, and where none of a
+// row has, a polar by rule (foil/section.h).
 size_t lw_polar_row_count(const lw_polar_shape *shape);
 void lw_polar_row_prepare(lw_polar_row *row, const lw_polar_shape *shape, size_t number,
                           lw_polar_room *room);

@@ -87,9 +87,9 @@ extern const lw_table lw_range_table;  // of the three winds
 void lw_range_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
                  lw_range *range);
 
-// What she is sailed with in a mean wind: the flight of the nearest knot; beyond the last that keeps
-// her margins that of the last, because who cannot hold her does not trim her for speed; where no
-// wind keeps them the nearest that flies. NULL: none does.
+// What she is sailed with in a mean wind: the flight of the nearest knot; beyond the last that
+// keeps her margins that of the last, because who cannot hold her does not trim her for speed;
+// where no wind keeps them the nearest that flies. NULL: none does.
 const lw_range_point *lw_range_sailed(const lw_range *range, double wind);
 
 // Turns that the rudder is wound to in a mean wind, likewise; between knots along straight lines. 0
@@ -127,8 +127,8 @@ lw_trim lw_walk_trim(const lw_walk *walk, double wind, const lw_trim *from);
 // The trims as the points of a range, whose limits stay unknown.
 void lw_range_trims(const lw_walk *walk, lw_range *range);
 
-// Straight between the knots beside a wind, for where to start; with one that flies, that one. False
-// where neither does.
+// Straight between the knots beside a wind, for where to start; with one that flies, that one.
+// False where neither does.
 bool lw_walk_between(const lw_walk *walk, double wind, lw_trim *trim);
 
 #endif

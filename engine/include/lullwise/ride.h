@@ -84,7 +84,10 @@ typedef struct lw_ride_tally {
 double lw_ride_tally_swims(const lw_ride_tally *tally);
 
 // How a ride stands: each has a name, at any time.
-#define LW_RIDE_STAND_LIST(X)        X(FLYING, "flying") X(AFLOAT, "on the hull") X(SWIMMING, "swimming")
+// clang-format off
+#define LW_RIDE_STAND_LIST(X) \
+    X(FLYING, "flying") X(AFLOAT, "on the hull") X(SWIMMING, "swimming")
+// clang-format on
 #define LW_AS_RIDE_STAND(name, text) LW_STANDS_##name,
 typedef enum lw_ride_stand { LW_RIDE_STAND_LIST(LW_AS_RIDE_STAND) } lw_ride_stand;
 const char *lw_ride_stand_text(lw_ride_stand stand);

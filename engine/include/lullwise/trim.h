@@ -43,9 +43,9 @@ typedef struct lw_trim {
 // A trim to start from, as a flight is sailed.
 lw_trim lw_trim_again(const lw_craft *craft, const lw_setup *setup, const lw_answer *answer);
 
-// The best trim by a criterion, from an ask. With the turns free the rudder's incidence follows from
-// the bow, which goes no further down or up than the sailor lets it; else the ask's rudder, or its
-// bow when it gives that (lw_ask.gives_pitch), stays.
+// The best trim by a criterion, from an ask. With the turns free the rudder's incidence follows
+// from the bow, which goes no further down or up than the sailor lets it; else the ask's rudder, or
+// its bow when it gives that (lw_ask.gives_pitch), stays.
 //
 //     SPEED   V cos(heading - course) - 4 m/s x what margins are overdrawn, in their scales
 //     HOLD    the least of tip depths, flap and wand travel, in their scales

@@ -76,8 +76,8 @@ typedef struct lw_gust_filter {
 
 lw_gust_filter lw_gust_filter_of(lw_gust_kind kind, double step);
 
-// Lets the filter tell the lull or puff that is to come in some seconds: of all that may follow from S
-// and S' now, the mean. At first it tells the one that is.
+// Lets the filter tell the lull or puff that is to come in some seconds: of all that may follow
+// from S and S' now, the mean. At first it tells the one that is.
 void lw_gust_look_ahead(lw_gust_filter *filter, double seconds);
 
 // --- an irregular sea: waves of many lengths and directions from one seed

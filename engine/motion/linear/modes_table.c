@@ -15,7 +15,8 @@ static const lw_quantity swing_rows[] = {
     SWING(damping, "zeta",    NONE, 2, "damping ratio: 1 it does not swing, below 0 it grows"),
     SWING(halves,  "T_1/2",   S,    2, "to half its size; none: it does not"),
     SWING(doubles, "T_2",     S,    2, "to twice its size; none: it does not"),
-    SWING(speed,   "V",       KN,   1, "how far the speed goes when what is noticed first is just noticed"),
+    SWING(speed,   "V",       KN,   1, "how far the speed goes when what is noticed first is just "
+                                       "noticed"),
     SWING(height,  "h",       CM,   1, "how far the ride height goes"),
     SWING(pitch,   "theta",   DEG,  1, "how far the pitch goes"),
     SWING(heel,    "phi",     DEG,  1, "how far the heel goes"),
@@ -24,10 +25,13 @@ static const lw_quantity swing_rows[] = {
     SWING(helm,    "delta_r", DEG,  1, "how far the rudder blade goes"),
 };
 static const lw_quantity margin_rows[] = {
-    MARGIN(gearing,        "", NONE, 2, "times the gearing from which ride height and pitch swing by themselves; 1: they do already"),
+    MARGIN(gearing,        "", NONE, 2, "times the gearing from which ride height and pitch swing "
+                                        "by themselves; 1: they do already"),
     MARGIN(gearing_period, "", S,    2, "of that swing"),
-    MARGIN(least_gearing,  "", NONE, 2, "times the gearing below which ride height is not held; 0: it always is"),
-    MARGIN(lag,            "", S,    3, "lag of the wand from which ride height and pitch swing by themselves"),
+    MARGIN(least_gearing,  "", NONE, 2, "times the gearing below which ride height is not held; 0: "
+                                        "it always is"),
+    MARGIN(lag,            "", S,    3, "lag of the wand from which ride height and pitch swing by "
+                                        "themselves"),
     MARGIN(lag_period,     "", S,    2, "of that swing"),
     MARGIN(lag_now,        "", S,    3, "lag of the wand as it is"),
 };

@@ -14,7 +14,8 @@ static const lw_quantity rows[] = {
     ROW(flying,          "",    PERCENT, 1, "of the time with the hull clear of the water"),
     ROW(swimming,        "",    PERCENT, 1, "of the time lying still after a swim"),
     ROW(speed,           "V",   KN,      1, "mean speed through the water, swims counted"),
-    ROW(made_good,       "",    KN,      1, "mean speed to windward, swims counted; negative: to leeward"),
+    ROW(made_good,       "",    KN,      1, "mean speed to windward, swims counted; negative: to "
+                                            "leeward"),
     ROW(launches,        "",    PERH,    1, "launches"),
     ROW(touches,         "",    PERH,    1, "hull touches the water and flies on"),
     ROW(drops,           "",    PERH,    1, "drops off the foils"),

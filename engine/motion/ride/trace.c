@@ -14,7 +14,8 @@
 static const lw_quantity rows[] = {
     ROW(time,        "t",       S,    2, "from the beginning"),
     ROW(wind,        "U",       KN,   1, "as read at the height of the day's wind"),
-    ROW(shift,       "",        DEG,  1, "of the wind from its mean direction, as one sees it: right positive"),
+    ROW(shift,       "",        DEG,  1, "of the wind from its mean direction, as one sees it: "
+                                         "right positive"),
     ROW(speed,       "V",       KN,   1, "over the ground"),
     ROW(made_good,   "",        KN,   1, "to windward"),
     ROW(heading,     "gamma",   DEG,  0, "track from the mean wind"),

@@ -225,8 +225,8 @@ LW_INLINE lw_lanes lw_held(lw_lanes x, double most)
     return lw_lanes_clamp(x, lw_all(-most), lw_all(most));
 }
 
-// What there is for her to see: rates of roll, pitch and yaw [rad/s]; wind now, and as it is seen to
-// come [m/s].
+// What there is for her to see: rates of roll, pitch and yaw [rad/s]; wind now, and as it is seen
+// to come [m/s].
 typedef struct lw_sight {
     lw_vector angles;
     lw_lanes wind, coming;
