@@ -50,25 +50,20 @@ const lw_range_point *lw_ranged_point(const lw_range *range, size_t i)
     return &range->at[LW_RANGED_FIRST + i * LW_RANGED_STEP];
 }
 
-static double most_turns(const lw_walk *walk, const lw_range_point *point)
-{
-    if (!lw_ranged_is_flown(point)) return NAN;
-    const lw_trim trim = lw_trim_again(walk->craft, &walk->setup, &point->trimmed);
-    return lw_walk_holding(walk, &trim).steady.flight.turns;
-}
-
 void lw_ranged_step(void *it, size_t step)
 {
     lw_ranged *ranged = it;
     const size_t pin = pin_of(ranged, step), course = step % LW_COURSE_COUNT;
     lw_ranged_one *one = &ranged->of[pin][course];
-    const lw_walk walk = {.craft = &ranged->craft,
-                          .setup = lw_craft_setup(&ranged->craft, &ranged->inputs->boat, pin),
-                          .course = lw_course_of((lw_course_kind)course),
-                          .puff = ranged->puff};
-    lw_range_of(walk.craft, &walk.setup, walk.course, walk.puff, &one->range);
+    const lw_setup setup = lw_craft_setup(&ranged->craft, &ranged->inputs->boat, pin);
+    const lw_course on = lw_course_of((lw_course_kind)course);
+    lw_range_of(&ranged->craft, &setup, on, ranged->puff, &one->range);
     for (size_t i = 0; i < LW_RANGED_WINDS; i++) {
-        one->most[i] = most_turns(&walk, lw_ranged_point(&one->range, i));
+        const lw_range_point *point = lw_ranged_point(&one->range, i);
+        one->most[i] =
+            lw_ranged_is_flown(point)
+                ? lw_range_most_turns(&ranged->craft, &setup, on, ranged->puff, &point->trimmed)
+                : NAN;
     }
 }
 

@@ -5,7 +5,7 @@
 #define LW_ANSWER_SWIMS_H
 
 #include "answer/question.h"
-#include "lullwise/choice.h"
+#include "lullwise/choice_find.h"
 
 typedef struct lw_counted {
     lw_inputs inputs;

@@ -5,23 +5,12 @@
 #include "answer/swims/swims.h"
 #include "answer/words/sections.h"
 
-// The day with a leg upwind, one on a reach and one downwind, in the order of the courses.
-static lw_day three_legs(const lw_day *day)
-{
-    lw_day then = *day;
-    then.leg_count = LW_COURSE_COUNT;
-    for (int course = 0; course < LW_COURSE_COUNT; course++) {
-        then.legs[course] = (lw_leg){lw_course_of((lw_course_kind)course).direction, LW_NMI};
-    }
-    return then;
-}
-
 bool lw_counted_begin(void *it, const lw_inputs *inputs, const lw_options *options,
                       lw_refusal *refusal)
 {
     lw_counted *counted = it;
     const lw_boat *boat = &inputs->boat;
-    const lw_day day = three_legs(&inputs->day);
+    const lw_day day = lw_day_of_courses(&inputs->day);
     int pin;
     if (!lw_asked_pin(options, boat, &pin, refusal)) return false;
     counted->inputs = *inputs;

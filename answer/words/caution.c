@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "answer/words/number_text.h"
+#include "lullwise/choice_find.h"
 #include "lullwise/medium.h"
 #include "records/fault.h"
 
@@ -22,32 +23,11 @@ typedef struct lines {
             lw_text_fit((lines)->at[(lines)->count++], LW_CAUTION_LENGTH, __VA_ARGS__); \
     } while (0)
 
-// The pin of the choice that holds most wind.
-static const lw_placing *widest(const lw_choice *choice)
-{
-    const lw_placing *most = &choice->places[0];
-    for (size_t i = 1; i < choice->count; i++) {
-        if (choice->places[i].prospect.held_up_to > most->prospect.held_up_to) {
-            most = &choice->places[i];
-        }
-    }
-    return most;
-}
-
-// The best place whose pin holds a puff; the widest when none does.
-static const lw_placing *holder(const lw_choice *choice, double puff)
-{
-    for (size_t i = 0; i < choice->count; i++) {
-        if (choice->places[i].prospect.held_up_to >= puff) return &choice->places[i];
-    }
-    return widest(choice);
-}
-
 static void add_hold(lines *to, const lw_picked *picked)
 {
     const lw_choice *choice = &picked->now;
     const double puff = choice->gusts.puff;
-    const lw_placing *first = &choice->places[0], *most = holder(choice, puff);
+    const lw_placing *first = &choice->places[0], *most = lw_choice_holder(choice, puff);
     const double held = first->prospect.held_up_to;
     const double widest_held = most->prospect.held_up_to;
     if (!lw_picked_flies(choice) || held >= puff) return;
@@ -94,23 +74,10 @@ static void add_water(lines *to, double temperature)
         temperature, hours);
 }
 
-// The apparent wind of the first pin in the mean wind, the strongest of the courses; 0: none.
-static double felt_wind(const lw_picked *picked)
-{
-    const lw_outlook *outlook = picked->outlook;
-    const long knot = lround(picked->now.gusts.mean / LW_KN) - LW_RANGE_FIRST_KN;
-    double most = 0.0;
-    if (knot < 0 || knot >= LW_RANGE_WINDS) return 0.0;
-    for (size_t c = 0; c < outlook->course_count; c++) {
-        const lw_answer *a = &outlook->ranges[picked->now.places[0].pin][c].at[knot].trimmed;
-        if (a->outcome == LW_FLIES) most = fmax(most, a->flight.apparent_wind);
-    }
-    return most;
-}
-
 static void add_chill(lines *to, const lw_picked *picked)
 {
-    const double wind = fmax(felt_wind(picked), picked->now.gusts.mean);
+    const double wind = fmax(lw_outlook_felt_wind(picked->outlook, picked->now.places[0].pin),
+                             picked->now.gusts.mean);
     const double air = picked->inputs.day.air.temperature, chill = lw_wind_chill(air, wind);
     if (chill < air - 0.5) {
         ADD(to,

@@ -8,6 +8,7 @@
 
 #include "answer/words/margin_text.h"
 #include "answer/words/number_text.h"
+#include "lullwise/choice_find.h"
 #include "records/fault.h"
 
 #define SPEED(x) LW_SPEED_TEXT((x), 1, picked->speed_unit)
@@ -337,25 +338,12 @@ void lw_picked_order(const lw_picked *picked, const lw_choice *choice, char text
     }
 }
 
-// The pin that launches and stays up in the least wind, or NULL.
-static const lw_placing *soonest(const lw_choice *choice, double *wind)
-{
-    const lw_placing *least = NULL;
-    for (size_t i = 0; i < choice->count; i++) {
-        const lw_prospect *p = &choice->places[i].prospect;
-        if (p->launches_at <= 0.0) continue;
-        const double from = fmax(p->launches_at, p->stays_up_at);
-        if (!least || from < *wind) least = &choice->places[i], *wind = from;
-    }
-    return least;
-}
-
 void lw_picked_no_flight(const lw_picked *picked, char text[LW_REASON_LENGTH])
 {
     const lw_choice *choice = &picked->now;
     const double puff = choice->gusts.puff;
     double launch = 0.0;
-    const lw_placing *least = soonest(choice, &launch);
+    const lw_placing *least = lw_choice_soonest(choice, &launch);
     if (!least)
         lw_text_fit(
             text, LW_REASON_LENGTH,

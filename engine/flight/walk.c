@@ -182,3 +182,11 @@ lw_trim lw_walk_holding(const lw_walk *w, const lw_trim *flight)
     free.by = LW_BY_HOLD, free.heading = free.heel = free.place = false;
     return lw_trim_from(w->craft, flight, &free);
 }
+
+double lw_range_most_turns(const lw_craft *craft, const lw_setup *setup, lw_course course,
+                           double puff, const lw_answer *flight)
+{
+    const lw_walk walk = {.craft = craft, .setup = *setup, .course = course, .puff = puff};
+    const lw_trim trim = lw_trim_again(craft, setup, flight);
+    return lw_walk_holding(&walk, &trim).steady.flight.turns;
+}

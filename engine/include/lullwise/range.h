@@ -121,6 +121,10 @@ lw_trim lw_walk_flight(const lw_walk *walk, double wind);
 // The turns that hold most, for a flight whose heading, heel and place stay.
 lw_trim lw_walk_holding(const lw_walk *walk, const lw_trim *flight);
 
+// Those turns for a flight of a range that was found with this puff, so much above the wind.
+double lw_range_most_turns(const lw_craft *craft, const lw_setup *setup, lw_course course,
+                           double puff, const lw_answer *flight);
+
 // The trim for a wind sought from another; NULL: from nothing.
 lw_trim lw_walk_trim(const lw_walk *walk, double wind, const lw_trim *from);
 
