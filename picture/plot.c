@@ -18,17 +18,34 @@ static const struct {
 } styles[] = {{"#0072b2", NULL}, {"#d55e00", "7 3"}, {"#009e73", "2 2"}, {"#111111", "9 3 2 3"}};
 #define STYLE_COUNT ((int)(sizeof styles / sizeof styles[0]))
 
+static double ten_to(int n)
+{
+    double power = 1.0;
+    for (int i = 0; i < n || i < -n; i++) power *= 10.0;
+    return n < 0 ? 1.0 / power : power;
+}
+
+// Of the greatest power of ten that is not above x, as far as there are any.
+static int exponent_of(double x)
+{
+    int n = 0;
+    while (n > -300 && ten_to(n) > x) n--;
+    while (n < 300 && ten_to(n + 1) <= x) n++;
+    return n;
+}
+
 lw_axis lw_axis_over(double low, double high, int marks, const char *label)
 {
     if (!(high - low > 1e-9)) low -= 0.5, high += 0.5;
-    const double rough = (high - low) / marks, power = pow(10.0, floor(log10(rough)));
-    const double part = rough / power;
+    const double rough = (high - low) / marks;
+    const int exponent = exponent_of(rough);
+    const double power = ten_to(exponent), part = rough / power;
     const double step = power * (part < 1.5 ? 1.0 : part < 3.5 ? 2.0 : part < 7.5 ? 5.0 : 10.0);
-    const double decimals = fmax(0.0, ceil(-log10(step) - 1e-9));
+    const int last = part < 7.5 ? exponent : exponent + 1;  // digit that the step needs
     return (lw_axis){.low = step * floor(low / step + 1e-9),
                      .high = step * ceil(high / step - 1e-9),
                      .step = step,
-                     .decimals = (int)decimals,
+                     .decimals = last < 0 ? -last : 0,
                      .label = label};
 }
 

@@ -32,7 +32,7 @@ static bool is_first(lw_side side) { return side.place == &side.picked->now.plac
 // Of two numbers as they are shown, so many decimals: how much more the second is.
 static double more_shown(double from, double to, double unit, int decimals)
 {
-    const double last = pow(10.0, decimals) / unit;
+    const double last = lw_ten_to(decimals) / unit;
     return (round(to * last) - round(from * last)) / last;
 }
 

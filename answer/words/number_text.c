@@ -18,9 +18,16 @@ double lw_told(double x)
     return copysign(up > 1.0 ? whole / up : whole * down, x);
 }
 
+double lw_ten_to(int decimals)
+{
+    double power = 1.0;
+    for (int i = 0; i < decimals; i++) power *= 10.0;
+    return power;
+}
+
 void lw_cell_number(char text[LW_CELL_LENGTH], double value, int decimals, bool is_signed)
 {
-    const double unit = pow(10.0, decimals);
+    const double unit = lw_ten_to(decimals);
     const double rounded = round(lw_told(value) * unit) / unit;
     lw_text_fit(text, LW_CELL_LENGTH, is_signed && rounded != 0.0 ? "%+.*f" : "%.*f", decimals,
                 rounded == 0.0 ? 0.0 : rounded);

@@ -15,6 +15,9 @@ void lw_cell_value(char text[LW_CELL_LENGTH], const lw_quantity *row, const void
 // The double nearest to them, so that "%.12g" writes just these [IEEE 754], from 1e-10 to 1e22.
 double lw_told(double x);
 
+// 10^decimals, what the last digit shown counts from: exact from 0 to 22.
+double lw_ten_to(int decimals);
+
 // The number alone, with so many decimals; `is_signed`: a plus too.
 void lw_cell_number(char text[LW_CELL_LENGTH], double value, int decimals, bool is_signed);
 
