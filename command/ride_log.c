@@ -3,7 +3,6 @@
 
 #include "command/ride_log.h"
 
-#include <math.h>
 #include <stdlib.h>
 
 #include "command/terminal/progress.h"
@@ -24,16 +23,11 @@ static bool make_room(lw_ride_log *log, size_t rows)
 
 #define PROGRESS_ROWS 256
 
-static size_t steps_in(double seconds, double step)
-{
-    return (size_t)fmax(round(seconds / step), 1.0);
-}
-
 bool lw_ride_log_fill(lw_ride_log *log)
 {
     const lw_motion *motion = &log->ridden.motion;
-    const size_t every = steps_in(log->every, motion->parameters.step);
-    size_t left = steps_in(log->seconds, motion->parameters.step);
+    const size_t every = lw_ridden_steps(&log->ridden, log->every);
+    size_t left = lw_ridden_steps(&log->ridden, log->seconds);
     const size_t rows = (left + every - 1) / every;  // the last may be sooner
     if (!make_room(log, rows + 1)) return false;
     lw_ride_begin(&log->ride, motion, &log->ridden.plan);

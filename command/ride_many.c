@@ -6,7 +6,6 @@
 
 #include "command/ride_many.h"
 
-#include <math.h>
 #include <pthread.h>
 #include <stdatomic.h>
 #include <stdlib.h>
@@ -40,7 +39,7 @@ static bool sail(lw_ride_many *many, size_t first, size_t end)
         rides[i].events = NULL, rides[i].event_room = 0;
         lw_ride_begin(&rides[i], motion, &plan);
     }
-    size_t left = (size_t)fmax(round(many->seconds / motion->parameters.step), 1.0);
+    size_t left = lw_ridden_steps(many->ridden, many->seconds);
     while (left > 0) {
         const size_t steps = left < STEPS ? left : STEPS;
         if (lw_stop_wanted()) return false;

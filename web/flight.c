@@ -8,6 +8,7 @@
 #include "answer/words/margin_text.h"
 #include "answer/words/modes_text.h"
 #include "answer/words/sections.h"
+#include "lullwise/craft_drawn.h"
 #include "web/page.h"
 #include "web/parcel.h"
 
@@ -40,35 +41,25 @@ static void put_answer(const lw_flown *flown)
     if (has_balance) put_margins(&flown->answer.margins);
 }
 
-// Depth of the chop's troughs in this wind, between two knots of the craft's curve.
-static double trough_of(const lw_curve *trough, double wind)
-{
-    const double at = fmin(fmax(wind / trough->step, 0.0), LW_CURVE_KNOTS - 1.001);
-    const int knot = (int)at;
-    return trough->value[knot] + (at - knot) * (trough->value[knot + 1] - trough->value[knot]);
-}
-
 // What a picture needs beyond the measured boat: where weight and sail act, forward of the transom
 // and above the hull's bottom; the sailor's middle to windward, sitting in and hiked.
 static void put_drawn(const lw_flown *flown)
 {
-    const lw_craft *c = &flown->craft;
+    const lw_craft *craft = &flown->craft;
     const double incidence = flown->inputs->boat.pins[flown->pin].incidence;
-    const double up = c->main_strut.length, mass = c->hull_mass + c->body_mass;
-    const double place = flown->answer.flight.place_x + c->transom_x;
+    const double place = flown->answer.flight.place_x + craft->transom_x;
+    const lw_craft_drawn at = lw_craft_drawn_of(craft, incidence, place, flown->wind);
     lw_parcel_object("drawn");
-    lw_parcel_number("weight", c->weight);
-    lw_parcel_number("weight_x",
-                     (c->hull_mass * c->hull_x + c->body_mass * place) / mass - c->transom_x);
-    lw_parcel_number("weight_height",
-                     (c->hull_mass * c->hull_z + c->body_mass * c->body_z) / mass - up);
-    lw_parcel_number("sail_x", c->sail.centre_x - c->transom_x);
-    lw_parcel_number("sail_height", c->sail.centre_height - up);
-    lw_parcel_number("body_in", c->body_inboard);
-    lw_parcel_number("body_out", c->body_reach);
-    lw_parcel_number("body_height", c->body_z - up);
-    lw_parcel_number("strut_turn", incidence - c->pin_middle);
-    lw_parcel_number("trough", trough_of(&c->trough, flown->wind));
+    lw_parcel_number("weight", at.weight);
+    lw_parcel_number("weight_x", at.weight_x);
+    lw_parcel_number("weight_height", at.weight_height);
+    lw_parcel_number("sail_x", at.sail_x);
+    lw_parcel_number("sail_height", at.sail_height);
+    lw_parcel_number("body_in", at.body_in);
+    lw_parcel_number("body_out", at.body_out);
+    lw_parcel_number("body_height", at.body_height);
+    lw_parcel_number("strut_turn", at.strut_turn);
+    lw_parcel_number("trough", at.trough);
     lw_parcel_end();
 }
 

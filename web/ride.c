@@ -7,17 +7,12 @@
 
 #include "answer/words/ridden.h"
 #include "answer/words/sections.h"
-#include "lullwise/elementary.h"
+#include "lullwise/craft_drawn.h"
 #include "lullwise/ride.h"
 #include "web/page.h"
 #include "web/parcel.h"
 
 #define EVENTS_MOST 4000
-
-// Where the water's surface is told: along the boat, from behind the rudder to before the wand.
-#define SURFACE_FROM  (-3.0)  // [m] of the main foil
-#define SURFACE_STEP  0.25
-#define SURFACE_COUNT 25
 
 static lw_ridden ridden;
 static lw_ride ride;
@@ -55,23 +50,19 @@ static void ask(const question *q, const lw_web_slot *of)
 static void put_row(const lw_sea_waves *sea)
 {
     const lw_trace at = lw_ride_trace(&ridden.motion, &ride);
-    const double along = lw_cos(at.bow), port = lw_sin(at.bow);
     for (size_t i = 0; i < lw_trace_table.count; i++) {
         lw_parcel_number("", lw_quantity_value(&lw_trace_table.rows[i], &at));
     }
-    for (int i = 0; i < SURFACE_COUNT; i++) {
-        const double s = SURFACE_FROM + i * SURFACE_STEP;
-        const double x = at.upwind + s * along, y = at.across + s * port;
-        lw_parcel_number(
-            "", ridden.motion.is_choppy ? lw_sea_at(sea, x, y, at.time, 0.0).surface : 0.0);
-    }
+    double height[LW_WATER_COUNT];
+    lw_ridden_water(&ridden, sea, &at, height);
+    for (int i = 0; i < LW_WATER_COUNT; i++) lw_parcel_number("", height[i]);
 }
 
 static void put_history(const question *q)
 {
-    const double step = ridden.motion.parameters.step;
-    const size_t every = (size_t)fmax(round(q->every / step), 1.0);
-    const size_t rows = (size_t)fmax(round(q->seconds / (step * (double)every)), 1.0);
+    const size_t every = lw_ridden_steps(&ridden, q->every);
+    const double apart = (double)every * ridden.motion.parameters.step;
+    const size_t rows = (size_t)fmax(round(q->seconds / apart), 1.0);
     const lw_sea_waves sea =
         lw_sea_of(ridden.motion.sea, lw_seed_of(ridden.plan.seed, LW_SEED_SEA));
     ride.events = events, ride.event_room = EVENTS_MOST;
@@ -83,10 +74,10 @@ static void put_history(const question *q)
         put_row(&sea);
     }
     lw_parcel_end();
-    lw_parcel_number("every", step * (double)every);
-    lw_parcel_number("width", (double)(lw_trace_table.count + SURFACE_COUNT));
-    lw_parcel_number("surface_from", SURFACE_FROM);
-    lw_parcel_number("surface_step", SURFACE_STEP);
+    lw_parcel_number("every", apart);
+    lw_parcel_number("width", (double)(lw_trace_table.count + LW_WATER_COUNT));
+    lw_parcel_number("surface_from", LW_WATER_FROM);
+    lw_parcel_number("surface_step", LW_WATER_STEP);
 }
 
 static void put_events(void)
@@ -121,12 +112,13 @@ static void put_words(void)
 // What the picture needs beyond the measured boat, and the wind's three heights.
 static void put_drawn(void)
 {
-    const lw_craft *craft = &ridden.flown.craft;
-    const lw_inputs *inputs = ridden.flown.inputs;
-    lw_parcel_number("strut_turn",
-                     inputs->boat.pins[ridden.flown.pin].incidence - craft->pin_middle);
-    lw_parcel_number("place_x", ridden.plan.place - craft->transom_x);
-    lw_parcel_number("weight", craft->weight);
+    const lw_flown *flown = &ridden.flown;
+    const double incidence = flown->inputs->boat.pins[flown->pin].incidence;
+    const lw_craft_drawn at =
+        lw_craft_drawn_of(&flown->craft, incidence, ridden.plan.place, flown->wind);
+    lw_parcel_number("strut_turn", at.strut_turn);
+    lw_parcel_number("place_x", at.place_x);
+    lw_parcel_number("weight", at.weight);
     lw_parcel_number("heading", ridden.flown.answer.flight.heading);
     lw_parcel_number("turns", ridden.flown.answer.flight.turns);
     lw_parcel_number("lull", ridden.wind.lull);

@@ -56,4 +56,15 @@ void lw_ridden_prepare(lw_ridden *ridden, const lw_inputs *inputs, const lw_sect
 // lull and puff go with it in proportion, and the chop with the wind.
 void lw_ridden_plan(lw_ridden *ridden, uint64_t seed);
 
+// So many steps of the motion in a time [s], at least one.
+size_t lw_ridden_steps(const lw_ridden *ridden, double seconds);
+
+// The water along the boat above its mean level [m], from behind the rudder to before the wand: at
+// points of her middle line, so far forward of the main foil, as one moment of the ride has her.
+#define LW_WATER_FROM  (-3.0)  // [m]
+#define LW_WATER_STEP  0.25    // [m]
+#define LW_WATER_COUNT 25
+void lw_ridden_water(const lw_ridden *ridden, const lw_sea_waves *sea, const lw_trace *at,
+                     double height[LW_WATER_COUNT]);
+
 #endif

@@ -5,6 +5,8 @@
 
 #include <math.h>
 
+#include "lullwise/elementary.h"
+
 void lw_ridden_prepare(lw_ridden *ridden, const lw_inputs *inputs, const lw_sections *sections)
 {
     lw_flown *flown = &ridden->flown;
@@ -60,4 +62,20 @@ void lw_ridden_plan(lw_ridden *ridden, uint64_t seed)
     ridden->plan = lw_ride_plan_of(&ridden->motion, &flown->ask, &flown->answer);
     if (ridden->is_wound) lw_ride_plan_wind(&ridden->plan, &flown->craft, &flown->range);
     ridden->plan.seed = seed;
+}
+
+size_t lw_ridden_steps(const lw_ridden *ridden, double seconds)
+{
+    return (size_t)fmax(floor(seconds / ridden->motion.parameters.step + 0.5), 1.0);
+}
+
+void lw_ridden_water(const lw_ridden *ridden, const lw_sea_waves *sea, const lw_trace *at,
+                     double height[LW_WATER_COUNT])
+{
+    const double along = lw_cos(at->bow), port = lw_sin(at->bow);
+    for (int i = 0; i < LW_WATER_COUNT; i++) {
+        const double s = LW_WATER_FROM + i * LW_WATER_STEP;
+        const double x = at->upwind + s * along, y = at->across + s * port;
+        height[i] = ridden->motion.is_choppy ? lw_sea_at(sea, x, y, at->time, 0.0).surface : 0.0;
+    }
 }

@@ -1,0 +1,24 @@
+// craft_drawn.h - where weight, sail and sailor stand on a craft, for who draws her.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_CRAFT_DRAWN_H
+#define LW_CRAFT_DRAWN_H
+
+#include "lullwise/craft.h"
+
+// Every x forward of the transom, every height above the hull's bottom at the main strut.
+typedef struct lw_craft_drawn {
+    double weight;                          // [N] boat and sailor
+    double weight_x, weight_height;         // [m] of its middle
+    double sail_x, sail_height;             // [m] where the full sail acts
+    double place_x;                         // [m] the sailor's middle
+    double body_in, body_out, body_height;  // [m] to windward: sitting in, hiked
+    double strut_turn;                      // [rad] by the pin, bow up
+    double trough;                          // [m] of the chop in the wind
+} lw_craft_drawn;
+
+// incidence: of the pin [rad]; place: the sailor's, forward of the main foil [m]; wind [m/s].
+lw_craft_drawn lw_craft_drawn_of(const lw_craft *craft, double incidence, double place,
+                                 double wind);
+
+#endif
