@@ -109,6 +109,38 @@ for symbol in $outside; do
     esac
 done
 
+# --- what the floors above call of libm: what is exact, so that every machine tells the same
+inexact='a?(sin|cos|tan)h?|atan2|exp|exp2|exp10|expm1|log|log2|log10|log1p|pow|cbrt|hypot|erfc?|[lt]gamma'
+while read -r call; do
+    fault "$call: take lullwise/elementary.h, or leave it to the engine"
+done < <(files_of records answer picture card desk web command | xargs awk -v inexact="$inexact" '
+    { gsub(/\/\/.*|"[^"]*"/, "") }
+    match($0, "(^|[^a-zA-Z0-9_])(" inexact ")[fl]?\\(") {
+        print FILENAME " calls " substr($0, RSTART, RLENGTH) ")"
+    }')
+
+# --- circles: no two files call each other, not even by way of others
+calls_within() {  # lines "caller callee" of the objects below a folder
+    find "$1" -name '*.o' | while read -r object; do  # but for those whose source is gone
+        source=${object#*.dir/}
+        [ ! -f "${source%.o}" ] || echo "$object"
+    done | xargs -r nm -A 2>/dev/null | awk '
+        { file = $1; sub(/\.o:.*/, "", file); sub(/.*\//, "", file); kind = $(NF - 1) }
+        kind ~ /^[TRDBVW]$/ { home[$NF] = file }
+        kind == "U" { needs[file " " $NF] = 1 }
+        END {
+            for (need in needs) {
+                split(need, part, " ")
+                if (part[2] in home && home[part[2]] != part[1]) print part[1], home[part[2]]
+            }
+        }' | sort -u
+}
+for folder in "$(dirname "$library")"/CMakeFiles/{lullwise_*,lullwise,page_calls}.dir; do
+    circle=$(calls_within "$folder" | tsort 2>&1 >/dev/null | grep -v 'contains a loop' |
+        awk '{print $NF}' | tr '\n' ' ') || true
+    [ -z "$circle" ] || fault "in a circle: $circle"
+done
+
 # --- state: the engine has constants only (.data.rel.ro holds constants with addresses in them)
 while read -r member; do
     fault "the engine has a variable: $member"

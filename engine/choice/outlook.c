@@ -32,12 +32,6 @@ static void take_legs(lw_outlook *outlook, const lw_day *day)
     }
 }
 
-lw_gusts lw_gusts_at(lw_gusts gusts, double mean)
-{
-    const double share = gusts.mean > 0.0 ? fmax(mean, 0.0) / gusts.mean : 0.0;
-    return (lw_gusts){share * gusts.lull, share * gusts.mean, share * gusts.puff, gusts.period};
-}
-
 void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
                       const lw_person *person, const lw_day *day)
 {
@@ -202,41 +196,4 @@ void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_secti
         while (done < steps) lw_outlook_step(outlook, done++);
     }
     lw_outlook_end(outlook);
-}
-
-// --- limits
-
-static double margins_hold(const lw_range *range)
-{
-    return range->has_hold && range->held_up_to >= range->stays_up_at ? range->held_up_to : 0.0;
-}
-
-// By rides; no bound where the greatest wind that was ridden in is bearable.
-static double rides_hold(const lw_outlook *outlook, size_t pin, size_t course)
-{
-    const lw_swims *swims = &outlook->swims[pin][course];
-    const lw_ride_hold hold = lw_swims_hold(swims, &outlook->weather);
-    return swims->is_known && hold.has_end ? hold.puff : INFINITY;
-}
-
-double lw_outlook_hold(const lw_outlook *outlook, size_t pin, size_t course)
-{
-    const lw_range *range = &outlook->ranges[pin][course];
-    const double held = fmin(margins_hold(range), rides_hold(outlook, pin, course));
-    return held >= range->stays_up_at ? held : 0.0;
-}
-
-bool lw_outlook_hold_ends_by_rides(const lw_outlook *outlook, size_t pin, size_t course)
-{
-    const double margins = margins_hold(&outlook->ranges[pin][course]);
-    return margins > 0.0 && rides_hold(outlook, pin, course) < margins;
-}
-
-size_t lw_outlook_hardest(const lw_outlook *outlook, size_t pin)
-{
-    size_t hardest = 0;
-    for (size_t c = 1; c < outlook->course_count; c++) {
-        if (lw_outlook_hold(outlook, pin, c) < lw_outlook_hold(outlook, pin, hardest)) hardest = c;
-    }
-    return hardest;
 }

@@ -5,25 +5,6 @@
 
 #include <math.h>
 
-#define AS_COURSE_TEXT(name, text, direction, low, high) text,
-#define AS_COURSE(name, text, direction, low, high) \
-    {direction * LW_DEG, low * LW_DEG, high * LW_DEG},
-static const char *const course_texts[] = {LW_COURSE_LIST(AS_COURSE_TEXT)};
-static const lw_course courses[] = {LW_COURSE_LIST(AS_COURSE)};
-
-const char *lw_course_text(lw_course_kind kind) { return course_texts[kind]; }
-lw_course lw_course_of(lw_course_kind kind) { return courses[kind]; }
-
-double lw_course_middle(lw_course course) { return 0.5 * (course.low + course.high); }
-
-lw_course lw_course_to(double direction)
-{
-    const lw_course up = courses[LW_UPWIND], down = courses[LW_DOWNWIND];
-    if (direction < 60.0 * LW_DEG) return (lw_course){direction, up.low, up.high};
-    if (direction > 130.0 * LW_DEG) return (lw_course){direction, down.low, down.high};
-    return (lw_course){direction, direction, direction};
-}
-
 // The wind as a puff on a boat trimmed for less: it comes a knot at a time; rudder, place and
 // heading stay, heel may follow.
 static lw_answer puffed_from(const lw_craft *craft, const lw_ask *trimmed, double wind)
