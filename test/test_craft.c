@@ -5,6 +5,8 @@
 
 #include "boat/foil_curves.h"
 #include "flight/balance.h"
+#include "lullwise/craft_drawn.h"
+#include "lullwise/drag_curve.h"
 #include "lullwise/prepared.h"
 #include "solve/curve.h"
 #include "test/check.h"
@@ -158,6 +160,41 @@ TEST_FUNCTION(windage_of_the_side_is_felt_across_only)
     CHECK_NEAR(still.air.y[0], ahead.air.y[0], 1e-9);
 }
 
+// By moments about the transom: half a metre of the sailor moves the middle by her share of the mass.
+TEST_FUNCTION(the_middle_of_the_weight_goes_with_the_sailor)
+{
+    const lw_craft craft = preset_craft();
+    const double share = craft.body_mass / (craft.body_mass + craft.hull_mass);
+    const lw_craft_drawn over = lw_craft_drawn_of(&craft, 0.0, craft.hull_x, 6.0);
+    const lw_craft_drawn ahead = lw_craft_drawn_of(&craft, 0.0, craft.hull_x + 0.5, 6.0);
+    CHECK_NEAR(over.weight_x, craft.hull_x - craft.transom_x, 1e-12);
+    CHECK_NEAR(over.place_x, over.weight_x, 1e-12);
+    CHECK_NEAR(ahead.weight_x - over.weight_x, 0.5 * share, 1e-12);
+    CHECK(ahead.weight_height == over.weight_height);
+}
+
+TEST_FUNCTION(the_trough_drawn_is_that_of_flight)
+{
+    const lw_craft craft = preset_craft();
+    for (int i = 1; i < LW_CURVE_KNOTS - 1; i += 5) {
+        const lw_craft_drawn at = lw_craft_drawn_of(&craft, 0.0, 0.0, i * craft.trough.step);
+        CHECK_NEAR(at.trough, craft.trough.value[i], 1e-12);
+    }
+}
+
+// Why she flies: slowly the hull alone can carry her, fast the foil does it for less.
+TEST_FUNCTION(slowly_the_hull_carries_her_and_fast_the_foil_does_for_less)
+{
+    const lw_craft craft = preset_craft();
+    const lw_boat boat = preset_boat();
+    const double speeds[] = {1.0, 6.0, 20.0};
+    lw_drag drag[3];
+    lw_drag_curve(&boat, &craft, speeds, drag, 3);
+    CHECK(drag[0].hull > 0.0 && isnan(drag[0].foil));
+    CHECK(drag[1].foil > 0.0 && drag[1].foil < drag[1].hull);
+    CHECK(isnan(drag[2].hull) && drag[2].foil > 0.0);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -166,6 +203,9 @@ int main(void)
         TEST(heeled_foil_lifts_as_the_lattice_has_it_within_what_is_told),
         TEST(flap_is_worth_the_same_angle_at_every_depth),
         TEST(windage_of_the_side_is_felt_across_only),
+        TEST(the_middle_of_the_weight_goes_with_the_sailor),
+        TEST(the_trough_drawn_is_that_of_flight),
+        TEST(slowly_the_hull_carries_her_and_fast_the_foil_does_for_less),
     };
     return RUN_TESTS(tests);
 }
