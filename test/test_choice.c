@@ -3,7 +3,7 @@
 
 #include <string.h>
 
-#include "lullwise/choice.h"
+#include "lullwise/choice_find.h"
 #include "lullwise/hold.h"
 #include "test/demo.h"
 
@@ -144,6 +144,51 @@ TEST_FUNCTION(without_wind_nothing_can_be_sailed_and_nothing_is_ridden)
     }
 }
 
+// Pins that launch in 4, 5 and 0 (none) and stay up in 8, 6 and 3; held to 9, 12 and 10.
+static lw_choice three_places(void)
+{
+    lw_choice choice = {.count = 3};
+    const double winds[3][3] = {{4.0, 8.0, 9.0}, {5.0, 6.0, 12.0}, {0.0, 3.0, 10.0}};
+    for (size_t i = 0; i < 3; i++) {
+        lw_prospect *p = &choice.places[i].prospect;
+        p->launches_at = winds[i][0], p->stays_up_at = winds[i][1], p->held_up_to = winds[i][2];
+    }
+    return choice;
+}
+
+TEST_FUNCTION(the_soonest_pin_is_the_one_that_flies_in_the_least_wind)
+{
+    lw_choice choice = three_places();
+    double wind = 0.0;
+    CHECK(lw_choice_soonest(&choice, &wind) == &choice.places[1] && wind == 6.0);
+    choice.places[0].prospect.launches_at = choice.places[1].prospect.launches_at = 0.0;
+    CHECK(lw_choice_soonest(&choice, &wind) == NULL);
+}
+
+TEST_FUNCTION(a_puff_is_held_by_the_best_place_that_holds_it_or_by_the_widest)
+{
+    const lw_choice choice = three_places();
+    CHECK(lw_choice_widest(&choice) == &choice.places[1]);
+    CHECK(lw_choice_holder(&choice, 8.0) == &choice.places[0]);
+    CHECK(lw_choice_holder(&choice, 9.5) == &choice.places[1]);
+    CHECK(lw_choice_holder(&choice, 20.0) == &choice.places[1]);
+}
+
+// Of the demo day; the pin in the boat has most lift.
+TEST_FUNCTION(of_all_pins_the_best_to_change_to_saves_most)
+{
+    static lw_hold hold;
+    begin(&one, 1);
+    finish(&one);
+    hold = (lw_hold){.left = 9000.0, .now = one.gusts.mean, .later = one.gusts.mean, .stop = 60.0};
+    lw_hold_work_out(&hold, &one);
+    CHECK(lw_hold_flies(&hold) && hold.has_best && hold.best != hold.pin);
+    for (size_t pin = 1; pin < hold.pin_count; pin++) {
+        CHECK(hold.changes[pin].best_saved <= hold.changes[hold.best].best_saved);
+        CHECK(lw_hold_flying(&hold, pin) > 0.0 && lw_hold_flying(&hold, pin) <= 1.0);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -153,6 +198,9 @@ int main(void)
         TEST(longer_rides_know_swims_better),
         TEST(on_a_light_day_nothing_slower_stands_before_what_is_faster),
         TEST(without_wind_nothing_can_be_sailed_and_nothing_is_ridden),
+        TEST(the_soonest_pin_is_the_one_that_flies_in_the_least_wind),
+        TEST(a_puff_is_held_by_the_best_place_that_holds_it_or_by_the_widest),
+        TEST(of_all_pins_the_best_to_change_to_saves_most),
     };
     return RUN_TESTS(tests);
 }

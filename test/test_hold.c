@@ -119,6 +119,44 @@ TEST_FUNCTION(the_less_is_known_the_nearer_the_chance_is_to_one_half)
     CHECK(before < 0.53);
 }
 
+// 6 m/s of mean wind here, 9 at the finish.
+TEST_FUNCTION(the_wind_goes_evenly_with_the_distance_and_puffs_go_with_it)
+{
+    const lw_hold hold = {.left = LENGTH, .now = 6.0, .later = 9.0};
+    CHECK_RELATIVE(lw_hold_wind(&hold, 0.0), 6.0, 1e-12);
+    CHECK_RELATIVE(lw_hold_wind(&hold, 0.5 * LENGTH), 7.5, 1e-12);
+    CHECK_RELATIVE(lw_hold_wind(&hold, LENGTH), 9.0, 1e-12);
+    CHECK_RELATIVE(lw_hold_puff(&hold, 8.0), 12.0, 1e-12);
+}
+
+TEST_FUNCTION(rides_reach_so_far_and_no_further)
+{
+    lw_hold hold = {.left = LENGTH, .now = 6.0, .later = 6.0};
+    CHECK(!lw_hold_is_beyond_rides(&hold));
+    hold.later = 6.0 * LW_RIDE_MOST + 0.01;
+    CHECK(lw_hold_is_beyond_rides(&hold));
+    hold.later = 6.0 * LW_RIDE_LEAST - 0.01;
+    CHECK(lw_hold_is_beyond_rides(&hold));
+}
+
+// One swim in 2000 m, known alike from all blocks, and half a one that did not happen: two and one
+// over the 4000 m, which take 1000 s.
+TEST_FUNCTION(swims_an_hour_are_those_to_the_finish_over_its_time)
+{
+    static lw_hold hold = {.left = LENGTH};
+    double error, hourly;
+    hold.paces[0] = pace(0.25, 0.25, 0.0, 0.0);
+    for (int i = 0; i < LW_HOLD_POINTS; i++) {
+        for (int set = 0; set < LW_SETS; set++) hold.paces[0].swims[set][i] = 1.0 / 2000.0;
+        hold.paces[0].unseen[i] = 0.5 / 2000.0;
+    }
+    CHECK_RELATIVE(lw_hold_swims(&hold, 0, &error), 2.0, 1e-12);
+    CHECK_RELATIVE(error, 1.0, 1e-9);
+    CHECK_RELATIVE(lw_hold_swims_an_hour(&hold, 0, &hourly), 2.0 * 3.6, 1e-12);
+    CHECK_RELATIVE(hourly, error * 3.6, 1e-12);
+    CHECK_RELATIVE(lw_hold_unsure(3.0, 4.0), 5.0, 1e-15);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -130,6 +168,9 @@ int main(void)
         TEST(when_the_wind_builds_the_stop_waits_until_the_other_pin_is_faster),
         TEST(what_both_pins_meet_alike_leaves_their_difference_sure),
         TEST(the_less_is_known_the_nearer_the_chance_is_to_one_half),
+        TEST(the_wind_goes_evenly_with_the_distance_and_puffs_go_with_it),
+        TEST(rides_reach_so_far_and_no_further),
+        TEST(swims_an_hour_are_those_to_the_finish_over_its_time),
     };
     return RUN_TESTS(tests);
 }

@@ -67,7 +67,7 @@ static void tell_difference(lw_teller *t, const lw_item *item, double from, doub
 {
     char text[LW_SHOWN_LENGTH];
     lw_item more = *item;
-    const double last = pow(10.0, item->digits);
+    const double last = lw_ten_to(item->digits);
     const double value = (round(to * last) - round(from * last)) / last;
     more.form = LW_AS_SIGNED, more.none = "";
     lw_item_show(&more, value, text);
