@@ -3,7 +3,6 @@
 
 #include "answer/question.h"
 
-#include <stdarg.h>
 #include <string.h>
 
 #define LW_AS_ENTRY(name) &lw_question_##name,
@@ -18,13 +17,4 @@ const lw_question *lw_question_named(const char *name)
         if (strcmp(list[i]->name, name) == 0) return list[i];
     }
     return NULL;
-}
-
-bool lw_refuse(lw_refusal *refusal, const char *format, ...)
-{
-    va_list arguments;
-    va_start(arguments, format);
-    vsnprintf(refusal->text, sizeof refusal->text, format, arguments);
-    va_end(arguments);
-    return false;
 }

@@ -125,7 +125,7 @@ calls_within() {  # lines "caller callee" of the objects below a folder
         source=${object#*.dir/}
         [ ! -f "${source%.o}" ] || echo "$object"
     done | xargs -r nm -A 2>/dev/null | awk '
-        { file = $1; sub(/\.o:.*/, "", file); sub(/.*\//, "", file); kind = $(NF - 1) }
+        { file = $1; sub(/\.o:.*/, "", file); sub(/.*\.dir\//, "", file); kind = $(NF - 1) }
         kind ~ /^[TRDBVW]$/ { home[$NF] = file }
         kind == "U" { needs[file " " $NF] = 1 }
         END {
