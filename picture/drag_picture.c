@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "lullwise/drag_curve.h"
+#include "lullwise/drawn.h"
 #include "picture/boat_picture.h"
 #include "picture/plot.h"
 

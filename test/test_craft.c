@@ -5,8 +5,7 @@
 
 #include "boat/foil_curves.h"
 #include "flight/balance.h"
-#include "lullwise/craft_drawn.h"
-#include "lullwise/drag_curve.h"
+#include "lullwise/drawn.h"
 #include "lullwise/prepared.h"
 #include "solve/curve.h"
 #include "test/check.h"

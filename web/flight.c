@@ -8,7 +8,7 @@
 #include "answer/words/margin_text.h"
 #include "answer/words/modes_text.h"
 #include "answer/words/sections.h"
-#include "lullwise/craft_drawn.h"
+#include "lullwise/drawn.h"
 #include "web/page.h"
 #include "web/parcel.h"
 

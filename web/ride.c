@@ -7,7 +7,7 @@
 
 #include "answer/words/ridden.h"
 #include "answer/words/sections.h"
-#include "lullwise/craft_drawn.h"
+#include "lullwise/drawn.h"
 #include "lullwise/ride.h"
 #include "web/page.h"
 #include "web/parcel.h"

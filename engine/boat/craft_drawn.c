@@ -1,7 +1,7 @@
 // craft_drawn.c - where weight, sail and sailor stand on a craft, for who draws her.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/craft_drawn.h"
+#include "lullwise/drawn.h"
 
 #include "solve/curve.h"
 

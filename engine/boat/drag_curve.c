@@ -1,7 +1,7 @@
 // drag_curve.c - hull afloat and main foil flying, each with the whole weight.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/drag_curve.h"
+#include "lullwise/drawn.h"
 
 #include <math.h>
 

@@ -33,10 +33,11 @@
 #include "lullwise/hull_shape.h"
 #include "lullwise/hull_afloat.h"
 
-// A boat made ready to compute with, and one of her foils by itself.
+// A boat made ready to compute with, one of her foils by itself, and what pictures of her show.
 #include "lullwise/prepared.h"
 #include "lullwise/craft.h"
 #include "lullwise/foil.h"
+#include "lullwise/drawn.h"
 
 // Steady flight: its balance and margins, what the sailor sets by choice, and the winds that a
 // set-up flies and is held in.
@@ -58,6 +59,7 @@
 #include "lullwise/draw.h"
 #include "lullwise/swims.h"
 #include "lullwise/choice.h"
+#include "lullwise/choice_find.h"
 #include "lullwise/hold.h"
 #include "lullwise/sensitivity.h"
 
