@@ -1,0 +1,110 @@
+// told.test.mjs - the page is told every answer as `lullwise ... --json` writes it: the same keys,
+// texts and truths, and the same numbers to the bit.
+// SPDX-License-Identifier: MIT
+
+import assert from "node:assert/strict";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { after, before, test } from "node:test";
+import { engineIn } from "../script/module.js";
+import { unpack } from "../script/parcel.js";
+import { lullwise } from "./desk.mjs";
+
+const CASES = 200; // random sailors, winds, pins and courses
+
+const module = await WebAssembly.compile(
+  await readFile(new URL("../../build/page/page_engine.wasm", import.meta.url)),
+);
+const engine = await engineIn(module);
+const { questions } = engine.ask("tables");
+const demo = async (name) => readFile(new URL(`../../demo/${name}.yaml`, import.meta.url), "utf8");
+const texts = { boat: await demo("heron"), sailor: await demo("light"), day: await demo("breeze") };
+
+// What each question is asked with; one that is not named here is asked with nothing.
+const asked = {
+  hold: { pin: "A", left: "5 nmi", "builds-to": "17 kn" },
+  fly: { pin: "B", wind: "14 kn" },
+  modes: { pin: "B" },
+  ride: { pin: "B", minutes: "2", seed: "7" },
+  foil: { part: "main", speed: "8:12:2 kn" },
+};
+
+let folder;
+before(async () => {
+  folder = await mkdtemp(join(tmpdir(), "told-"));
+});
+after(() => rm(folder, { recursive: true }));
+
+/** The answer as the page is told it, or why it is not taken. */
+function byPage(set, name, options) {
+  engine.load(0, set);
+  const { is_taken, refusal } = engine.question(0, name, options);
+  if (!is_taken) return refusal;
+  for (let done = 0, steps; done < (steps = engine.askSteps()); )
+    while (done < steps) engine.calls.lw_web_ask_step(done++);
+  return unpack(engine.told("ask_tell").parcel);
+}
+
+async function byCommand(set, name, options) {
+  const words = [name, "--json"];
+  for (const [kind, text] of Object.entries(set)) {
+    await writeFile(join(folder, `${kind}.yaml`), text);
+    words.push(`--${kind}`, join(folder, `${kind}.yaml`));
+  }
+  for (const [option, text] of Object.entries(options)) words.push(`--${option}`, text);
+  const { stdout, stderr } = lullwise(words);
+  return stdout ? JSON.parse(stdout) : stderr;
+}
+
+// assert.deepEqual tells 0 from -0; how members are shown stands under a symbol, which is left out.
+const plain = (value) => {
+  if (Array.isArray(value)) return value.map(plain);
+  if (!value || typeof value !== "object") return value;
+  return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, plain(one)]));
+};
+
+const fits = ({ takes }, set) =>
+  Object.fromEntries(Object.entries(set).filter(([kind]) => takes.split(" ").includes(kind)));
+
+for (const question of questions) {
+  test(`the demo's ${question.name} is told alike`, async () => {
+    const set = fits(question, texts),
+      options = asked[question.name] ?? {};
+    const told = byPage(texts, question.name, options);
+    assert.ok(Object.keys(told).length > 3, JSON.stringify(told).slice(0, 200));
+    assert.deepEqual(plain(told), await byCommand(set, question.name, options));
+  });
+}
+
+test("every shown column has a head, a unit and digits from the engine", () => {
+  const { places } = byPage(texts, "pick", {});
+  for (const column of places.columns)
+    assert.deepEqual(Object.keys(column), ["key", "head", "unit", "digits", "form"]);
+});
+
+let seed = 11;
+function random() {
+  seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0; // the same stream each time
+  return seed / 2 ** 32;
+}
+const one = (list) => list[Math.floor(random() * list.length)];
+const between = (low, high, digits) => (low + (high - low) * random()).toFixed(digits);
+
+test(`${CASES} flights of random sailors in random winds are told alike`, async () => {
+  for (let i = 0; i < CASES; i++) {
+    const sailor = texts.sailor.replace(/^( *mass: *)[\d.]+/m, `$1${between(50, 110, 1)}`);
+    const options = {
+      pin: one(["A", "B", "C", "D"]),
+      wind: `${between(4, 26, 2)} kn`,
+      course: one(["upwind", "reach", "downwind"]),
+    };
+    const set = { ...texts, sailor },
+      name = i % 10 ? "fly" : "modes";
+    assert.deepEqual(
+      plain(byPage(set, name, options)),
+      await byCommand(set, name, options),
+      JSON.stringify([i, name, options]),
+    );
+  }
+});
