@@ -159,7 +159,8 @@ TEST_FUNCTION(windage_of_the_side_is_felt_across_only)
     CHECK_NEAR(still.air.y[0], ahead.air.y[0], 1e-9);
 }
 
-// By moments about the transom: half a metre of the sailor moves the middle by her share of the mass.
+// By moments about the transom: half a metre of the sailor moves the middle by her share of the
+// mass.
 TEST_FUNCTION(the_middle_of_the_weight_goes_with_the_sailor)
 {
     const lw_craft craft = preset_craft();

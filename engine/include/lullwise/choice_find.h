@@ -15,8 +15,8 @@ const lw_placing *lw_choice_soonest(const lw_choice *choice, double *wind);
 const lw_placing *lw_choice_widest(const lw_choice *choice);
 const lw_placing *lw_choice_holder(const lw_choice *choice, double puff);
 
-// The apparent wind [m/s] of a pin in the day's mean wind, the strongest of the courses; 0 where she
-// does not fly.
+// The apparent wind [m/s] of a pin in the day's mean wind, the strongest of the courses; 0 where
+// she does not fly.
 double lw_outlook_felt_wind(const lw_outlook *outlook, size_t pin);
 
 // The day with a leg upwind, one on a reach and one downwind, in the order of the course kinds.
