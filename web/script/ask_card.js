@@ -45,6 +45,9 @@ function textField(id, option) {
   };
 }
 
+// The help of an option without how it is written on a command line.
+const spoken = (help) => help.replace(/, as in --\S+ ('[^']*'|[^ ,.]+)/g, "");
+
 function optionField(page, name, onChange) {
   const id = freshId(),
     option = page.tables.options[name];
@@ -57,7 +60,7 @@ function optionField(page, name, onChange) {
       { class: "field" },
       make("label", { for: id }, labelOf(name)),
       field.element,
-      make("p", { class: "note" }, option.help),
+      make("p", { class: "note" }, spoken(option.help)),
     ),
   };
 }
@@ -71,7 +74,7 @@ class AskCard {
   #name;
   #fields;
   #bar;
-  #answer = make("div", { class: "told", "aria-live": "polite" });
+  #answer = make("div", { class: "question-answer", "aria-live": "polite" });
   #asked = "";
   #isOpen = true;
 
@@ -130,9 +133,13 @@ class AskCard {
       if (!got || !this.#isOpen) return;
       this.#asked = asked;
       this.#answer.replaceChildren(
-        ...(got.refused
-          ? refusalOf(got.refused).map((line) => make("p", { class: "refused" }, line))
-          : drawTold(got.told).flat()),
+        make(
+          "div",
+          { class: "tree" },
+          got.refused
+            ? refusalOf(got.refused).map((line) => make("p", { class: "refused" }, line))
+            : drawTold(got.told),
+        ),
       );
       this.update(store.state);
     } catch (error) {
