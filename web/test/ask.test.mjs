@@ -24,7 +24,7 @@ for (const [name, size] of Object.entries(sizes)) {
     await hold.locator("summary").click();
     await hold.getByRole("button", { name: "Work it out" }).click();
     await hold.getByText("which pin is in the boat?").waitFor({ timeout: 120_000 });
-    await hold.getByLabel("Pin").selectOption("A");
+    await hold.getByLabel("Pin", { exact: true }).selectOption("A");
     await hold.getByLabel("Left").fill("5");
     await hold.getByLabel("Builds to").fill("17");
     await hold.getByRole("button", { name: "Work it out" }).click();
