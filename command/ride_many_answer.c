@@ -78,8 +78,9 @@ json_t *lw_ride_many_json(const lw_ride_many *many)
         if (!(many->tallies[i].seconds > 0.0)) continue;
         const lw_ride_rates rates = lw_ride_rates_of(&many->tallies[i]);
         json_array_append_new(
-            rides, json_pack("{s:I, s:o}", "seed", (json_int_t)(many->ridden->plan.seed + i),
-                             "rates", lw_table_json(&lw_ride_rates_table, &rates)));
+            rides,
+            json_pack("{s:I, s:o}", "seed", (json_int_t)many->ridden->plan.seed + (json_int_t)i,
+                      "rates", lw_table_json(&lw_ride_rates_table, &rates)));
     }
     return json_pack(
         "{s:s, s:s, s:s, s:f, s:f, s:b, s:b, s:o, s:o, s:o, s:o}", "boat", flown->inputs->boat.name,

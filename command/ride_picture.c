@@ -43,7 +43,8 @@ typedef struct picture {
 
 static double value_of(const lw_trace *row, size_t member, double unit)
 {
-    return *(const double *)((const char *)row + member) / unit;
+    const void *place = (const char *)row + member;
+    return *(const double *)place / unit;
 }
 
 static void set_panels(picture *p)
@@ -206,7 +207,8 @@ static void draw_key(FILE *out, const lw_ride_log *log, double top)
         char text[80];
         LW_FIT(text, "%c: %s (%.0f)", letters[what], lw_ride_event_text((lw_ride_what)what),
                log->ride.tally.count[what]);
-        lw_svg_text(out, (lw_svg_point){LEFT + 325.0 * (shown % 3), top + 18.0 * (shown / 3)},
+        const int column = shown % 3, line = shown / 3;
+        lw_svg_text(out, (lw_svg_point){LEFT + 325.0 * column, top + 18.0 * line},
                     (lw_svg_words){.size = 13.0}, text);
         shown++;
     }

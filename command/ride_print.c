@@ -54,7 +54,8 @@ static void print_event(FILE *out, const lw_ride_log *log, const lw_ride_event *
     lw_cell_left(out, lw_ride_event_text(event->what), WORDS);
     for (size_t i = 0; i < COLUMNS; i++) {
         char text[LW_CELL_LENGTH];
-        const double value = *(const double *)((const char *)&event->at + columns[i].member);
+        const void *place = (const char *)&event->at + columns[i].member;
+        const double value = *(const double *)place;
         lw_cell_number(text, value / columns[i].unit, columns[i].decimals, false);
         lw_cell_right(out, text, columns[i].width);
     }

@@ -26,8 +26,8 @@ bool lw_ranged_begin(void *it, const lw_inputs *inputs, const lw_options *option
     ranged->first = pin == LW_ALL_PINS ? 0 : (size_t)pin;
     ranged->count = pin == LW_ALL_PINS ? inputs->boat.pin_count : 1;
     ranged->craft = lw_asked_craft(inputs);
-    for (size_t k = 0; k < LW_PINS_MOST * LW_COURSE_COUNT; k++) {
-        put_nothing(&ranged->of[k / LW_COURSE_COUNT][k % LW_COURSE_COUNT]);
+    for (size_t i = 0; i < LW_PINS_MOST; i++) {
+        for (size_t k = 0; k < LW_COURSE_COUNT; k++) put_nothing(&ranged->of[i][k]);
     }
     return lw_asked_number(options, "puff", (lw_bounds){0}, &ranged->puff, refusal);
 }

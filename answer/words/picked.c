@@ -3,6 +3,7 @@
 
 #include "answer/words/picked.h"
 
+#include <assert.h>
 #include <math.h>
 #include <string.h>
 
@@ -34,6 +35,14 @@ const lw_placing *lw_picked_place_of(const lw_choice *choice, size_t pin)
     return NULL;
 }
 
+// Of a pin that is among them.
+static const lw_prospect *prospect_of(const lw_choice *choice, size_t pin)
+{
+    const lw_placing *place = lw_picked_place_of(choice, pin);
+    assert(place);
+    return &place->prospect;
+}
+
 bool lw_picked_flies(const lw_choice *choice)
 {
     for (size_t i = 0; i < choice->count; i++) {
@@ -56,7 +65,7 @@ void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_
 static void say_no_hold(const lw_picked *picked, size_t pin, const char *course,
                         char text[LW_REASON_LENGTH])
 {
-    const lw_prospect *p = &lw_picked_place_of(&picked->now, pin)->prospect;
+    const lw_prospect *p = prospect_of(&picked->now, pin);
     const lw_outlook *outlook = picked->outlook;
     const size_t hardest = lw_outlook_hardest(outlook, pin);
     const lw_range *range = &outlook->ranges[pin][hardest];
@@ -80,6 +89,7 @@ void lw_picked_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LENG
     const size_t hardest = lw_outlook_hardest(picked->outlook, pin);
     const lw_range *range = &picked->outlook->ranges[pin][hardest];
     const lw_placing *place = lw_picked_place_of(&picked->now, pin);
+    assert(place);
     lw_picked_course_name(picked, hardest, course);
     if (place->prospect.held_up_to <= 0.0)
         say_no_hold(picked, pin, course, text);
@@ -289,25 +299,27 @@ static void fit_cost(char text[LW_CELL_LENGTH], double cost, int decimals, const
         lw_text_fit(text, LW_CELL_LENGTH, "%s", none);
 }
 
+enum { STEP_LENGTH = 2 * LW_CELL_LENGTH };
+
 // "; holds 3.5 kn more", or what takes its place where one of them is held in no wind.
 static void fit_hold_step(const lw_picked *picked, const lw_prospect *from, const lw_prospect *to,
-                          char text[2 * LW_CELL_LENGTH])
+                          char text[STEP_LENGTH])
 {
     const double more = to->held_up_to - from->held_up_to;
     if (from->held_up_to > 0.0 && to->held_up_to > 0.0)
-        lw_text_fit(text, 2 * LW_CELL_LENGTH, "holds %s %s", SPEED(fabs(more)),
+        lw_text_fit(text, STEP_LENGTH, "holds %s %s", SPEED(fabs(more)),
                     more < 0.0 ? "less" : "more");
     else if (to->held_up_to > 0.0)
-        lw_text_fit(text, 2 * LW_CELL_LENGTH, "holds %s instead of no wind", SPEED(to->held_up_to));
+        lw_text_fit(text, STEP_LENGTH, "holds %s instead of no wind", SPEED(to->held_up_to));
     else
-        lw_text_fit(text, 2 * LW_CELL_LENGTH, "is held in no wind");
+        lw_text_fit(text, STEP_LENGTH, "is held in no wind");
 }
 
 void lw_picked_step(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH])
 {
-    const lw_prospect *from = &lw_picked_place_of(&picked->now, pin)->prospect;
-    const lw_prospect *to = &lw_picked_place_of(&picked->now, pin + 1)->prospect;
-    char time[LW_CELL_LENGTH], cost[LW_CELL_LENGTH], held[2 * LW_CELL_LENGTH];
+    const lw_prospect *from = prospect_of(&picked->now, pin);
+    const lw_prospect *to = prospect_of(&picked->now, pin + 1);
+    char time[LW_CELL_LENGTH], cost[LW_CELL_LENGTH], held[STEP_LENGTH];
     fit_hold_step(picked, from, to, held);
     if (from->seconds <= 0.0 || to->seconds <= 0.0) {
         lw_text_fit(text, LW_REASON_LENGTH, "%s", held);

@@ -22,8 +22,9 @@ void lw_cells_add(lw_cells *cells, const char *text)
         if (!texts) return;
         cells->texts = texts, cells->room = room;
     }
-    char *copy = malloc(strlen(text) + 1);
-    if (copy) strcpy(copy, text);
+    const size_t size = strlen(text) + 1;
+    char *copy = malloc(size);
+    if (copy) memcpy(copy, text, size);
     cells->texts[cells->count++] = copy;
 }
 
@@ -111,7 +112,7 @@ static void draw_last(const drawing *d, const char *text, size_t from, size_t co
 {
     if (d->is_below) {
         fputc('\n', d->out);
-        from = d->indent + 2 * APART, column = 0;
+        from = d->indent + (size_t)2 * APART, column = 0;
     }
     draw_spaces(d->out, from - column);
     lw_print_wrapped(d->out, text, from, d->is_lone ? from + HANG : from);

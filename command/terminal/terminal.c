@@ -59,7 +59,7 @@ static void open(void *to, lw_branch branch, const char *key, const char *head)
     t->depth++;
     if (branch == LW_ROW) return;
     if (!t->hidden && !head) t->hidden = t->depth;
-    if (t->hidden) return;
+    if (!head || t->hidden) return;
     draw_members(t);
     t->has_heading[t->depth] = head[0] != '\0';
     if (head[0]) draw_heading(t, head);

@@ -22,8 +22,8 @@
 #define LW_PROFILE_STATUS_LIST(X)                                                     \
     X(OK,             "ok")                                                           \
     X(UNKNOWN,        "no section has this designation")                              \
-    X(MODIFIED,       "A-series, 67-series and modified NACA sections are not built in: " \
-                      "give coordinates")                                             \
+    X(MODIFIED,       ("A-series, 67-series and modified NACA sections are not built in: "  \
+                       "give coordinates"))                                           \
     X(TOO_FEW,        "a section needs at least 20 different points")                 \
     X(TOO_MANY,       "a section may have at most 401 points")                        \
     X(NOT_A_NUMBER,   "a coordinate is not a number")                                 \

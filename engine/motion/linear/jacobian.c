@@ -56,7 +56,8 @@ void lw_motion_jacobian(const lw_motion *motion, const lw_ride_plan *plan,
     double up[LW_RIDE_STATES];
     lw_ride_state x = *state;
     view v = view_of(motion, plan);
-    for (size_t look_at = 0; look_at < 2 * LW_RIDE_STATES; look_at += LW_WIDTH) {
+    const size_t looks = (size_t)2 * LW_RIDE_STATES;
+    for (size_t look_at = 0; look_at < looks; look_at += LW_WIDTH) {
         for (size_t i = 0; i < LW_WIDTH; i++) {
             const size_t which = look_at + i, j = which / 2 % LW_RIDE_STATES;
             x.at[j] += which % 2 ? -by : by;
@@ -64,7 +65,7 @@ void lw_motion_jacobian(const lw_motion *motion, const lw_ride_plan *plan,
             x.at[j] = state->at[j];
         }
         look(&v);
-        for (size_t i = 0; i < LW_WIDTH && look_at + i < 2 * LW_RIDE_STATES; i++) {
+        for (size_t i = 0; i < LW_WIDTH && look_at + i < looks; i++) {
             const size_t which = look_at + i, j = which / 2;
             for (size_t k = 0; k < LW_RIDE_STATES; k++) {
                 const double rate = v.rates.at[k][i];

@@ -34,7 +34,8 @@ static void copy_out(const lw_fleet *fleet, int i, lw_ride *ride)
 
 static void put_zero(void *lanes, size_t size, int i)
 {
-    for (size_t k = 0; k < size; k += sizeof(lw_lanes)) memset((char *)lanes + k + 8 * i, 0, 8);
+    for (size_t k = 0; k < size; k += sizeof(lw_lanes))
+        memset((char *)lanes + k + sizeof(double) * i, 0, 8);
 }
 
 // Lane i stands still at a state, with no past and no air.
