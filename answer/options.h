@@ -18,8 +18,9 @@ typedef struct lw_option {
 } lw_option;
 
 typedef struct lw_options {
-    const char *command;  // the question's name, for messages
-    lw_unit speed_unit;   // of speeds in sentences; LW_UNIT_NONE: knots
+    const char *command;      // the question's name, for messages
+    lw_unit speed_unit;       // of speeds in sentences; LW_UNIT_NONE: knots
+    bool (*wants_end)(void);  // whether a long step should end with what there is; or NULL
     size_t count, operand_count;
     const lw_option *given[LW_GIVEN_MOST];
     const char *texts[LW_GIVEN_MOST];  // what was given with each

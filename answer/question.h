@@ -36,6 +36,7 @@ typedef struct lw_question {
     // can be worked out elsewhere is given and taken as so many bytes; `part` 0: none can.
     size_t (*steps)(void *it);
     void (*step)(void *it, size_t step);
+    bool (*are_apart)(const void *it);  // those of now may be done at once; NULL: in their order
     size_t part;
     void (*give)(const void *it, size_t step, void *part);
     void (*take)(void *it, size_t step, const void *part);
@@ -46,6 +47,7 @@ typedef struct lw_question {
 
     void (*draw)(const void *it, FILE *out);  // a picture as SVG; NULL: none
     void (*log)(const void *it, FILE *out);   // a history as CSV; NULL: none
+    void (*release)(void *it);                // gives memory back; NULL: it holds none
     const char *work;                         // what is worked out, for a line of progress
 } lw_question;
 
@@ -55,6 +57,7 @@ typedef struct lw_question {
     X(fly)   \
     X(range) \
     X(modes) \
+    X(ride)  \
     X(swims) \
     X(pick)  \
     X(hold)  \

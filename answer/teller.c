@@ -151,7 +151,7 @@ void lw_tell_table(lw_teller *teller, const char *key, const char *head, const l
     face->open(teller->to, LW_LIST, "rows", NULL);
 }
 
-void lw_tell_row(lw_teller *teller)
+static void open_row(lw_teller *teller, const char *head)
 {
     if (level_of(teller)->branch == LW_ROW) {
         assert(level_of(teller)->at == level_of(teller)->column_count);
@@ -159,10 +159,14 @@ void lw_tell_row(lw_teller *teller)
     }
     const struct lw_level *table = level_of(teller);
     assert(table->branch == LW_TABLE);
-    open_level(teller, LW_ROW, "", NULL);
+    open_level(teller, LW_ROW, "", head);
     level_of(teller)->columns = table->columns;
     level_of(teller)->column_count = table->column_count;
 }
+
+void lw_tell_row(lw_teller *teller) { open_row(teller, ""); }
+
+void lw_tell_hidden_row(lw_teller *teller) { open_row(teller, NULL); }
 
 // The item meant: the one given, or the row's next column; nameless in a list.
 static const lw_item *item_meant(lw_teller *teller, const lw_item *item)

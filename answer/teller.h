@@ -84,7 +84,8 @@ void lw_tell_object(lw_teller *teller, const char *key, const char *head);
 void lw_tell_list(lw_teller *teller, const char *key, const char *head);
 void lw_tell_table(lw_teller *teller, const char *key, const char *head, const lw_item *columns,
                    size_t count);
-void lw_tell_row(lw_teller *teller);  // of a table; the row before it ends
+void lw_tell_row(lw_teller *teller);         // of a table; the row before it ends
+void lw_tell_hidden_row(lw_teller *teller);  // one that nobody is shown
 void lw_tell_end(lw_teller *teller);
 
 // One member; in a table's row `item` is NULL and the next column is meant.

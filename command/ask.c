@@ -8,9 +8,9 @@
 
 #include "command/figures.h"
 #include "command/terminal/print.h"
-#include "command/terminal/progress.h"
 #include "command/terminal/stop.h"
 #include "command/told_json.h"
+#include "command/work.h"
 #include "records/json.h"
 #include "records/output_file.h"
 
@@ -39,22 +39,6 @@ static bool read_inputs(lw_inputs *inputs, const lw_options *options)
         lw_print_faults(stderr, &faults);
     lw_faults_free(&faults);
     return is_read;
-}
-
-// Until all is done or Ctrl-C says that it is enough.
-static void work(const lw_question *question, void *it)
-{
-    size_t done = 0, steps;
-    lw_stop_watch();
-    while (question->steps && done < (steps = question->steps(it))) {
-        for (; done < steps && !lw_stop_wanted(); done++) {
-            lw_progress(question->work, done, steps);
-            question->step(it, done);
-        }
-        if (lw_stop_wanted()) break;
-    }
-    if (question->end) question->end(it);
-    lw_progress_over();
 }
 
 static void tell_text(const lw_question *question, const void *it)
@@ -148,7 +132,7 @@ static bool takes_the_output(const lw_question *question, const lw_options *opti
 static lw_exit answer(const lw_question *question, void *it, const lw_options *options)
 {
     if (!can_write(question, options)) return LW_EXIT_WRONG_INPUT;
-    work(question, it);
+    lw_work(question, it);
     const bool is_json = lw_options_has(options, "json");
     const bool is_told = !is_json || tell_json(question, it);
     if (!is_json && !takes_the_output(question, options)) tell_text(question, it);
@@ -157,10 +141,15 @@ static lw_exit answer(const lw_question *question, void *it, const lw_options *o
     return is_fine ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
 }
 
-lw_exit lw_ask_question(const lw_question *question, const lw_options *options)
+lw_exit lw_ask_question(const lw_question *question, const lw_options *given)
 {
     static lw_inputs inputs;
+    static lw_options asked;
+    const lw_options *options = &asked;
     lw_refusal refusal = {0};
+    asked = *given;
+    asked.wants_end = lw_stop_wanted;
+    lw_stop_watch();
     if (!read_inputs(&inputs, options)) return LW_EXIT_WRONG_INPUT;
     void *it = calloc(1, question->size);
     if (!it) {
@@ -173,6 +162,7 @@ lw_exit lw_ask_question(const lw_question *question, const lw_options *options)
     else
         complain(options, &refusal);
     lw_faults_free(&refusal.faults);
+    if (question->release) question->release(it);
     free(it);
     return ended;
 }

@@ -12,7 +12,6 @@
 #define LW_COMMAND_LIST(X) \
     X(new)                 \
     X(check)               \
-    X(ride)                \
     X(desk)                \
     X(quantities)
 // clang-format on

@@ -18,9 +18,17 @@ static struct {
     char *words;  // that the options point into
 } asked;
 
+static void forget(void)
+{
+    if (asked.it && asked.question->release) asked.question->release(asked.it);
+    free(asked.it);
+    asked.it = NULL;
+}
+
 // What is asked: the name, then options and their texts. False when it cannot be.
 static bool read_words(size_t length)
 {
+    forget();
     free(asked.words);
     asked.words = malloc(length + 1);
     if (!asked.words) abort();
@@ -43,7 +51,6 @@ static bool read_words(size_t length)
 
 static bool begin(const lw_web_slot *slot, lw_refusal *refusal)
 {
-    free(asked.it);
     asked.it = calloc(1, asked.question->size);
     if (!asked.it) abort();
     asked.options.speed_unit = asked.speed_unit = slot->picked.speed_unit;

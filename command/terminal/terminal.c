@@ -57,9 +57,8 @@ static void open(void *to, lw_branch branch, const char *key, const char *head)
 {
     lw_terminal *t = to;
     t->depth++;
-    if (branch == LW_ROW) return;
     if (!t->hidden && !head) t->hidden = t->depth;
-    if (!head || t->hidden) return;
+    if (!head || t->hidden || branch == LW_ROW) return;
     draw_members(t);
     t->has_heading[t->depth] = head[0] != '\0';
     if (head[0]) draw_heading(t, head);
@@ -80,11 +79,11 @@ static void close(void *to, lw_branch branch)
 {
     lw_terminal *t = to;
     const size_t depth = t->depth--;
-    if (branch == LW_ROW) return;
     if (t->hidden) {
         if (t->hidden == depth) t->hidden = 0;
         return;
     }
+    if (branch == LW_ROW) return;
     if (branch == LW_TABLE) close_table(t);
     draw_members(t);
     if (!t->has_heading[depth]) return;

@@ -1,10 +1,11 @@
 // ride_picture.c - a ride as curves over time: wind, ride height, pitch, flap, and what happened.
 // SPDX-License-Identifier: MIT
 
+#include "picture/ride_picture.h"
+
 #include <math.h>
 #include <string.h>
 
-#include "command/ride_log.h"
 #include "picture/plot.h"
 #include "records/fault.h"
 
@@ -36,7 +37,7 @@ typedef struct panel {
 
 typedef struct picture {
     FILE *out;
-    const lw_ride_log *log;
+    const lw_ride_drawn *of;
     panel panels[PANELS];
     double strip;  // [s]
 } picture;
@@ -49,8 +50,8 @@ static double value_of(const lw_trace *row, size_t member, double unit)
 
 static void set_panels(picture *p)
 {
-    const lw_wind *wind = &p->log->ridden.wind;
-    const lw_linkage *linkage = &p->log->ridden.flown.inputs->boat.linkage;
+    const lw_wind *wind = &p->of->wind;
+    const lw_linkage *linkage = p->of->linkage;
     const panel panels[PANELS] = {
         {"wind [kn]; dashed: lull, mean, puff",
          {MEMBER(wind)},
@@ -81,9 +82,9 @@ static void set_panels(picture *p)
 static lw_axis axis_of(const picture *p, const panel *of)
 {
     double low = INFINITY, high = -INFINITY;
-    for (size_t k = 0; k < p->log->row_count; k++) {
+    for (size_t k = 0; k < p->of->row_count; k++) {
         for (int m = 0; m < of->count; m++) {
-            const double value = value_of(&p->log->rows[k], of->members[m], of->unit);
+            const double value = value_of(&p->of->rows[k], of->members[m], of->unit);
             low = fmin(low, value), high = fmax(high, value);
         }
     }
@@ -97,12 +98,12 @@ static void draw_curve(const picture *p, const lw_plot *plot, const panel *of, i
 {
     double x[POINTS_MOST], y[POINTS_MOST];
     int count = 0;
-    const size_t rows = p->log->row_count;
+    const size_t rows = p->of->row_count;
     const double span = plot->x.high - plot->x.low;
-    const double per_row = rows > 1 ? p->log->rows[1].time - p->log->rows[0].time : 1.0;
+    const double per_row = rows > 1 ? p->of->rows[1].time - p->of->rows[0].time : 1.0;
     const size_t stride = 1 + (size_t)(span / per_row / (POINTS_MOST - 2));
     for (size_t k = 0; k < rows && count < POINTS_MOST; k += stride) {
-        const lw_trace *row = &p->log->rows[k];
+        const lw_trace *row = &p->of->rows[k];
         if (row->time < plot->x.low || row->time > plot->x.high + per_row) continue;
         x[count] = fmin(row->time, plot->x.high);
         const double value = value_of(row, of->members[member], of->unit);
@@ -140,7 +141,7 @@ static void draw_swim(const picture *p, const lw_plot *plot, double from, double
 
 static void draw_swims(const picture *p, const lw_plot *plot, double height)
 {
-    const lw_ride *ride = &p->log->ride;
+    const lw_ride *ride = p->of->ride;
     for (size_t i = 0; i < ride->event_count; i++) {
         if (!lw_ride_event_is_swim(ride->events[i].what)) continue;
         double to = ride->tally.seconds;
@@ -154,7 +155,7 @@ static void draw_swims(const picture *p, const lw_plot *plot, double height)
 // A line through all panels, its letter above; letters close together stand one above the other.
 static void draw_events(const picture *p, const lw_plot *plot, double height)
 {
-    const lw_ride *ride = &p->log->ride;
+    const lw_ride *ride = p->of->ride;
     double last[STAGGER];
     for (int i = 0; i < STAGGER; i++) last[i] = -INFINITY;
     for (size_t i = 0; i < ride->event_count; i++) {
@@ -178,7 +179,7 @@ static double strip_height(void) { return ABOVE + PANELS * (PANEL + GAP) + 28.0;
 
 static void draw_strip(const picture *p, int strip)
 {
-    const double from = strip * p->strip, to = fmin(from + p->strip, p->log->ride.tally.seconds);
+    const double from = strip * p->strip, to = fmin(from + p->strip, p->of->ride->tally.seconds);
     const double height = PANELS * (PANEL + GAP) - GAP;
     lw_plot plot = {.out = p->out,
                     .width = (WIDTH - LEFT - 20.0) * (to - from) / p->strip,
@@ -199,14 +200,14 @@ static void draw_strip(const picture *p, int strip)
 }
 
 // What the letters stand for, those that occur, three to a line.
-static void draw_key(FILE *out, const lw_ride_log *log, double top)
+static void draw_key(FILE *out, const lw_ride *ride, double top)
 {
     int shown = 0;
     for (int what = 0; what < LW_RIDE_EVENTS; what++) {
-        if (log->ride.tally.count[what] == 0.0) continue;
+        if (ride->tally.count[what] == 0.0) continue;
         char text[80];
         LW_FIT(text, "%c: %s (%.0f)", letters[what], lw_ride_event_text((lw_ride_what)what),
-               log->ride.tally.count[what]);
+               ride->tally.count[what]);
         const int column = shown % 3, line = shown / 3;
         lw_svg_text(out, (lw_svg_point){LEFT + 325.0 * column, top + 18.0 * line},
                     (lw_svg_words){.size = 13.0}, text);
@@ -236,30 +237,25 @@ static double draw_words(FILE *out, double y, const char *text)
     return y;
 }
 
-static void draw_head(FILE *out, const lw_ride_log *log, const char *scene)
+static void draw_head(FILE *out, const lw_ride_drawn *drawn)
 {
-    char text[LW_RIDDEN_LENGTH];
-    double y = draw_words(out, 24.0, scene);
-    lw_ridden_trim(&log->ridden, text);
-    y = draw_words(out, y, text);
-    lw_ridden_sum(&log->ridden, &log->ride.tally, text);
-    draw_words(out, y, text);
+    double y = draw_words(out, 24.0, drawn->scene);
+    y = draw_words(out, y, drawn->trim);
+    draw_words(out, y, drawn->sum);
 }
 
-void lw_ride_log_draw(FILE *out, const lw_ride_log *log)
+void lw_ride_draw(FILE *out, const lw_ride_drawn *drawn)
 {
-    picture p = {.out = out, .log = log};
-    char scene[LW_RIDDEN_LENGTH];
-    const double seconds = log->ride.tally.seconds;
+    picture p = {.out = out, .of = drawn};
+    const double seconds = drawn->ride->tally.seconds;
     p.strip = fmin(fmax(STRIP_LEAST, ceil(seconds / STRIPS_MOST)), seconds);
     const int strips = (int)ceil(seconds / p.strip - 1e-9);
     const double below = HEAD + strips * strip_height() + 24.0;
     set_panels(&p);
-    lw_ridden_scene(&log->ridden, scene);
-    lw_svg_begin(out, WIDTH, below + 110.0, scene);
-    draw_head(out, log, scene);
+    lw_svg_begin(out, WIDTH, below + 110.0, drawn->scene);
+    draw_head(out, drawn);
     for (int i = 0; i < strips; i++) draw_strip(&p, i);
-    draw_key(out, log, below);
+    draw_key(out, drawn->ride, below);
     lw_svg_text(out, (lw_svg_point){LEFT, below + 96.0},
                 (lw_svg_words){.size = 12.0, .colour = "#555"},
                 "Time in seconds. Grey: lying still after a swim.");
