@@ -7,14 +7,25 @@
 
 #include "records/fault.h"
 
+// The whole number nearest to a number and the error that it was rounded by; a half goes to even.
+static double nearest_whole(double number, double error)
+{
+    const double below = floor(number), over = number - below - 0.5 + error;
+    const bool is_odd = 2.0 * floor(0.5 * below) != below;
+    return over > 0.0 || (over == 0.0 && is_odd) ? below + 1.0 : below;
+}
+
 double lw_told(double x)
 {
     const double size = fabs(x);
-    if (!(size > 0.0) || isinf(x)) return x;
+    if (!(size > 0.0)) return isnan(x) ? x : 0.0;
+    if (isinf(x)) return x;
     double up = 1.0, down = 1.0;  // powers of ten up to 10^22 are exact
     for (int i = 0; i < 22 && size * up < 1e11; i++) up *= 10.0;
     for (int i = 0; i < 22 && size / down >= 1e12; i++) down *= 10.0;
-    const double whole = floor(size * up / down + 0.5);
+    const double shifted = size * up / down;  // one of the two is 1
+    const double error = up > 1.0 ? fma(size, up, -shifted) : -fma(shifted, down, -size) / down;
+    const double whole = nearest_whole(shifted, error);
     return copysign(up > 1.0 ? whole / up : whole * down, x);
 }
 
