@@ -172,6 +172,16 @@ static size_t end_of(const drawing *d)
     return begin_of(d, d->last) + (is_wrapped ? TEXT_LEAST : d->wide[d->last]);
 }
 
+// Whether columns stand close: there is no room else, or the last text need not be wrapped then.
+static bool is_tight(const drawing *d, size_t width)
+{
+    drawing close = *d;
+    close.apart = 1;
+    const size_t wide = d->wide[d->last];
+    if (end_of(d) > width) return true;
+    return begin_of(d, d->last) + wide > width && begin_of(&close, d->last) + wide <= width;
+}
+
 void lw_cells_draw_table(FILE *out, const lw_cells *cells, const lw_item *columns, size_t count,
                          size_t indent)
 {
@@ -183,7 +193,7 @@ void lw_cells_draw_table(FILE *out, const lw_cells *cells, const lw_item *column
                  .indent = indent,
                  .apart = APART};
     measure(&d);
-    if (end_of(&d) > lw_print_width(out)) d.apart = 1;
+    if (is_tight(&d, lw_print_width(out))) d.apart = 1;
     d.is_below = d.is_text[d.last] && !d.is_lone && end_of(&d) > lw_print_width(out);
     for (size_t line = 0; line < 2; line++) {
         if (has_line(&d, line)) draw_line(&d, head_text, line);
@@ -225,6 +235,19 @@ static bool draw_member(FILE *out, const lw_cells *cells, const strip *s, size_t
     return true;
 }
 
+// Values first, where names are too long to stand before them.
+static void draw_turned(FILE *out, const lw_cells *cells, const strip *s, size_t indent)
+{
+    const size_t begin = indent + s->value + APART;
+    for (size_t i = s->from; i < s->to; i++) {
+        const char *name = text_at(cells, 2 * i), *value = text_at(cells, 2 * i + 1);
+        draw_spaces(out, indent + s->value - wide_of(value));
+        fputs(value, out);
+        draw_spaces(out, APART);
+        lw_print_wrapped(out, name, begin, begin);
+    }
+}
+
 void lw_cells_draw_members(FILE *out, const lw_cells *cells, size_t indent)
 {
     const size_t count = cells->count / 2, half = (count + 1) / 2;
@@ -233,6 +256,10 @@ void lw_cells_draw_members(FILE *out, const lw_cells *cells, size_t indent)
     if (count < TWO_FROM || wide > lw_print_width(out)) {
         left = strip_of(cells, 0, count);
         right = (strip){0};
+    }
+    if (indent + wide_of_strip(&left) > lw_print_width(out)) {
+        draw_turned(out, cells, &left, indent);
+        return;
     }
     for (size_t line = 0; line < left.to; line++) {
         draw_spaces(out, indent);
