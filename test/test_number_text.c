@@ -1,4 +1,4 @@
-// test_teller.c - claims about how an answer is told.
+// test_number_text.c - claims about numbers as they are told.
 // SPDX-License-Identifier: MIT
 
 #include <math.h>
