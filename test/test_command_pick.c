@@ -192,7 +192,7 @@ TEST_FUNCTION(check_tells_which_measurements_matter_most)
 {
     json_t *json = json_answer("check --sensitivity" FILES);
     const json_t *sensitivity = json_object_get(json, "sensitivity");
-    const json_t *rows = json_object_get(sensitivity, "measurements");
+    const json_t *rows = json_rows(sensitivity, "measurements");
     CHECK(json_is_true(json_object_get(sensitivity, "flies")) && json_array_size(rows) > 50);
     CHECK(json_is_number(json_object_get(json_array_get(rows, 0), "hold_change")));
     json_decref(json);
