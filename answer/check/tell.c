@@ -35,7 +35,7 @@ static const lw_item fault_columns[] = {
 
 static const lw_item prepared_columns[] = {
     {"function", "curve",         LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
-    {"error",    "largest error", LW_AS_NUMBER, LW_UNIT_NONE, 0, NULL},
+    {"error",    "error",         LW_AS_NUMBER, LW_UNIT_NONE, 0, NULL},
     {"unit",     "",              LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
     {"where",    "where",         LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
 };

@@ -1,7 +1,6 @@
 // log.c - one ride, kept row by row.
 // SPDX-License-Identifier: MIT
 
-#include <math.h>
 #include <stdlib.h>
 
 #include "answer/ride/ride.h"
@@ -19,16 +18,11 @@ static bool make_room(lw_ride_log *log, size_t rows, size_t events)
     return log->rows && log->ride.events;
 }
 
-static size_t steps_in(double seconds, double step)
-{
-    return (size_t)fmax(round(seconds / step), 1.0);
-}
-
 bool lw_ride_log_begin(lw_ride_log *log, const lw_ridden *ridden, double seconds, double every)
 {
     const lw_motion *motion = &ridden->motion;
-    *log = (lw_ride_log){.every = steps_in(every, motion->parameters.step),
-                         .left = steps_in(seconds, motion->parameters.step)};
+    *log = (lw_ride_log){.every = lw_ridden_steps(ridden, every),
+                         .left = lw_ridden_steps(ridden, seconds)};
     const size_t rows = (log->left + log->every - 1) / log->every;  // the last may be sooner
     if (!make_room(log, rows + 1, event_room(seconds))) return false;
     lw_ride_begin(&log->ride, motion, &ridden->plan);

@@ -1,7 +1,6 @@
 // many.c - many rides, a seed each, in rounds: the end is the same wherever it is worked out.
 // SPDX-License-Identifier: MIT
 
-#include <math.h>
 #include <stdlib.h>
 
 #include "answer/ride/ride.h"
@@ -43,7 +42,7 @@ static void sail(lw_rode *rode, size_t first, size_t end)
         rides[i].events = NULL, rides[i].event_room = 0;
         lw_ride_begin(&rides[i], motion, &plan);
     }
-    size_t left = (size_t)fmax(round(rode->seconds / motion->parameters.step), 1.0);
+    size_t left = lw_ridden_steps(&rode->ridden, rode->seconds);
     while (left > 0) {
         const size_t steps = left < ADVANCE ? left : ADVANCE;
         if (rode->wants_end && rode->wants_end()) return;

@@ -14,7 +14,7 @@
 static size_t block_indent(const lw_terminal *t) { return t->indent < STEP ? STEP : t->indent; }
 
 // An empty line where another kind of block begins.
-static void begin_block(lw_terminal *t, lw_block block)
+static void begin_block(lw_terminal *t, lw_drawn_block block)
 {
     const bool follows_on = t->last == LW_BLOCK_NONE ||
                             (t->last == LW_BLOCK_HEADING && block != LW_BLOCK_HEADING) ||

@@ -19,7 +19,7 @@ typedef struct lw_figure {
     const void *data;
 } lw_figure;
 
-typedef enum lw_block {
+typedef enum lw_drawn_block {
     LW_BLOCK_NONE,
     LW_BLOCK_HEADING,
     LW_BLOCK_PARAGRAPH,
@@ -27,7 +27,7 @@ typedef enum lw_block {
     LW_BLOCK_MEMBERS,
     LW_BLOCK_TABLE,
     LW_BLOCK_SECTION,  // one has ended
-} lw_block;
+} lw_drawn_block;
 
 // What was told and not drawn yet: the cells of a table, or names and values in turn.
 typedef struct lw_cells {
@@ -41,7 +41,7 @@ typedef struct lw_terminal {
     size_t depth, hidden;      // branches open; of these the outermost that is not shown, or 0
     bool has_heading[LW_TELLER_DEPTH + 1];
     size_t indent;
-    lw_block last;
+    lw_drawn_block last;
     lw_cells cells;
     const lw_item *columns;  // of the table that is open
     size_t column_count;
