@@ -17,7 +17,7 @@ before(async () => {
 after(() => browser?.close());
 
 for (const [name, size] of Object.entries(sizes)) {
-  test(`hold or stop on a ${name}: refused in words, then told as by command`, async () => {
+  test(`hold or stop on a ${name}: refused, then told as on the command line`, async () => {
     const { page, complaints, close } = await openPage(browser, file, size);
     await page.locator(".answers[aria-busy=false] .card").first().waitFor({ timeout: 240_000 });
     const hold = page.locator("#ask-hold");
