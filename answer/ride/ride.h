@@ -16,7 +16,8 @@ typedef struct lw_ride_log {
     size_t row_count, row_room;
 } lw_ride_log;
 
-// From its beginning on: `seconds` long, with a row each `every` [s]. False when there is no memory.
+// From its beginning on: `seconds` long, with a row each `every` [s]. False when there is no
+// memory.
 bool lw_ride_log_begin(lw_ride_log *log, const lw_ridden *ridden, double seconds, double every);
 void lw_ride_log_release(lw_ride_log *log);
 void lw_ride_log_row(lw_ride_log *log, const lw_motion *motion);  // as far as the next row
