@@ -1,47 +1,17 @@
-// flight.c - one steady flight for the page: state, margins in their order, and what is said.
+// flight.c - one steady flight for the page: told as `lullwise fly` tells it, and what is drawn of it.
 // SPDX-License-Identifier: MIT
 
 #include <math.h>
 #include <string.h>
 
-#include "answer/words/flown.h"
-#include "answer/words/margin_text.h"
-#include "answer/words/modes_text.h"
+#include "answer/fly/fly.h"
+#include "answer/modes/modes.h"
 #include "answer/words/sections.h"
 #include "lullwise/drawn.h"
 #include "web/page.h"
 #include "web/parcel.h"
 
-static void put_margins(const lw_margins *margins)
-{
-    size_t order[LW_MARGIN_COUNT];
-    lw_margins_order(margins, order);
-    lw_parcel_list("margins");
-    for (size_t i = 0; i < LW_MARGIN_COUNT; i++) {
-        const lw_quantity *row = &lw_margins_table.rows[order[i]];
-        const double left = lw_quantity_value(row, margins);
-        lw_parcel_object("");
-        lw_parcel_text("key", row->key);
-        lw_parcel_text("name", lw_margin_name(order[i]));
-        lw_parcel_text("end", lw_margin_end(order[i]));
-        lw_parcel_number("left", left);
-        lw_parcel_number("scales", left / lw_margins_scale(order[i]));
-        lw_parcel_end();
-    }
-    lw_parcel_end();
-}
-
-static void put_answer(const lw_flown *flown)
-{
-    static const char *const outcomes[] = {"flies", "floats", "no_balance"};
-    const bool has_balance = flown->answer.outcome != LW_NO_BALANCE;
-    lw_parcel_text("outcome", outcomes[flown->answer.outcome]);
-    lw_parcel_truth("is_held", has_balance && lw_margins_hold(&flown->answer.margins));
-    lw_parcel_rows("flight", &lw_flight_table, &flown->answer.flight);
-    if (has_balance) put_margins(&flown->answer.margins);
-}
-
-// What a picture needs beyond the measured boat: where weight and sail act, forward of the transom
+// What a picture needs beyond the measured boat, in SI: the flight; where weight and sail act, forward of the transom
 // and above the hull's bottom; the sailor's middle to windward, sitting in and hiked.
 static void put_drawn(const lw_flown *flown)
 {
@@ -50,6 +20,7 @@ static void put_drawn(const lw_flown *flown)
     const double place = flown->answer.flight.place_x + craft->transom_x;
     const lw_craft_drawn at = lw_craft_drawn_of(craft, incidence, place, flown->wind);
     lw_parcel_object("drawn");
+    lw_parcel_rows("flight", &lw_flight_table, &flown->answer.flight);
     lw_parcel_number("weight", at.weight);
     lw_parcel_number("weight_x", at.weight_x);
     lw_parcel_number("weight_height", at.weight_height);
@@ -63,21 +34,7 @@ static void put_drawn(const lw_flown *flown)
     lw_parcel_end();
 }
 
-static void put_words(lw_flown *flown)
-{
-    char text[LW_FLOWN_LENGTH], notes[LW_TRUST_MOST][LW_TRUST_LENGTH];
-    lw_flown_outcome(flown, text);
-    lw_parcel_text("sentence", text);
-    lw_flown_freedom(flown, text);
-    lw_parcel_text("freedom", text);
-    if (lw_flown_turns(flown, text)) lw_parcel_text("turns", text);
-    const size_t count = lw_flown_trust(flown, notes);
-    lw_parcel_list("trust");
-    for (size_t i = 0; i < count; i++) lw_parcel_text("", notes[i]);
-    lw_parcel_end();
-}
-
-static lw_flown flown;  // of the last question
+static lw_fly fly;  // the last question
 
 // A craft takes longer to prepare than a flight to find: once for each change of the slot.
 static void prepare(int slot)
@@ -85,8 +42,11 @@ static void prepare(int slot)
     static const lw_web_slot *last;
     static unsigned changes;
     const lw_web_slot *now = &lw_web_slots[slot];
+    const lw_inputs *inputs = &now->picked.inputs;
+    fly.has_flight = fly.has_range = false;
+    fly.flown.speed_unit = now->picked.speed_unit;
     if (now == last && changes == now->changes) return;
-    lw_flown_prepare(&flown, &now->picked.inputs, lw_sections_of(&now->picked.inputs.boat));
+    lw_flown_prepare(&fly.flown, inputs, lw_sections_of(&inputs->boat));
     last = now, changes = now->changes;
 }
 
@@ -95,14 +55,21 @@ typedef struct question {
     double pin, wind, heading, heel, place, turns;
 } question;
 
-static void ask(const question *q)
+static void ask(lw_flown *flown, const question *q)
 {
-    flown.pin = (size_t)q->pin;
-    flown.wind = q->wind;
-    flown.heading = q->heading, flown.has_heading = !isnan(q->heading);
-    flown.heel = q->heel, flown.has_heel = !isnan(q->heel);
-    flown.place = q->place, flown.has_place = !isnan(q->place);
-    flown.turns = q->turns, flown.has_turns = !isnan(q->turns);
+    flown->pin = (size_t)q->pin;
+    flown->wind = q->wind;
+    flown->heading = q->heading, flown->has_heading = !isnan(q->heading);
+    flown->heel = q->heel, flown->has_heel = !isnan(q->heel);
+    flown->place = q->place, flown->has_place = !isnan(q->place);
+    flown->turns = q->turns, flown->has_turns = !isnan(q->turns);
+}
+
+static void put_told(void (*tell)(const void *, lw_teller *), const void *it)
+{
+    lw_teller teller = lw_parcel_teller(fly.flown.speed_unit);
+    tell(it, &teller);
+    lw_teller_finish(&teller);
 }
 
 LW_EXPORT(lw_web_fly) void lw_web_fly(int slot)
@@ -113,78 +80,27 @@ LW_EXPORT(lw_web_fly) void lw_web_fly(int slot)
     lw_parcel_begin();
     if (!(q.pin >= 0.0 && q.pin < (double)inputs->boat.pin_count)) return;
     prepare(slot);
-    flown.speed_unit = lw_web_slots[slot].picked.speed_unit;
-    ask(&q);
-    lw_flown_answer(&flown);
-    put_answer(&flown);
-    put_drawn(&flown);
-    put_words(&flown);
+    ask(&fly.flown, &q);
+    lw_fly_step(&fly, 0);
+    put_drawn(&fly.flown);
+    put_told(lw_fly_tell, &fly);
 }
 
-// Why she does not fly, and what to try: asked once the slider rests, for it takes a range.
+// Asked once the slider rests, for it takes a range.
 LW_EXPORT(lw_web_fly_advice) void lw_web_fly_advice(void)
 {
-    char text[LW_FLOWN_LENGTH] = "";
     lw_parcel_begin();
-    if (flown.inputs && flown.answer.outcome != LW_FLIES) {
-        lw_flown_range(&flown);
-        lw_flown_advice(&flown, text);
-    }
-    lw_parcel_text("advice", text);
+    if (!fly.has_flight) return;
+    if (lw_fly_steps(&fly) > 1) lw_fly_step(&fly, 1);
+    put_told(lw_fly_tell, &fly);
 }
 
-static void put_modes(const char *key, const lw_modes *modes)
-{
-    char text[LW_MODES_LENGTH];
-    lw_parcel_list(key);
-    for (size_t i = 0; i < modes->count; i++) {
-        const lw_mode *mode = &modes->mode[i];
-        if (!lw_mode_is_seen(mode)) continue;
-        lw_parcel_object("");
-        lw_mode_name(mode, text);
-        lw_parcel_text("name", text);
-        lw_mode_shape(mode, text);
-        lw_parcel_text("together", text);
-        lw_parcel_number("period", mode->swing.period);
-        lw_parcel_truth("grows", mode->swing.growth > 0.0);
-        lw_parcel_number("seconds",
-                         mode->swing.growth > 0.0 ? mode->swing.doubles : mode->swing.halves);
-        lw_parcel_end();
-    }
-    lw_parcel_end();
-}
-
-static void put_wand(const lw_motion *motion, const lw_ride_plan *plan)
-{
-    char text[LW_MODES_LENGTH];
-    const lw_wand_margin margin = lw_wand_margin_of(motion, plan, LW_HANDS_SAILING);
-    lw_parcel_object("wand");
-    lw_wand_more(&margin, text);
-    lw_parcel_text("more gearing", text);
-    lw_wand_less(&margin, text);
-    lw_parcel_text("less gearing", text);
-    lw_wand_late(&margin, text);
-    lw_parcel_text("a later wand", text);
-    lw_parcel_end();
-}
-
-// The motions about the flight asked last, as `lullwise modes` tells them.
 LW_EXPORT(lw_web_fly_modes) void lw_web_fly_modes(void)
 {
-    static lw_modes sailed, alone;
-    char text[LW_MODES_LENGTH];
+    static lw_disturbed disturbed;
     lw_parcel_begin();
-    if (!flown.inputs || flown.answer.outcome == LW_NO_BALANCE) return;
-    const lw_motion motion = lw_motion_of(&flown.craft);
-    const lw_ride_plan plan = lw_ride_plan_of(&motion, &flown.ask, &flown.answer);
-    lw_modes_of(&motion, &plan, LW_HANDS_SAILING, &sailed);
-    lw_modes_of(&motion, &plan, LW_HANDS_STILL, &alone);
-    lw_modes_verdict(&sailed, &alone, text);
-    lw_parcel_text("verdict", text);
-    put_modes("sailed", &sailed);
-    put_modes("alone", &alone);
-    if (flown.answer.outcome == LW_FLIES) put_wand(&motion, &plan);
-    lw_parcel_list("trust");
-    for (int i = 0; i < LW_MODES_TRUST; i++) lw_parcel_text("", lw_modes_trust[i]);
-    lw_parcel_end();
+    if (!fly.has_flight || !lw_fly_is_answered(&fly)) return;
+    disturbed.flown = fly.flown;
+    lw_disturbed_find(&disturbed);
+    put_told(lw_disturbed_tell, &disturbed);
 }

@@ -93,10 +93,11 @@ void lw_web_sense_row(int slot, int row, int is_anew);
 void lw_web_pictures(int slot);
 
 // One flight: what is asked stands in the room as doubles (pin, wind, heading, heel, place, turns),
-// NAN for what is to be chosen. Parcel: outcome, flight, margins the first to run out first, words.
+// NAN for what is to be chosen. Parcel: `drawn`, what a picture needs, in SI; the rest as `lullwise
+// fly` tells it.
 void lw_web_fly(int slot);
-void lw_web_fly_advice(void);  // of the flight asked last: what to try when she does not fly
-void lw_web_fly_modes(void);   // the motions about it: verdict, sailed, alone, wand, trust
+void lw_web_fly_advice(void);  // the flight asked last, told with what to try where she does not fly
+void lw_web_fly_modes(void);   // the motions about it, as `lullwise modes` tells them
 
 // One ride: what is asked stands in the room as doubles (pin, wind, heading, turns, course, seed,
 // seconds, every), NAN for what is to be chosen. Parcel: history, row by row, each a trace and then

@@ -38,16 +38,16 @@ const questions = {
     engine.put(
       ["pin", "wind", "heading", "heel", "place", "turns"].map((key) => asked[key] ?? NaN),
     );
-    return engine.ask("fly", slot);
+    return engine.told("fly", slot);
   },
   advice(slot, set, asked) {
     questions.fly(slot, set, asked);
-    return engine.ask("fly_advice").advice;
+    return engine.ask("fly_advice").answer.advice;
   },
   /** The motions about that flight. */
   modes(slot, set, asked) {
     questions.fly(slot, set, asked);
-    return engine.ask("fly_modes");
+    return engine.told("fly_modes");
   },
   pictures(slot, set) {
     engine.load(slot, set);

@@ -255,7 +255,10 @@ test("a good part of those boats fly, and a good part do not", () => {
   assert.ok(flying >= 20 && flying <= 95, `${flying} of 100`);
 });
 
-test("the command line prints the page's numbers", async () => {
+// Members and numbers only, a negative zero as a zero.
+const plain = (told) => JSON.parse(JSON.stringify(told));
+
+test("the command line prints what the page is told, key by key and to the bit", async () => {
   for (let i = 0; i < CASES; i += ASKED_EVERY) {
     const one = cases[i];
     for (const kind of ["boat", "sailor", "day"]) {
@@ -263,7 +266,8 @@ test("the command line prints the page's numbers", async () => {
       engine.read(0, kind, kind, one.set[kind].text);
     }
     engine.put(askedOf(one));
-    const told = engine.ask("fly", 0);
+    engine.ask("fly", 0);
+    const told = engine.ask("fly_advice");
     const given = ["heel deg", "place m", "turns turns"]
       .map((name) => name.split(" "))
       .filter(([key]) => !isNaN(one[key]));
@@ -288,16 +292,7 @@ test("the command line prints the page's numbers", async () => {
       folder,
     );
     assert.ok(stdout, stderr);
-    const printed = JSON.parse(stdout);
-    assert.equal(printed.outcome, told.outcome);
-    for (const [key, value] of Object.entries({ ...printed.flight, ...printed.forces })) {
-      if (key === "units") continue;
-      const own = told.flight[key] / rowOf("flight", key).in_si;
-      assert.ok(
-        Math.abs(value - own) <= 1e-11 * Math.abs(own),
-        `case ${i}: ${key} ${value}, on the page ${own}`,
-      );
-    }
+    assert.deepEqual(plain(told), plain(JSON.parse(stdout)), `case ${i}`);
   }
 });
 

@@ -27,7 +27,7 @@ for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, heig
     const { page, complaints, close } = await openFlight("?wind=12+kn&heading=100+deg&pin=B", size);
     assert.match(
       await said(page),
-      /^Flies at [\d.]+ kn on 100 deg\..*Ride height \d+ cm.*flap .* deg/,
+      /^Flies at [\d.]+ kn on 100 deg\..*Ride height \d+ cm.*flap.* deg/,
     );
     assert.equal(await page.locator(".margins .first").count(), 1);
     assert.deepEqual(complaints, []);

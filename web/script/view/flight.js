@@ -7,9 +7,11 @@ import { foilView, asternView } from "../flight_small.js";
 import { sideView, sizes } from "../flight_side.js";
 import { latest } from "../latest.js";
 import { modesCard } from "../modes_card.js";
-import { heading, KNOT, told, words } from "../number.js";
+import { heading, KNOT, words } from "../number.js";
+import { TOLD } from "../parcel.js";
 import { pinField } from "../pin_field.js";
 import { slider } from "../slider.js";
+import { headOf, shownOf } from "../told.js";
 
 const REST = 400; // [ms] after the last move, before the address is written and advice is asked
 const DEG = Math.PI / 180;
@@ -20,85 +22,41 @@ const BAR = 8; // scales of a margin that fill its bar
 const asked = ["wind", "heading", "turns", "place", "heel"];
 const rowKey = (key) => (key === "place" ? "place_x" : key);
 
-// The numbers told below the picture, by their rows.
-const toldKeys = [
-  "speed",
-  "vmg",
-  "ride_height",
-  "pitch",
-  "heel",
-  "turns",
-  "wand",
-  "flap",
-  "leeway",
-  "helm",
-  "place_x",
-  "hiking",
-  "sail_power",
-  "apparent_wind",
-  "apparent_angle",
-];
-const forceKeys = [
-  "main_lift",
-  "rudder_lift",
-  "buoyancy",
-  "drive",
-  "foil_drag",
-  "strut_drag",
-  "hull_drag",
-  "windage",
-  "sail_side",
-  "main_side",
-  "rudder_side",
-];
-
-function numberList({ results, flight_names: names }, keys) {
+/** The numbers of an object that is told, each with what it is; built by the first of them. */
+function numberList({ results }) {
   const { rows } = results.flight;
-  const cells = keys.map((key) => ({
-    row: rows.find((row) => row.key === key),
-    value: make("dd", {}),
-  }));
+  const element = make("dl", { class: "figures" });
+  const values = new Map();
+  function add(key, name) {
+    const { doc } = rows.find((row) => row.key === key);
+    const small = !name.includes(doc) && make("small", {}, doc);
+    values.set(key, make("dd", {}));
+    element.append(make("div", {}, make("dt", { title: doc }, heading(words(name)), small)));
+    element.lastChild.append(values.get(key));
+  }
   return {
-    element: make(
-      "dl",
-      { class: "figures" },
-      cells.map(({ row, value }) =>
-        make(
-          "div",
-          {},
-          make(
-            "dt",
-            { title: row.doc },
-            heading(words(names[row.key])),
-            !names[row.key].includes(row.doc) && make("small", {}, row.doc),
-          ),
-          value,
-        ),
-      ),
-    ),
-    update(flight, speedUnit) {
-      for (const { row, value } of cells)
-        value.textContent = told(row, flight[row.key], speedUnit).replace("-", "−");
+    element,
+    update(object) {
+      for (const [key, { head, shown }] of object[TOLD]) {
+        if (head === null || shown === null) continue;
+        if (!values.has(key)) add(key, head);
+        values.get(key).textContent = minus(shown);
+      }
     },
   };
 }
 
+const minus = (shown) => shown.replace("-", "−");
+
 /** Every margin as a bar, in the order of its table; the first to run out is named. */
-function marginBars(tables) {
-  const rows = tables.results.margins.rows;
-  const bars = rows.map((row, i) => {
-    const left = make("span", { class: "left" }),
-      word = make("span", { class: "word" }),
-      fill = make("span", { class: "fill" });
-    const element = make(
-      "li",
-      { title: row.doc },
-      make("span", { class: "name" }, heading(tables.margins[i].name)),
-      word,
-      left,
-      make("span", { class: "bar", "aria-hidden": "true" }, fill),
-    );
-    return { row, element, left, word, fill, end: tables.margins[i].end };
+function marginBars({ results }) {
+  const order = results.margins.rows;
+  const bars = order.map((row) => {
+    const part = (name) => make("span", { class: name });
+    const [name, word, left, fill] = ["name", "word", "left", "fill"].map(part);
+    const bar = make("span", { class: "bar", "aria-hidden": "true" }, fill);
+    const element = make("li", { title: row.doc }, name, word, left, bar);
+    return { key: row.key, element, name, word, left, fill };
   });
   return {
     element: make(
@@ -106,18 +64,17 @@ function marginBars(tables) {
       { class: "margins" },
       bars.map((bar) => bar.element),
     ),
-    update(margins) {
-      for (const { row, element, left, word, fill, end } of bars) {
-        const at = margins.findIndex((one) => one.key === row.key),
-          { left: si, scales } = margins[at];
+    update({ rows }) {
+      for (const { key, element, name, word, left, fill } of bars) {
+        const at = rows.findIndex((one) => one.margin === key);
+        const row = rows[at];
         element.classList.toggle("first", at === 0);
-        element.classList.toggle("over", si < 0);
-        word.textContent = si < 0 ? end : at === 0 ? "first to run out" : "";
-        left.textContent = told(row, si, "kn").replace("-", "−");
-        fill.style.setProperty(
-          "--part",
-          `${(100 * Math.min(Math.abs(scales) / BAR, 1)).toFixed(1)}%`,
-        );
+        element.classList.toggle("over", row.scales < 0);
+        name.textContent = heading(row.name);
+        word.textContent = row.end ?? (at === 0 ? "first to run out" : "");
+        left.textContent = minus(shownOf(row, "left"));
+        const part = Math.min(Math.abs(row.scales) / BAR, 1);
+        fill.style.setProperty("--part", `${(100 * part).toFixed(1)}%`);
       }
     },
   };
@@ -193,56 +150,53 @@ function question(state) {
   return ask;
 }
 
+const spokenKeys = ["ride_height", "pitch", "heel", "wand", "flap", "turns"];
+
 /** A flight's numbers in a sentence, for those who do not see the picture. */
-function spoken({ outcome, sentence, flight: f }, rows, unit) {
-  if (outcome === "no_balance") return sentence;
-  const tell = (key) =>
-    told(
-      rows.find((row) => row.key === key),
-      f[key],
-      unit,
-    );
-  return (
-    `${sentence} Ride height ${tell("ride_height")}, bow up ${tell("pitch")}, ` +
-    `windward heel ${tell("heel")}, wand ${tell("wand")}, flap ${tell("flap")}, ` +
-    `rudder lift on ${tell("turns")}.`
-  );
+function spoken({ outcome, answer, flight }) {
+  if (outcome === "no_balance") return answer.sentence;
+  const said = spokenKeys.map((key) => `${headOf(flight, key)} ${shownOf(flight, key)}`);
+  return `${answer.sentence} ${heading(said.join("; "))}.`;
 }
 
-/** What is told of a flight below its picture: { elements, motions, show(answer, unit) }. */
+/** What is told of a flight below its picture: { elements, motions, show(told) }. */
 function flightCards(tables, onMotions) {
   const bars = marginBars(tables);
-  const numbers = numberList(tables, toldKeys);
-  const forces = numberList(tables, forceKeys);
+  const numbers = numberList(tables);
+  const forces = numberList(tables);
   const freedom = make("p", { class: "note" });
   const turns = make("p", {});
   const trust = make("ul", {});
   const motions = modesCard(onMotions);
-  const titled = (kind, title, ...inside) =>
-    make("section", { class: `card ${kind}` }, make("h2", {}, title), inside);
+  const forceTitle = make("h2", {});
+  const trustTitle = make("h2", {});
   const full = `A full bar is ${BAR} times what a sailor would call a little.`;
   const elements = [
     card("What is left", bars.element, make("p", { class: "note" }, full)),
-    titled("numbers", "In numbers", freedom, turns, numbers.element),
-    motions.element,
     make(
-      "details",
-      { class: "card forces" },
-      make("summary", {}, make("h2", {}, "Forces")),
-      forces.element,
+      "section",
+      { class: "card numbers" },
+      make("h2", {}, "In numbers"),
+      freedom,
+      turns,
+      numbers.element,
     ),
-    titled("trust", "How far to trust it", trust),
+    motions.element,
+    make("details", { class: "card forces" }, make("summary", {}, forceTitle), forces.element),
+    make("section", { class: "card trust" }, trustTitle, trust),
   ];
   return {
     elements,
     motions,
-    show(answer, unit) {
-      bars.update(answer.margins);
-      numbers.update(answer.flight, unit);
-      forces.update(answer.flight, unit);
-      freedom.textContent = answer.freedom;
-      turns.textContent = answer.turns ?? "";
-      trust.replaceChildren(...answer.trust.map((line) => make("li", {}, line)));
+    show(told) {
+      bars.update(told.margins);
+      numbers.update(told.flight);
+      forces.update(told.forces);
+      freedom.textContent = told.freedom;
+      turns.textContent = told.answer.winding ?? "";
+      forceTitle.textContent = headOf(told, "forces");
+      trustTitle.textContent = headOf(told, "trust");
+      trust.replaceChildren(...told.trust.map((line) => make("li", {}, line)));
     },
   };
 }
@@ -265,13 +219,14 @@ function flightPictures() {
       element.replaceChildren(side.element, make("div", { class: "smalls" }, smalls));
     },
     /** A flight that is not there leaves the last one, greyed. */
-    show(answer, pin, words) {
-      const hasBalance = answer.outcome !== "no_balance";
+    show({ outcome, drawn }, pin, words) {
+      const hasBalance = outcome !== "no_balance";
       element.classList.toggle("old", !hasBalance);
       side.element.setAttribute("aria-label", words);
       if (!hasBalance) return;
-      side.update(answer);
-      for (const one of small) one.update(answer, pin);
+      const { flight } = drawn;
+      side.update({ flight, drawn });
+      for (const one of small) one.update({ flight, drawn }, pin);
     },
   };
 }
@@ -342,17 +297,15 @@ class FlightView {
     this.#rest = setTimeout(() => this.#settle(), REST);
   }
 
-  #show(answer) {
-    const { speedUnit } = this.#page.store.state;
-    const hasBalance = answer.outcome !== "no_balance";
-    const words = spoken(answer, this.#page.tables.results.flight.rows, speedUnit);
-    this.#last = answer;
+  #show(told) {
+    const hasBalance = told.outcome !== "no_balance";
+    this.#last = told;
     this.#box.setAttribute("aria-busy", "false");
-    this.#outcome.textContent = answer.sentence;
-    this.#pictures.show(answer, this.#ask.pin, words);
+    this.#outcome.textContent = told.answer.sentence;
+    this.#pictures.show(told, this.#ask.pin, spoken(told));
     for (const one of this.#cards.elements) one.hidden = !hasBalance;
-    this.#steer.follow(this.#ask, hasBalance ? answer.flight : null);
-    if (hasBalance) this.#cards.show(answer, speedUnit);
+    this.#steer.follow(this.#ask, hasBalance ? told.drawn.flight : null);
+    if (hasBalance) this.#cards.show(told);
   }
 
   // Asked only while they are looked at, and once the sliders rest.
@@ -371,7 +324,7 @@ class FlightView {
       this.#hasMoved = false;
       const words = asked.map((key) => [key, toWords(key, this.#ask[key])]);
       store.say({ pin: labelsOf(store.state)[this.#ask.pin], ...Object.fromEntries(words) });
-      say.status(this.#last.sentence);
+      say.status(this.#last.answer.sentence);
     } else if (this.#last.outcome !== "flies" && !this.#advice.textContent) {
       const text = await this.#page.engine.ask("advice", 0, this.#set, this.#ask);
       if (this.#isOpen && !this.#hasMoved) this.#advice.textContent = text;
