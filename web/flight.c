@@ -1,4 +1,4 @@
-// flight.c - one steady flight for the page: told as `lullwise fly` tells it, and what is drawn of it.
+// flight.c - one steady flight for the page, told as `lullwise fly` tells it, and its picture.
 // SPDX-License-Identifier: MIT
 
 #include <math.h>
@@ -11,8 +11,9 @@
 #include "web/page.h"
 #include "web/parcel.h"
 
-// What a picture needs beyond the measured boat, in SI: the flight; where weight and sail act, forward of the transom
-// and above the hull's bottom; the sailor's middle to windward, sitting in and hiked.
+// What a picture needs beyond the measured boat, in SI: the flight; where weight and sail act,
+// forward of the transom and above the hull's bottom; the sailor's middle to windward, sitting in
+// and hiked.
 static void put_drawn(const lw_flown *flown)
 {
     const lw_craft *craft = &flown->craft;

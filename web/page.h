@@ -96,8 +96,9 @@ void lw_web_pictures(int slot);
 // NAN for what is to be chosen. Parcel: `drawn`, what a picture needs, in SI; the rest as `lullwise
 // fly` tells it.
 void lw_web_fly(int slot);
-void lw_web_fly_advice(void);  // the flight asked last, told with what to try where she does not fly
-void lw_web_fly_modes(void);   // the motions about it, as `lullwise modes` tells them
+void lw_web_fly_advice(void);  // the flight asked last, told with what to try where she does not
+// fly
+void lw_web_fly_modes(void);  // the motions about it, as `lullwise modes` tells them
 
 // One ride: what is asked stands in the room as doubles (pin, wind, heading, turns, course, seed,
 // seconds, every), NAN for what is to be chosen. Parcel: history, row by row, each a trace and then

@@ -23,7 +23,9 @@ export function modesCard(onOpen) {
   return {
     element,
     show(answer) {
-      inside.replaceChildren(...(answer?.answer ? drawTold(answer, parts).flat() : []));
+      inside.replaceChildren(
+        make("div", { class: "tree" }, answer?.answer ? drawTold(answer, parts) : []),
+      );
     },
   };
 }
