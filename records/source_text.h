@@ -9,6 +9,9 @@
 // A file as a person calls it: "standard input" for "-".
 const char *lw_source_name(const char *path);
 
+// Adds the fault of a whole file.
+void lw_source_fault(lw_faults *faults, const char *path, const char *sentence);
+
 // Reads a whole file of at most `most` bytes ("-": standard input) into *text, which the caller
 // frees; a closing zero is added. NULL and a fault when it is missing, unreadable, a folder or
 // too long.

@@ -13,7 +13,7 @@ export function picture(title, text) {
   return make(
     "figure",
     { class: "picture" },
-    make("figcaption", {}, title),
+    title && make("figcaption", {}, title),
     document.importNode(svg, true),
   );
 }

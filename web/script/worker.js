@@ -124,8 +124,8 @@ const questions = {
     if (!parts)
       for (let done = 0, steps; done < (steps = engine.askSteps()); )
         while (done < steps) engine.calls.lw_web_ask_step(done++);
-    const svg = options.svg ? engine.ask("ask_draw").svg : null;
-    return { told: engine.told("ask_tell"), svg };
+    const told = engine.told("ask_tell"); // which puts the steps together; then it can be drawn
+    return { told, svg: options.svg ? engine.ask("ask_draw").svg : null };
   },
   // What each measurement does, once the choice's parts are there.
   sense(slot, set, parts) {

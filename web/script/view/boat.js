@@ -4,6 +4,7 @@
 import { card, make, table } from "../dom.js";
 import { keptField, nameField, sentenceOf } from "../field.js";
 import { fixed, signed, KNOT, words } from "../number.js";
+import { PartCard } from "../part_card.js";
 import { picture } from "../picture.js";
 import { sectionForm } from "../section.js";
 
@@ -112,6 +113,18 @@ class SensitivityCard {
   }
 }
 
+// The parts that a question tells by themselves, under the names of their measurements.
+const alone = {
+  main_foil: { name: "foil", options: { part: "main", svg: "-" } },
+  rudder_foil: { name: "foil", options: { part: "rudder", svg: "-" } },
+  hull: { name: "hull", options: {} },
+};
+const titleOf = (page, key) =>
+  page.tables.records.boat.sections.find(({ table }) => table.key === key).table.title;
+
+const partCards = (page) =>
+  Object.entries(alone).map(([key, asked]) => new PartCard(page, titleOf(page, key), asked));
+
 export const boat = {
   name: "boat",
   title: "Boat",
@@ -126,6 +139,7 @@ export const boat = {
     const pictures = make("div", { class: "pictures" });
     const doubts = make("div");
     const most = new SensitivityCard(page);
+    const cards = partCards(page);
     main.append(
       make(
         "div",
@@ -141,6 +155,7 @@ export const boat = {
           card("Unusual values", doubts),
           most.element,
           make("section", { class: "card" }, make("h2", {}, "As measured"), pictures),
+          cards.map((one) => one.element),
         ),
       ),
     );
@@ -164,8 +179,12 @@ export const boat = {
         if (now !== told) most.update();
         told = now;
         if (JSON.stringify(state.set) !== drawn) drawAll(state);
+        for (const one of cards) one.update();
       },
-      close: () => most.close(),
+      close() {
+        most.close();
+        for (const one of cards) one.close();
+      },
     };
   },
 };
