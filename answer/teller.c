@@ -47,7 +47,9 @@ static void open_level(lw_teller *teller, lw_branch branch, const char *key, con
 {
     assert(teller->depth < LW_TELLER_DEPTH);
     struct lw_level *level = &teller->levels[teller->depth++];
+    const bool is_inside_hidden = teller->depth > 1 && level[-1].is_hidden;
     level->branch = branch, level->at = 0, level->unit_count = 0;
+    level->is_hidden = is_inside_hidden || !head;
     teller->face->open(teller->to, branch, key, head);
 }
 
@@ -71,12 +73,14 @@ static void tell_units(lw_teller *teller)
     teller->face->close(teller->to, LW_OBJECT);
 }
 
-lw_teller lw_teller_of(const lw_face *face, void *to)
+lw_teller lw_teller_of(const lw_teller_face *face, void *to)
 {
     lw_teller teller = {.face = face, .to = to, .depth = 1};
     teller.levels[0] = (struct lw_level){.branch = LW_OBJECT};
     return teller;
 }
+
+bool lw_teller_is_for_people(const lw_teller *teller) { return teller->face->columns != NULL; }
 
 void lw_teller_finish(lw_teller *teller)
 {
@@ -124,7 +128,7 @@ static const char *const form_names[] = {
 
 static void tell_column(lw_teller *teller, const lw_item *column)
 {
-    const lw_face *face = teller->face;
+    const lw_teller_face *face = teller->face;
     face->open(teller->to, LW_OBJECT, "", NULL);
     face->text(teller->to, &(lw_item){.key = "key"}, column->key);
     face->text(teller->to, &(lw_item){.key = "head"}, column->head);
@@ -138,7 +142,7 @@ static void tell_column(lw_teller *teller, const lw_item *column)
 void lw_tell_table(lw_teller *teller, const char *key, const char *head, const lw_item *columns,
                    size_t count)
 {
-    const lw_face *face = teller->face;
+    const lw_teller_face *face = teller->face;
     open_level(teller, LW_TABLE, key, head);
     level_of(teller)->columns = columns, level_of(teller)->column_count = count;
     if (face->columns) {
@@ -197,12 +201,19 @@ static double tell_in_unit(lw_teller *teller, lw_item *item, double si)
     return lw_told(si / lw_unit_in_si(item->unit));
 }
 
+// What is hidden concerns no face that tells people alone.
+static bool is_for_nobody(lw_teller *teller)
+{
+    return lw_teller_is_for_people(teller) && level_of(teller)->is_hidden;
+}
+
 void lw_tell_number(lw_teller *teller, const lw_item *item, double si)
 {
-    char shown[LW_SHOWN_LENGTH];
+    char shown[LW_SHOWN_LENGTH] = "";
     lw_item it = *item_meant(teller, item);
+    if (is_for_nobody(teller)) return;
     const double told = tell_in_unit(teller, &it, isfinite(si) ? si : NAN);
-    lw_item_show(&it, told, shown);
+    if (teller->face->shows) lw_item_show(&it, told, shown);
     teller->face->number(teller->to, &it, told, shown);
 }
 

@@ -47,26 +47,29 @@ lw_item lw_item_of(const lw_quantity *row, const char *head);
 typedef enum lw_branch { LW_OBJECT, LW_LIST, LW_TABLE, LW_ROW } lw_branch;
 
 // A face. `key` is "" in a list and for a row. What is not there is NAN, or a text that is NULL.
-typedef struct lw_face {
+typedef struct lw_teller_face {
+    bool shows;  // it wants numbers as they are shown, too; else `shown` may be empty
     void (*open)(void *to, lw_branch branch, const char *key, const char *head);
     void (*close)(void *to, lw_branch branch);
-    void (*columns)(void *to, const lw_item *columns, size_t count);  // NULL: told as members
+    void (*columns)(void *to, const lw_item *columns, size_t count);  // for a face that tells
+        // people alone; NULL: all is told, the columns as members
     void (*number)(void *to, const lw_item *item, double told, const char *shown);
     void (*text)(void *to, const lw_item *item, const char *text);
     void (*truth)(void *to, const lw_item *item, bool is_so);
-} lw_face;
+} lw_teller_face;
 
 #define LW_TELLER_DEPTH       12
 #define LW_TABLE_COLUMNS_MOST 40
 #define LW_UNITS_MOST         64
 
 typedef struct lw_teller {
-    const lw_face *face;
+    const lw_teller_face *face;
     void *to;            // the face's own
     lw_unit speed_unit;  // of speeds; LW_UNIT_NONE: as each item says
     size_t depth;
     struct lw_level {
         lw_branch branch;
+        bool is_hidden;          // not shown, nor what stands inside
         const lw_item *columns;  // of a table and its rows
         size_t column_count, at;
         const char *unit_keys[LW_UNITS_MOST];  // of an object: numbers that have a unit
@@ -75,8 +78,11 @@ typedef struct lw_teller {
     } levels[LW_TELLER_DEPTH];
 } lw_teller;
 
-lw_teller lw_teller_of(const lw_face *face, void *to);  // opens the root
-void lw_teller_finish(lw_teller *teller);               // closes it
+lw_teller lw_teller_of(const lw_teller_face *face, void *to);  // opens the root
+void lw_teller_finish(lw_teller *teller);                      // closes it
+
+// Nothing that is hidden need be told: long tables for programs may be left out.
+bool lw_teller_is_for_people(const lw_teller *teller);
 
 // Opened and closed in turn. A list holds texts or objects; `head` as in an item. The units of an
 // object's own numbers are told at its end, as "units".

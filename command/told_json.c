@@ -46,7 +46,7 @@ static void truth(void *to, const lw_item *item, bool is_so)
     put(to, item->key, json_boolean(is_so));
 }
 
-static const lw_face face = {open, close, NULL, number, text, truth};
+static const lw_teller_face face = {false, open, close, NULL, number, text, truth};
 
 lw_teller lw_told_json_begin(lw_told_json *told)
 {

@@ -113,7 +113,7 @@ static void truth(void *to, const lw_item *item, bool is_so)
 
 lw_teller lw_parcel_teller(lw_unit speed_unit)
 {
-    static const lw_face face = {open, close, NULL, number, text, truth};
+    static const lw_teller_face face = {true, open, close, NULL, number, text, truth};
     lw_teller teller = lw_teller_of(&face, NULL);
     teller.speed_unit = speed_unit;
     return teller;

@@ -326,5 +326,5 @@ void lw_rode_tell(const void *it, lw_teller *t)
         return;
     }
     lw_rode_tell_one(rode, t);
-    tell_history(&rode->log, t);
+    if (!lw_teller_is_for_people(t)) tell_history(&rode->log, t);
 }

@@ -7,7 +7,7 @@
 #include <string.h>
 
 #include "answer/range/range.h"
-#include "command/cell.h"
+#include "command/terminal/cell.h"
 #include "command/terminal/print.h"
 
 #define FIRST_KN LW_RANGE_FIRST_KN

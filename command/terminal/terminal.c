@@ -157,7 +157,7 @@ static void text(void *to, const lw_item *item, const char *words)
     }
 }
 
-static const lw_face face = {open, close, columns, number, text, truth};
+static const lw_teller_face face = {true, open, close, columns, number, text, truth};
 
 lw_teller lw_terminal_begin(lw_terminal *terminal, FILE *out, const lw_figure *figures)
 {

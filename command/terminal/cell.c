@@ -1,7 +1,7 @@
 // cell.c - cells of a table on the terminal.
 // SPDX-License-Identifier: MIT
 
-#include "command/cell.h"
+#include "command/terminal/cell.h"
 
 #include <string.h>
 
@@ -16,11 +16,6 @@ static int missing(const char *text, size_t width)
 void lw_cell_left(FILE *out, const char *text, size_t width)
 {
     fprintf(out, "%s%*s", text, missing(text, width), "");
-}
-
-void lw_cell_right(FILE *out, const char *text, size_t width)
-{
-    fprintf(out, "%*s%s", missing(text, width), "", text);
 }
 
 size_t lw_cell_width(size_t least, const char *text)

@@ -8,9 +8,8 @@
 
 #include "answer/words/number_text.h"
 
-// Text filled up with spaces to so many characters: behind it, or before it.
+// Text filled up with spaces behind it to so many characters.
 void lw_cell_left(FILE *out, const char *text, size_t width);
-void lw_cell_right(FILE *out, const char *text, size_t width);
 
 // The widest of some labels, and at least `least`.
 size_t lw_cell_width(size_t least, const char *text);
