@@ -122,6 +122,7 @@ static void tell_best(lw_teller *t, const lw_picked *picked)
     const lw_prospect *p = &first->prospect;
     const double spare = p->held_up_to - picked->now.gusts.puff;
     const double turns[] = {p->turns_lull, p->turns_mean, p->turns_puff};
+    char course[LW_COURSE_NAME], head[80];
     const bool flies[] = {first->flies_in_lull, first->flies_in_mean, first->flies_in_puff};
     lw_tell_object(t, "best", NULL);
     lw_tell_name(t, "pin", lw_picked_label(picked, first->pin));
@@ -131,7 +132,9 @@ static void tell_best(lw_teller *t, const lw_picked *picked)
     lw_tell_number(t, &held, there(p->held_up_to));
     if (p->held_up_to > 0.0) lw_tell_number(t, spare < 0.0 ? &under : &over, fabs(spare));
     lw_tell_number(t, &seconds, there(p->seconds));
-    lw_tell_object(t, "turns", "Rudder lift on, in turns");
+    lw_picked_course_name(picked, lw_picked_longest(picked), course);
+    LW_FIT(head, "Rudder lift on, in turns, %s", course);
+    lw_tell_object(t, "turns", head);
     for (int i = 0; i < 3 && first->flies; i++) {
         const lw_item item = TURNS(keys[i], keys[i]);
         if (flies[i])

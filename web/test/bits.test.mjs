@@ -334,11 +334,11 @@ test("the command line's ride is the page's of the same seed", async () => {
     assert.ok(stdout, stderr);
     const printed = JSON.parse(stdout);
     assert.deepEqual(
-      printed.events.map(({ what }) => what),
+      printed.events.rows.map(({ what }) => what),
       events.map(({ what }) => what),
     );
-    assert.equal(printed.history.length, history.length / width);
-    printed.history.forEach((row, k) =>
+    assert.equal(printed.history.rows.length, history.length / width);
+    printed.history.rows.forEach((row, k) =>
       rows.forEach(({ key, in_si }, j) => {
         const own = history[k * width + j] / in_si;
         assert.ok(

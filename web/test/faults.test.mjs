@@ -75,7 +75,7 @@ for (const [name, text] of Object.entries(files)) {
     await writeFile(join(folder, name), bytes);
     const { status, stdout } = lullwise(["check", "--json", name], folder);
     assert.equal(status, 2, stdout);
-    const { faults } = JSON.parse(stdout);
+    const { rows: faults } = JSON.parse(stdout).faults;
     assert.ok(faults.length > 0);
 
     const address = page.url();

@@ -78,7 +78,7 @@ test("which measurement matters most can be stopped halfway, and asked again", a
     "--json",
     ...["heron", "light", "breeze"].map((name) => `${demo}${name}.yaml`),
   ]);
-  const printed = JSON.parse(stdout).sensitivity.measurements.map(({ key }) =>
+  const printed = JSON.parse(stdout).sensitivity.measurements.rows.map(({ key }) =>
     key.replace(".", ": ").replaceAll("_", " "),
   );
   const told = await card.locator("tbody th").allTextContents();
