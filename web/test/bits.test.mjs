@@ -341,8 +341,9 @@ test("the command line's ride is the page's of the same seed", async () => {
     printed.history.rows.forEach((row, k) =>
       rows.forEach(({ key, in_si }, j) => {
         const own = history[k * width + j] / in_si;
+        // twelve digits are told, and none beyond the 22nd place
         assert.ok(
-          Math.abs(row[key] - own) <= 1e-11 * Math.abs(own),
+          Math.abs(row[key] - own) <= 1e-11 * Math.abs(own) + 1e-22,
           `case ${i}, row ${k}: ${key} ${row[key]}, on the page ${own}`,
         );
       }),
