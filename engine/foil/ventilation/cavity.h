@@ -77,13 +77,14 @@ typedef struct lw_strut_cavity {
 LW_INLINE lw_strut_cavity lw_strut_cavity_of(const lw_strut_craft *strut, const lw_cavity_flow *in)
 {
     const lw_lanes angle = lw_lanes_abs(in->strut_angle);
-    const lw_mask asked = angle > LW_CAVITY_FLAT;
-    if (!lw_any(asked)) return (lw_strut_cavity){{0}, {0}, {0}};
-    const lw_lanes h = lw_lanes_clamp(in->depth, lw_all(0.02), lw_all(strut->length));
-    const lw_lanes A = h / strut->chord, number = 2.0 * LW_GRAVITY * h / (in->speed * in->speed);
-    const lw_lanes side = lw_lanes_abs(lw_strut_ventilated(A, number, in->strut_angle));
-    const lw_mask stays =
-        in->is_open & asked & (in->depth > 0.0) & (side > lw_strut_washout(A, number));
+    const lw_mask asked = in->is_open & (angle > LW_CAVITY_FLAT);
+    lw_mask stays = asked & (in->depth > 0.0);
+    if (lw_any(stays)) {
+        const lw_lanes h = lw_lanes_clamp(in->depth, lw_all(0.02), lw_all(strut->length));
+        const lw_lanes A = h / strut->chord, v = in->speed, number = 2.0 * LW_GRAVITY * h / (v * v);
+        const lw_lanes side = lw_lanes_abs(lw_strut_ventilated(A, number, in->strut_angle));
+        stays &= side > lw_strut_washout(A, number);
+    }
     return (lw_strut_cavity){.forms = stays & (angle > LW_CAVITY_STEEP),
                              .may = stays & (angle > LW_CAVITY_ROUGH),
                              .stays = stays};
