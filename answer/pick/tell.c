@@ -132,7 +132,7 @@ static void tell_best(lw_teller *t, const lw_picked *picked)
     lw_tell_number(t, &held, there(p->held_up_to));
     if (p->held_up_to > 0.0) lw_tell_number(t, spare < 0.0 ? &under : &over, fabs(spare));
     lw_tell_number(t, &seconds, there(p->seconds));
-    lw_picked_course_name(picked, lw_picked_longest(picked), course);
+    lw_picked_course_name(picked, lw_outlook_longest(picked->outlook), course);
     LW_FIT(head, "Rudder lift on, in turns, %s", course);
     lw_tell_object(t, "turns", head);
     for (int i = 0; i < 3 && first->flies; i++) {
