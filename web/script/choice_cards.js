@@ -79,6 +79,18 @@ const tableCard = (answer, key) =>
   headOf(answer, key) &&
   card(headOf(answer, key), drawTable(answer[key]), note(answer[`${key}_note`]));
 
+// Turns for lull, mean and puff, and through the band.
+const rudderCard = (answer) =>
+  make(
+    "section",
+    { class: "card rudder" },
+    make("h2", {}, headOf(answer, "turns")),
+    drawTable(answer.turns),
+    note(answer.turns_note),
+    drawTable(answer.band, headOf(answer, "band")),
+    note(answer.band_note),
+  );
+
 /** What to take care of, as the answer tells it. */
 export const careCard = (answer, title = headOf(answer, "cautions")) =>
   make(
@@ -109,10 +121,9 @@ export function choiceCards(page, answer, state) {
     chartCard(page, answer, state),
     flies && card(headOf(answer, "why"), ranking(answer), note(answer.order_sure_note)),
     tableCard(answer, "orders"),
-    tableCard(answer, "turns"),
-    tableCard(answer, "band"),
+    flies && rudderCard(answer),
     tableCard(answer, "calmer"),
-    tableCard(answer, "holds"),
+    make("div", { class: "in-full" }, tableCard(answer, "holds")),
     card("In numbers", drawTable(answer.places), note(answer.places_note)),
   ].filter(Boolean);
 }
