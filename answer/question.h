@@ -22,6 +22,9 @@ typedef struct lw_refusal {
 // Writes the sentence; false, so that it can be returned.
 bool lw_refuse(lw_refusal *refusal, const char *format, ...) __attribute__((format(printf, 2, 3)));
 
+// Writes an answer in a form of its own.
+typedef void lw_writer(const void *it, FILE *out);
+
 typedef struct lw_question {
     const char *name, *summary;
     const char *takes;  // options by name, spaces between; json always
@@ -43,12 +46,12 @@ typedef struct lw_question {
 
     void (*end)(void *it);  // puts together what the steps gave; NULL: nothing is to be done
     bool (*is_answered)(const void *it);
-    void (*tell)(const void *it, lw_teller *teller);
+    lw_tell *tell;
 
-    void (*draw)(const void *it, FILE *out);  // a picture as SVG; NULL: none
-    void (*log)(const void *it, FILE *out);   // a history as CSV; NULL: none
-    void (*release)(void *it);                // gives memory back; NULL: it holds none
-    const char *work;                         // what is worked out, for a line of progress
+    lw_writer *draw;            // a picture as SVG; NULL: none
+    lw_writer *log;             // a history as CSV; NULL: none
+    void (*release)(void *it);  // gives memory back; NULL: it holds none
+    const char *work;           // what is worked out, for a line of progress
 } lw_question;
 
 // clang-format off

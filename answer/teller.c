@@ -194,41 +194,42 @@ static void note_unit(struct lw_level *level, const lw_item *item)
     level->units[level->unit_count++] = item->unit;
 }
 
-static double tell_in_unit(lw_teller *teller, lw_item *item, double si)
+// What is meant, told in its unit. False when it concerns nobody: hidden, and the face is for people.
+static bool mean_number(lw_teller *teller, const lw_item *item, double si, lw_item *it,
+                        double *told)
 {
-    item->unit = unit_told(teller, item->unit);
-    note_unit(level_of(teller), item);
-    return lw_told(si / lw_unit_in_si(item->unit));
-}
-
-// What is hidden concerns no face that tells people alone.
-static bool is_for_nobody(lw_teller *teller)
-{
-    return lw_teller_is_for_people(teller) && level_of(teller)->is_hidden;
+    *it = *item_meant(teller, item);
+    if (lw_teller_is_for_people(teller) && level_of(teller)->is_hidden) return false;
+    it->unit = unit_told(teller, it->unit);
+    note_unit(level_of(teller), it);
+    *told = lw_told((isfinite(si) ? si : NAN) / lw_unit_in_si(it->unit));
+    return true;
 }
 
 void lw_tell_number(lw_teller *teller, const lw_item *item, double si)
 {
     char shown[LW_SHOWN_LENGTH] = "";
-    lw_item it = *item_meant(teller, item);
-    if (is_for_nobody(teller)) return;
-    const double told = tell_in_unit(teller, &it, isfinite(si) ? si : NAN);
+    lw_item it;
+    double told;
+    if (!mean_number(teller, item, si, &it, &told)) return;
     if (teller->face->shows) lw_item_show(&it, told, shown);
     teller->face->number(teller->to, &it, told, shown);
 }
 
 void lw_tell_number_as(lw_teller *teller, const lw_item *item, double si, const char *shown)
 {
-    lw_item it = *item_meant(teller, item);
-    const double told = tell_in_unit(teller, &it, isfinite(si) ? si : NAN);
+    lw_item it;
+    double told;
+    if (!mean_number(teller, item, si, &it, &told)) return;
     teller->face->number(teller->to, &it, told, shown);
 }
 
 void lw_tell_bracketed(lw_teller *teller, const lw_item *item, double si)
 {
     char shown[LW_SHOWN_LENGTH], bracketed[LW_SHOWN_LENGTH + 2];
-    lw_item it = *item_meant(teller, item);
-    const double told = tell_in_unit(teller, &it, isfinite(si) ? si : NAN);
+    lw_item it;
+    double told;
+    if (!mean_number(teller, item, si, &it, &told)) return;
     lw_item_show(&it, told, shown);
     LW_FIT(bracketed, "(%s)", shown);
     teller->face->number(teller->to, &it, told, bracketed);

@@ -78,6 +78,9 @@ typedef struct lw_teller {
     } levels[LW_TELLER_DEPTH];
 } lw_teller;
 
+// Tells an answer.
+typedef void lw_tell(const void *it, lw_teller *teller);
+
 lw_teller lw_teller_of(const lw_teller_face *face, void *to);  // opens the root
 void lw_teller_finish(lw_teller *teller);                      // closes it
 
@@ -90,8 +93,9 @@ void lw_tell_object(lw_teller *teller, const char *key, const char *head);
 void lw_tell_list(lw_teller *teller, const char *key, const char *head);
 void lw_tell_table(lw_teller *teller, const char *key, const char *head, const lw_item *columns,
                    size_t count);
-void lw_tell_row(lw_teller *teller);         // of a table; the row before it ends
-void lw_tell_hidden_row(lw_teller *teller);  // one that nobody is shown
+#define LW_COUNT_OF(list) (sizeof(list) / sizeof(list)[0])  // of columns
+void lw_tell_row(lw_teller *teller);                        // of a table; the row before it ends
+void lw_tell_hidden_row(lw_teller *teller);                 // one that nobody is shown
 void lw_tell_end(lw_teller *teller);
 
 // One member; in a table's row `item` is NULL and the next column is meant.

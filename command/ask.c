@@ -11,7 +11,6 @@
 #include "command/terminal/stop.h"
 #include "command/told_json.h"
 #include "command/work.h"
-#include "records/json.h"
 #include "records/output_file.h"
 
 static void complain(const lw_options *options, const lw_refusal *refusal)
@@ -41,103 +40,47 @@ static bool read_inputs(lw_inputs *inputs, const lw_options *options)
     return is_read;
 }
 
-static void tell_text(const lw_question *question, const void *it)
+// Also writes the answer into the file of an option, where it is given.
+static bool write_file(const lw_options *options, const char *name, lw_writer *write,
+                       const void *it)
 {
-    lw_terminal terminal;
-    lw_teller teller = lw_terminal_begin(&terminal, stdout, NULL);
-    lw_figure figures[LW_FIGURES_MOST + 1];
-    terminal.figures = lw_figures_of(question, it, figures);
-    question->tell(it, &teller);
-    lw_terminal_end(&terminal, &teller);
-}
-
-static bool tell_json(const lw_question *question, const void *it)
-{
-    lw_told_json told;
-    lw_teller teller = lw_told_json_begin(&told);
-    question->tell(it, &teller);
-    return lw_json_write(lw_told_json_end(&told, &teller), stdout);
-}
-
-// A file that an answer is also written into: its option, and what writes it.
-typedef struct extra {
-    const char *option;
-    void (*write)(const void *it, FILE *out);
-} extra;
-
-#define EXTRAS 2
-
-static void list_extras(const lw_question *question, extra extras[EXTRAS])
-{
-    extras[0] = (extra){"svg", question->draw};
-    extras[1] = (extra){"csv", question->log};
-}
-
-static const char *path_of(const lw_options *options, const extra *e)
-{
-    return e->write ? lw_options_text(options, e->option) : NULL;
-}
-
-// What would be refused for its name is refused before any work.
-static bool can_write(const lw_question *question, const lw_options *options)
-{
-    extra extras[EXTRAS];
-    list_extras(question, extras);
-    for (size_t i = 0; i < EXTRAS; i++) {
-        const char *path = path_of(options, &extras[i]), *why;
-        if (!path || lw_output_can(path, lw_options_has(options, "force"), &why)) continue;
-        lw_print_complaint(options->command, "%s: %s", path, why);
-        return false;
-    }
-    return true;
-}
-
-static bool write_one(const lw_options *options, const extra *e, const void *it)
-{
-    const char *path = path_of(options, e), *why = "there is not enough memory";
+    const char *path = write ? lw_options_text(options, name) : NULL;
+    const char *why = "there is not enough memory";
     lw_output output;
     if (!path) return true;
     bool is_written = lw_output_open(&output);
     if (is_written) {
-        e->write(it, output.stream);
+        write(it, output.stream);
         is_written = lw_output_commit(&output, path, lw_options_has(options, "force"), &why);
     }
     if (!is_written) lw_print_complaint(options->command, "%s: %s", path, why);
     return is_written;
 }
 
-static bool write_extras(const lw_question *question, const void *it, const lw_options *options)
+// It goes to standard output, in the place of text.
+static bool is_output(const lw_options *options, const char *name, lw_writer *write)
 {
-    extra extras[EXTRAS];
-    list_extras(question, extras);
-    bool are_written = true;
-    for (size_t i = 0; i < EXTRAS; i++) {
-        if (!write_one(options, &extras[i], it)) are_written = false;
-    }
-    return are_written;
+    const char *path = write ? lw_options_text(options, name) : NULL;
+    return path && strcmp(path, "-") == 0;
 }
 
-// One of them goes to standard output, in the place of text.
-static bool takes_the_output(const lw_question *question, const lw_options *options)
+static bool tell(const lw_question *question, const void *it, const lw_options *options)
 {
-    extra extras[EXTRAS];
-    list_extras(question, extras);
-    for (size_t i = 0; i < EXTRAS; i++) {
-        const char *path = path_of(options, &extras[i]);
-        if (path && strcmp(path, "-") == 0) return true;
-    }
-    return false;
+    lw_figure figures[LW_FIGURES_MOST + 1];
+    if (lw_options_has(options, "json")) return lw_told_json_write(question->tell, it, stdout);
+    if (is_output(options, "svg", question->draw) || is_output(options, "csv", question->log))
+        return true;
+    lw_terminal_tell(question->tell, it, stdout, lw_figures_of(question, it, figures));
+    return true;
 }
 
 static lw_exit answer(const lw_question *question, void *it, const lw_options *options)
 {
-    if (!can_write(question, options)) return LW_EXIT_WRONG_INPUT;
     lw_work(question, it);
-    const bool is_json = lw_options_has(options, "json");
-    const bool is_told = !is_json || tell_json(question, it);
-    if (!is_json && !takes_the_output(question, options)) tell_text(question, it);
-    const bool are_written = write_extras(question, it, options);
-    const bool is_fine = is_told && are_written && question->is_answered(it);
+    const bool is_told = tell(question, it, options);
+    const bool is_drawn = write_file(options, "svg", question->draw, it);
+    const bool is_logged = write_file(options, "csv", question->log, it);
+    const bool is_fine = is_told && is_drawn && is_logged && question->is_answered(it);
     return is_fine ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
 }
 

@@ -8,7 +8,6 @@
 #include "command/terminal/print.h"
 #include "command/terminal/terminal.h"
 #include "command/told_json.h"
-#include "records/json.h"
 
 // What one tape error of each measurement does; NULL when it is not asked for or not to be had.
 static const lw_sensitivity *sensitivity_of(lw_checked *checked, const lw_options *options)
@@ -24,32 +23,17 @@ static const lw_sensitivity *sensitivity_of(lw_checked *checked, const lw_option
     return NULL;
 }
 
-static void tell_json(const lw_checked *checked)
-{
-    lw_told_json told;
-    lw_teller teller = lw_told_json_begin(&told);
-    lw_checked_tell(checked, &teller);
-    lw_json_write(lw_told_json_end(&told, &teller), stdout);
-}
-
-static void tell_text(const lw_checked *checked)
-{
-    lw_terminal terminal;
-    lw_print_faults(stdout, &checked->faults);
-    lw_teller teller = lw_terminal_begin(&terminal, stdout, NULL);
-    lw_checked_tell(checked, &teller);
-    lw_terminal_end(&terminal, &teller);
-}
-
 static lw_exit run(const lw_options *options)
 {
     static lw_checked checked;
     lw_checked_read(&checked, options);
     checked.sensitivity = sensitivity_of(&checked, options);
-    if (lw_options_has(options, "json"))
-        tell_json(&checked);
-    else
-        tell_text(&checked);
+    if (lw_options_has(options, "json")) {
+        lw_told_json_write(lw_checked_tell, &checked, stdout);
+    } else {
+        lw_print_faults(stdout, &checked.faults);
+        lw_terminal_tell(lw_checked_tell, &checked, stdout, NULL);
+    }
     const lw_exit ended = checked.faults.fault_count ? LW_EXIT_WRONG_INPUT : LW_EXIT_FINE;
     lw_faults_free(&checked.faults);
     return ended;

@@ -3,10 +3,18 @@
 
 #include "command/told_json.h"
 
+#include <jansson.h>
 #include <math.h>
 
+#include "records/json.h"
+
+typedef struct told_json {
+    json_t *open[2 * LW_TELLER_DEPTH];  // a table opens two
+    size_t depth;
+} told_json;
+
 // Into what is open: a list, or an object under a key. Takes the reference.
-static void put(lw_told_json *told, const char *key, json_t *value)
+static void put(told_json *told, const char *key, json_t *value)
 {
     json_t *into = told->open[told->depth - 1];
     if (json_is_array(into))
@@ -17,7 +25,7 @@ static void put(lw_told_json *told, const char *key, json_t *value)
 
 static void open(void *to, lw_branch branch, const char *key, const char *head)
 {
-    lw_told_json *told = to;
+    told_json *told = to;
     json_t *value = branch == LW_LIST ? json_array() : json_object();
     (void)head;
     put(told, key, value);
@@ -27,7 +35,7 @@ static void open(void *to, lw_branch branch, const char *key, const char *head)
 static void close(void *to, lw_branch branch)
 {
     (void)branch;
-    ((lw_told_json *)to)->depth--;
+    ((told_json *)to)->depth--;
 }
 
 static void number(void *to, const lw_item *item, double number, const char *shown)
@@ -48,15 +56,11 @@ static void truth(void *to, const lw_item *item, bool is_so)
 
 static const lw_teller_face face = {false, open, close, NULL, number, text, truth};
 
-lw_teller lw_told_json_begin(lw_told_json *told)
+bool lw_told_json_write(lw_tell *tell, const void *it, FILE *out)
 {
-    told->open[0] = json_object();
-    told->depth = 1;
-    return lw_teller_of(&face, told);
-}
-
-json_t *lw_told_json_end(lw_told_json *told, lw_teller *teller)
-{
-    lw_teller_finish(teller);
-    return told->open[0];
+    told_json told = {.open = {json_object()}, .depth = 1};
+    lw_teller teller = lw_teller_of(&face, &told);
+    tell(it, &teller);
+    lw_teller_finish(&teller);
+    return lw_json_write(told.open[0], out);
 }

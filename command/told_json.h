@@ -4,18 +4,13 @@
 #ifndef LW_TOLD_JSON_H
 #define LW_TOLD_JSON_H
 
-#include <jansson.h>
+#include <stdbool.h>
+#include <stdio.h>
 
 #include "answer/teller.h"
 
-typedef struct lw_told_json {
-    json_t *open[2 * LW_TELLER_DEPTH];  // a table opens two
-    size_t depth;
-} lw_told_json;
-
-lw_teller lw_told_json_begin(lw_told_json *told);
-
-// All of it, the caller's; NULL when there was no memory.
-json_t *lw_told_json_end(lw_told_json *told, lw_teller *teller);
+// Writes all that `tell` tells of `it`, or nothing. False when there was no memory or `out` took less
+// than all.
+bool lw_told_json_write(lw_tell *tell, const void *it, FILE *out);
 
 #endif

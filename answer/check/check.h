@@ -30,6 +30,6 @@ typedef struct lw_checked {
 void lw_checked_read(lw_checked *checked, const lw_options *options);
 
 // Faults are told to programs only: a terminal prints them by line and column.
-void lw_checked_tell(const lw_checked *checked, lw_teller *teller);
+void lw_checked_tell(const void *it, lw_teller *teller);
 
 #endif

@@ -40,7 +40,6 @@ static const lw_item prepared_columns[] = {
     {"where",    "where",         LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
 };
 // clang-format on
-#define COUNT_OF(columns) (sizeof(columns) / sizeof(columns)[0])
 
 static const char *plural(size_t count) { return count == 1 ? "" : "s"; }
 
@@ -121,18 +120,19 @@ static void tell_all_prepared(const lw_checked *checked, lw_teller *t)
         "Read from curves that are worked out once for a boat, and the largest error of each "
         "against the full computation, on the generic boat";
     lw_tell_table(t, "prepared", has_boat(checked) ? head : NULL, prepared_columns,
-                  COUNT_OF(prepared_columns));
+                  LW_COUNT_OF(prepared_columns));
     tell_prepared(lw_prepared_foils(), t);
     tell_prepared(lw_prepared_hull(), t);
     lw_tell_end(t);
 }
 
-void lw_checked_tell(const lw_checked *checked, lw_teller *t)
+void lw_checked_tell(const void *it, lw_teller *t)
 {
-    lw_tell_table(t, "files", "", file_columns, COUNT_OF(file_columns));
+    const lw_checked *checked = it;
+    lw_tell_table(t, "files", "", file_columns, LW_COUNT_OF(file_columns));
     for (size_t i = 0; i < checked->count; i++) tell_file(&checked->files[i], t);
     lw_tell_end(t);
-    lw_tell_table(t, "faults", NULL, fault_columns, COUNT_OF(fault_columns));
+    lw_tell_table(t, "faults", NULL, fault_columns, LW_COUNT_OF(fault_columns));
     for (size_t i = 0; i < checked->faults.count; i++) tell_fault(&checked->faults.list[i], t);
     lw_tell_end(t);
     tell_all_prepared(checked, t);

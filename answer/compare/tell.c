@@ -32,9 +32,8 @@ static const lw_item members[] = {
     {"turns_puff",  "turns in the puff",      LW_AS_SIGNED, LW_UNIT_TURN,    1, "does not fly"},
 };
 // clang-format on
-#define COUNT(list) (sizeof(list) / sizeof(list)[0])
-#define SECONDS     (&members[0])
-#define HELD_UP_TO  (&members[5])
+#define SECONDS    (&members[0])
+#define HELD_UP_TO (&members[5])
 
 // Turns are for winds in which she flies.
 static bool is_there(const lw_item *item, const lw_placing *place)
@@ -96,8 +95,8 @@ static void tell_pair(lw_teller *t, lw_side a, lw_side b)
     LW_FIT(head, "Pin %s as it is, pin %s changed", was, is);
     lw_tell_name(t, "pin_as_is", was);
     lw_tell_name(t, "pin_changed", is);
-    lw_tell_table(t, "members", head, columns, COUNT(columns));
-    for (size_t i = 0; i < COUNT(members); i++) {
+    lw_tell_table(t, "members", head, columns, LW_COUNT_OF(columns));
+    for (size_t i = 0; i < LW_COUNT_OF(members); i++) {
         tell_row(t, members[i].head, members[i], a.place, b.place);
     }
     lw_tell_end(t);
@@ -107,7 +106,7 @@ static void tell_pair(lw_teller *t, lw_side a, lw_side b)
 static void tell_pins(lw_teller *t, const lw_picked *a, const lw_picked *b)
 {
     lw_tell_table(t, "pins", "Every pin: time round the course, and held to", columns,
-                  COUNT(columns));
+                  LW_COUNT_OF(columns));
     for (size_t pin = 0; pin < a->now.count; pin++) {
         const int same = lw_boat_pin(&b->inputs.boat, lw_picked_label(a, pin));
         if (same < 0) continue;
@@ -124,7 +123,7 @@ static void tell_orders(lw_teller *t, const lw_picked *a, const lw_picked *b)
     static const lw_item rows[] = {{"which", "", LW_AS_TEXT, LW_UNIT_NONE, 0, NULL},
                                    {"order", "", LW_AS_TEXT, LW_UNIT_NONE, 0, NULL}};
     const lw_picked *const both[] = {a, b};
-    lw_tell_table(t, "orders", "The order", rows, COUNT(rows));
+    lw_tell_table(t, "orders", "The order", rows, LW_COUNT_OF(rows));
     for (int i = 0; i < 2; i++) {
         char order[LW_REASON_LENGTH];
         lw_picked_order(both[i], &both[i]->now, order);

@@ -112,7 +112,7 @@ static void tell_row(const lw_held *held, size_t pin, lw_teller *t)
 
 static void tell_pins(const lw_held *held, lw_teller *t)
 {
-    lw_tell_table(t, "pins", "", columns, sizeof columns / sizeof columns[0]);
+    lw_tell_table(t, "pins", "", columns, LW_COUNT_OF(columns));
     for (size_t pin = 0; pin < held->outlook.pin_count; pin++) tell_row(held, pin, t);
     lw_tell_end(t);
 }

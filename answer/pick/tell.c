@@ -9,7 +9,6 @@
 #include "answer/words/margin_text.h"
 #include "records/fault.h"
 
-#define COUNT(list) (sizeof(list) / sizeof(list)[0])
 #define TEXT(key, head)                                  \
     {                                                    \
         (key), (head), LW_AS_TEXT, LW_UNIT_NONE, 0, NULL \
@@ -89,7 +88,7 @@ static void tell_place(lw_teller *t, const lw_picked *picked, size_t i)
     lw_tell_number(t, NULL, p->flying);
     lw_tell_number(t, NULL, is_sailed ? p->swims : NAN);
     lw_tell_number(t, NULL, is_sailed ? p->swims_error : NAN);
-    for (size_t k = 0; k < COUNT(winds); k++) lw_tell_number(t, NULL, there(winds[k]));
+    for (size_t k = 0; k < LW_COUNT_OF(winds); k++) lw_tell_number(t, NULL, there(winds[k]));
     lw_tell_number(t, NULL, p->swim_seconds);
     lw_tell_number(t, NULL, p->hull_seconds);
     lw_tell_number(t, NULL, is_held ? p->held_up_to - picked->now.gusts.puff : NAN);
@@ -100,7 +99,7 @@ static void tell_place(lw_teller *t, const lw_picked *picked, size_t i)
 
 static void tell_places(lw_teller *t, const lw_picked *picked)
 {
-    lw_tell_table(t, "places", "", place_columns, COUNT(place_columns));
+    lw_tell_table(t, "places", "", place_columns, LW_COUNT_OF(place_columns));
     for (size_t i = 0; i < picked->now.count; i++) tell_place(t, picked, i);
     lw_tell_end(t);
     lw_tell_note(t, "places_note",
@@ -165,7 +164,8 @@ static void tell_reasons(lw_teller *t, const lw_picked *picked)
                                       TEXT("pin", NULL),
                                       TEXT("reason", NULL),
                                       TEXT("sentence", "")};
-    lw_tell_table(t, "why", lw_picked_flies(&picked->now) ? "Why" : NULL, columns, COUNT(columns));
+    lw_tell_table(t, "why", lw_picked_flies(&picked->now) ? "Why" : NULL, columns,
+                  LW_COUNT_OF(columns));
     for (size_t i = 0; i < picked->now.count; i++) {
         const lw_placing *place = &picked->now.places[i];
         const char *label = lw_picked_label(picked, place->pin);
@@ -198,7 +198,7 @@ static void tell_behind(lw_teller *t, const lw_picked *picked)
     size_t told = 0;
     for (size_t i = 1; i < picked->now.count; i++) told += lw_picked_behind(picked, i, text);
     lw_tell_table(t, "order_sure", is_weighed && told ? "How sure the order is" : NULL, columns,
-                  COUNT(columns));
+                  LW_COUNT_OF(columns));
     for (size_t i = 1; i < picked->now.count; i++) {
         const lw_placing *place = &picked->now.places[i];
         if (!lw_picked_behind(picked, i, text)) continue;
@@ -264,7 +264,7 @@ static void tell_holds(lw_teller *t, const lw_picked *picked)
     const bool is_shown = lw_picked_flies(&picked->now);
     lw_tell_table(t, "holds",
                   is_shown ? "Held to, in puffs: by margins and by rides; the lesser counts" : NULL,
-                  columns, COUNT(columns));
+                  columns, LW_COUNT_OF(columns));
     for (size_t i = 0; i < picked->now.count; i++) tell_hold(t, picked, &picked->now.places[i]);
     lw_tell_end(t);
     if (is_shown) lw_tell_note(t, "holds_note", LW_HELD_BY_MARGINS "; " LW_HELD_BY_RIDES ".");
@@ -287,7 +287,7 @@ static void tell_orders(lw_teller *t, const lw_picked *picked)
     static const lw_item columns[] = {WIND("wind_more", NULL), TEXT("wind", ""), TEXT("order", "")};
     const lw_choice *const choices[] = {&picked->less, &picked->more};
     const lw_unit unit = lw_speed_unit(t->speed_unit);
-    lw_tell_table(t, "orders", "The order if the wind is otherwise", columns, COUNT(columns));
+    lw_tell_table(t, "orders", "The order if the wind is otherwise", columns, LW_COUNT_OF(columns));
     for (int i = 0; i < 2; i++) {
         char order[LW_REASON_LENGTH], wind[LW_CELL_LENGTH];
         lw_picked_order(picked, choices[i], order);
@@ -326,7 +326,8 @@ static void tell_turns(lw_teller *t, const lw_picked *picked)
     lw_picked_course_name(picked, lw_outlook_longest(picked->outlook), course);
     LW_FIT(head, "Rudder lift on, in turns from the reference mark, %s", course);
     lw_tell_name(t, "turns_course", course);
-    lw_tell_table(t, "turns", lw_picked_flies(&picked->now) ? head : NULL, columns, COUNT(columns));
+    lw_tell_table(t, "turns", lw_picked_flies(&picked->now) ? head : NULL, columns,
+                  LW_COUNT_OF(columns));
     for (size_t i = 0; i < picked->now.count; i++) {
         const lw_placing *place = &picked->now.places[i];
         if (!place->flies) continue;
@@ -356,7 +357,7 @@ static void tell_calmer(lw_teller *t, const lw_picked *picked)
                                       {"hold_gained", NULL, LW_AS_SIGNED, LW_UNIT_KN, 1, NULL},
                                       TEXT("sentence", "")};
     const bool is_shown = lw_picked_flies(&picked->now) && picked->now.count > 1;
-    lw_tell_table(t, "calmer", is_shown ? "One pin calmer" : NULL, columns, COUNT(columns));
+    lw_tell_table(t, "calmer", is_shown ? "One pin calmer" : NULL, columns, LW_COUNT_OF(columns));
     for (size_t pin = 0; pin + 1 < picked->now.count; pin++) {
         const lw_prospect *a = &lw_picked_place_of(&picked->now, pin)->prospect;
         const lw_prospect *b = &lw_picked_place_of(&picked->now, pin + 1)->prospect;
@@ -385,7 +386,7 @@ static void tell_ranges(lw_teller *t, const lw_picked *picked)
                                       WIND("launches_at", NULL), WIND("stays_up_at", NULL),
                                       WIND("held_up_to", NULL),  TEXT("ends_by", NULL),
                                       TRUTH("ends_in_puff")};
-    lw_tell_table(t, "ranges", NULL, columns, COUNT(columns));
+    lw_tell_table(t, "ranges", NULL, columns, LW_COUNT_OF(columns));
     for (size_t pin = 0; pin < picked->outlook->pin_count; pin++) {
         for (size_t c = 0; c < picked->outlook->course_count; c++) {
             const lw_range *range = &picked->outlook->ranges[pin][c];

@@ -47,7 +47,7 @@ static void tell_row(const lw_inputs *inputs, const lw_sensitivity_row *row, lw_
 
 static void tell_rows(const lw_inputs *inputs, const lw_sensitivity *s, lw_teller *t)
 {
-    lw_tell_table(t, "measurements", "", columns, sizeof columns / sizeof columns[0]);
+    lw_tell_table(t, "measurements", "", columns, LW_COUNT_OF(columns));
     for (size_t i = 0; i < s->count; i++) {
         if (is_shown(&s->rows[i], i))
             lw_tell_row(t);

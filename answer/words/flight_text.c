@@ -39,7 +39,6 @@ static const named forces[] = {
     {"windage",        "windage"},
 };
 // clang-format on
-#define COUNT(list) (sizeof(list) / sizeof(list)[0])
 
 static const char *name_in(const named *list, size_t count, const char *key)
 {
@@ -51,8 +50,8 @@ static const char *name_in(const named *list, size_t count, const char *key)
 
 const char *lw_flight_name(const char *key)
 {
-    const char *name = name_in(state, COUNT(state), key);
-    if (!name) name = name_in(forces, COUNT(forces), key);
+    const char *name = name_in(state, LW_COUNT_OF(state), key);
+    if (!name) name = name_in(forces, LW_COUNT_OF(forces), key);
     return name ? name : key;
 }
 
@@ -71,8 +70,8 @@ static void tell_nameless(lw_teller *t, const lw_flight *flight)
     for (size_t i = 0; i < lw_flight_table.count; i++) {
         const lw_quantity *row = &lw_flight_table.rows[i];
         const lw_item item = lw_item_of(row, NULL);
-        if (name_in(state, COUNT(state), row->key)) continue;
-        if (name_in(forces, COUNT(forces), row->key)) continue;
+        if (name_in(state, LW_COUNT_OF(state), row->key)) continue;
+        if (name_in(forces, LW_COUNT_OF(forces), row->key)) continue;
         lw_tell_number(t, &item, lw_quantity_value(row, flight));
     }
 }
@@ -80,10 +79,10 @@ static void tell_nameless(lw_teller *t, const lw_flight *flight)
 void lw_tell_flight(lw_teller *t, const lw_flight *flight, bool is_shown)
 {
     lw_tell_object(t, "flight", is_shown ? "" : NULL);
-    tell_named(t, state, COUNT(state), flight);
+    tell_named(t, state, LW_COUNT_OF(state), flight);
     tell_nameless(t, flight);
     lw_tell_end(t);
     lw_tell_object(t, "forces", is_shown ? "Forces" : NULL);
-    tell_named(t, forces, COUNT(forces), flight);
+    tell_named(t, forces, LW_COUNT_OF(forces), flight);
     lw_tell_end(t);
 }

@@ -159,14 +159,11 @@ static void text(void *to, const lw_item *item, const char *words)
 
 static const lw_teller_face face = {true, open, close, columns, number, text, truth};
 
-lw_teller lw_terminal_begin(lw_terminal *terminal, FILE *out, const lw_figure *figures)
+void lw_terminal_tell(lw_tell *tell, const void *it, FILE *out, const lw_figure *figures)
 {
-    *terminal = (lw_terminal){.out = out, .figures = figures};
-    return lw_teller_of(&face, terminal);
-}
-
-void lw_terminal_end(lw_terminal *terminal, lw_teller *teller)
-{
-    lw_teller_finish(teller);
-    draw_members(terminal);
+    lw_terminal terminal = {.out = out, .figures = figures};
+    lw_teller teller = lw_teller_of(&face, &terminal);
+    tell(it, &teller);
+    lw_teller_finish(&teller);
+    draw_members(&terminal);
 }

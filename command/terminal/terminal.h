@@ -47,7 +47,7 @@ typedef struct lw_terminal {
     size_t column_count;
 } lw_terminal;
 
-lw_teller lw_terminal_begin(lw_terminal *terminal, FILE *out, const lw_figure *figures);
-void lw_terminal_end(lw_terminal *terminal, lw_teller *teller);
+// Draws all that `tell` tells of `it`; figures or NULL.
+void lw_terminal_tell(lw_tell *tell, const void *it, FILE *out, const lw_figure *figures);
 
 #endif
