@@ -30,6 +30,16 @@ bool lw_asked_pin(const lw_options *options, const lw_boat *boat, int *pin, lw_r
     return lw_refuse(refusal, "the boat has no pin \"%s\"; it has %s", label, labels);
 }
 
+bool lw_asked_pins(const lw_options *options, const lw_boat *boat, size_t *first, size_t *count,
+                   lw_refusal *refusal)
+{
+    int pin;
+    if (!lw_asked_pin(options, boat, &pin, refusal)) return false;
+    *first = pin == LW_ALL_PINS ? 0 : (size_t)pin;
+    *count = pin == LW_ALL_PINS ? boat->pin_count : 1;
+    return true;
+}
+
 static bool refuse_outside(const lw_options *options, const char *name, lw_bounds bounds,
                            lw_refusal *refusal)
 {

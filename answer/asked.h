@@ -12,6 +12,10 @@
 // The pin of --pin, or LW_ALL_PINS without it. False: refused.
 bool lw_asked_pin(const lw_options *options, const lw_boat *boat, int *pin, lw_refusal *refusal);
 
+// The pins asked for: that of --pin, or all of the boat's. False: refused.
+bool lw_asked_pins(const lw_options *options, const lw_boat *boat, size_t *first, size_t *count,
+                   lw_refusal *refusal);
+
 // A number given with an option, in SI, or *si as it was. Refused when it is unsound or outside
 // `low` to `high`, which `what` names ("the boat's place").
 typedef struct lw_bounds {

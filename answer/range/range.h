@@ -27,8 +27,7 @@ typedef struct lw_ranged {
     lw_ranged_one of[LW_PINS_MOST][LW_COURSE_COUNT];  // by pin of the boat
 } lw_ranged;
 
-// A flight that keeps its margins; the point of wind `i` of those for which turns are told.
-bool lw_ranged_is_flown(const lw_range_point *point);
+// The point of wind `i` of those for which turns are told.
 const lw_range_point *lw_ranged_point(const lw_range *range, size_t i);
 
 // The faces of the question.

@@ -8,8 +8,6 @@
 #include "answer/words/number_text.h"
 #include "records/fault.h"
 
-#define COUNT(list) (sizeof(list) / sizeof(list)[0])
-
 static const char *label_of(const lw_ranged *ranged, size_t pin)
 {
     return ranged->inputs->boat.pins[pin].label;
@@ -100,7 +98,7 @@ static void tell_ranges(const lw_ranged *ranged, lw_teller *t)
     lw_tell_object(t, "ranges", "");
     for (int course = 0; course < LW_COURSE_COUNT; course++) {
         const char *name = lw_course_text((lw_course_kind)course);
-        lw_tell_table(t, name, name, limits, COUNT(limits));
+        lw_tell_table(t, name, name, limits, LW_COUNT_OF(limits));
         for (size_t i = 0; i < ranged->count; i++) {
             const size_t pin = ranged->first + i;
             tell_limits(ranged, pin, &ranged->of[pin][course].range, t);
@@ -154,7 +152,7 @@ static bool tell_turns(const lw_ranged *ranged, const lw_range *range, const lw_
 {
     char number[LW_CELL_LENGTH], shown[LW_CELL_LENGTH] = "- ";
     const bool is_held = range->has_hold && point->wind <= range->held_up_to;
-    const bool is_flown = lw_ranged_is_flown(point);
+    const bool is_flown = lw_answer_is_kept(&point->trimmed);
     const bool is_past = is_flown && is_past_thread(ranged, turns);
     lw_cell_number(number, turns, 1, true);
     if (is_flown)
@@ -183,7 +181,7 @@ static bool tell_turns_on(const lw_ranged *ranged, int course, const winds *w, l
 {
     const char *name = lw_course_text((lw_course_kind)course);
     bool is_past = false;
-    lw_tell_table(t, name, name, w->columns, COUNT(w->columns));
+    lw_tell_table(t, name, name, w->columns, LW_COUNT_OF(w->columns));
     for (size_t i = 0; i < ranged->count; i++) {
         is_past |= tell_turns_row(ranged, ranged->first + i, course, LW_BY_SPEED, t);
         is_past |= tell_turns_row(ranged, ranged->first + i, course, LW_BY_HOLD, t);
@@ -215,12 +213,12 @@ static void tell_all_turns(const lw_ranged *ranged, lw_teller *t)
 
 static const char *const flight_keys[] = {"wind", "turns", "speed", "heading"};
 
-static void put_flight_columns(lw_item columns[5 + COUNT(flight_keys)])
+static void put_flight_columns(lw_item columns[5 + LW_COUNT_OF(flight_keys)])
 {
     size_t at = 0;
     columns[at++] = (lw_item){.key = "pin", .form = LW_AS_TEXT};
     columns[at++] = (lw_item){.key = "course", .form = LW_AS_TEXT};
-    for (size_t i = 0; i < COUNT(flight_keys); i++) {
+    for (size_t i = 0; i < LW_COUNT_OF(flight_keys); i++) {
         columns[at++] = lw_item_of(lw_table_find(&lw_flight_table, flight_keys[i]), NULL);
     }
     columns[at++] = (lw_item){.key = "flies", .form = LW_AS_TRUTH};
@@ -237,15 +235,15 @@ static void tell_flight(const lw_range_point *point, lw_teller *t)
     lw_tell_number(t, NULL, flies ? flight->speed : NAN);
     lw_tell_number(t, NULL, flies ? flight->heading : NAN);
     lw_tell_truth(t, NULL, flies);
-    lw_tell_truth(t, NULL, lw_ranged_is_flown(point));
+    lw_tell_truth(t, NULL, lw_answer_is_kept(&point->trimmed));
     lw_tell_truth(t, NULL, point->is_held);
 }
 
 static void tell_flights(const lw_ranged *ranged, lw_teller *t)
 {
-    lw_item columns[5 + COUNT(flight_keys)];
+    lw_item columns[5 + LW_COUNT_OF(flight_keys)];
     put_flight_columns(columns);
-    lw_tell_table(t, "flights", NULL, columns, COUNT(columns));
+    lw_tell_table(t, "flights", NULL, columns, LW_COUNT_OF(columns));
     for (size_t k = 0; k < ranged->count * LW_COURSE_COUNT * LW_RANGE_WINDS; k++) {
         const size_t one = k / LW_RANGE_WINDS, pin = ranged->first + one / LW_COURSE_COUNT;
         const size_t course = one % LW_COURSE_COUNT;

@@ -19,12 +19,10 @@ bool lw_ranged_begin(void *it, const lw_inputs *inputs, const lw_options *option
                      lw_refusal *refusal)
 {
     lw_ranged *ranged = it;
-    int pin;
-    if (!lw_asked_pin(options, &inputs->boat, &pin, refusal)) return false;
+    if (!lw_asked_pins(options, &inputs->boat, &ranged->first, &ranged->count, refusal))
+        return false;
     ranged->inputs = inputs;
     ranged->puff = inputs->day.wind.puff - inputs->day.wind.mean;
-    ranged->first = pin == LW_ALL_PINS ? 0 : (size_t)pin;
-    ranged->count = pin == LW_ALL_PINS ? inputs->boat.pin_count : 1;
     ranged->craft = lw_asked_craft(inputs);
     for (size_t i = 0; i < LW_PINS_MOST; i++) {
         for (size_t k = 0; k < LW_COURSE_COUNT; k++) put_nothing(&ranged->of[i][k]);
@@ -38,11 +36,6 @@ size_t lw_ranged_steps(void *it) { return ((const lw_ranged *)it)->count * LW_CO
 static size_t pin_of(const lw_ranged *ranged, size_t step)
 {
     return ranged->first + step / LW_COURSE_COUNT;
-}
-
-bool lw_ranged_is_flown(const lw_range_point *point)
-{
-    return point->trimmed.outcome == LW_FLIES && lw_margins_hold(&point->trimmed.margins);
 }
 
 const lw_range_point *lw_ranged_point(const lw_range *range, size_t i)
@@ -61,7 +54,7 @@ void lw_ranged_step(void *it, size_t step)
     for (size_t i = 0; i < LW_RANGED_WINDS; i++) {
         const lw_range_point *point = lw_ranged_point(&one->range, i);
         one->most[i] =
-            lw_ranged_is_flown(point)
+            lw_answer_is_kept(&point->trimmed)
                 ? lw_range_most_turns(&ranged->craft, &setup, on, ranged->puff, &point->trimmed)
                 : NAN;
     }

@@ -11,12 +11,9 @@ bool lw_counted_begin(void *it, const lw_inputs *inputs, const lw_options *optio
     lw_counted *counted = it;
     const lw_boat *boat = &inputs->boat;
     const lw_day day = lw_day_of_courses(&inputs->day);
-    int pin;
-    if (!lw_asked_pin(options, boat, &pin, refusal)) return false;
+    if (!lw_asked_pins(options, boat, &counted->first, &counted->count, refusal)) return false;
     counted->inputs = *inputs;
     counted->speed_unit = options->speed_unit;
-    counted->first = pin == LW_ALL_PINS ? 0 : (size_t)pin;
-    counted->count = pin == LW_ALL_PINS ? boat->pin_count : 1;
     lw_outlook_begin(&counted->outlook, boat, lw_sections_of(boat), &inputs->sailor.person, &day);
     counted->outlook.effort = lw_effort_thorough();
     return true;

@@ -76,13 +76,6 @@ const char *lw_speed_text(char text[LW_CELL_LENGTH], double speed, int decimals,
     return text;
 }
 
-void lw_cell_wind(char text[LW_CELL_LENGTH], double wind)
-{
-    char number[LW_CELL_LENGTH];
-    lw_cell_number(number, wind / LW_KN, 1, false);
-    lw_text_fit(text, LW_CELL_LENGTH, wind > 0.0 ? "%s kn" : "none", number);
-}
-
 void lw_chance_text(char text[LW_CELL_LENGTH], double chance)
 {
     if (chance > 0.95)

@@ -34,7 +34,4 @@ const char *lw_speed_text(char text[LW_CELL_LENGTH], double speed, int decimals,
 #define LW_SPEED_TEXT(speed, decimals, unit) \
     lw_speed_text((char[LW_CELL_LENGTH]){0}, (speed), (decimals), (unit))
 
-// "10.1 kn", or "none" for a wind of 0.
-void lw_cell_wind(char text[LW_CELL_LENGTH], double wind);
-
 #endif
