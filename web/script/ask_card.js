@@ -4,9 +4,8 @@
 // A question that has no view of its own needs no line here: it is asked as on the command line.
 
 import { freshId, make } from "./dom.js";
-import { sentenceOf } from "./field.js";
-import { withUnit } from "./number.js";
-import { drawTold } from "./told.js";
+import { heading, withUnit } from "./number.js";
+import { drawRefusal, drawTold } from "./told.js";
 import { workBar } from "./work_bar.js";
 
 // Boat, sailor and day are on the page already; files are not asked for.
@@ -16,10 +15,10 @@ const NOT_ASKED = ["boat", "sailor", "day", "set", "aim", "json", "svg", "csv", 
 const optionsOf = (question) =>
   question.takes.split(" ").filter((name) => !NOT_ASKED.includes(name));
 
-const labelOf = (name) => name.charAt(0).toUpperCase() + name.slice(1).replace(/-/g, " ");
+const labelOf = (name) => heading(name.replace(/-/g, " "));
 
-function pinSelect(id, onChange) {
-  const select = make("select", { id, onchange: onChange });
+function pinSelect(id) {
+  const select = make("select", { id });
   return {
     element: select,
     text: () => select.value,
@@ -48,10 +47,10 @@ function textField(id, option) {
 // The help of an option without how it is written on a command line.
 const spoken = (help) => help.replace(/, as in --\S+ ('[^']*'|[^ ,.]+)/g, "");
 
-function optionField(page, name, onChange) {
+function optionField(page, name) {
   const id = freshId(),
     option = page.tables.options[name];
-  const field = name === "pin" ? pinSelect(id, onChange) : textField(id, option);
+  const field = name === "pin" ? pinSelect(id) : textField(id, option);
   return {
     name,
     ...field,
@@ -64,10 +63,6 @@ function optionField(page, name, onChange) {
     ),
   };
 }
-
-/** Why a question was not taken, in the engine's words. */
-const refusalOf = ({ refusal, faults }) =>
-  refusal ? [refusal] : faults.map((fault) => `${fault.key}: ${sentenceOf(fault)}`);
 
 class AskCard {
   #page;
@@ -133,13 +128,7 @@ class AskCard {
       if (!got || !this.#isOpen) return;
       this.#asked = asked;
       this.#answer.replaceChildren(
-        make(
-          "div",
-          { class: "tree" },
-          got.refused
-            ? refusalOf(got.refused).map((line) => make("p", { class: "refused" }, line))
-            : drawTold(got.told),
-        ),
+        make("div", { class: "tree" }, got.refused ? drawRefusal(got.refused) : drawTold(got.told)),
       );
       this.update(store.state);
     } catch (error) {

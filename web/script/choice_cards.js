@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 import { card, make } from "./dom.js";
+import { heading } from "./number.js";
 import { rangeChart } from "./range_chart.js";
 import { drawTable, drawTold, headOf } from "./told.js";
 
@@ -25,7 +26,6 @@ function bestCard(answer) {
 }
 
 const pinName = (label) => make("b", { class: "pin" }, label);
-const heading = (text) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const without = (sentence, pin) =>
   sentence.startsWith(`${pin} `) ? sentence.slice(pin.length + 1) : sentence;

@@ -2,13 +2,9 @@
 // SPDX-License-Identifier: MIT
 
 import { make } from "./dom.js";
-import { sentenceOf } from "./field.js";
 import { latest } from "./latest.js";
 import { picture } from "./picture.js";
-import { drawTold } from "./told.js";
-
-const whyNot = ({ refusal, faults }) =>
-  [refusal, ...(faults ?? []).map(sentenceOf)].filter(Boolean).map((text) => make("p", {}, text));
+import { drawRefusal, drawTold } from "./told.js";
 
 // Moved sideways where the screen is too narrow to read it.
 function wideDrawing(svg) {
@@ -75,7 +71,7 @@ export class PartCard {
 
   #show(key, { told, svg, refused }) {
     this.#shown = key;
-    const inside = refused ? whyNot(refused) : drawTold(told);
+    const inside = refused ? drawRefusal(refused) : drawTold(told);
     this.#box.replaceChildren(make("div", {}, inside, svg && wideDrawing(svg)));
     this.#box.setAttribute("aria-busy", "false");
   }

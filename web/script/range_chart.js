@@ -5,7 +5,7 @@
 
 import { make } from "./dom.js";
 
-export const states = [
+const states = [
   ["hull", "on the hull"],
   ["stays", "stays up, does not launch"],
   ["flies", "launches, flies, is held"],

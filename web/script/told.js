@@ -4,6 +4,7 @@
 // The script types no word, unit or digit of an answer: all stand in the parcel (parcel.js).
 
 import { freshId, make } from "./dom.js";
+import { sentenceOf } from "./field.js";
 import { TOLD } from "./parcel.js";
 
 const NOTE = "\n"; // the head of small print
@@ -114,8 +115,14 @@ const drawList = (list) =>
     list.map((one) => make("li", {}, typeof one === "object" ? drawTold(one) : one)),
   );
 
-/** Members with a name before them, as a list of names and values. */
-export const drawKeys = (pairs) =>
+/** Why a question was not taken, in the engine's words. */
+export const drawRefusal = ({ refusal, faults }) =>
+  (refusal ? [refusal] : faults.map((fault) => `${fault.key}: ${sentenceOf(fault)}`)).map((line) =>
+    make("p", { class: "refused" }, line),
+  );
+
+// Members with a name before them, as a list of names and values.
+const drawKeys = (pairs) =>
   make(
     "dl",
     { class: "keys" },
