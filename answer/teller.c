@@ -194,7 +194,7 @@ static void note_unit(struct lw_level *level, const lw_item *item)
     level->units[level->unit_count++] = item->unit;
 }
 
-// What is meant, told in its unit. False when it concerns nobody: hidden, and the face is for people.
+// What is meant, told in its unit. False when it concerns nobody: hidden, and a face for people.
 static bool mean_number(lw_teller *teller, const lw_item *item, double si, lw_item *it,
                         double *told)
 {

@@ -9,8 +9,8 @@
 
 #include "answer/teller.h"
 
-// Writes all that `tell` tells of `it`, or nothing. False when there was no memory or `out` took less
-// than all.
+// Writes all that `tell` tells of `it`, or nothing. False when there was no memory, or `out` took
+// less than all.
 bool lw_told_json_write(lw_tell *tell, const void *it, FILE *out);
 
 #endif
