@@ -17,7 +17,7 @@ typedef struct heading {
 
 static heading heading_of(const lw_foil_part *a)
 {
-    heading h;
+    heading h = {0};
     char flap[40] = "", heel[40] = "";
     const lw_foil_place *place = &a->whole.place;
     if (place->flap != 0.0) LW_FIT(flap, ", flap %+.1f deg", place->flap / LW_DEG);

@@ -70,7 +70,7 @@ static void fill(picture *p, const lw_boat *boat, const lw_flight *flight)
 
 void lw_flight_picture(FILE *out, const void *it)
 {
-    picture p;
+    picture p = {0};
     const lw_flown *flown = &((const lw_fly *)it)->flown;
     const double bottom = flown->answer.flight.ride_height;
     const double depth = flown->inputs->boat.main_strut.length - bottom;
