@@ -74,6 +74,7 @@ typedef struct lw_strut_cavity {
 #define LW_CAVITY_FLAT  (0.5 * LW_DEG)   // in line with the flow it sucks on neither side  [judged]
 
 // Washout in terms that need no search: air stays where the side force with it beats its boundary.
+// One way out: with one lane gcc 12 at -O3 lost the masks of an early one (test/same_bits.sh).
 LW_INLINE lw_strut_cavity lw_strut_cavity_of(const lw_strut_craft *strut, const lw_cavity_flow *in)
 {
     const lw_lanes angle = lw_lanes_abs(in->strut_angle);
