@@ -8,7 +8,6 @@ import { unpack } from "./parcel.js";
 
 const utf8 = new TextEncoder();
 const REFUSED = 52; // WASI's "not implemented"
-const NO_FOLDER = 8; // WASI's "bad file descriptor": so ends the list of folders that are open
 export const kinds = ["boat", "sailor", "day"]; // in the order of lw_records
 
 function surroundings(module, memory) {
@@ -30,7 +29,6 @@ function surroundings(module, memory) {
   for (const { module: from, name } of WebAssembly.Module.imports(module)) {
     imports[from] ??= {};
     imports[from][name] = () => REFUSED;
-    if (name === "fd_prestat_get") imports[from][name] = () => NO_FOLDER;
     if (name === "fd_write") imports[from][name] = told;
     if (name === "proc_exit")
       imports[from][name] = () => {
