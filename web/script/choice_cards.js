@@ -77,7 +77,13 @@ function chartCard(page, answer, state) {
 /** A card of a table that has a head: its rows, and its small print. */
 const tableCard = (answer, key) =>
   headOf(answer, key) &&
-  card(headOf(answer, key), drawTable(answer[key]), note(answer[`${key}_note`]));
+  make(
+    "section",
+    { class: `card ${key}` },
+    make("h2", {}, headOf(answer, key)),
+    drawTable(answer[key]),
+    note(answer[`${key}_note`]),
+  );
 
 // Turns for lull, mean and puff, and through the band.
 const rudderCard = (answer) =>
@@ -123,7 +129,7 @@ export function choiceCards(page, answer, state) {
     tableCard(answer, "orders"),
     flies && rudderCard(answer),
     tableCard(answer, "calmer"),
-    make("div", { class: "in-full" }, tableCard(answer, "holds")),
+    tableCard(answer, "holds"),
     card("In numbers", drawTable(answer.places), note(answer.places_note)),
   ].filter(Boolean);
 }
