@@ -57,6 +57,14 @@ void lw_parcel_truth(const char *key, bool is_so)
     put(is_so ? "\1" : "", 1);
 }
 
+void lw_parcel_array(const char *key, size_t count)
+{
+    put_key('a', key);
+    lw_parcel_array_number((double)count);
+}
+
+void lw_parcel_array_number(double x) { put(&x, sizeof x); }
+
 void lw_parcel_rows(const char *key, const lw_table *table, const void *data)
 {
     lw_parcel_object(key);

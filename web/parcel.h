@@ -3,8 +3,8 @@
 //
 // One parcel at a time, written front to back and read by script/parcel.js. Each entry is a letter,
 // its key closed by a zero (empty in a list), and for n the eight bytes of a double, for t a text
-// closed by a zero, for b one byte, for z nothing (it is not there); o and l open an object or a
-// list, e closes it (without a key).
+// closed by a zero, for b one byte, for z nothing (it is not there); for a how many doubles follow,
+// as a double, and those; o and l open an object or a list, e closes it (without a key).
 //
 // Of what a teller tells the letters are capitals. Behind the key stands the head, a one before it
 // and a zero behind, or a zero alone where there is none; before the double how it is shown, closed
@@ -25,6 +25,10 @@ void lw_parcel_end(void);  // of the object or list opened last
 void lw_parcel_number(const char *key, double x);
 void lw_parcel_text(const char *key, const char *text);
 void lw_parcel_truth(const char *key, bool is_so);
+
+// Many numbers in a row: as many calls of the second follow as the first says.
+void lw_parcel_array(const char *key, size_t count);
+void lw_parcel_array_number(double x);
 
 // The teller whose face the parcel is: it tells into what is open.
 lw_teller lw_parcel_teller(lw_unit speed_unit);

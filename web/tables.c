@@ -4,6 +4,7 @@
 #include "answer/question.h"
 #include "answer/words/flight_text.h"
 #include "answer/words/margin_text.h"
+#include "answer/words/ridden.h"
 #include "lullwise/ride.h"
 #include "records/record_value.h"
 #include "web/page.h"
@@ -84,12 +85,12 @@ static void put_record(const lw_record *record)
     lw_parcel_end();
 }
 
-static void put_flight_names(void)
+// What a table's rows are called on the water.
+static void put_names(const char *key, const lw_table *table, const char *(*name)(const char *))
 {
-    lw_parcel_object("flight_names");
-    for (size_t i = 0; i < lw_flight_table.count; i++) {
-        const char *key = lw_flight_table.rows[i].key;
-        lw_parcel_text(key, lw_flight_name(key));
+    lw_parcel_object(key);
+    for (size_t i = 0; i < table->count; i++) {
+        lw_parcel_text(table->rows[i].key, name(table->rows[i].key));
     }
     lw_parcel_end();
 }
@@ -159,13 +160,10 @@ LW_EXPORT(lw_web_tables) void lw_web_tables(void)
     lw_parcel_object("results");
     put_table("flight", &lw_flight_table);
     put_table("margins", &lw_margins_table);
-    put_table("prospect", &lw_prospect_table);
-    put_table("range", &lw_range_table);
-    put_table("setup", &lw_setup_table);
     put_table("trace", &lw_trace_table);
-    put_table("ride_rates", &lw_ride_rates_table);
     lw_parcel_end();
-    put_flight_names();
+    put_names("flight_names", &lw_flight_table, lw_flight_name);
+    put_names("moment_names", &lw_trace_table, lw_moment_name);
     put_units();
     put_words();
     put_questions();

@@ -208,8 +208,8 @@ static void tell_trust(lw_teller *t)
 {
     lw_tell_list(t, "trust", "How far to trust it");
     lw_tell_text(t, NULL,
-                 "One ride tells little of rates: --runs sails many. Other seeds are other gusts "
-                 "and waves of the same day.");
+                 "One ride tells little of rates: `lullwise ride --runs 100` sails many. Other "
+                 "seeds are other gusts and waves of the same day.");
     lw_tell_end(t);
 }
 

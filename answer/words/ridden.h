@@ -16,4 +16,8 @@ void lw_ridden_trim(const lw_ridden *ridden, char text[LW_RIDDEN_LENGTH]);
 void lw_ridden_sum(const lw_ridden *ridden, const lw_ride_tally *tally,
                    char text[LW_RIDDEN_LENGTH]);
 
+// "hull above the water" for the row `clearance` of lw_trace_table; the key itself where it has no
+// other name.
+const char *lw_moment_name(const char *key);
+
 #endif

@@ -5,6 +5,8 @@ const utf8 = new TextDecoder();
 
 /** Under it an object keeps how its members are told: a Map from key to { head, shown }. */
 export const TOLD = Symbol("told");
+/** So is marked a row that nobody is shown. */
+export const HIDDEN = Symbol("hidden");
 
 /** @param {Uint8Array} bytes one parcel */
 export function unpack(bytes) {
@@ -24,7 +26,15 @@ export function unpack(bytes) {
     return Number.isNaN(read) ? null : read;
   }
 
+  function array() {
+    const start = at + 8,
+      end = start + 8 * number();
+    at = end;
+    return new Float64Array(bytes.slice(start, end).buffer);
+  }
+
   const values = {
+    a: array,
     t: text,
     n: number,
     b: () => bytes[at++] !== 0,
@@ -39,12 +49,13 @@ export function unpack(bytes) {
       if (letter === "e") break;
       const key = text(),
         kind = letter.toLowerCase();
-      if (kind !== letter) {
-        const head = bytes[at++] ? text() : null;
-        const shown = kind === "n" ? text() : null;
-        (whole[TOLD] ??= new Map()).set(key, { head, shown });
-      }
-      add(whole, key, values[kind]());
+      const isTold = kind !== letter;
+      const head = isTold && bytes[at++] ? text() : null;
+      const shown = isTold && kind === "n" ? text() : null;
+      const member = values[kind]();
+      if (isTold && key) (whole[TOLD] ??= new Map()).set(key, { head, shown });
+      if (isTold && !key && kind === "o" && head === null) member[HIDDEN] = true;
+      add(whole, key, member);
     }
     return whole;
   }

@@ -4,7 +4,7 @@
 // Curves are drawn once, in seconds across and the row's unit up; moving on only moves the window.
 
 import { draw, make } from "./dom.js";
-import { fixed, shownUnit } from "./number.js";
+import { fixed, heading, shownUnit } from "./number.js";
 
 const WINDOW = 24; // [s] across
 const NOW = 0.7; // of the window that has been, but at the ride's ends
@@ -39,11 +39,11 @@ function marks(ride, low, high) {
       height: high - low,
     }),
   );
-  const happened = ride.events.map(({ at, is_swim }) =>
+  const happened = ride.events.map(({ time, is_swim }) =>
     draw("line", {
       class: is_swim ? "mark fall" : "mark",
-      x1: at.time,
-      x2: at.time,
+      x1: time,
+      x2: time,
       y1: -high,
       y2: -low,
     }),
@@ -96,31 +96,22 @@ function panel({ row, label, ride, series, levels = [], speedUnit }) {
 }
 
 /** The four traces: { element, update(time, moment) }. boat: its values, for the flap's stops. */
-export function traces(rows, ride, boat, speedUnit) {
-  const row = (key) => rows.find((one) => one.key === key);
-  const own = { ride, speedUnit };
+export function traces({ results, moment_names: names }, ride, boat, speedUnit) {
+  const panelOf = (key, under = [], levels = []) =>
+    panel({
+      row: results.trace.rows.find((one) => one.key === key),
+      label: heading(names[key]),
+      ride,
+      series: [key, ...under].map(ride.column),
+      levels,
+      speedUnit,
+    });
+  const { flap_up_stop: up, flap_down_stop: down } = boat.linkage;
   const panels = {
-    wind: panel({
-      ...own,
-      row: row("wind"),
-      label: "Wind",
-      series: [ride.column("wind")],
-      levels: [ride.lull, ride.mean, ride.puff],
-    }),
-    ride_height: panel({
-      ...own,
-      row: row("ride_height"),
-      label: "Hull above the mean water",
-      series: [ride.column("ride_height"), ride.column("surface")],
-    }),
-    pitch: panel({ ...own, row: row("pitch"), label: "Bow up", series: [ride.column("pitch")] }),
-    flap: panel({
-      ...own,
-      row: row("flap"),
-      label: "Flap down",
-      series: [ride.column("flap")],
-      levels: [boat.linkage.flap_up_stop, boat.linkage.flap_down_stop],
-    }),
+    wind: panelOf("wind", [], [ride.lull, ride.mean, ride.puff]),
+    ride_height: panelOf("ride_height", ["surface"]),
+    pitch: panelOf("pitch"),
+    flap: panelOf("flap", [], [up, down]),
   };
   return {
     element: make(

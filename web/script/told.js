@@ -5,7 +5,7 @@
 
 import { freshId, make } from "./dom.js";
 import { sentenceOf } from "./field.js";
-import { TOLD } from "./parcel.js";
+import { HIDDEN, TOLD } from "./parcel.js";
 
 const NOTE = "\n"; // the head of small print
 const isTable = (value) => Array.isArray(value?.columns) && Array.isArray(value?.rows);
@@ -94,16 +94,16 @@ function gridOf(head, rows, cells) {
 
 /** One table; `head` "" when its heading stands elsewhere. */
 export function drawTable(table, head = "") {
+  const rows = table.rows.filter((row) => !row[HIDDEN]);
   let cells = cellsOf(table.columns);
   // A rank that is a list's own number, and columns in which nothing stands.
-  cells = cells.filter((cell) => table.rows.some((row) => textOf(row, cell) !== ""));
+  cells = cells.filter((cell) => rows.some((row) => textOf(row, cell) !== ""));
   const isRank = (cell) => cell[0].key === "place";
   const isSaid = cells.length > 0 && cells.every((cell) => isRank(cell) || cell[0].head === "");
-  if (isSaid && cells.filter((cell) => !isRank(cell)).length === 1)
-    return sentences(table.rows, cells);
+  if (isSaid && cells.filter((cell) => !isRank(cell)).length === 1) return sentences(rows, cells);
   return gridOf(
     head,
-    table.rows,
+    rows,
     cells.filter((cell) => !isRank(cell)),
   );
 }

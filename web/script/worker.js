@@ -61,9 +61,7 @@ const questions = {
         (key) => asked[key] ?? NaN,
       ),
     );
-    const ride = engine.ask("ride", slot);
-    if (ride.history) ride.history = Float64Array.from(ride.history);
-    return ride;
+    return engine.told("ride", slot);
   },
   // The sections of a boat's foils, for sections.js to hand out: which; a row; a polar; taken.
   sections(slot, set) {
