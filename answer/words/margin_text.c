@@ -75,8 +75,7 @@ void lw_tell_margins(lw_teller *t, const lw_margins *margins, bool is_shown)
 {
     size_t order[LW_MARGIN_COUNT];
     lw_margins_order(margins, order);
-    lw_tell_table(t, "margins", is_shown ? "Margins left, the first to run out on top" : NULL,
-                  columns, LW_COUNT_OF(columns));
+    lw_tell_table(t, "margins", is_shown ? "Margins left" : NULL, columns, LW_COUNT_OF(columns));
     for (size_t i = 0; i < LW_MARGIN_COUNT; i++) tell_margin(t, margins, order[i]);
     lw_tell_end(t);
 }

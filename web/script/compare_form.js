@@ -1,7 +1,7 @@
 // compare_form.js - chooses what differs: other records, single lines, pins, or a file.
 // SPDX-License-Identifier: MIT
 
-import { freshId, make, table } from "./dom.js";
+import { freshId, make } from "./dom.js";
 import { numberField, sentenceOf } from "./field.js";
 import { heading, told, words } from "./number.js";
 import { kinds } from "./store.js";
@@ -129,17 +129,17 @@ function lineField(other, line, onBack) {
 }
 
 // The lines in which a whole other record differs, folded away.
-function lineTable(lines, state, then) {
+function lineList(lines, state, then) {
   const [{ kind }] = lines;
-  const rows = lines.map((line) => [
-    `${line.group}: ${line.label}`,
-    ...[state, then].map((side) => toldAt(side, line, state.speedUnit)),
-  ]);
+  const lineOf = (line) => {
+    const [is, other] = [state, then].map((side) => toldAt(side, line, state.speedUnit));
+    return make("li", {}, `${line.group}: ${line.label} ${other}, as it is ${is}`);
+  };
   return make(
     "details",
     {},
     make("summary", {}, `${lines.length} lines of the ${kind} differ`),
-    table(`${heading(kind)}, as it is and changed`, ["line", "as it is", "changed"], rows),
+    make("ul", {}, lines.map(lineOf)),
   );
 }
 
@@ -211,7 +211,7 @@ class ChangedLines {
     this.#fields = new Map(asFields.map((line) => [idOf(line), fieldOf(line)]));
     const tables = differing
       .filter((of) => of.length > FIELDS)
-      .map((of) => lineTable(of, state, this.#other.now));
+      .map((of) => lineList(of, state, this.#other.now));
     const elements = [...[...this.#fields.values()].map((field) => field.element), ...tables];
     const none = "Nothing differs yet: choose a line, a file, or two pins.";
     this.element.replaceChildren(

@@ -4,20 +4,23 @@
 import { card, make } from "./dom.js";
 import { keptField, nameField, numberField, wordField } from "./field.js";
 import { fold } from "./fold.js";
-import { fixed, KNOT, told } from "./number.js";
+import { heading, shown, told } from "./number.js";
 import { sectionForm } from "./section.js";
 import { windForm } from "./wind_form.js";
 
 const gustKeys = ["lull", "mean", "puff"];
 
 // "Lull 10.0, mean 12.5, puff 15.5 kn"; where they follow from readings or a forecast, once known.
-function windLine(gusts, unit) {
+function windLine(row, gusts, speedUnit) {
   if (gustKeys.some((key) => !gusts?.[key])) return "Wind from readings or a forecast";
-  const parts = gustKeys.map(
-    (key) => `${key} ${fixed(gusts[key] / (unit === "m/s" ? 1 : KNOT), 1)}`,
-  );
-  return `${parts.join(", ")} ${unit}`.replace("lull", "Lull");
+  const parts = gustKeys.map((key) => `${key} ${shown(row, gusts[key], speedUnit)}`);
+  return heading(`${parts.join(", ")} ${speedUnit}`);
 }
+
+const rowIn = (record, section, key) =>
+  record.sections
+    .find((one) => one.table.key === section)
+    .table.rows.find((row) => row.key === key);
 
 /** gusts(): lull, mean and puff as worked out. Returns { element, update(state), close() }. */
 export function dayForm(page, gusts) {
@@ -36,9 +39,8 @@ export function dayForm(page, gusts) {
     .filter((one) => !elsewhere.includes(one.table.key))
     .map((section) => sectionForm(page, "day", section, gustKeys));
   const fields = [winds, who, mass, aim, ...named, ...sections];
-  const massRow = records.sailor.sections
-    .find((one) => one.table.key === "person")
-    .table.rows.find((row) => row.key === "mass");
+  const massRow = rowIn(records.sailor, "person", "mass");
+  const windRow = rowIn(records.day, "wind", "mean");
 
   const form = fold(
     card("Wind", winds.element),
@@ -58,7 +60,11 @@ export function dayForm(page, gusts) {
     update(state) {
       const { boat, sailor, day } = state.values;
       for (const field of fields) field.update(state);
-      wind.textContent = windLine(state.set.day.wind?.lull ? day.wind : gusts(), state.speedUnit);
+      wind.textContent = windLine(
+        windRow,
+        state.set.day.wind?.lull ? day.wind : gusts(),
+        state.speedUnit,
+      );
       rest.textContent = [
         day.aim,
         `${sailor.name}, ${told(massRow, sailor.person.mass)}`,

@@ -6,7 +6,6 @@
 
 import { draw, make } from "./dom.js";
 import { arrow, at, canvas, DEG, line, put, section } from "./drawing.js";
-import { fixed } from "./number.js";
 
 const WEIGHT = 70; // [cm] that the weight is drawn long
 const ALONG = 5; // so many times as long are forces along drawn as those up and down
@@ -102,8 +101,6 @@ const person = () =>
     draw("circle", { cx: 1, cy: -54, r: 11 }),
   );
 
-const newtons = (x) => `${fixed(x, 0).replace("-", "−")} N`;
-
 // 1, 2 or 5 times a power of ten, at most this.
 function round(x) {
   const power = 10 ** Math.floor(Math.log10(x));
@@ -163,6 +160,7 @@ export function boatOf(s) {
 
 class SideView {
   #s;
+  #tell;
   #boat;
   #bounds;
   #trough;
@@ -181,9 +179,10 @@ class SideView {
   #px;
   #last = null;
 
-  constructor(s) {
+  constructor(s, tell) {
     const { left, right, top, bottom, wide } = (this.#bounds = boundsOf(s));
     this.#s = s;
+    this.#tell = tell;
     this.#boat = boatOf(s);
     this.#trough = line(left, 0, right, 0, "trough");
     this.#wandText = draw("text", { "text-anchor": "end", x: right - 3 });
@@ -219,9 +218,9 @@ class SideView {
     const px = this.#px();
     const [x, y] = on(0.6 * s.length, 0);
     this.#rise.setAttribute("d", `M${at(x - 6, y)}h12m-6 0V0m-6 0h12`);
-    this.#riseText.textContent = `${fixed(100 * f.ride_height, 0).replace("-", "−")} cm`;
+    this.#riseText.textContent = this.#tell("ride_height", f.ride_height);
     put(this.#riseText, { x: at(x + 7 * px), y: at(Math.min(0.5 * y + 5 * px, -4 * px)) });
-    this.#wandText.textContent = `wand ${fixed(f.wand / DEG, 0)}°`;
+    this.#wandText.textContent = `wand ${this.#tell("wand", f.wand)}`;
     put(this.#wandText, { y: at(on(s.wand.x, s.wand.height)[1] - 10 * px) });
   }
 
@@ -231,7 +230,7 @@ class SideView {
     const px = this.#px();
     const [x, y] = on(100 * drawn.weight_x, 100 * drawn.weight_height);
     const words = [Math.max(x - 6 * px, this.#bounds.left + 122 * px), y + 0.8 * WEIGHT];
-    this.#force.weight.move([x, y], [0, WEIGHT], `weight ${newtons(drawn.weight)}`, words);
+    this.#force.weight.move([x, y], [0, WEIGHT], `weight ${this.#newtons(drawn.weight)}`, words);
   }
 
   // Of the foils and the hull.
@@ -240,7 +239,7 @@ class SideView {
     const px = this.#px();
     const { main, rudder, hull } = this.#force;
     const lift = (one, [x, y], force, words) =>
-      one.move([x, y], [0, -force * per], `lift ${newtons(force)}`, [words, y + 21 * px]);
+      one.move([x, y], [0, -force * per], `lift ${this.#newtons(force)}`, [words, y + 21 * px]);
     const atMain = on(s.main.x, -s.main.length);
     const atRudder = on(s.rudder.x, -s.rudder.length);
     lift(main, atMain, f.main_lift, atMain[0]);
@@ -253,7 +252,11 @@ class SideView {
     const [x] = on(0.45 * s.length, 0);
     const words = [x + 6 * px, 18 * px];
     hull.element.classList.toggle("none", !(f.buoyancy > 0));
-    hull.move([x, 4], [0, -f.buoyancy * per], `hull ${newtons(f.buoyancy)}`, words);
+    hull.move([x, 4], [0, -f.buoyancy * per], `hull ${this.#newtons(f.buoyancy)}`, words);
+  }
+
+  #newtons(force) {
+    return this.#tell("drive", force);
   }
 
   // Drive and drag.
@@ -264,9 +267,9 @@ class SideView {
     const [mx, my] = on(this.#s.main.x, -this.#s.main.length);
     const words = (x, y, down) => [x - 4 * px, y + down * px];
     const driven = words(sx, sy, 5);
-    this.#force.drive.move([sx, sy], [f.drive * per, 0], `drive ${newtons(f.drive)}`, driven);
+    this.#force.drive.move([sx, sy], [f.drive * per, 0], `drive ${this.#newtons(f.drive)}`, driven);
     const dragged = words(mx - drag * per, my, 4);
-    this.#force.drag.move([mx, my], [-drag * per, 0], `drag ${newtons(drag)}`, dragged);
+    this.#force.drag.move([mx, my], [-drag * per, 0], `drag ${this.#newtons(drag)}`, dragged);
   }
 
   // How long a force is drawn, up and along.
@@ -281,10 +284,13 @@ class SideView {
     const y = this.#bounds.top + 8 * px + high;
     const beside = [x - 18 * px, y - 0.5 * high + 5 * px];
     const before = [x - wide - 6 * px, y + 19 * px];
-    this.#key.up.move([x - 6 * px, y], [0, -high], newtons(up), beside);
-    this.#key.along.move([x - wide, y + 14 * px], [wide, 0], newtons(along), before);
+    this.#key.up.move([x - 6 * px, y], [0, -high], this.#newtons(up), beside);
+    this.#key.along.move([x - wide, y + 14 * px], [wide, 0], this.#newtons(along), before);
   }
 }
 
-/** { element, update(answer) }; the element is a figure whose label is its owner's to set. */
-export const sideView = (s) => new SideView(s);
+/**
+ * { element, update(answer) }; the element is a figure whose label is its owner's to set.
+ * tell(key, si): a number of the flight as its row shows it.
+ */
+export const sideView = (s, tell) => new SideView(s, tell);

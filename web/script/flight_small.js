@@ -3,9 +3,6 @@
 
 import { draw, make } from "./dom.js";
 import { at, canvas, DEG, line, put, section } from "./drawing.js";
-import { fixed } from "./number.js";
-
-const degrees = (angle, decimals) => `${fixed(angle / DEG, decimals).replace("-", "−")}°`;
 
 // The boat from astern, the sailor apart: { element, sit(x, y) }.
 function boatAstern(s, top) {
@@ -41,8 +38,8 @@ function boatAstern(s, top) {
   };
 }
 
-/** Starboard tack: the wind comes from the right. */
-export function asternView(s) {
+/** Starboard tack: the wind comes from the right. tell(key, si): a number as its row shows it. */
+export function asternView(s, tell) {
   const half = Math.max(0.5 * s.racks + 100, 150);
   const top = -(s.tack + 150);
   const bottom = s.main.length + 30;
@@ -73,13 +70,13 @@ export function asternView(s) {
       const up = `translate(0 ${at(-100 * f.ride_height)})`;
       boat.element.setAttribute("transform", `${up} rotate(${at(f.heel / DEG)})`);
       put(trough, { y1: 100 * drawn.trough, y2: 100 * drawn.trough });
-      heel.textContent = `heel ${degrees(f.heel, 0)}`;
+      heel.textContent = `heel ${tell("heel", f.heel)}`;
     },
   };
 }
 
 /** The section at its angle to the track, flap about its hinge, ten times life size on paper. */
-export function foilView({ main_foil: foil, pins }) {
+export function foilView({ main_foil: foil, pins }, tell) {
   const chord = 100,
     hinge = -(1 - foil.flap_chord) * chord;
   const flap = draw("path", {
@@ -117,8 +114,8 @@ export function foilView({ main_foil: foil, pins }) {
       const nose = f.pitch + pins[pin].value;
       whole.setAttribute("transform", `rotate(${at(-nose / DEG, -0.25 * chord, 0)})`);
       flap.setAttribute("transform", `rotate(${at(-f.flap / DEG, hinge, 0)})`);
-      flapText.textContent = `flap ${degrees(f.flap, 1)}`;
-      noseText.textContent = `foil ${degrees(nose, 1)}`;
+      flapText.textContent = `flap ${tell("flap", f.flap)}`;
+      noseText.textContent = `foil ${tell("pitch", nose)}`;
     },
   };
 }

@@ -31,28 +31,22 @@ export function entry(row, si, speedUnit) {
   return String(value);
 }
 
+export const minus = (text) => text.replace("-", "−");
+
+/** "12.5", as its row shows it. */
+export const shown = (row, si, speedUnit) =>
+  minus(fixed(si / shownUnit(row, speedUnit).inSi, row.decimals));
+
 /** "12.5 kn". */
 export function told(row, si, speedUnit) {
-  const { unit, inSi } = shownUnit(row, speedUnit);
-  return `${fixed(si / inSi, row.decimals)}${unit ? ` ${unit}` : ""}`;
+  const { unit } = shownUnit(row, speedUnit);
+  return `${shown(row, si, speedUnit)}${unit ? ` ${unit}` : ""}`;
 }
-
-/** "12.5 kn" for a wind of 0 "none". */
-export const wind = (si, speedUnit) =>
-  si > 0 ? `${fixed(speedUnit === "m/s" ? si : si / KNOT, 1)} ${speedUnit}` : "none";
 
 export const signed = (value, decimals) => {
   const text = fixed(value, decimals);
   return Number(text) > 0 ? `+${text}` : text.replace("-", "−");
 };
-
-/** "6 min 05 s". */
-export function time(seconds) {
-  const whole = Math.round(Math.abs(seconds)),
-    sign = seconds < 0 && whole ? "−" : "";
-  if (whole < 60) return `${sign}${whole} s`;
-  return `${sign}${Math.floor(whole / 60)} min ${String(whole % 60).padStart(2, "0")} s`;
-}
 
 /** What was typed, with the unit of the field behind a bare number. */
 export function withUnit(text, unit) {

@@ -4,6 +4,7 @@
 // Each state has a pattern and a word of its own, so that no colour is needed.
 
 import { make } from "./dom.js";
+import { shownOf } from "./told.js";
 
 const states = [
   ["hull", "on the hull"],
@@ -12,25 +13,36 @@ const states = [
   ["beyond", "more than is held"],
 ];
 
-// [state, from, to] along the wind, all in the chart's unit.
-function partsOf(limits, low, high) {
+// What begins where along the wind, in the chart's unit, and that wind as it is told: each from the
+// end of the last.
+function marksOf(limits, low, unit) {
   const { launches_at, stays_up_at, held_up_to } = limits;
   const [launch, stay, held] = [launches_at ?? 0, stays_up_at ?? 0, held_up_to ?? 0];
-  const marks = [["hull", low]];
-  if (stay > 0) {
-    if (launch === 0 || launch > stay) marks.push(["stays", stay]);
-    if (launch > 0) marks.push(["flies", Math.max(launch, stay)]);
-    const end = Math.max(held, stay);
-    while (marks.length > 1 && marks.at(-1)[1] >= end) marks.pop();
-    marks.push(["beyond", end]);
-  }
-  return marks
-    .map(([state, from], i) => [
+  const mark = (state, ...keys) => {
+    const key = keys.reduce((far, one) => (limits[one] > (limits[far] ?? 0) ? one : far));
+    return { state, from: limits[key], said: shownOf(limits, key) };
+  };
+  const marks = [{ state: "hull", from: low, said: `${low} ${unit}` }];
+  if (!(stay > 0)) return marks;
+  if (launch === 0 || launch > stay) marks.push(mark("stays", "stays_up_at"));
+  if (launch > 0) marks.push(mark("flies", "launches_at", "stays_up_at"));
+  const end = Math.max(held, stay);
+  while (marks.length > 1 && marks.at(-1).from >= end) marks.pop();
+  return [...marks, mark("beyond", "held_up_to", "stays_up_at")];
+}
+
+// [{ state, from, to, said }] along the wind.
+function partsOf(limits, { low, high }, unit) {
+  const ends = [...marksOf(limits, low, unit), { from: high, said: `${high} ${unit}` }];
+  return ends
+    .slice(0, -1)
+    .map(({ state, from, said }, i) => ({
       state,
-      Math.max(from, low),
-      Math.min(marks[i + 1]?.[1] ?? high, high),
-    ])
-    .filter(([, from, to]) => to > from);
+      from: Math.max(from, low),
+      to: Math.min(ends[i + 1].from, high),
+      said: `${said} to ${ends[i + 1].said}`,
+    }))
+    .filter(({ from, to }) => to > from);
 }
 
 function scaleOf(rows, gusts) {
@@ -55,21 +67,19 @@ const barRow = (kind, label, ...bar) =>
 const key = (...inside) => make("span", { class: "key" }, inside);
 
 /** What the chart shows, in words. */
-function saidOf(rows, speedUnit) {
+function saidOf(rows) {
   const wordOf = (state) => states.find(([name]) => name === state)[1];
-  const knots = (wind) => wind.toFixed(1);
-  const said = rows.map(({ label, parts }) => {
-    const winds = parts.map(
-      ([state, from, to]) => `${knots(from)} to ${knots(to)} ${wordOf(state)}`,
-    );
+  const drawn = rows.map(({ label, parts }) => {
+    const winds = parts.map(({ state, said }) => `${said} ${wordOf(state)}`);
     return `${label}: ${winds.join(", ")}`;
   });
-  return `Winds in ${speedUnit}, pin by pin. ${said.join(". ")}`;
+  return `Winds, pin by pin. ${drawn.join(". ")}`;
 }
 
 /** rows: [{ label, limits }]; limits and gusts as told, in the unit named. */
 export function rangeChart(rows, gusts, speedUnit) {
-  const { low, high, step } = scaleOf(rows, gusts);
+  const scale = scaleOf(rows, gusts);
+  const { low, high, step } = scale;
   const at = (wind) => `${(100 * (wind - low)) / (high - low)}%`;
   const mark = (letter, wind) =>
     make("span", { class: "mark", vars: { "--at": at(wind) } }, letter);
@@ -77,8 +87,8 @@ export function rangeChart(rows, gusts, speedUnit) {
   for (let kn = low; kn <= high; kn += step)
     ticks.push(make("span", { vars: { "--at": at(kn) } }, String(kn)));
   const drawn = rows.map(({ label, limits }) => {
-    const parts = partsOf(limits, low, high);
-    const bar = parts.map(([state, from, to]) => part(`part ${state}`, at(from), at(to)));
+    const parts = partsOf(limits, scale, speedUnit);
+    const bar = parts.map(({ state, from, to }) => part(`part ${state}`, at(from), at(to)));
     const band = part("band", at(gusts.lull), at(gusts.puff));
     return { label, parts, element: barRow("row", label, bar, band) };
   });
@@ -88,7 +98,7 @@ export function rangeChart(rows, gusts, speedUnit) {
     { class: "range", vars: { "--label": `min(${wide}ch, 30%)` } },
     make(
       "div",
-      { role: "img", "aria-label": saidOf(drawn, speedUnit) },
+      { role: "img", "aria-label": saidOf(drawn) },
       barRow("row marks", "", mark("L", gusts.lull), mark("M", gusts.mean), mark("P", gusts.puff)),
       drawn.map((row) => row.element),
       barRow("row ticks", speedUnit, ticks),

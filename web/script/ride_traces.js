@@ -4,7 +4,7 @@
 // Curves are drawn once, in seconds across and the row's unit up; moving on only moves the window.
 
 import { draw, make } from "./dom.js";
-import { fixed, heading, shownUnit } from "./number.js";
+import { heading, minus, shownUnit, told } from "./number.js";
 
 const WINDOW = 24; // [s] across
 const NOW = 0.7; // of the window that has been, but at the ride's ends
@@ -55,7 +55,7 @@ const level = (kind, ride, value) =>
   draw("line", { class: kind, x1: 0, x2: ride.seconds, y1: -value, y2: -value });
 
 function panel({ row, label, ride, series, levels = [], speedUnit }) {
-  const { unit, inSi } = shownUnit(row, speedUnit);
+  const { inSi } = shownUnit(row, speedUnit);
   const lists = series.map((one) => Array.from(one, (si) => si / inSi)),
     marked = levels.map((si) => si / inSi);
   const { low, high } = boundsOf(
@@ -82,15 +82,15 @@ function panel({ row, label, ride, series, levels = [], speedUnit }) {
         { class: "plot" },
         svg,
         now,
-        make("span", { class: "high", "aria-hidden": "true" }, fixed(high, 0).replace("-", "−")),
-        make("span", { class: "low", "aria-hidden": "true" }, fixed(low, 0).replace("-", "−")),
+        make("span", { class: "high", "aria-hidden": "true" }, minus(String(Math.round(high)))),
+        make("span", { class: "low", "aria-hidden": "true" }, minus(String(Math.round(low)))),
       ),
     ),
     update(time, si) {
       const from = Math.max(Math.min(time - NOW * WINDOW, ride.seconds - WINDOW), 0);
       put(svg, [from, -high, WINDOW, high - low]);
       now.style.setProperty("--now", `${((100 * (time - from)) / WINDOW).toFixed(2)}%`);
-      value.textContent = `${fixed(si / inSi, row.decimals).replace("-", "−")} ${unit}`;
+      value.textContent = told(row, si, speedUnit);
     },
   };
 }

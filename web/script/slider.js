@@ -46,7 +46,7 @@ class Slider {
     this.#input.max = now.bounds.high / inSi;
     this.#input.step = step;
     this.#input.value = now.si / inSi;
-    const text = told(this.#row, now.si, now.speedUnit).replace("-", "−");
+    const text = told(this.#row, now.si, now.speedUnit);
     this.#value.textContent = text;
     this.#input.setAttribute("aria-valuetext", now.isFree ? `${text}, ${this.#free}` : text);
     this.#isOpen.checked = now.isFree;

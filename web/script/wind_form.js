@@ -3,7 +3,7 @@
 
 import { freshId, make } from "./dom.js";
 import { numberField, sentenceOf, wordField } from "./field.js";
-import { fixed, heading, KNOT, shownUnit } from "./number.js";
+import { entry, heading, shownUnit, told } from "./number.js";
 
 const sources = [
   ["wind", "lull, mean, puff"],
@@ -15,26 +15,27 @@ const sourceOf = (tree) =>
   tree.forecast ? "forecast" : tree.readings?.length ? "readings" : "wind";
 
 // The day with its wind from another source, as near to what it was as can be.
-function dayFrom(tree, source, gusts) {
+function dayFrom(row, tree, source, gusts) {
   const { forecast, readings, ...rest } = structuredClone(tree);
   const { lull, mean, puff, ...around } = rest.wind ?? {};
-  const knots = (speed) => `${fixed(speed / KNOT, 1)} kn`;
   const day = { ...rest, wind: around };
   if (source === "wind")
-    for (const key of ["lull", "mean", "puff"]) day.wind[key] = knots(gusts[key]);
-  if (source === "forecast") day.forecast = { mean: knots(gusts.mean) };
+    for (const key of ["lull", "mean", "puff"]) day.wind[key] = told(row, gusts[key]);
+  if (source === "forecast") day.forecast = { mean: told(row, gusts.mean) };
   if (source === "readings")
-    day.readings = ["lull", "mean", "puff"].map((key) => knots(gusts[key]));
+    day.readings = ["lull", "mean", "puff"].map((key) => told(row, gusts[key]));
   if (!Object.keys(day.wind).length) delete day.wind;
   return day;
 }
+
+const readingRow = ({ records }) =>
+  records.day.sections.find((one) => one.table.key === "readings").table.rows[0];
 
 // A list of readings as text, one a line.
 function readingsField(page) {
   const id = freshId(),
     noteId = freshId();
-  const row = page.tables.records.day.sections.find((one) => one.table.key === "readings").table
-    .rows[0];
+  const row = readingRow(page.tables);
   const note = make("p", { class: "note", id: noteId });
   const area = make("textarea", {
     id,
@@ -59,11 +60,11 @@ function readingsField(page) {
   return {
     element: make("div", { class: "field" }, label, area, note),
     update(state) {
-      const { unit, inSi } = shownUnit(row, state.speedUnit);
+      const { unit } = shownUnit(row, state.speedUnit);
       label.textContent = `Readings in ${unit}, one a line`;
       if (document.activeElement !== area)
         area.value = state.values.day.readings
-          .map((si) => fixed(si / inSi, row.decimals))
+          .map((si) => entry(row, si, state.speedUnit))
           .join("\n");
     },
   };
@@ -96,7 +97,10 @@ export function windForm(page, gusts) {
     {
       id,
       onchange: () =>
-        page.store.choose("day", dayFrom(page.store.state.set.day, select.value, gusts())),
+        page.store.choose(
+          "day",
+          dayFrom(readingRow(page.tables), page.store.state.set.day, select.value, gusts()),
+        ),
     },
     sources.map(([key, title]) => make("option", { value: key }, title)),
   );

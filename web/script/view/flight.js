@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: MIT
 
 import { fromWords, toWords } from "../asked.js";
-import { card, make } from "../dom.js";
+import { make } from "../dom.js";
 import { foilView, asternView } from "../flight_small.js";
 import { sideView, sizes } from "../flight_side.js";
 import { latest } from "../latest.js";
 import { modesCard } from "../modes_card.js";
-import { heading, KNOT, words } from "../number.js";
+import { heading, KNOT, minus, told as toldBy, words } from "../number.js";
 import { TOLD } from "../parcel.js";
 import { pinField } from "../pin_field.js";
 import { slider } from "../slider.js";
@@ -20,15 +20,15 @@ const HEADINGS = { low: 30 * DEG, high: 180 * DEG };
 const BAR = 8; // scales of a margin that fill its bar
 
 const asked = ["wind", "heading", "turns", "place", "heel"];
+const rowOf = ({ rows }, key) => rows.find((row) => row.key === key);
 const rowKey = (key) => (key === "place" ? "place_x" : key);
 
 /** The numbers of an object that is told, each with what it is; built by the first of them. */
 function numberList({ results }) {
-  const { rows } = results.flight;
   const element = make("dl", { class: "figures" });
   const values = new Map();
   function add(key, name) {
-    const { doc } = rows.find((row) => row.key === key);
+    const { doc } = rowOf(results.flight, key);
     const small = !name.includes(doc) && make("small", {}, doc);
     values.set(key, make("dd", {}));
     element.append(make("div", {}, make("dt", { title: doc }, heading(words(name)), small)));
@@ -45,8 +45,6 @@ function numberList({ results }) {
     },
   };
 }
-
-const minus = (shown) => shown.replace("-", "−");
 
 /** Every margin as a bar, in the order of its table; the first to run out is named. */
 function marginBars({ results }) {
@@ -90,7 +88,7 @@ function helm(page, onMove) {
   };
   const sliders = Object.fromEntries(
     asked.map((key) => {
-      const row = page.tables.results.flight.rows.find((one) => one.key === rowKey(key));
+      const row = rowOf(page.tables.results.flight, rowKey(key));
       const label = heading(page.tables.flight_names[row.key]);
       return [
         key,
@@ -168,11 +166,18 @@ function flightCards(tables, onMotions) {
   const turns = make("p", {});
   const trust = make("ul", {});
   const motions = modesCard(onMotions);
+  const marginTitle = make("h2", {});
   const forceTitle = make("h2", {});
   const trustTitle = make("h2", {});
   const full = `A full bar is ${BAR} times what a sailor would call a little.`;
   const elements = [
-    card("What is left", bars.element, make("p", { class: "note" }, full)),
+    make(
+      "section",
+      { class: "card" },
+      marginTitle,
+      bars.element,
+      make("p", { class: "note" }, full),
+    ),
     make(
       "section",
       { class: "card numbers" },
@@ -194,6 +199,7 @@ function flightCards(tables, onMotions) {
       forces.update(told.forces);
       freedom.textContent = told.freedom;
       turns.textContent = told.answer.winding ?? "";
+      marginTitle.textContent = headOf(told, "margins");
       forceTitle.textContent = headOf(told, "forces");
       trustTitle.textContent = headOf(told, "trust");
       trust.replaceChildren(...told.trust.map((line) => make("li", {}, line)));
@@ -202,7 +208,8 @@ function flightCards(tables, onMotions) {
 }
 
 /** The pictures of a flight: { element, build(boat), show(answer, pin, words) }. */
-function flightPictures() {
+function flightPictures({ results }) {
+  const tell = (key, si) => toldBy(rowOf(results.flight, key), si);
   const element = make("div", { class: "drawn" });
   let side;
   let small = [];
@@ -213,8 +220,8 @@ function flightPictures() {
       if (drawn === JSON.stringify(boat)) return;
       drawn = JSON.stringify(boat);
       const s = sizes(boat);
-      side = sideView(s);
-      small = [asternView(s), foilView(boat)];
+      side = sideView(s, tell);
+      small = [asternView(s, tell), foilView(boat, tell)];
       const smalls = small.map((one) => one.element);
       element.replaceChildren(side.element, make("div", { class: "smalls" }, smalls));
     },
@@ -236,7 +243,7 @@ class FlightView {
   #box;
   #outcome = make("p", { class: "outcome" });
   #advice = make("p", { class: "advice" });
-  #pictures = flightPictures();
+  #pictures;
   #steer;
   #cards;
   #ask;
@@ -250,6 +257,7 @@ class FlightView {
   constructor(page, main) {
     this.#page = page;
     this.#steer = helm(page, (key, si) => this.#move(key, si));
+    this.#pictures = flightPictures(page.tables);
     this.#cards = flightCards(page.tables, () => this.#tellModes());
     this.#box = make(
       "div",
