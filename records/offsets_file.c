@@ -168,7 +168,7 @@ bool lw_offsets_file_text(lw_hull_shape *shape, const char *path, char *text, si
     for (size_t i = 0; i < length; i++) {
         if (text[i] == '\t') text[i] = ' ';
     }
-    if (!lw_source_is_clean(path, text, length, faults)) return false;
+    if (!lw_source_is_clean(&(lw_source_text){path, text, length}, faults)) return false;
     for (char *line = text; line;) {
         char *end = strchr(line, '\n');
         if (end) *end = '\0';

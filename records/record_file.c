@@ -9,7 +9,6 @@
 #include "lullwise/boat.h"
 #include "lullwise/day.h"
 #include "records/record_value.h"
-#include "records/source_text.h"
 #include "records/yaml_node.h"
 
 const lw_record *const lw_records[] = {&lw_boat_record, &lw_sailor_record, &lw_day_record, NULL};
@@ -33,7 +32,7 @@ bool lw_reading_file(lw_reading *reading, const char *path, lw_faults *faults)
     size_t length;
     char *text = lw_source_fetch(path, LW_FILE_MOST, &length, faults);
     if (!text) return false;
-    const bool is_sound = lw_reading_text(reading, path, text, length, faults);
+    const bool is_sound = lw_reading_text(reading, &(lw_source_text){path, text, length}, faults);
     free(text);
     return is_sound;
 }
@@ -114,14 +113,13 @@ bool lw_record_read_file(const lw_record *record, const char *path, void *data, 
     return hand_over(&reading, lw_reading_file(&reading, path, faults), data, faults);
 }
 
-bool lw_record_read_text(const lw_record *record, const char *name, const char *text, void *data,
+bool lw_record_read_text(const lw_record *record, const lw_source_text *source, void *data,
                          lw_faults *faults)
 {
     void *copy = malloc(record->size);
-    if (!copy) return lw_faults_no_memory(faults, name);
+    if (!copy) return lw_faults_no_memory(faults, source->name);
     lw_reading reading = lw_reading_of(record, copy);
-    const bool is_read = lw_reading_text(&reading, name, text, strlen(text), faults);
-    return hand_over(&reading, is_read, data, faults);
+    return hand_over(&reading, lw_reading_text(&reading, source, faults), data, faults);
 }
 
 // Adds to scores[i] for a top-level key that record i knows as a section.
@@ -131,11 +129,11 @@ static void score_key(const char *key, size_t *scores)
         scores[i] += lw_record_section(lw_records[i], key) != NULL;
 }
 
-static void score(const char *text, size_t length, size_t *scores)
+static void score(const lw_source_text *source, size_t *scores)
 {
     lw_faults ignored = {0};
     lw_yaml yaml;
-    lw_yaml_open(&yaml, "", text, length, &ignored);
+    lw_yaml_open(&yaml, source, &ignored);
     if (lw_yaml_next(&yaml).kind == LW_NODE_MAP) {
         while (!yaml.is_over) {
             const lw_node key = lw_yaml_next(&yaml);
@@ -149,18 +147,17 @@ static void score(const char *text, size_t length, size_t *scores)
     lw_faults_free(&ignored);
 }
 
-const lw_record *lw_record_recognise(const char *file, const char *text, size_t length,
-                                     lw_faults *faults)
+const lw_record *lw_record_recognise(const lw_source_text *source, lw_faults *faults)
 {
     size_t scores[8] = {0}, best = 0;
-    if (!lw_source_is_clean(file, text, length, faults)) return NULL;
-    if (!lw_yaml_is_alike(file, text, length, faults)) return NULL;
-    score(text, length, scores);
+    if (!lw_source_is_clean(source, faults)) return NULL;
+    if (!lw_yaml_is_alike(source, faults)) return NULL;
+    score(source, scores);
     for (size_t i = 1; lw_records[i]; i++) {
         if (scores[i] > scores[best]) best = i;
     }
     if (scores[best]) return lw_records[best];
-    const lw_written written = {.file = file, .key = "", .text = ""};
+    const lw_written written = {.file = source->name, .key = "", .text = ""};
     lw_fault *fault = lw_faults_add(faults, &written);
     LW_FIT(fault->sentence, "none of its sections is known");
     LW_FIT(fault->expected, "a boat, a sailor or a day, as `lullwise new` writes them");

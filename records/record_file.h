@@ -16,7 +16,7 @@
 #include <stdio.h>
 
 #include "lullwise/quantity.h"
-#include "records/fault.h"
+#include "records/source_text.h"
 
 #define LW_FILE_MOST     1000000  // [bytes]
 #define LW_SECTIONS_MOST 16
@@ -36,10 +36,9 @@ typedef struct lw_reading {
 lw_reading lw_reading_of(const lw_record *record, void *data);
 
 // Reads a whole file ("-": standard input), or a text. All faults and doubts of it are added; true
-// when there was no fault. `path` and `name` must outlive the faults.
+// when there was no fault. The path or name must outlive the faults.
 bool lw_reading_file(lw_reading *reading, const char *path, lw_faults *faults);
-bool lw_reading_text(lw_reading *reading, const char *name, const char *text, size_t length,
-                     lw_faults *faults);
+bool lw_reading_text(lw_reading *reading, const lw_source_text *source, lw_faults *faults);
 
 // Sets one value from "main_foil.span=1.05 m", "pins.B=2 deg", "legs[0].length=400 m",
 // "readings[3]=9 kn" or "name=Blue boat". A new label, or the index after the last, adds one. The
@@ -56,16 +55,16 @@ bool lw_reading_check(const lw_reading *reading, lw_faults *faults);
 // Number of values of PLAIN sections, and of those the ones that stand at their preset.
 size_t lw_reading_count(const lw_reading *reading, size_t *at_preset);
 
-// Presets, file and check in one; and one assignment to a record that is there already.
+// Presets, file or text, and check in one; and one assignment to a record that is there already.
+// With a fault the record stays as it was.
 bool lw_record_read_file(const lw_record *record, const char *path, void *data, lw_faults *faults);
-bool lw_record_read_text(const lw_record *record, const char *name, const char *text, void *data,
+bool lw_record_read_text(const lw_record *record, const lw_source_text *source, void *data,
                          lw_faults *faults);
 bool lw_record_set(const lw_record *record, void *data, const char *assignment, lw_faults *faults);
 
 // Which record a text is: the one that knows most of its keys; NULL, and a fault, when none knows
 // any or the text cannot be read.
-const lw_record *lw_record_recognise(const char *file, const char *text, size_t length,
-                                     lw_faults *faults);
+const lw_record *lw_record_recognise(const lw_source_text *source, lw_faults *faults);
 
 // The boat, the sailor and the day, NULL-ended.
 extern const lw_record *const lw_records[];

@@ -355,22 +355,21 @@ static void read_top(parse *p)
     while (!p->yaml.is_over) lw_yaml_skip(&p->yaml, lw_yaml_next(&p->yaml));  // a second document?
 }
 
-bool lw_reading_text(lw_reading *reading, const char *name, const char *text, size_t length,
-                     lw_faults *faults)
+bool lw_reading_text(lw_reading *reading, const lw_source_text *source, lw_faults *faults)
 {
     const size_t before = faults->fault_count, first = faults->count;
-    if (!lw_source_is_clean(name, text, length, faults)) return false;
-    if (!lw_yaml_is_alike(name, text, length, faults)) return false;
+    if (!lw_source_is_clean(source, faults)) return false;
+    if (!lw_yaml_is_alike(source, faults)) return false;
 
     char *data = malloc(reading->record->size);
-    if (!data) return lw_faults_no_memory(faults, name);
+    if (!data) return lw_faults_no_memory(faults, source->name);
     lw_reading next = *reading;
-    next.file = name;
+    next.file = source->name;
     memset(next.section_line, 0, sizeof next.section_line);
     memcpy(data, reading->data, reading->record->size);
     parse p = {.record = reading->record, .data = data, .reading = &next, .faults = faults};
 
-    lw_yaml_open(&p.yaml, name, text, length, faults);
+    lw_yaml_open(&p.yaml, source, faults);
     read_top(&p);
     const bool is_cut = faults->fault_count > before && p.yaml.parser.error != YAML_NO_ERROR;
     if (!is_cut) miss_sections(&p);

@@ -229,19 +229,25 @@ static void say_status(const reading *r, lw_profile_status status)
 }
 
 bool lw_section_file_text(lw_section_file *file, const char *path, char *text, size_t length,
-                          lw_outline *outline, lw_faults *faults)
+                          lw_faults *faults)
 {
     const size_t before = faults->fault_count;
     reading r = {.file = file, .path = path, .faults = faults};
     file->count = 0;
     file->title[0] = '\0';
     tidy(text, &length);
-    if (lw_source_is_clean(path, text, length, faults)) read_lines(&r, text);
+    if (lw_source_is_clean(&(lw_source_text){path, text, length}, faults)) read_lines(&r, text);
     if (faults->fault_count > before) return false;
     drop_counts(file);
+    return true;
+}
+
+bool lw_section_file_outline(lw_section_file *file, const char *path, lw_outline *outline,
+                             lw_faults *faults)
+{
     const lw_profile_status status = lw_outline_of_points(file->x, file->y, file->count, outline);
     if (status != LW_PROFILE_OK) {
-        say_status(&r, status);
+        say_status(&(reading){.file = file, .path = path, .faults = faults}, status);
         return false;
     }
     file->is_lower_first = !outline->was_reversed && runs_clockwise(file);
@@ -254,7 +260,7 @@ bool lw_section_file_read(lw_section_file *file, const char *path, lw_outline *o
     size_t length;
     char *text = lw_source_fetch(path, LENGTH_MOST, &length, faults);
     if (!text) return false;
-    const bool is_read = lw_section_file_text(file, path, text, length, outline, faults);
+    const bool is_read = lw_section_file_text(file, path, text, length, faults);
     free(text);
-    return is_read;
+    return is_read && lw_section_file_outline(file, path, outline, faults);
 }

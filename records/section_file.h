@@ -24,8 +24,11 @@ typedef struct lw_section_file {
 bool lw_section_file_read(lw_section_file *file, const char *path, lw_outline *outline,
                           lw_faults *faults);
 
-// The same with its bytes at hand, a closing zero behind them; they are changed. `path` names them.
+// The first half of that with the bytes at hand, a closing zero behind them; they are changed.
+// `path` names them. And the second: the outline of what was read.
 bool lw_section_file_text(lw_section_file *file, const char *path, char *text, size_t length,
-                          lw_outline *outline, lw_faults *faults);
+                          lw_faults *faults);
+bool lw_section_file_outline(lw_section_file *file, const char *path, lw_outline *outline,
+                             lw_faults *faults);
 
 #endif

@@ -33,26 +33,27 @@ static const char *fault_of_character(unsigned char byte, size_t length, bool is
 }
 
 // Every second byte of its first sixteen is zero, as in UTF-16, which may come without its mark.
-static bool is_wide(const char *text, size_t length)
+static bool is_wide(const lw_source_text *source)
 {
     size_t zeros[2] = {0, 0};
-    if (length < 16) return false;
-    for (size_t i = 0; i < 16; i++) zeros[i % 2] += text[i] == '\0';
+    if (source->length < 16) return false;
+    for (size_t i = 0; i < 16; i++) zeros[i % 2] += source->text[i] == '\0';
     return zeros[0] + zeros[1] == 8 && (zeros[0] == 8 || zeros[1] == 8);
 }
 
-bool lw_source_is_clean(const char *file, const char *text, size_t length, lw_faults *faults)
+bool lw_source_is_clean(const lw_source_text *source, lw_faults *faults)
 {
+    const char *file = source->name, *text = source->text;
     lw_written here = {.file = file, .line = 1, .column = 1, .key = "", .text = ""};
-    if (is_wide(text, length)) {
+    if (is_wide(source)) {
         lw_source_fault(faults, file, "this looks like UTF-16: save the file as UTF-8 text");
         return false;
     }
     bool is_indent = true, has_text = false;
     size_t step = 1;
-    for (size_t i = 0; i < length; i += step) {
+    for (size_t i = 0; i < source->length; i += step) {
         const unsigned char byte = (unsigned char)text[i];
-        step = lw_utf8_length(text + i, length - i);
+        step = lw_utf8_length(text + i, source->length - i);
         const char *sentence = fault_of_character(byte, step, is_indent);
         if (sentence) {
             LW_FIT(lw_faults_add(faults, &here)->sentence, "%s", sentence);

@@ -6,6 +6,13 @@
 
 #include "records/fault.h"
 
+// A text at hand, and what faults call it: the path it came from, or a name.
+typedef struct lw_source_text {
+    const char *name;
+    const char *text;
+    size_t length;
+} lw_source_text;
+
 // A file as a person calls it: "standard input" for "-".
 const char *lw_source_name(const char *path);
 
@@ -18,6 +25,6 @@ void lw_source_fault(lw_faults *faults, const char *path, const char *sentence);
 char *lw_source_fetch(const char *path, size_t most, size_t *length, lw_faults *faults);
 
 // True when the text is UTF-8 without control characters, indented without tabs, not empty.
-bool lw_source_is_clean(const char *file, const char *text, size_t length, lw_faults *faults);
+bool lw_source_is_clean(const lw_source_text *source, lw_faults *faults);
 
 #endif

@@ -10,25 +10,24 @@
 #define DEPTH_MOST 16  // of maps and lists in one another, where they are passed over
 
 // Some editors begin a file with a mark.
-static size_t mark_length(const char *text, size_t length)
+static size_t mark_length(const lw_source_text *source)
 {
     static const char mark[] = "\xEF\xBB\xBF";
-    return length >= 3 && memcmp(text, mark, 3) == 0 ? 3 : 0;
+    return source->length >= 3 && memcmp(source->text, mark, 3) == 0 ? 3 : 0;
 }
 
-void lw_yaml_open(lw_yaml *yaml, const char *file, const char *text, size_t length,
-                  lw_faults *faults)
+void lw_yaml_open(lw_yaml *yaml, const lw_source_text *source, lw_faults *faults)
 {
-    *yaml = (lw_yaml){.file = file, .line = 1, .faults = faults};
+    *yaml = (lw_yaml){.file = source->name, .line = 1, .faults = faults};
     if (!yaml_parser_initialize(&yaml->parser)) {
         yaml->is_over = true;
-        lw_faults_no_memory(faults, file);
+        lw_faults_no_memory(faults, source->name);
         return;
     }
-    const size_t skipped = mark_length(text, length);
+    const size_t skipped = mark_length(source);
     yaml_parser_set_encoding(&yaml->parser, YAML_UTF8_ENCODING);
-    yaml_parser_set_input_string(&yaml->parser, (const unsigned char *)text + skipped,
-                                 length - skipped);
+    yaml_parser_set_input_string(&yaml->parser, (const unsigned char *)source->text + skipped,
+                                 source->length - skipped);
 }
 
 static void drop_event(lw_yaml *yaml)
@@ -55,12 +54,12 @@ static void fault_at(lw_yaml *yaml, yaml_mark_t mark, const char *sentence)
     add_fault(yaml->faults, yaml->file, mark, sentence);
 }
 
-bool lw_yaml_is_alike(const char *file, const char *text, size_t length, lw_faults *faults)
+bool lw_yaml_is_alike(const lw_source_text *source, lw_faults *faults)
 {
-    const size_t skipped = mark_length(text, length);
+    const size_t skipped = mark_length(source);
     lw_yaml_unlike found;
-    if (!lw_yaml_has_unlike(text + skipped, length - skipped, &found)) return true;
-    add_fault(faults, file, found.mark, found.sentence);
+    if (!lw_yaml_has_unlike(source->text + skipped, source->length - skipped, &found)) return true;
+    add_fault(faults, source->name, found.mark, found.sentence);
     return false;
 }
 

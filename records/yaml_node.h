@@ -6,7 +6,7 @@
 
 #include <yaml.h>
 
-#include "records/fault.h"
+#include "records/source_text.h"
 
 typedef enum lw_node_kind {
     LW_NODE_TEXT,  // a key or a value
@@ -34,10 +34,9 @@ typedef struct lw_yaml {
 } lw_yaml;
 
 // What not every release of libyaml reads alike becomes a fault: look before opening a text.
-bool lw_yaml_is_alike(const char *file, const char *text, size_t length, lw_faults *faults);
+bool lw_yaml_is_alike(const lw_source_text *source, lw_faults *faults);
 
-void lw_yaml_open(lw_yaml *yaml, const char *file, const char *text, size_t length,
-                  lw_faults *faults);
+void lw_yaml_open(lw_yaml *yaml, const lw_source_text *source, lw_faults *faults);
 void lw_yaml_close(lw_yaml *yaml);
 
 // The next node. Anchors, aliases, a second document and what is no YAML become faults.

@@ -43,7 +43,7 @@ static void check_reads_again(const lw_record *record, const void *data)
     fclose(out);
     lw_faults faults = {0};
     lw_reading reading = lw_reading_of(record, &again);
-    CLAIM(lw_reading_text(&reading, "again", text, length, &faults));
+    CLAIM(lw_reading_text(&reading, &(lw_source_text){"again", text, length}, &faults));
     lw_faults_free(&faults);
     free(text);
 }
@@ -53,8 +53,9 @@ static void check_text(const lw_record *record, const char *text, size_t length)
     static any_record data, before;
     lw_faults faults = {0};
     lw_reading reading = lw_reading_of(record, &data);
+    const lw_source_text source = {"file", text, length};
     before = data;
-    if (lw_reading_text(&reading, "file", text, length, &faults)) {
+    if (lw_reading_text(&reading, &source, &faults)) {
         lw_reading_check(&reading, &faults);
         check_reads_again(record, &data);
     } else {
@@ -63,7 +64,7 @@ static void check_text(const lw_record *record, const char *text, size_t length)
     }
     check_faults(&faults);
     lw_faults_free(&faults);
-    CLAIM(lw_record_recognise("file", text, length, &faults) || faults.fault_count > 0);
+    CLAIM(lw_record_recognise(&source, &faults) || faults.fault_count > 0);
     lw_faults_free(&faults);
 }
 

@@ -37,7 +37,8 @@ int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t length)
     CLAIM(text != NULL);
     if (length) memcpy(text, bytes, length);
     text[length] = '\0';
-    if (lw_section_file_text(&file, "file", text, length, &outline, &faults)) {
+    if (lw_section_file_text(&file, "file", text, length, &faults) &&
+        lw_section_file_outline(&file, "file", &outline, &faults)) {
         CLAIM(faults.fault_count == 0 && file.count <= LW_OUTLINE_MOST);
         check_flow(&outline);
     } else {

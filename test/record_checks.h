@@ -28,7 +28,8 @@ static any_record data;
 static inline bool read_text(const lw_record *record, const char *text, lw_faults *faults)
 {
     memset(&data, 0x5A, sizeof data);
-    const bool is_read = lw_record_read_text(record, "x.yaml", text, &data, faults);
+    const lw_source_text source = {"x.yaml", text, strlen(text)};
+    const bool is_read = lw_record_read_text(record, &source, &data, faults);
     for (size_t i = 0; !is_read && i < sizeof data; i++) CHECK(data.bytes[i] == 0x5A);
     CHECK(is_read == (faults->fault_count == 0));
     return is_read;

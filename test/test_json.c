@@ -106,8 +106,9 @@ TEST_FUNCTION(faults_carry_place_and_kind)
 {
     lw_sailor sailor;
     lw_faults faults = {0};
-    lw_record_read_text(&lw_sailor_record, "x.yaml", "person:\n  mass: 110 kg\n  hike: 35\n",
-                        &sailor, &faults);
+    const char *text = "person:\n  mass: 110 kg\n  hike: 35\n";
+    const lw_source_text source = {"x.yaml", text, strlen(text)};
+    lw_record_read_text(&lw_sailor_record, &source, &sailor, &faults);
     json_t *json = lw_faults_json(&faults);
     CHECK(json_array_size(json) == 2);
     CHECK(json_is_true(json_object_get(json_array_get(json, 0), "doubt")));

@@ -182,7 +182,8 @@ TEST_FUNCTION(files_that_are_none_or_too_much_are_refused)
 static const lw_record *recognised(const char *text, size_t count)
 {
     lw_faults none = {0};
-    const lw_record *record = lw_record_recognise("file", text, strlen(text), &none);
+    const lw_source_text source = {"file", text, strlen(text)};
+    const lw_record *record = lw_record_recognise(&source, &none);
     CHECK(none.fault_count == count);
     lw_faults_free(&none);
     return record;

@@ -59,7 +59,7 @@ TEST_FUNCTION(starter_files_read_back_without_fault_or_doubt)
         fclose(out);
         check_reads(lw_records[i], text);
         lw_faults none = {0};
-        CHECK(lw_record_recognise("file", text, length, &none) == lw_records[i]);
+        CHECK(lw_record_recognise(&(lw_source_text){"file", text, length}, &none) == lw_records[i]);
         CHECK(none.count == 0);
 
         any_record example;
@@ -98,7 +98,8 @@ static bool boat_reads_back(const double *x)
     lw_record_write(&lw_boat_record, &boat, out);
     fclose(out);
     lw_faults faults = {0};
-    const bool is_read = lw_record_read_text(&lw_boat_record, "x", text, &data, &faults);
+    const lw_source_text source = {"x", text, length};
+    const bool is_read = lw_record_read_text(&lw_boat_record, &source, &data, &faults);
     lw_faults_free(&faults);
     free(text);
     return is_read && strcmp(boat.name, data.boat.name) == 0 &&

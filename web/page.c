@@ -105,12 +105,12 @@ static bool is_labelled(const lw_record *record, const char *key)
 }
 
 // A sound file as it was written: keys and texts, the owner's own units.
-static void put_written(const lw_record *record, const char *text, size_t length)
+static void put_written(const lw_record *record, const lw_source_text *source)
 {
     char key[LW_NAME_LENGTH];
     lw_faults ignored = {0};
     lw_yaml yaml;
-    lw_yaml_open(&yaml, "", text, length, &ignored);
+    lw_yaml_open(&yaml, source, &ignored);
     lw_yaml_next(&yaml);
     lw_parcel_object("written");
     while (next_key(&yaml, key)) {
@@ -182,28 +182,14 @@ static int index_of(const lw_record *record)
     return lw_records[index] ? index : -1;
 }
 
-// The slot's record stays as it was when there is a fault.
-static bool take(const lw_record *record, const char *name, const char *text, size_t length,
-                 void *data, lw_faults *faults)
-{
-    void *copy = malloc(record->size);
-    if (!copy) abort();
-    lw_reading reading = lw_reading_of(record, copy);
-    const bool is_sound =
-        lw_reading_text(&reading, name, text, length, faults) && lw_reading_check(&reading, faults);
-    if (is_sound) memcpy(data, copy, record->size);
-    free(copy);
-    return is_sound;
-}
-
 LW_EXPORT(lw_web_read) void lw_web_read(int slot, int record, size_t length)
 {
-    const char *name = room, *text = room + strlen(room) + 1;
+    const size_t name = strlen(room) + 1;
+    const lw_source_text source = {room, room + name, length - name};
     lw_faults faults = {0};
-    length -= (size_t)(text - name);
-    if (record < 0) record = index_of(lw_record_recognise(name, text, length, &faults));
+    if (record < 0) record = index_of(lw_record_recognise(&source, &faults));
     void *data = record < 0 ? NULL : data_of(slot, record);
-    const bool is_sound = data && take(lw_records[record], name, text, length, data, &faults);
+    const bool is_sound = data && lw_record_read_text(lw_records[record], &source, data, &faults);
     lw_parcel_begin();
     lw_parcel_text("record", data ? lw_records[record]->name : "");
     lw_parcel_truth("is_sound", is_sound);
@@ -211,7 +197,7 @@ LW_EXPORT(lw_web_read) void lw_web_read(int slot, int record, size_t length)
     lw_faults_free(&faults);
     if (!is_sound) return;
     settle(&lw_web_slots[slot]);
-    put_written(lw_records[record], text, length);
+    put_written(lw_records[record], &source);
     put_values(lw_records[record], data);
 }
 

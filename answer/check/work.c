@@ -15,11 +15,11 @@ static void *place_of(lw_inputs *inputs, const lw_record *record)
     return &inputs->day_as_given;
 }
 
-static void read_record(lw_checked_file *file, const char *text, size_t length, lw_checked *checked)
+static void read_record(lw_checked_file *file, const lw_source_text *source, lw_checked *checked)
 {
     void *data = place_of(&checked->inputs, file->record);
     lw_reading reading = lw_reading_of(file->record, data);
-    file->is_sound = lw_reading_text(&reading, file->path, text, length, &checked->faults) &&
+    file->is_sound = lw_reading_text(&reading, source, &checked->faults) &&
                      lw_reading_check(&reading, &checked->faults);
     if (file->is_sound) file->values = lw_reading_count(&reading, &file->at_preset);
     const lw_text *name = lw_record_text(file->record, "name");
@@ -33,8 +33,9 @@ static void check_file(lw_checked_file *file, lw_checked *checked)
     const size_t all_before = faults->count + faults->left_out;
     size_t length;
     char *text = lw_source_fetch(file->path, LW_FILE_MOST, &length, faults);
-    if (text) file->record = lw_record_recognise(file->path, text, length, faults);
-    if (file->record) read_record(file, text, length, checked);
+    const lw_source_text source = {file->path, text, length};
+    if (text) file->record = lw_record_recognise(&source, faults);
+    if (file->record) read_record(file, &source, checked);
     free(text);
     file->faults = faults->fault_count - faults_before;
     file->doubts = faults->count + faults->left_out - all_before - file->faults;
