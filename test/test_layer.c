@@ -62,7 +62,7 @@ static lw_layer_place along_plate(lw_layer_kind kind, lw_layer_place from, doubl
         const lw_outer outer = {place.x * ratio, 1.0, 1e-6};
         lw_layer_place next = place;
         lw_march_memory memory = {.is_known = false};
-        CHECK(lw_march(&flow, &at, &outer, &next, &at, &memory));
+        CHECK(lw_march(&at, &outer, &next, &at, &memory));
         place = next;
     }
     return place;

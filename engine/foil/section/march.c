@@ -242,15 +242,15 @@ LW_INLINE bool solve(const step *s, turn *t, lw_march_memory *memory)
 lw_march_from lw_march_start(const lw_layer_flow *flow, const lw_layer_place *place)
 {
     const lw_station station = lw_station_of(place);
-    return (lw_march_from){station, lw_closure_of(flow, &station, NULL)};
+    return (lw_march_from){*flow, station, lw_closure_of(flow, &station, NULL)};
 }
 
-LW_CLONES bool lw_march(const lw_layer_flow *flow, const lw_march_from *from, const lw_outer *outer,
-                        lw_layer_place *place, lw_march_from *end, lw_march_memory *memory)
+LW_CLONES bool lw_march(const lw_march_from *from, const lw_outer *outer, lw_layer_place *place,
+                        lw_march_from *end, lw_march_memory *memory)
 {
     const lw_four logs = lw_four_log((lw_four){place->theta, fmax(place->stress, 1e-4),
                                                outer->x / from->station.at.x, place->theta});
-    const step s = {flow, from, outer, logs[2]};
+    const step s = {&from->flow, from, outer, logs[2]};
     // the guess has its own speed, which fixes the mass; where the outer flow hardly answers,
     // its thickness does
     const double by_speed = (place->speed - outer->speed) / outer->pull;
@@ -261,7 +261,7 @@ LW_CLONES bool lw_march(const lw_layer_flow *flow, const lw_march_from *from, co
         if (!(masses[i] > 0.0) || !(outer->speed + outer->pull * masses[i] > 1e-3)) continue;
         if (!solve(&s, &t, memory)) continue;
         *place = t.here.at;
-        *end = (lw_march_from){t.here, t.closure};
+        *end = (lw_march_from){from->flow, t.here, t.closure};
         return true;
     }
     place->x = outer->x;

@@ -22,16 +22,17 @@ typedef struct lw_march_memory {
 
 // A station that has been solved, or from which a march begins.
 typedef struct lw_march_from {
+    lw_layer_flow flow;
     lw_station station;
     lw_closure closure;
 } lw_march_from;
 
 lw_march_from lw_march_start(const lw_layer_flow *flow, const lw_layer_place *place);
 
-// The place after `from`, which is of the same kind but for the first of the wake; the guess holds
-// theta, delta, stress and speed to begin with. False when no solution was found: `place` is then
-// the guess, and `end` stays as it is.
-bool lw_march(const lw_layer_flow *flow, const lw_march_from *from, const lw_outer *outer,
-              lw_layer_place *place, lw_march_from *end, lw_march_memory *memory);
+// The place after `from`, of the same kind of layer; the guess holds theta, delta, stress and speed
+// to begin with. False when no solution was found: `place` is then the guess, and `end` stays as it
+// is; it may be `from` itself.
+bool lw_march(const lw_march_from *from, const lw_outer *outer, lw_layer_place *place,
+              lw_march_from *end, lw_march_memory *memory);
 
 #endif

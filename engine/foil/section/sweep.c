@@ -126,20 +126,25 @@ static int stagnation_of(const lw_sweep *s, double *place)
 
 // --- one side
 
-static lw_outer outer_at(const lw_sweep *s, int node, double speed, double x, double sign)
-{
-    const double pull = pull_of(s, node);
-    return (lw_outer){x, speed - sign * pull * s->layer->mass[node], pull};
-}
+// A station that is marched to.
+typedef struct ahead {
+    int node;
+    lw_outer outer;
+    lw_layer_place place;
+} ahead;
 
-// What the station was in the last sweep, with the speed that the outer flow has there now.
-static lw_layer_place last_answer(const lw_sweep *s, int node, double speed)
+// At x, the flow going along s or against it: the place as it was in the last sweep, with the speed
+// that the outer flow has there now.
+static ahead ahead_at(const lw_sweep *s, int node, double sign, double x)
 {
     const lw_layer *l = s->layer;
-    return (lw_layer_place){.theta = l->theta[node],
-                            .delta = l->delta[node],
-                            .stress = l->stress[node],
-                            .speed = fmax(speed, 0.02)};
+    const double speed = sign * lw_sweep_speed(s, node), pull = pull_of(s, node);
+    return (ahead){.node = node,
+                   .outer = {x, speed - sign * pull * l->mass[node], pull},
+                   .place = {.theta = l->theta[node],
+                             .delta = l->delta[node],
+                             .stress = l->stress[node],
+                             .speed = fmax(speed, 0.02)}};
 }
 
 static void keep(lw_sweep *s, int node, double sign, const lw_layer_place *p)
@@ -166,29 +171,24 @@ static lw_layer_place gone_on(const lw_layer_place *from, const lw_layer_place *
     return p;
 }
 
-static bool is_marched(lw_sweep *s, lw_layer_kind kind, int node, const lw_march_from *from,
-                       const lw_outer *outer, lw_march_from *end, lw_layer_place *p)
+static bool is_marched(lw_sweep *s, const lw_march_from *from, ahead *to, lw_march_from *end)
 {
-    lw_march_memory *memory = &s->memory[node];
-    const lw_layer_flow *flow = &s->flow[kind];
-    if (lw_march(flow, from, outer, p, end, memory)) return true;
+    lw_march_memory *memory = &s->memory[to->node];
+    if (lw_march(from, &to->outer, &to->place, end, memory)) return true;
     lw_layer_place other = from->station.at;  // from the place before instead
-    other.speed = p->speed;
-    if (kind == LW_LAMINAR) other.delta = 2.4 * other.theta;
-    if (!lw_march(flow, from, outer, &other, end, memory)) return false;
-    *p = other;
+    other.speed = to->place.speed;
+    if (from->flow.kind == LW_LAMINAR) other.delta = 2.4 * other.theta;
+    if (!lw_march(from, &to->outer, &other, end, memory)) return false;
+    to->place = other;
     return true;
 }
 
 // From one place to the next, which becomes the one to go on from.
-static void march_or_go_on(lw_sweep *s, lw_layer_kind kind, int node, lw_march_from *from,
-                           const lw_outer *outer, lw_layer_place *p)
+static void march_or_go_on(lw_sweep *s, lw_march_from *from, ahead *to)
 {
-    if (is_marched(s, kind, node, from, outer, from, p)) return;
-    lw_layer_place other = *p;
-    other.x = outer->x;
-    *p = gone_on(&from->station.at, &other);
-    *from = lw_march_start(&s->flow[kind], p);
+    if (is_marched(s, from, to, from)) return;
+    to->place = gone_on(&from->station.at, &to->place);
+    *from = lw_march_start(&from->flow, &to->place);
     s->unsolved++;
 }
 
@@ -258,30 +258,30 @@ static lw_march_from turned_at(const lw_sweep *s, lw_layer_place place)
 
 // From a laminar place to a node: laminar all the way, or turbulent from some point on. Where no
 // laminar layer stays on, it turns at once: a bubble shorter than the panel [judged].
-static void pass(lw_sweep *s, side *d, int node, lw_march_from *from, const lw_outer *outer,
-                 lw_layer_place *p)
+static void pass(lw_sweep *s, side *d, lw_march_from *from, ahead *to)
 {
-    const lw_layer *l = s->layer;
+    const double *x = s->layer->profile.x;
     const lw_layer_place *before = &from->station.at;
-    lw_layer_place laminar = *p, turned = *before;
+    lw_layer_place turned = *before;
+    ahead laminar = *to;
     lw_march_from end;
     double part = 0.0;
-    if (is_marched(s, LW_LAMINAR, node, from, outer, &end, &laminar) &&
-        laminar.delta < LAMINAR_H_MOST * laminar.theta) {
+    if (is_marched(s, from, &laminar, &end) &&
+        laminar.place.delta < LAMINAR_H_MOST * laminar.place.theta) {
         part = laminar_part(s, d, from, &end);
         if (part > 1.0) {
-            *p = laminar;
+            *to = laminar;
             *from = end;
             return;
         }
         part = fmin(fmax(part, 0.0), 0.98);
-        turned = between(before, &laminar, part);
+        turned = between(before, &laminar.place, part);
     }
     d->is_turbulent = true;
     *from = turned_at(s, turned);
-    if (p->stress <= 0.0) p->stress = from->station.at.stress;
-    march_or_go_on(s, LW_TURBULENT, node, from, outer, p);
-    const double x_1 = l->profile.x[node - (int)d->sign], x_2 = l->profile.x[node];
+    if (to->place.stress <= 0.0) to->place.stress = from->station.at.stress;
+    march_or_go_on(s, from, to);
+    const double x_1 = x[to->node - (int)d->sign], x_2 = x[to->node];
     s->transition[d->number] = x_1 + part * (x_2 - x_1);
 }
 
@@ -306,14 +306,12 @@ static void march_side(lw_sweep *s, side *d, int nose)
     lw_march_from at = lw_march_start(&s->flow[LW_LAMINAR], &place);
     keep(s, nose, d->sign, &place);
     for (int node = nose + by;; node += by) {
-        const double speed = d->sign * lw_sweep_speed(s, node);
-        const lw_outer outer = outer_at(s, node, speed, fabs(l->s[node] - d->origin), d->sign);
-        lw_layer_place p = last_answer(s, node, speed);
+        ahead next = ahead_at(s, node, d->sign, fabs(l->s[node] - d->origin));
         if (d->is_turbulent)
-            march_or_go_on(s, LW_TURBULENT, node, &at, &outer, &p);
+            march_or_go_on(s, &at, &next);
         else
-            pass(s, d, node, &at, &outer, &p);
-        keep(s, node, d->sign, &p);
+            pass(s, d, &at, &next);
+        keep(s, node, d->sign, &next.place);
         note_separation(s, d, node, d->is_turbulent && at.closure.c_f < 0.0);
         if (node == end) break;
     }
@@ -333,11 +331,9 @@ static void march_wake(lw_sweep *s, double origin)
                                   .speed = 0.5 * (l->speed[a] + l->speed[b])};
     lw_march_from at = lw_march_start(&s->flow[LW_WAKE], &begin);
     for (int node = n + 1; node < l->all; node++) {
-        const double speed = lw_sweep_speed(s, node);
-        const lw_outer outer = outer_at(s, node, speed, l->s[n - 1] - origin + l->s[node], 1.0);
-        lw_layer_place p = last_answer(s, node, speed);
-        march_or_go_on(s, LW_WAKE, node, &at, &outer, &p);
-        keep(s, node, 1.0, &p);
+        ahead next = ahead_at(s, node, 1.0, l->s[n - 1] - origin + l->s[node]);
+        march_or_go_on(s, &at, &next);
+        keep(s, node, 1.0, &next.place);
     }
 }
 
