@@ -51,9 +51,14 @@ static void evaluate(void *of, const lw_point *points, double *values, size_t n)
 static lw_point climbed(function *value, size_t count, lw_point from, double bound)
 {
     counted c = {.value = value};
-    lw_ascent ascent = {.count = count, .apart = 1e-3, .gain = 1e-12, .rounds = 200};
+    lw_ascent ascent = {.evaluate = evaluate,
+                        .of = &c,
+                        .count = count,
+                        .apart = 1e-3,
+                        .gain = 1e-12,
+                        .rounds = 200};
     for (size_t i = 0; i < count; i++) ascent.low.x[i] = -bound, ascent.high.x[i] = bound;
-    lw_ascent_from(&ascent, evaluate, &c, &from);
+    lw_ascent_from(&ascent, &from);
     return from;
 }
 

@@ -242,8 +242,11 @@ static int rounds_of(const search *s)
 
 static void climb(search *s)
 {
-    lw_ascent ascent = {
-        .apart = APART, .gain = s->free->heading ? GAIN_BOLD : GAIN, .rounds = rounds_of(s)};
+    lw_ascent ascent = {.evaluate = evaluate,
+                        .of = s,
+                        .apart = APART,
+                        .gain = s->free->heading ? GAIN_BOLD : GAIN,
+                        .rounds = rounds_of(s)};
     lw_point x;
     s->count = 0;
     for (int v = 0; v < VARIABLES; v++) {
@@ -257,7 +260,7 @@ static void climb(search *s)
     }
     ascent.count = s->count;
     s->best.score = -INFINITY;
-    lw_ascent_from(&ascent, evaluate, s, &x);
+    lw_ascent_from(&ascent, &x);
 }
 
 // --- a start that flies

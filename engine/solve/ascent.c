@@ -29,22 +29,27 @@ static lw_point moved(const lw_ascent *a, const lw_point *from, const double by[
     return to;
 }
 
-// Slope and bend along one variable from a value to either side, which need not be as far off.
-static void bend_of(double below, double h_below, double value, double above, double h_above,
-                    double *slope, double *bend)
+// The value to one side along a variable, and how far off that is.
+typedef struct beside {
+    double value, h;
+} beside;
+
+static bool is_known(const beside *b) { return b->h > 0.0 && b->value > NOWHERE; }
+
+// Slope and bend along variable i from the values to either side, which need not be as far off.
+static void bend_along(model *m, size_t i, const beside *below, const beside *above)
 {
-    const double down = h_below > 0.0 && below > NOWHERE ? (value - below) / h_below : NAN;
-    const double up = h_above > 0.0 && above > NOWHERE ? (above - value) / h_above : NAN;
-    *bend = 0.0;
-    *slope = down == down ? down : up == up ? up : 0.0;
+    const double down = is_known(below) ? (m->value - below->value) / below->h : NAN;
+    const double up = is_known(above) ? (above->value - m->value) / above->h : NAN;
+    m->second[i][i] = 0.0;
+    m->gradient[i] = down == down ? down : up == up ? up : 0.0;
     if (!(down == down && up == up)) return;
-    *bend = 2.0 * (up - down) / (h_below + h_above);
-    *slope = (up * h_below + down * h_above) / (h_below + h_above);
+    m->second[i][i] = 2.0 * (up - down) / (below->h + above->h);
+    m->gradient[i] = (up * below->h + down * above->h) / (below->h + above->h);
 }
 
 // Evaluates either way along each variable, and along each pair of them when `pairs` says so.
-static void difference(const lw_ascent *a, lw_ascent_function *evaluate, void *of,
-                       const lw_point *at, bool pairs, model *m)
+static void difference(const lw_ascent *a, const lw_point *at, bool pairs, model *m)
 {
     lw_point points[2 * MOST + PAIRS];
     double values[2 * MOST + PAIRS];
@@ -63,10 +68,11 @@ static void difference(const lw_ascent *a, lw_ascent_function *evaluate, void *o
             points[n++] = moved(a, at, by);
         }
     }
-    evaluate(of, points, values, n);
+    a->evaluate(a->of, points, values, n);
     for (size_t i = 0; i < a->count; i++) {
-        bend_of(values[2 * i], at->x[i] - points[2 * i].x[i], m->value, values[2 * i + 1],
-                points[2 * i + 1].x[i] - at->x[i], &m->gradient[i], &m->second[i][i]);
+        const beside below = {values[2 * i], at->x[i] - points[2 * i].x[i]};
+        const beside above = {values[2 * i + 1], points[2 * i + 1].x[i] - at->x[i]};
+        bend_along(m, i, &below, &above);
     }
     for (size_t i = 0, k = 2 * a->count; pairs && i < a->count; i++) {
         for (size_t j = 0; j < i; j++, k++) {
@@ -113,19 +119,18 @@ static void step_of(const lw_ascent *a, const lw_point *at, const model *m, doub
 }
 
 // One round: differences, then steps of every length; moves to the best. Returns what it gained.
-static double climb(const lw_ascent *a, lw_ascent_function *evaluate, void *of, lw_point *at,
-                    bool pairs, model *m)
+static double climb(const lw_ascent *a, lw_point *at, bool pairs, model *m)
 {
     lw_point trials[STEPS];
     double values[STEPS], step[MOST];
-    difference(a, evaluate, of, at, pairs, m);
+    difference(a, at, pairs, m);
     double lambda = 0.0;
     for (int k = 0; k < STEPS; k++) {
         step_of(a, at, m, lambda, step);
         trials[k] = moved(a, at, step);
         lambda = k == 0 ? 1e-3 : 10.0 * lambda;
     }
-    evaluate(of, trials, values, STEPS);
+    a->evaluate(a->of, trials, values, STEPS);
     int best = 0;
     for (int k = 1; k < STEPS; k++) {
         if (values[k] > values[best]) best = k;
@@ -136,12 +141,12 @@ static double climb(const lw_ascent *a, lw_ascent_function *evaluate, void *of, 
     return gain;
 }
 
-double lw_ascent_from(const lw_ascent *a, lw_ascent_function *evaluate, void *of, lw_point *at)
+double lw_ascent_from(const lw_ascent *a, lw_point *at)
 {
     model m = {0};
-    evaluate(of, at, &m.value, 1);
+    a->evaluate(a->of, at, &m.value, 1);
     for (int round = 0; round < a->rounds; round++) {
-        const double gain = climb(a, evaluate, of, at, round % PAIRS_EVERY == 0, &m);
+        const double gain = climb(a, at, round % PAIRS_EVERY == 0, &m);
         if (gain < a->gain) break;
     }
     return m.value;

@@ -27,6 +27,8 @@ typedef void lw_ascent_function(void *of, const lw_point *points, double *values
 
 // Variables should be in units in which 1 is a long step.
 typedef struct lw_ascent {
+    lw_ascent_function *evaluate;
+    void *of;  // what it is handed
     size_t count;
     lw_point low, high;
     double apart;  // how far the differences reach
@@ -35,7 +37,6 @@ typedef struct lw_ascent {
 } lw_ascent;
 
 // Moves *at uphill as far as it goes, inside the bounds; returns the value there.
-double lw_ascent_from(const lw_ascent *ascent, lw_ascent_function *evaluate, void *of,
-                      lw_point *at);
+double lw_ascent_from(const lw_ascent *ascent, lw_point *at);
 
 #endif
