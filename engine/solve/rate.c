@@ -81,19 +81,25 @@ typedef struct peak {
     int pivot[LW_RATE_ROWS];
 } peak;
 
-// One normal prior: a weighted sum of some terms, at rows `first` and every `apart` rows on, is
+// A normal prior: the sum of n terms, each times its part and `apart` rows from the one before, is
 // `mean` within a deviation of 1 / sqrt(weight).
-static void pull(const lw_rate_family *family, size_t first, size_t apart, size_t n,
-                 const double part[], double mean, double weight, peak *top)
+typedef struct normal {
+    double part[3];
+    size_t n, apart;
+    double mean, weight;
+} normal;
+
+// Adds that of the terms from row `first` on.
+static void add_normal(const lw_rate_family *family, const normal *p, size_t first, peak *top)
 {
     const size_t rows = N * family->count;
-    double off = -mean;
-    for (size_t i = 0; i < n; i++) off += part[i] * family->term[first + i * apart];
-    for (size_t i = 0; i < n; i++) {
-        const size_t row = first + i * apart;
-        top->slope[row] -= weight * part[i] * off;
-        for (size_t j = 0; j < n; j++) {
-            top->factors[row * rows + first + j * apart] += weight * part[i] * part[j];
+    double off = -p->mean;
+    for (size_t i = 0; i < p->n; i++) off += p->part[i] * family->term[first + i * p->apart];
+    for (size_t i = 0; i < p->n; i++) {
+        const size_t row = first + i * p->apart;
+        top->slope[row] -= p->weight * p->part[i] * off;
+        for (size_t j = 0; j < p->n; j++) {
+            top->factors[row * rows + first + j * p->apart] += p->weight * p->part[i] * p->part[j];
         }
     }
 }
@@ -102,13 +108,15 @@ static double weight_of(double deviation) { return 1.0 / (deviation * deviation)
 
 static void add_prior(const lw_rate_family *family, const lw_rate_prior *prior, peak *top)
 {
-    static const double level[] = {1.0}, bend[] = {1.0, -2.0, 1.0}, step[] = {1.0, -1.0};
     const size_t rows = N * family->count;
     const double wide = weight_of(prior->deviation) / (double)rows;
+    const normal level = {{1.0}, 1, 1, prior->mean, wide};
+    const normal bend = {{1.0, -2.0, 1.0}, 3, 1, 0.0, weight_of(prior->bend)};
+    const normal step = {{1.0, -1.0}, 2, N, 0.0, weight_of(prior->step)};
     for (size_t row = 0; row < rows; row++) {
-        pull(family, row, 1, 1, level, prior->mean, wide, top);
-        if (row % N + 2 < N) pull(family, row, 1, 3, bend, 0.0, weight_of(prior->bend), top);
-        if (row + N < rows) pull(family, row, N, 2, step, 0.0, weight_of(prior->step), top);
+        add_normal(family, &level, row, top);
+        if (row % N + 2 < N) add_normal(family, &bend, row, top);
+        if (row + N < rows) add_normal(family, &step, row, top);
     }
 }
 
