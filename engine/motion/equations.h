@@ -26,9 +26,8 @@ LW_INLINE lw_lanes lw_downwash_pace(const lw_craft *craft, const lw_state_lanes 
 LW_INLINE void lw_accelerating_loads(const lw_motion *motion, const lw_state_lanes *x,
                                      const lw_loads *loads, lw_state_lanes *rates)
 {
-    const lw_sum left =
-        lw_turning_load(&motion->inertia, motion->craft, loads->inflow.sailor, lw_velocity_of(x),
-                        lw_spin_of(x), (lw_sum){loads->force, loads->moment});
+    const lw_sum left = lw_turning_load(motion, loads->inflow.sailor, lw_velocity_of(x),
+                                        lw_spin_of(x), (lw_sum){loads->force, loads->moment});
     rates->surge = left.force.x, rates->sway = left.force.y, rates->heave = left.force.z;
     rates->roll_rate = left.moment.x, rates->pitch_rate = left.moment.y;
     rates->yaw_rate = left.moment.z;

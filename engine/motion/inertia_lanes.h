@@ -54,9 +54,11 @@ LW_INLINE void lw_momentum_add(double mass, lw_vector at, lw_vector v, lw_vector
 
 // What is left of a load to change the velocities, once the turning of the axes has taken its
 // part: F - w x P, N - w x H - v x P.
-LW_INLINE lw_sum lw_turning_load(const lw_inertia *inertia, const lw_craft *craft, lw_vector body,
-                                 lw_vector v, lw_vector w, lw_sum load)
+LW_INLINE lw_sum lw_turning_load(const lw_motion *motion, lw_vector body, lw_vector v, lw_vector w,
+                                 lw_sum load)
 {
+    const lw_craft *craft = motion->craft;
+    const lw_inertia *inertia = &motion->inertia;
     const lw_lanes zero = lw_all(0.0);
     lw_sum momentum = {{zero, zero, zero}, {zero, zero, zero}};
     lw_momentum_add(craft->hull_mass,

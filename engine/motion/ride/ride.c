@@ -129,8 +129,7 @@ static void report(group *g)
         if (!g->events.any[i]) continue;
         lw_fleet *fleet = &g->fleet;
         lw_ride *ride = &g->rides[i];
-        lw_trace at;
-        lw_trace_lane(&at, g->motion, fleet, &g->around, &g->loads, i);
+        const lw_trace at = lw_trace_lane(g->motion, fleet, &g->around, &g->loads, i);
         for (int what = 0; what < LW_RIDE_AGAIN; what++) {
             if (!g->events.what[what][i]) continue;
             note(ride, (lw_ride_what)what, &at);
@@ -178,8 +177,7 @@ static void swim(group *g)
         detection->swum[i] += g->motion->parameters.step;
         if (detection->swum[i] < g->motion->parameters.swim) continue;
         detection->swims[i] = 0;
-        lw_trace at;
-        lw_trace_lane(&at, g->motion, &g->fleet, &g->around, &g->loads, i);
+        const lw_trace at = lw_trace_lane(g->motion, &g->fleet, &g->around, &g->loads, i);
         note(&g->rides[i], LW_RIDE_AGAIN, &at);
     }
 }
@@ -224,8 +222,8 @@ LW_INLINE void step(group *g, lw_turns *turns)
     lw_ride_lanes *ride = &fleet->boats.ride;
     const lw_wish_lanes wish = lw_wished(&ride->pilot, fleet->boats.now.felt_wind);
     lw_pilot_turn(&ride->pilot, &wish, detection->flies, dt);
-    ride->place = lw_pilot_place(motion, &ride->pilot, &wish, detection->flies,
-                                 fleet->boats.now.pitch, ride->place);
+    const lw_lanes off = lw_pitch_off(&wish, detection->flies, fleet->boats.now.pitch);
+    ride->place = lw_pilot_place(motion, &ride->pilot, off, ride->place);
     if (lw_any(g->events.any)) report(g);
     count(motion, fleet, &g->loads);
     if (lw_any(detection->swims)) {
@@ -279,7 +277,5 @@ lw_trace lw_ride_trace(const lw_motion *motion, const lw_ride *ride)
     g.motion = motion;
     for (int i = 0; i < LW_WIDTH; i++) copy_in(&g.fleet, i, ride);
     look(&g);
-    lw_trace at;
-    lw_trace_lane(&at, motion, &g.fleet, &g.around, &g.loads, 0);
-    return at;
+    return lw_trace_lane(motion, &g.fleet, &g.around, &g.loads, 0);
 }

@@ -84,31 +84,32 @@ static void fill_loads(lw_trace *trace, const lw_craft *craft, const lw_loads *l
     trace->surface = trace->ride_height - trace->clearance;
 }
 
-void lw_trace_lane(lw_trace *trace, const lw_motion *motion, const lw_fleet *fleet,
-                   const lw_environment *around, const lw_loads *loads, int i)
+lw_trace lw_trace_lane(const lw_motion *motion, const lw_fleet *fleet, const lw_environment *around,
+                       const lw_loads *loads, int i)
 {
     const lw_craft *craft = motion->craft;
     const lw_state_lanes *x = &fleet->boats.history[0].state;
     const double w_x = around->wind.x[i], w_y = around->wind.y[i];
-    *trace = (lw_trace){.time = fleet->detection.time[i],
-                        .wind = sqrt(w_x * w_x + w_y * w_y),
-                        .shift = lw_atan2(w_y, -w_x)};
-    fill_way(trace, x, i);
-    trace->ride_height =
-        x->height[i] + craft->main_strut.length * lw_cos(trace->pitch) * lw_cos(trace->heel);
-    fill_loads(trace, craft, loads, i);
-    trace->wand = x->wand[i];
-    trace->turns = (x->rudder[i] - craft->rudder_mark) / craft->rudder_turn;
-    trace->helm = x->helm[i];
-    trace->hiking = (-x->body[i] - craft->body_inboard) / (craft->body_reach - craft->body_inboard);
-    trace->main_air = fleet->boats.memory.main.foil.part[i];
-    trace->rudder_air = fleet->boats.memory.rudder.foil.part[i];
-    trace->strut_air = fleet->boats.memory.main.strut.part[i];
-    trace->blade_air = fleet->boats.memory.rudder.strut.part[i];
-    for (size_t k = 0; k < sizeof *trace / sizeof(double); k++) {  // a lane that is lost
-        double *value = &((double *)trace)[k];
+    lw_trace trace = {.time = fleet->detection.time[i],
+                      .wind = sqrt(w_x * w_x + w_y * w_y),
+                      .shift = lw_atan2(w_y, -w_x)};
+    fill_way(&trace, x, i);
+    trace.ride_height =
+        x->height[i] + craft->main_strut.length * lw_cos(trace.pitch) * lw_cos(trace.heel);
+    fill_loads(&trace, craft, loads, i);
+    trace.wand = x->wand[i];
+    trace.turns = (x->rudder[i] - craft->rudder_mark) / craft->rudder_turn;
+    trace.helm = x->helm[i];
+    trace.hiking = (-x->body[i] - craft->body_inboard) / (craft->body_reach - craft->body_inboard);
+    trace.main_air = fleet->boats.memory.main.foil.part[i];
+    trace.rudder_air = fleet->boats.memory.rudder.foil.part[i];
+    trace.strut_air = fleet->boats.memory.main.strut.part[i];
+    trace.blade_air = fleet->boats.memory.rudder.strut.part[i];
+    for (size_t k = 0; k < sizeof trace / sizeof(double); k++) {  // a lane that is lost
+        double *value = &((double *)&trace)[k];
         if (!isfinite(*value)) *value = 0.0;
     }
+    return trace;
 }
 
 // --- names

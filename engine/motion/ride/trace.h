@@ -7,7 +7,7 @@
 #include "motion/ride/fleet.h"
 
 // Of the state that `loads` and `around` belong to: the past one, after a step.
-void lw_trace_lane(lw_trace *trace, const lw_motion *motion, const lw_fleet *fleet,
-                   const lw_environment *around, const lw_loads *loads, int lane);
+lw_trace lw_trace_lane(const lw_motion *motion, const lw_fleet *fleet, const lw_environment *around,
+                       const lw_loads *loads, int lane);
 
 #endif

@@ -83,17 +83,21 @@ LW_INLINE void lw_pilot_turn(lw_pilot_lanes *pilot, const lw_wish_lanes *wish, l
 
 #define LW_RISING_BOW (3.0 * LW_DEG)  // up, that she lets it come as the hull lifts off    [judged]
 
-// Where she sits along the boat a step later: forward while the bow points up more than it should,
+// How far the bow points up more than she wants.
+LW_INLINE lw_lanes lw_pitch_off(const lw_wish_lanes *wish, lw_mask flies, lw_lanes pitch)
+{
+    return pitch - lw_select(flies, wish->pitch, lw_all(LW_RISING_BOW));
+}
+
+// Where she sits along the boat a step later: forward while the bow points up more than she wants,
 // as it does in a lull, which takes the sail's pull away, and when the hull lifts off too slowly.
 LW_INLINE lw_lanes lw_pilot_place(const lw_motion *motion, const lw_pilot_lanes *pilot,
-                                  const lw_wish_lanes *wish, lw_mask flies, lw_lanes pitch,
-                                  lw_lanes place)
+                                  lw_lanes pitch_off, lw_lanes place)
 {
     const lw_ride_parameters *parameters = &motion->parameters;
     const double dt = parameters->step;
     const lw_lanes most = lw_lanes_max(lw_all(motion->craft->place_forward), pilot->place);
-    const lw_lanes bow = lw_select(flies, wish->pitch, lw_all(LW_RISING_BOW));
-    const lw_lanes off = pilot->place + parameters->forward * (pitch - bow) - place;
+    const lw_lanes off = pilot->place + parameters->forward * pitch_off - place;
     const lw_lanes next = lw_gone_to(place, place + off * (dt / parameters->forward_lag),
                                      parameters->forward_pace * dt);
     return lw_lanes_clamp(next, pilot->place, most);
