@@ -31,18 +31,23 @@ static void go_on_aloft(lw_ride_plan *plan)
     plan->rests_aloft = true;
 }
 
-// The flight that a pin is sailed with in a wind, balanced for this boat, and the knot of its range
-// that it comes from; NULL when there is none.
-static const lw_range_point *sailed_in(const lw_craft *craft, const lw_setup *setup,
-                                       const lw_range *range, double wind, lw_ask *ask,
-                                       lw_answer *answer)
+// The flight that a pin is sailed with in a wind, balanced for a boat, and the knot of its range
+// that it comes from: NULL when there is none.
+typedef struct sailed {
+    const lw_range_point *from;
+    lw_ask ask;
+    lw_answer answer;
+} sailed;
+
+static sailed sailed_in(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
+                        double wind)
 {
-    const lw_range_point *sailed = lw_range_sailed(range, wind);
-    if (!sailed) return NULL;
-    *ask = lw_ask_as(craft, setup, &sailed->trimmed);
-    if (fabs(sailed->wind - wind) <= 0.5 * LW_KN) ask->wind = wind;
-    lw_balance(craft, ask, answer, 1);
-    return sailed;
+    sailed s = {.from = lw_range_sailed(range, wind)};
+    if (!s.from) return s;
+    s.ask = lw_ask_as(craft, setup, &s.from->trimmed);
+    if (fabs(s.from->wind - wind) <= 0.5 * LW_KN) s.ask.wind = wind;
+    lw_balance(craft, &s.ask, &s.answer, 1);
+    return s;
 }
 
 // Aloft where the mean wind carries her, being as much as she is sailed for or more; else on the
@@ -50,14 +55,12 @@ static const lw_range_point *sailed_in(const lw_craft *craft, const lw_setup *se
 static bool plan_of(const lw_motion *motion, const lw_setup *setup, const lw_range *range,
                     double wind, lw_ride_plan *plan)
 {
-    lw_ask ask;
-    lw_answer answer;
-    const lw_range_point *sailed = sailed_in(motion->craft, setup, range, wind, &ask, &answer);
-    if (!sailed) return false;
-    const bool flies = answer.outcome == LW_FLIES;
-    *plan = lw_ride_plan_of(motion, &ask, flies ? &answer : &sailed->trimmed);
+    const sailed s = sailed_in(motion->craft, setup, range, wind);
+    if (!s.from) return false;
+    const bool flies = s.answer.outcome == LW_FLIES;
+    *plan = lw_ride_plan_of(motion, &s.ask, flies ? &s.answer : &s.from->trimmed);
     lw_ride_plan_wind(plan, motion->craft, range);
-    if (flies && sailed->wind <= wind + 0.5 * LW_KN) {
+    if (flies && s.from->wind <= wind + 0.5 * LW_KN) {
         go_on_aloft(plan);
         return true;
     }
@@ -71,11 +74,9 @@ static bool plan_of(const lw_motion *motion, const lw_setup *setup, const lw_ran
 static void wind_rudder(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
                         double wind, lw_ride_plan *plan)
 {
-    lw_ask ask;
-    lw_answer answer;
-    const bool is_sailed = sailed_in(craft, setup, range, wind, &ask, &answer) != NULL;
-    if (!is_sailed || answer.outcome != LW_FLIES) return;
-    const double to = lw_craft_rudder(craft, answer.flight.turns);
+    const sailed s = sailed_in(craft, setup, range, wind);
+    if (!s.from || s.answer.outcome != LW_FLIES) return;
+    const double to = lw_craft_rudder(craft, s.answer.flight.turns);
     const double more = to - plan->pilot.rudder[LW_WISH_MEAN];
     plan->start.rudder += more, plan->rest.rudder += more;
     for (int k = 0; k < LW_WISHES; k++) plan->pilot.rudder[k] += more;

@@ -29,21 +29,23 @@ static size_t rate_of(lw_source source)
     return source.kind == LW_OF_SET ? source.number : 0;
 }
 
-// What one kind of rides counted in a wind that was ridden in; false: nobody rode there.
-static bool counted_in(const lw_outlook *outlook, lw_source source, size_t k, size_t pin, size_t c,
-                       lw_sailing *sum)
+// What one kind of rides came to in a wind that was ridden in.
+static const lw_ride_sum *sum_of(const lw_outlook *outlook, lw_source source, size_t k, size_t pin,
+                                 size_t c)
 {
     const lw_block *block = &outlook->blocks[source.number];
-    const lw_ride_sum *r = source.kind == LW_OF_SET     ? &outlook->sums[source.number][k][pin][c]
-                           : source.kind == LW_OF_BLOCK ? &block->as_is[k][pin][c]
-                                                        : &block->drawn[k][pin][c];
-    if (r->seconds <= 0.0) return false;
-    sum->speed = r->along / r->seconds;
-    sum->flying = r->flown / r->seconds;
-    const double rate = outlook->rate[rate_of(source)][pin][c][k];
-    const bool is_alone = source.kind != LW_OF_SET;
-    sum->swims = is_alone ? rate * (r->swims + 1.0) / (rate * r->seconds + 1.0) : rate;
-    return true;
+    if (source.kind == LW_OF_SET) return &outlook->sums[source.number][k][pin][c];
+    return source.kind == LW_OF_BLOCK ? &block->as_is[k][pin][c] : &block->drawn[k][pin][c];
+}
+
+// The sailing that rides show. Swims are the rate that was fitted; of one block alone, which sees
+// few, that rate and its own.
+static lw_sailing shown_by(const lw_ride_sum *r, double rate, bool is_alone)
+{
+    const double own = rate * (r->swims + 1.0) / (rate * r->seconds + 1.0);
+    return (lw_sailing){.speed = r->along / r->seconds,
+                        .flying = r->flown / r->seconds,
+                        .swims = is_alone ? own : rate};
 }
 
 // In any wind, straight between the winds that were ridden in; beyond them, the nearer.
@@ -53,11 +55,15 @@ static lw_sailing ridden_at(const lw_outlook *outlook, lw_source source, size_t 
     const double share = wind / outlook->gusts.mean;
     const double x = fmin(fmax((share - LW_RIDE_LEAST) / LW_RIDE_APART, 0.0), LW_RIDE_WINDS - 1.0);
     const double at = fmin(floor(x), LW_RIDE_WINDS - 2.0);
-    lw_sailing sum = {0}, one = {0};
+    lw_sailing sum = {0};
     double parts = 0.0;
     for (size_t i = 0; i < 2; i++) {
+        const size_t k = (size_t)at + i;
         const double part = i ? x - at : 1.0 - (x - at);
-        if (part <= 0.0 || !counted_in(outlook, source, (size_t)at + i, pin, c, &one)) continue;
+        const lw_ride_sum *r = sum_of(outlook, source, k, pin, c);
+        if (part <= 0.0 || r->seconds <= 0.0) continue;
+        const double rate = outlook->rate[rate_of(source)][pin][c][k];
+        const lw_sailing one = shown_by(r, rate, source.kind != LW_OF_SET);
         sum.speed += part * one.speed;
         sum.flying += part * one.flying;
         sum.swims += part * one.swims;

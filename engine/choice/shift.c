@@ -16,53 +16,63 @@
 
 static double within(double x, double most) { return fmin(fmax(x, -most), most); }
 
-static lw_answer answer_to(const lw_craft *craft, const lw_ask *ask)
+// A boat, set up with one of her pins.
+typedef struct set_boat {
+    const lw_craft *craft;
+    lw_setup setup;
+} set_boat;
+
+static lw_ask ask_as(const set_boat *boat, const lw_answer *answer)
+{
+    return lw_ask_as(boat->craft, &boat->setup, answer);
+}
+
+static lw_answer answer_to(const set_boat *boat, const lw_ask *ask)
 {
     lw_answer answer;
-    lw_balance(craft, ask, &answer, 1);
+    lw_balance(boat->craft, ask, &answer, 1);
     return answer;
 }
 
 // The margin that ends the hold, at the last held point in `more` wind; NAN when it is not known.
-static double hold_margin(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
-                          int knot, double puff, double more)
+static double hold_margin(const set_boat *boat, const lw_range *range, int knot, double puff,
+                          double more)
 {
     const lw_range_point *point = &range->at[knot];
-    lw_ask ask = lw_ask_as(craft, setup, &point->trimmed);
+    lw_ask ask = ask_as(boat, &point->trimmed);
     if (range->ends_in_puff && puff > 0.0) {
         const lw_answer *before = &range->at[lw_range_nearest(point->wind - puff)].trimmed;
-        lw_ask below = lw_ask_as(craft, setup, before);
+        lw_ask below = ask_as(boat, before);
         below.wind = point->wind - puff + more;
-        const lw_answer trimmed = answer_to(craft, &below);
+        const lw_answer trimmed = answer_to(boat, &below);
         if (trimmed.outcome != LW_FLIES) return NAN;
-        ask = lw_ask_as(craft, setup, &point->puffed);
-        lw_ask_give_rudder(&ask, lw_craft_rudder(craft, trimmed.flight.turns));
+        ask = ask_as(boat, &point->puffed);
+        lw_ask_give_rudder(&ask, lw_craft_rudder(boat->craft, trimmed.flight.turns));
     }
     ask.wind += more;
-    const lw_answer answer = answer_to(craft, &ask);
+    const lw_answer answer = answer_to(boat, &ask);
     if (answer.outcome != LW_FLIES) return NAN;
     return lw_quantity_value(&lw_margins_table.rows[range->ends_by], &answer.margins);
 }
 
 static bool flies(const lw_answer *answer) { return answer->outcome == LW_FLIES; }
 
-static lw_limit_slopes slopes_of(const lw_craft *craft, const lw_setup *setup,
-                                 const lw_range *range, double puff)
+static lw_limit_slopes slopes_of(const set_boat *boat, const lw_range *range, double puff)
 {
     lw_limit_slopes s = {.hold_knot = -1, .stay_knot = -1};
     if (range->has_hold && range->ends_by < LW_MARGIN_COUNT) {
         const int knot = lw_range_interval_of(range->held_up_to + 1e-9 * LW_KN).below;
-        s.hold_margin = hold_margin(craft, setup, range, knot, puff, 0.0);
+        s.hold_margin = hold_margin(boat, range, knot, puff, 0.0);
         s.hold_slope =
-            (hold_margin(craft, setup, range, knot, puff, WIND_STEP) - s.hold_margin) / WIND_STEP;
+            (hold_margin(boat, range, knot, puff, WIND_STEP) - s.hold_margin) / WIND_STEP;
         if (s.hold_slope < 0.0) s.hold_knot = knot;  // false for NAN
     }
     int first = 0;
     while (first < LW_RANGE_WINDS && !flies(&range->at[first].trimmed)) first++;
     if (first + 2 < LW_RANGE_WINDS && flies(&range->at[first + 1].trimmed)) {
-        lw_ask ask = lw_ask_as(craft, setup, &range->at[first + 1].trimmed);
+        lw_ask ask = ask_as(boat, &range->at[first + 1].trimmed);
         ask.wind += WIND_STEP;
-        const lw_answer more = answer_to(craft, &ask);
+        const lw_answer more = answer_to(boat, &ask);
         s.stay_slope = (more.flight.speed - range->at[first + 1].trimmed.flight.speed) / WIND_STEP;
         if (flies(&more) && s.stay_slope > 0.0) s.stay_knot = first + 1;
     }
@@ -74,16 +84,15 @@ void lw_shift_base_prepare(lw_shift_base *base, const lw_outlook *outlook)
     *base = (lw_shift_base){.outlook = outlook, .puff = outlook->gusts.puff - outlook->gusts.mean};
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
         const lw_setup setup = lw_craft_setup(&outlook->craft, &outlook->boat, pin);
+        const set_boat boat = {&outlook->craft, setup};
         for (size_t c = 0; c < outlook->course_count; c++) {
-            base->slopes[pin][c] =
-                slopes_of(&outlook->craft, &setup, &outlook->ranges[pin][c], base->puff);
+            base->slopes[pin][c] = slopes_of(&boat, &outlook->ranges[pin][c], base->puff);
         }
     }
 }
 
 // Speeds at the winds of the day, from the gust's lowest to its highest.
-static void shift_speeds(const lw_craft *craft, const lw_setup *setup, lw_gusts gusts,
-                         lw_range *range)
+static void shift_speeds(const set_boat *boat, lw_gusts gusts, lw_range *range)
 {
     lw_ask asks[LW_RANGE_WINDS];
     lw_answer answers[LW_RANGE_WINDS];
@@ -93,27 +102,27 @@ static void shift_speeds(const lw_craft *craft, const lw_setup *setup, lw_gusts 
     for (int k = lw_range_nearest(gusts.lull - 1.5 * LW_KN); k <= last; k++) {
         if (!flies(&range->at[k].trimmed)) continue;
         knots[n] = k;
-        asks[n++] = lw_ask_as(craft, setup, &range->at[k].trimmed);
+        asks[n++] = ask_as(boat, &range->at[k].trimmed);
     }
     if (n == 0) return;
-    lw_balance(craft, asks, answers, n);
+    lw_balance(boat->craft, asks, answers, n);
     for (size_t i = 0; i < n; i++) {
         if (flies(&answers[i])) range->at[knots[i]].trimmed = answers[i];
     }
 }
 
-static void shift_limits(const lw_craft *craft, const lw_setup *setup, const lw_limit_slopes *s,
-                         double puff, const lw_range *before, lw_range *range)
+static void shift_limits(const set_boat *boat, const lw_limit_slopes *s, double puff,
+                         const lw_range *before, lw_range *range)
 {
     if (s->hold_knot >= 0) {
-        const double margin = hold_margin(craft, setup, before, s->hold_knot, puff, 0.0);
+        const double margin = hold_margin(boat, before, s->hold_knot, puff, 0.0);
         const double moved = -(margin - s->hold_margin) / s->hold_slope;
         if (isfinite(moved)) range->held_up_to += within(moved, MOVED_MOST);
     }
     if (s->stay_knot >= 0) {
         const lw_answer *was = &before->at[s->stay_knot].trimmed;
-        const lw_ask ask = lw_ask_as(craft, setup, was);
-        const lw_answer is = answer_to(craft, &ask);
+        const lw_ask ask = ask_as(boat, was);
+        const lw_answer is = answer_to(boat, &ask);
         const double moved = -(is.flight.speed - was->flight.speed) / s->stay_slope;
         if (flies(&is)) range->stays_up_at += within(moved, MOVED_MOST);
     }
@@ -149,12 +158,11 @@ void lw_shifted(const lw_shift_base *base, const lw_boat *boat, const lw_section
     *to = *from;
     lw_craft_prepare(&to->craft, boat, sections, person, &from->craft.medium);
     for (size_t pin = 0; pin < from->pin_count; pin++) {
-        const lw_setup setup = lw_craft_setup(&to->craft, boat, pin);
+        const set_boat set = {&to->craft, lw_craft_setup(&to->craft, boat, pin)};
         for (size_t c = 0; c < from->course_count; c++) {
             lw_range *range = &to->ranges[pin][c];
-            shift_speeds(&to->craft, &setup, from->gusts, range);
-            shift_limits(&to->craft, &setup, &base->slopes[pin][c], base->puff,
-                         &from->ranges[pin][c], range);
+            shift_speeds(&set, from->gusts, range);
+            shift_limits(&set, &base->slopes[pin][c], base->puff, &from->ranges[pin][c], range);
         }
         lw_shift_pace(from, pin, to);
     }
