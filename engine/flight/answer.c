@@ -97,9 +97,18 @@ void lw_pose_settle(lw_pose *pose, int i, const lw_ask *ask, const lw_solution *
     pose->effort[i] = x[5];
 }
 
-static lw_flight flight_of(const lw_craft *craft, const lw_ask *ask, const lw_pose *p,
-                           const lw_loads *l, const lw_strut_air *strut, int i)
+// Boats that were balanced, one in each lane.
+typedef struct balanced {
+    const lw_craft *craft;
+    lw_pose pose;
+    lw_loads loads;
+} balanced;
+
+static lw_flight flight_of(const balanced *b, const lw_ask *ask, const lw_strut_air *strut, int i)
 {
+    const lw_craft *craft = b->craft;
+    const lw_pose *p = &b->pose;
+    const lw_loads *l = &b->loads;
     const double V = p->speed[i], effort = p->effort[i];
     const double a_x = l->inflow.sail_wind.x[i], a_y = l->inflow.sail_wind.y[i];
     const lw_vector through = l->inflow.through;
@@ -148,17 +157,16 @@ static lw_flight flight_of(const lw_craft *craft, const lw_ask *ask, const lw_po
 static double number_or_zero(double x) { return isfinite(x) ? x : 0.0; }
 
 // What a solution says; where no balance was found, only the question and how near it came.
-static lw_answer answer_of(const lw_craft *craft, const lw_ask *ask, const lw_solution *solution,
-                           const lw_pose *pose, const lw_loads *loads, int i)
+static lw_answer answer_of(const balanced *b, const lw_ask *ask, const lw_solution *solution, int i)
 {
     lw_answer answer = {.outcome = LW_NO_BALANCE};
     answer.flight.wind = number_or_zero(ask->wind);
     answer.flight.heading = number_or_zero(ask->heading);
     if (solution->residual < LW_RESIDUAL) {
-        answer.outcome = loads->hull.immersed[i] > 0.0 ? LW_FLOATS : LW_FLIES;
-        const lw_strut_air strut = lw_strut_air_of(craft, pose, loads, i);
-        answer.flight = flight_of(craft, ask, pose, loads, &strut, i);
-        answer.margins = lw_margins_of(craft, pose, loads, &strut, i);
+        answer.outcome = b->loads.hull.immersed[i] > 0.0 ? LW_FLOATS : LW_FLIES;
+        const lw_strut_air strut = lw_strut_air_of(b->craft, &b->pose, &b->loads, i);
+        answer.flight = flight_of(b, ask, &strut, i);
+        answer.margins = lw_margins_of(b->craft, &b->pose, &b->loads, &strut, i);
     }
     answer.flight.residual = solution->residual < 1e9 ? solution->residual : 1e9;  // NaN too
     answer.flight.iterations = solution->iterations;
@@ -168,17 +176,15 @@ static lw_answer answer_of(const lw_craft *craft, const lw_ask *ask, const lw_so
 static void answer_some(const lw_craft *craft, const lw_ask *asks, const lw_solution *solutions,
                         lw_answer *answers, size_t n)
 {
-    lw_pose pose;
-    lw_loads loads;
+    balanced b;
+    b.craft = craft;
     for (int i = 0; i < LW_WIDTH; i++) {
         const size_t k = (size_t)i < n ? (size_t)i : n - 1;
-        lw_pose_put(&pose, i, &asks[k]);
-        lw_pose_settle(&pose, i, &asks[k], &solutions[k]);
+        lw_pose_put(&b.pose, i, &asks[k]);
+        lw_pose_settle(&b.pose, i, &asks[k], &solutions[k]);
     }
-    lw_pose_all_loads(craft, &pose, &loads);
-    for (size_t i = 0; i < n; i++) {
-        answers[i] = answer_of(craft, &asks[i], &solutions[i], &pose, &loads, (int)i);
-    }
+    lw_pose_all_loads(craft, &b.pose, &b.loads);
+    for (size_t i = 0; i < n; i++) answers[i] = answer_of(&b, &asks[i], &solutions[i], (int)i);
 }
 
 #define BATCH 64  // asks solved before their answers are written out

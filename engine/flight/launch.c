@@ -18,19 +18,27 @@
 #define OFF    1.5  // [turns] from one to the next  [judged]
 enum { WAYS = PLACES * WOUND };
 
-static void asks_of(const lw_craft *craft, const lw_setup *setup, double rudder, double wind,
-                    double heading, lw_ask asks[WAYS])
+// The ask begun on the hull: nearly upright, the rudder as in the flight to follow.
+static lw_ask afloat(lw_ask ask, double rudder)
+{
+    lw_ask_give_rudder(&ask, rudder);
+    ask.heel = 0.05;  // [judged]
+    ask.start = (lw_ask_start){.leeway = 0.1, .ride_height = -0.12, .effort = 0.3};
+    return ask;
+}
+
+// From there, the sailor in every place along the boat and the rudder wound as far or less.
+static void asks_of(const lw_craft *craft, const lw_ask *start, lw_ask asks[WAYS])
 {
     const double least = lw_craft_rudder(craft, craft->least_turns);
+    const double rudder = lw_ask_rudder(start);
     for (int i = 0; i < WAYS; i++) {
         lw_ask *ask = &asks[i];
-        *ask = lw_ask_of(craft, setup, wind, heading);
+        *ask = *start;
         const int place = i % PLACES, wound = i / PLACES;
         const double part = (double)place / (PLACES - 1);
         ask->place = craft->place_aft + part * (craft->place_forward - craft->place_aft);
         lw_ask_give_rudder(ask, fmax(rudder - OFF * wound * craft->rudder_turn, least));
-        ask->heel = 0.05;  // [judged] nearly upright
-        ask->start = (lw_ask_start){.leeway = 0.1, .ride_height = -0.12, .effort = 0.3};
     }
 }
 
@@ -56,7 +64,8 @@ lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double rudd
 {
     lw_ask asks[WAYS];
     lw_answer answers[WAYS];
-    asks_of(craft, setup, rudder, wind, heading, asks);
+    const lw_ask start = afloat(lw_ask_of(craft, setup, wind, heading), rudder);
+    asks_of(craft, &start, asks);
     lw_launch launch = {.hump_spare = 1e9};
     double before = 0.0;
     for (int k = 0; k < SPEEDS; k++) {
