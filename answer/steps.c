@@ -10,7 +10,7 @@
 
 #define PART_LENGTH 64
 
-typedef char part[PART_LENGTH];
+typedef char part[2 * PART_LENGTH];  // with room for another's unit
 
 static bool refuse(const lw_written *written, const char *sentence, lw_faults *faults)
 {
@@ -53,14 +53,18 @@ static bool is_bare(const char *text)
     return lw_decimal_read(text, &value, &rest) && rest[strspn(rest, " ")] == '\0';
 }
 
-static bool read_end(const lw_written *written, const char *text, const char *unit,
-                     const lw_quantity *row, double *si, lw_faults *faults)
+// Puts a unit behind a part that has none.
+static void add_unit(part text, const char *unit)
 {
-    char whole[2 * PART_LENGTH];
-    const bool is_unitless = is_bare(text);
-    LW_FIT(whole, "%s%s%s", text, is_unitless && unit[0] ? " " : "", is_unitless ? unit : "");
+    const size_t length = strlen(text);
+    if (unit[0] && is_bare(text)) lw_text_fit(text + length, sizeof(part) - length, " %s", unit);
+}
+
+static bool read_end(const lw_written *written, const char *text, const lw_quantity *row,
+                     double *si, lw_faults *faults)
+{
     lw_written one = *written;
-    one.text = whole;
+    one.text = text;
     return lw_written_quantity(&one, row, si, faults);
 }
 
@@ -85,9 +89,10 @@ bool lw_steps_read(lw_steps *steps, const lw_written *written, const lw_quantity
     const int count = cut(written->text, parts);
     if (count != 1 && count != 3) return refuse(written, "these are no steps", faults);
     const char *unit = unit_behind(parts[count - 1], row, may_be_bare);
-    if (!read_end(written, parts[0], unit, row, &from, faults)) return false;
+    for (int i = 0; i < count; i++) add_unit(parts[i], unit);
+    if (!read_end(written, parts[0], row, &from, faults)) return false;
     if (count == 1) return fill(steps, from, from, 1.0);
-    if (!read_end(written, parts[1], unit, row, &to, faults)) return false;
+    if (!read_end(written, parts[1], row, &to, faults)) return false;
     if (!lw_decimal_read(parts[2] + strspn(parts[2], " "), &step, &rest))
         return refuse(written, "the step is not a number", faults);
     const lw_unit known = lw_unit_of(unit);
