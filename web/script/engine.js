@@ -137,17 +137,17 @@ class Engine {
   async #question(slot, set, work, ...asked) {
     await Promise.all(this.#long.map((thread) => this.#ready(thread, slot, set)));
     if (work.isStopped) return null;
-    const first = await this.#long[0].ask("ask begun", slot, set, ...asked);
+    const first = await this.#long[0].ask("ask begun", slot, set, asked);
     if (!first.is_taken) return { refused: first };
-    if (!first.isShared) return this.#long[0].ask("ask whole", slot, set, ...asked, null);
+    if (!first.isShared) return this.#long[0].ask("ask whole", slot, set, asked, null);
     const parts = [];
-    const stepsNow = () => this.#long[0].ask("ask steps", slot, set, ...asked, parts);
+    const stepsNow = () => this.#long[0].ask("ask steps", slot, set, asked, parts);
     for (let steps; !work.isStopped && parts.length < (steps = await stepsNow()); ) {
       const known = [...parts];
-      const one = (ask, step) => ask("ask step", slot, set, ...asked, known, step);
+      const one = (ask, step) => ask("ask step", slot, set, asked, known, step);
       await share(this.#long, steps, work, one, parts);
     }
-    return work.isStopped ? null : this.#long[0].ask("ask whole", slot, set, ...asked, parts);
+    return work.isStopped ? null : this.#long[0].ask("ask whole", slot, set, asked, parts);
   }
 
   #begin(onProgress, run) {

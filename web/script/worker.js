@@ -15,10 +15,10 @@ function takeAll(slot, set, parts) {
 let begun = { key: "" }; // the question that was asked last
 
 // Begun anew unless it was the last, with what other workers worked out.
-function beginAsked(slot, set, name, options, parts) {
-  const key = JSON.stringify([slot, set, name, options]);
+function beginAsked(slot, set, asked, parts) {
+  const key = JSON.stringify([slot, set, asked]);
   engine.load(slot, set);
-  if (begun.key !== key || !parts) begun = { key, ...engine.question(slot, name, options) };
+  if (begun.key !== key || !parts) begun = { key, ...engine.question(slot, ...asked) };
   if (begun.is_taken) (parts ?? []).forEach((part, step) => engine.askTake(step, part));
   const { is_taken, refusal, faults } = begun;
   return { is_taken, refusal, faults };
@@ -102,22 +102,23 @@ const questions = {
     const choices = [0, 1].map((slot) => questions["choice whole"](slot, sets[slot], parts[slot]));
     return { choices, compared: engine.compare(labels) };
   },
-  // Any question by its name, options as on a command line: how many steps can be done when those
+  // Any question, asked as [name, options] of a command line: how many steps can be done when those
   // of the parts are; one of them, which rests on those; the answer, steps done here or taken.
-  "ask begun"(slot, set, name, options) {
-    const isBegun = beginAsked(slot, set, name, options, []);
+  "ask begun"(slot, set, asked) {
+    const isBegun = beginAsked(slot, set, asked, []);
     return { ...isBegun, isShared: isBegun.is_taken && engine.calls.lw_web_ask_part() > 0 };
   },
-  "ask steps"(slot, set, name, options, parts) {
-    beginAsked(slot, set, name, options, parts);
+  "ask steps"(slot, set, asked, parts) {
+    beginAsked(slot, set, asked, parts);
     return engine.askSteps();
   },
-  "ask step"(slot, set, name, options, parts, step) {
-    beginAsked(slot, set, name, options, parts);
+  "ask step"(slot, set, asked, parts, step) {
+    beginAsked(slot, set, asked, parts);
     return engine.askStep(step);
   },
-  "ask whole"(slot, set, name, options, parts) {
-    const { is_taken, ...why } = beginAsked(slot, set, name, options, parts);
+  "ask whole"(slot, set, asked, parts) {
+    const [, options] = asked;
+    const { is_taken, ...why } = beginAsked(slot, set, asked, parts);
     if (!is_taken) return { refused: why };
     if (!parts)
       for (let done = 0, steps; done < (steps = engine.askSteps()); )
