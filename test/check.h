@@ -24,9 +24,9 @@
 
 #define CHECK(claim) assert_true(claim)
 #define CHECK_NEAR(got, want, tolerance) \
-    check_near(#got, (got), (want), (tolerance), 1.0, __FILE__, __LINE__)
+    check_near((claimed){#got, __FILE__, __LINE__}, (got), (want), (tolerance))
 #define CHECK_RELATIVE(got, want, tolerance) \
-    check_near(#got, (got), (want), (tolerance), fabs(want), __FILE__, __LINE__)
+    check_near((claimed){#got, __FILE__, __LINE__}, (got), (want), (tolerance)*fabs(want))
 #define CHECK_TEXT(got, want) assert_string_equal((got), (want))
 
 // CHECK_HOLDS(claim, 1000, {0.0, 1.0}, {-5.0, 5.0}): the claim sees x[0] in 0..1, x[1] in -5..5.
@@ -34,13 +34,18 @@
     CHECK(holds_for_all((holds), (runs), (const span[]){__VA_ARGS__}, \
                         sizeof((const span[]){__VA_ARGS__}) / sizeof(span)))
 
-static inline void check_near(const char *what, double got, double want, double tolerance,
-                              double scale, const char *file, int line)
+// What a check is of, and where it stands.
+typedef struct claimed {
+    const char *what, *file;
+    int line;
+} claimed;
+
+static inline void check_near(claimed of, double got, double want, double allowed)
 {
-    if (fabs(got - want) <= tolerance * scale || (got == want)) return;  // false for NaN
-    print_error("%s:%d  %s\n    got  %.17g\n    want %.17g\n    off  %.3g, allowed %.3g\n", file,
-                line, what, got, want, fabs(got - want), tolerance * scale);
-    _fail(file, line);
+    if (fabs(got - want) <= allowed || (got == want)) return;  // false for NaN
+    print_error("%s:%d  %s\n    got  %.17g\n    want %.17g\n    off  %.3g, allowed %.3g\n", of.file,
+                of.line, of.what, got, want, fabs(got - want), allowed);
+    _fail(of.file, of.line);
 }
 
 #endif

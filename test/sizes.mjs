@@ -1,4 +1,5 @@
-// sizes.mjs - fails on a function of more than 60 lines or a line of more than 100 columns.
+// sizes.mjs - fails on a function of more than 60 lines or with more than five parameters, and on a
+// line of more than 100 columns.
 // SPDX-License-Identifier: MIT
 //
 // Usage: node test/sizes.mjs <source folder>. Script is parsed; a function of C is what the
@@ -11,9 +12,10 @@ import { parse } from "../web/node_modules/acorn/dist/acorn.mjs";
 process.chdir(process.argv[2]);
 
 const MOST_LINES = 60;
+const MOST_PARAMETERS = 5;
 const MOST_COLUMNS = 100;
 
-/** [name, first line, lines] of every function of a script, counted from 1. */
+/** [name, first line from 1, lines, parameters] of every function of a script. */
 function functionsOfScript(text) {
   const found = [];
   function visit(node, name) {
@@ -22,7 +24,7 @@ function functionsOfScript(text) {
     const own = node.id?.name ?? node.key?.name ?? name;
     if (/Function/.test(node.type)) {
       const { start, end } = node.loc;
-      found.push([own, start.line, end.line - start.line + 1]);
+      found.push([own, start.line, end.line - start.line + 1, node.params.length]);
     }
     for (const inside of Object.values(node)) visit(inside, own);
   }
@@ -33,14 +35,21 @@ function functionsOfScript(text) {
 function functionsOfC(text) {
   const found = [];
   const lines = text.split("\n");
+  // the last brackets of a signature hold its parameters; those inside hold a parameter's own
+  const add = (first, signature, end) => {
+    const [, name, inside] = /(\w+)\(((?:[^()]|\([^()]*\))*)\)$/.exec(signature);
+    const parameters = inside.replace(/\([^()]*\)/g, "").split(",").length;
+    found.push([name, first + 1, end - first + 1, parameters]);
+  };
   for (const [i, line] of lines.entries()) {
-    const oneLine = /^[a-zA-Z].*\b(\w+)\(.*\) \{.*\}$/.exec(line);
-    if (oneLine) found.push([oneLine[1], i + 1, 1]);
+    const oneLine = /^([a-zA-Z].*\)) \{.*\}$/.exec(line);
+    if (oneLine) add(i, oneLine[1], i);
     if (line !== "{") continue;
     let first = i - 1;
     while (/^\s/.test(lines[first])) first--;
     const end = lines.findIndex((one, at) => at > i && one.startsWith("}"));
-    found.push([/(\w+)\(/.exec(lines[first])?.[1], first + 1, end - first + 1]);
+    const signature = lines.slice(first, i).map((one) => one.replace(/ *\/\/.*/, ""));
+    add(first, signature.join(" "), end);
   }
   return found;
 }
@@ -60,22 +69,27 @@ const fault = (where, what) => {
 
 function look(kind, names, functionsOf) {
   const sizes = [];
+  let wide = 0;
   for (const file of names) {
     const text = readFileSync(file, "utf8");
     for (const [i, line] of text.split("\n").entries()) {
       const columns = [...line].length;
       if (columns > MOST_COLUMNS) fault(`${file}:${i + 1}`, `${columns} columns`);
     }
-    for (const [name, line, lines] of functionsOf(text)) {
+    for (const [name, line, lines, parameters] of functionsOf(text)) {
       sizes.push(lines);
       if (lines > MOST_LINES) fault(`${file}:${line}`, `${name} has ${lines} lines`);
+      if (parameters <= MOST_PARAMETERS) continue;
+      fault(`${file}:${line}`, `${name} has ${parameters} parameters`);
+      wide++;
     }
   }
   sizes.sort((a, b) => a - b);
   const share = (part) => sizes[Math.floor(part * (sizes.length - 1))];
   console.log(
     `sizes: ${kind}: ${sizes.length} functions, median ${share(0.5)} lines, ` +
-      `90 % ${share(0.9)}, most ${sizes.at(-1)}`,
+      `90 % ${share(0.9)}, most ${sizes.at(-1)}; ` +
+      `${wide} with more than ${MOST_PARAMETERS} parameters`,
   );
 }
 
