@@ -39,6 +39,38 @@ TEST_FUNCTION(hold_in_json_is_sound_and_a_dearer_stop_saves_less_by_its_cost)
     json_decref(dear);
 }
 
+// Rudder lift goes on as the wind builds, and more of it holds more (common practice, no source).
+TEST_FUNCTION(what_is_wound_goes_on_as_the_wind_builds)
+{
+    json_t *json = json_answer("hold --pin A --left '5 nmi' --builds-to '17 kn'" DEMO);
+    const json_t *turns = json_rows(json, "turns");
+    CHECK(json_array_size(turns) == 4);
+    for (size_t i = 0; i < json_array_size(turns); i++) {
+        const json_t *row = json_array_get(turns, i);
+        CHECK(of_pin(row, "finish") > of_pin(row, "now"));
+        CHECK(of_pin(row, "holds_most") > of_pin(row, "finish"));
+    }
+    json_decref(json);
+}
+
+// The same flight asked by itself, in a wind of whole knots.
+TEST_FUNCTION(turns_that_hold_most_are_those_of_the_flight)
+{
+    json_t *flight = json_answer("fly --pin B --wind '12 kn'" DEMO);
+    json_t *pick =
+        json_answer("pick --set wind.mean=12kn --set wind.lull=9.6kn --set wind.puff=15kn" DEMO);
+    const double alone = json_number(flight, "answer", "turns_that_hold_most");
+    const json_t *turns = json_rows(pick, "turns");
+    for (size_t i = 0; i < json_array_size(turns); i++) {
+        const json_t *row = json_array_get(turns, i);
+        if (strcmp(json_text(row, "pin"), "B") != 0) continue;
+        CHECK_NEAR(of_pin(row, "holds_most"), alone, 0.1);
+        CHECK(of_pin(row, "holds_most") > of_pin(row, "mean"));
+    }
+    json_decref(flight);
+    json_decref(pick);
+}
+
 TEST_FUNCTION(faults_of_hold_say_what_to_do)
 {
     CHECK(lullwise("hold" DEMO "2>&1") == 2);
@@ -55,6 +87,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(hold_answers_in_words_before_its_table),
         TEST(hold_in_json_is_sound_and_a_dearer_stop_saves_less_by_its_cost),
+        TEST(what_is_wound_goes_on_as_the_wind_builds),
+        TEST(turns_that_hold_most_are_those_of_the_flight),
         TEST(faults_of_hold_say_what_to_do),
     };
     return RUN_TESTS(tests);

@@ -13,6 +13,7 @@ typedef struct lw_held {
     lw_picked picked;    // of the day as it is now
     lw_outlook outlook;  // the picked one's
     lw_hold hold;
+    double most_turns[LW_PINS_MOST];  // that hold most in the wind at the finish; NAN: none
 } lw_held;
 
 bool lw_held_stops(const lw_held *held);  // a stop pays, here or later on

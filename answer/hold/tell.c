@@ -117,6 +117,32 @@ static void tell_pins(const lw_held *held, lw_teller *t)
     lw_tell_end(t);
 }
 
+// What is wound, here and at the finish, whichever pin it is.
+static void tell_turns(const lw_held *held, lw_teller *t)
+{
+    static const lw_item turns[] = {
+        {"pin", "pin", LW_AS_TEXT, LW_UNIT_NONE, 0, NULL},
+        {"now", "now", LW_AS_CHANGE, LW_UNIT_TURN, 1, ""},
+        {"finish", "at the finish", LW_AS_CHANGE, LW_UNIT_TURN, 1, ""},
+        {"holds_most", "holds most there", LW_AS_CHANGE, LW_UNIT_TURN, 1, "not held"},
+    };
+    char course[LW_COURSE_NAME], head[100];
+    const size_t on = lw_outlook_longest(&held->outlook);
+    lw_picked_course_name(&held->picked, on, course);
+    LW_FIT(head, "Rudder lift on, in turns from the reference mark, %s", course);
+    lw_tell_table(t, "turns", head, turns, LW_COUNT_OF(turns));
+    for (size_t pin = 0; pin < held->outlook.pin_count; pin++) {
+        const lw_range *range = &held->outlook.ranges[pin][on];
+        if (!range->has_flight) continue;
+        lw_tell_row(t);
+        lw_tell_text(t, NULL, lw_picked_label(&held->picked, pin));
+        lw_tell_number(t, NULL, lw_range_turns(range, held->hold.now));
+        lw_tell_number(t, NULL, lw_range_turns(range, held->hold.later));
+        lw_tell_number(t, NULL, held->most_turns[pin]);
+    }
+    lw_tell_end(t);
+}
+
 // Swims an hour of a pin on the way.
 static void tell_hourly(const lw_held *held, size_t pin, lw_teller *t)
 {
@@ -215,6 +241,7 @@ void lw_held_tell(const void *it, lw_teller *t)
     tell_answer(held, t);
     if (lw_hold_flies(&held->hold)) {
         tell_pins(held, t);
+        tell_turns(held, t);
         tell_why(held, t);
         tell_trust(held, t);
     }

@@ -63,6 +63,9 @@ void lw_held_end(void *it)
     lw_outlook_end(&held->outlook);
     lw_picked_rank(&held->picked);
     lw_hold_work_out(&held->hold, &held->outlook);
+    for (size_t pin = 0; pin < held->outlook.pin_count; pin++) {
+        held->most_turns[pin] = lw_outlook_most_turns(&held->outlook, pin, held->hold.later);
+    }
 }
 
 bool lw_held_is_answered(const void *it) { return lw_hold_flies(&((const lw_held *)it)->hold); }

@@ -116,6 +116,7 @@ static void tell_best(lw_teller *t, const lw_picked *picked)
     static const lw_item under = WIND("under_puffs", "under the puffs");
     static const lw_item seconds = {"seconds", "round the course", LW_AS_TIME, LW_UNIT_S, 0,
                                     "none"};
+    static const lw_item most = TURNS("holds_most", "holds most");
     static const char *const keys[] = {"lull", "mean", "puff"};
     const lw_placing *first = &picked->now.places[0];
     const lw_prospect *p = &first->prospect;
@@ -141,6 +142,7 @@ static void tell_best(lw_teller *t, const lw_picked *picked)
         else
             lw_tell_bracketed(t, &item, turns[i]);
     }
+    if (first->flies) lw_tell_number(t, &most, picked->outlook->most_turns[first->pin]);
     lw_tell_end(t);
     lw_tell_end(t);
 }
@@ -317,9 +319,13 @@ static bool tell_turns_cell(lw_teller *t, double turns, bool flies)
 
 static void tell_turns(lw_teller *t, const lw_picked *picked)
 {
-    static const lw_item columns[] = {TEXT("pin", "pin"),     TURNS("lull", "lull"),
-                                      TURNS("mean", "mean"),  TURNS("puff", "puff"),
-                                      TRUTH("flies_in_lull"), TRUTH("flies_in_mean"),
+    static const lw_item columns[] = {TEXT("pin", "pin"),
+                                      TURNS("lull", "lull"),
+                                      TURNS("mean", "mean"),
+                                      TURNS("puff", "puff"),
+                                      TURNS("holds_most", "holds most"),
+                                      TRUTH("flies_in_lull"),
+                                      TRUTH("flies_in_mean"),
                                       TRUTH("flies_in_puff")};
     char course[LW_COURSE_NAME], head[100];
     bool all_fly = true;
@@ -336,13 +342,17 @@ static void tell_turns(lw_teller *t, const lw_picked *picked)
         all_fly &= tell_turns_cell(t, place->prospect.turns_lull, place->flies_in_lull);
         all_fly &= tell_turns_cell(t, place->prospect.turns_mean, place->flies_in_mean);
         all_fly &= tell_turns_cell(t, place->prospect.turns_puff, place->flies_in_puff);
+        lw_tell_number(t, NULL, picked->outlook->most_turns[place->pin]);
         lw_tell_truth(t, NULL, place->flies_in_lull);
         lw_tell_truth(t, NULL, place->flies_in_mean);
         lw_tell_truth(t, NULL, place->flies_in_puff);
     }
     lw_tell_end(t);
-    if (all_fly || !lw_picked_flies(&picked->now)) return;
+    if (!lw_picked_flies(&picked->now)) return;
     lw_tell_note(t, "turns_note",
+                 "Lull, mean, puff: for speed. Holds most: in the mean, with most margin left.");
+    if (all_fly) return;
+    lw_tell_note(t, "unflown_note",
                  "( ) does not fly in that wind: turns for the lightest in which she does.");
 }
 

@@ -119,12 +119,31 @@ static double relaunch_of(const lw_outlook *outlook, size_t pin, const lw_setup 
     return launch.seconds + (mean < least || !launch.flies ? wait : 0.0);
 }
 
+double lw_outlook_most_turns(const lw_outlook *outlook, size_t pin, double wind)
+{
+    const size_t course = lw_outlook_longest(outlook);
+    const lw_setup setup = lw_craft_setup(&outlook->craft, &outlook->boat, pin);
+    const lw_range_interval in = lw_range_interval_of(wind);
+    const double puff = outlook->gusts.puff - outlook->gusts.mean;
+    double turns[2] = {NAN, NAN};
+    for (int i = 0; i < 2; i++) {
+        const lw_answer *flight = &outlook->ranges[pin][course].at[in.below + i].trimmed;
+        if (lw_answer_is_kept(flight))
+            turns[i] = lw_range_most_turns(&outlook->craft, &setup, outlook->courses[course], puff,
+                                           flight);
+    }
+    if (isnan(turns[0]) || isnan(turns[1])) return isnan(turns[0]) ? turns[1] : turns[0];
+    return turns[0] + in.part * (turns[1] - turns[0]);
+}
+
 static void find_range(lw_outlook *outlook, size_t pin, size_t course)
 {
     const lw_setup setup = lw_craft_setup(&outlook->craft, &outlook->boat, pin);
     lw_range *range = &outlook->ranges[pin][course];
     lw_range_of(&outlook->craft, &setup, outlook->courses[course],
                 outlook->gusts.puff - outlook->gusts.mean, range);
+    if (course == lw_outlook_longest(outlook))
+        outlook->most_turns[pin] = lw_outlook_most_turns(outlook, pin, outlook->gusts.mean);
     if (course > 0) return;
     outlook->reach_launch[pin] = lw_range_launch(&outlook->craft, &setup, range, BEAR_AWAY);
     outlook->relaunch[pin] = relaunch_of(outlook, pin, &setup);
@@ -162,6 +181,7 @@ void lw_outlook_give(const lw_outlook *outlook, size_t step, lw_outlook_part *to
         to->range = outlook->ranges[p.pin][p.course];
         to->reach_launch = outlook->reach_launch[p.pin];
         to->relaunch = outlook->relaunch[p.pin];
+        to->most_turns = outlook->most_turns[p.pin];
     } else if (p.kind == BLOCK) {
         to->block = outlook->blocks[p.block];
     } else {
@@ -175,6 +195,7 @@ void lw_outlook_take(lw_outlook *outlook, size_t step, const lw_outlook_part *fr
     outlook->is_done[step] = true;
     if (p.kind == RANGE) {
         outlook->ranges[p.pin][p.course] = from->range;
+        if (p.course == lw_outlook_longest(outlook)) outlook->most_turns[p.pin] = from->most_turns;
         if (p.course > 0) return;  // what comes with the first course
         outlook->reach_launch[p.pin] = from->reach_launch;
         outlook->relaunch[p.pin] = from->relaunch;

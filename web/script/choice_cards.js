@@ -20,7 +20,7 @@ function bestCard(answer) {
     drawTold(best, ["held_up_to", "over_puffs", "under_puffs", "seconds"]),
     make("p", { class: "caption" }, headOf(best, "turns")),
     drawTold(best.turns),
-    note(answer.turns_note),
+    note(answer.unflown_note),
     make("p", {}, why.rows[0].sentence),
   );
 }
@@ -93,6 +93,7 @@ const rudderCard = (answer) =>
     make("h2", {}, headOf(answer, "turns")),
     drawTable(answer.turns),
     note(answer.turns_note),
+    note(answer.unflown_note),
     drawTable(answer.band, headOf(answer, "band")),
     note(answer.band_note),
   );

@@ -148,6 +148,7 @@ typedef struct lw_outlook {
     double
         reach_launch[LW_PINS_MOST];  // [m/s] least wind in which she launches bearing away; 0: none
     double relaunch[LW_PINS_MOST];   // [s] to launch again after a swim, bearing away
+    double most_turns[LW_PINS_MOST];  // of lw_outlook_most_turns in the mean wind
     lw_range ranges[LW_PINS_MOST][LW_COURSES_MOST];
     lw_weather weather;
     lw_ride_plan plans[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];    // once they are asked for
@@ -188,7 +189,7 @@ void lw_outlook_forget(lw_outlook *outlook);
 
 typedef struct lw_outlook_part {
     lw_range range;
-    double reach_launch, relaunch;
+    double reach_launch, relaunch, most_turns;
     lw_block block;
 } lw_outlook_part;
 void lw_outlook_give(const lw_outlook *outlook, size_t step, lw_outlook_part *to);
@@ -203,6 +204,10 @@ double lw_outlook_hold(const lw_outlook *outlook, size_t pin, size_t course);
 
 // The course of the longest leg, on which rudder turns are told.
 size_t lw_outlook_longest(const lw_outlook *outlook);
+
+// Rudder turns that hold most in a wind [m/s] on that course, of flights whose heading, heel and
+// place are those for speed; straight between knots. NAN: none there keeps its margins.
+double lw_outlook_most_turns(const lw_outlook *outlook, size_t pin, double wind);
 
 // The course on which a pin is held least.
 size_t lw_outlook_hardest(const lw_outlook *outlook, size_t pin);
