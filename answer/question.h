@@ -64,6 +64,7 @@ typedef struct lw_question {
     X(swims) \
     X(pick)  \
     X(hold)  \
+    X(sensitivity) \
     X(foil)  \
     X(hull)
 // clang-format on

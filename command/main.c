@@ -62,8 +62,8 @@ static void print_help(FILE *out)
     lw_command command;
     for (size_t i = 0; (command = command_at(i)).name; i++) {
         if (command.is_hidden) continue;
-        fprintf(out, "  %-8s", command.name);
-        lw_print_wrapped(out, command.summary, 10, 10);
+        fprintf(out, "  %-13s", command.name);
+        lw_print_wrapped(out, command.summary, 15, 15);
     }
     fputs("\n`lullwise COMMAND --help` tells more.\n", out);
     fputs("Ends with 0: fine, 1: no answer, 2: wrong input.\n", out);

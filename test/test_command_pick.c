@@ -1,4 +1,4 @@
-// test_command_pick.c - claims about `lullwise pick` and `lullwise check --sensitivity`.
+// test_command_pick.c - claims about `lullwise pick` and `lullwise sensitivity`.
 // SPDX-License-Identifier: MIT
 
 #define _POSIX_C_SOURCE 200809L
@@ -200,6 +200,23 @@ TEST_FUNCTION(check_tells_which_measurements_matter_most)
     CHECK(answer_has("What matters most"));
 }
 
+TEST_FUNCTION(sensitivity_answers_what_check_tells_at_its_end)
+{
+    json_t *check = json_answer("check --sensitivity" FILES);
+    json_t *alone = json_answer("sensitivity" DEMO);
+    CHECK(json_object_size(alone) > 5);
+    CHECK(json_equal(json_object_get(check, "sensitivity"), alone));
+    json_decref(check);
+    json_decref(alone);
+}
+
+TEST_FUNCTION(sensitivity_has_no_answer_where_nothing_flies)
+{
+    CHECK(lullwise("sensitivity" DEMO CALM) == 1);
+    CHECK(answer_has("nothing flies"));
+    CHECK(!answer_has("measurement "));
+}
+
 TEST_FUNCTION(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe)
 {
     static const char *const runs[] = {"pick" DEMO, "pick" DEMO "--aim easy", "pick" DEMO CALM,
@@ -229,6 +246,8 @@ int main(void)
         TEST(a_wrong_aim_or_key_ends_with_two),
         TEST(cold_water_is_cautioned_against_and_warm_water_is_not),
         TEST(check_tells_which_measurements_matter_most),
+        TEST(sensitivity_answers_what_check_tells_at_its_end),
+        TEST(sensitivity_has_no_answer_where_nothing_flies),
         TEST(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe),
     };
     return RUN_TESTS(tests);

@@ -84,11 +84,6 @@ void lw_web_ask_draw(void);
 // a zero between them; empty: the first place. Parcel: as `lullwise pick --against` tells it.
 void lw_web_compare(size_t length);
 
-// Which measurement matters most, once the outlook is done: how many there are, then one at a time,
-// to first order or anew. Parcels.
-void lw_web_sense(int slot);
-void lw_web_sense_row(int slot, int row, int is_anew);
-
 // Parcel: side, foils, drag, each an SVG.
 void lw_web_pictures(int slot);
 

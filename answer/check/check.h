@@ -5,8 +5,7 @@
 #define LW_ANSWER_CHECK_H
 
 #include "answer/inputs.h"
-#include "answer/teller.h"
-#include "lullwise/sensitivity.h"
+#include "answer/sensitivity/sensitivity.h"
 
 // One file, as far as it could be read.
 typedef struct lw_checked_file {
@@ -22,8 +21,8 @@ typedef struct lw_checked {
     lw_inputs inputs;  // what was read, over the examples
     lw_checked_file files[LW_GIVEN_MOST];
     size_t count;
-    lw_faults faults;                   // of all of them
-    const lw_sensitivity *sensitivity;  // or NULL: not asked for
+    lw_faults faults;              // of all of them
+    const lw_sensed *sensitivity;  // or NULL: not asked for
 } lw_checked;
 
 // Reads the files that stand as operands. From {0}; the faults are to be freed.

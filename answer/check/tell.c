@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 #include "answer/check/check.h"
-#include "answer/sensitivity/sensitivity.h"
 #include "lullwise/prepared.h"
 #include "records/record_file.h"
 #include "records/source_text.h"
@@ -126,6 +125,14 @@ static void tell_all_prepared(const lw_checked *checked, lw_teller *t)
     lw_tell_end(t);
 }
 
+static void tell_sensitivity(const lw_checked *checked, lw_teller *t)
+{
+    if (!checked->sensitivity) return;
+    lw_tell_object(t, "sensitivity", "What matters most to measure better");
+    lw_sensed_tell(checked->sensitivity, t);
+    lw_tell_end(t);
+}
+
 void lw_checked_tell(const void *it, lw_teller *t)
 {
     const lw_checked *checked = it;
@@ -136,5 +143,5 @@ void lw_checked_tell(const void *it, lw_teller *t)
     for (size_t i = 0; i < checked->faults.count; i++) tell_fault(&checked->faults.list[i], t);
     lw_tell_end(t);
     tell_all_prepared(checked, t);
-    if (checked->sensitivity) lw_sensitivity_tell(&checked->inputs, checked->sensitivity, t);
+    tell_sensitivity(checked, t);
 }

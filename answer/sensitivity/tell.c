@@ -97,15 +97,21 @@ static void tell_found(const lw_inputs *inputs, const lw_sensitivity *s, lw_tell
     tell_firsts(inputs, s, t);
 }
 
-void lw_sensitivity_tell(const lw_inputs *inputs, const lw_sensitivity *s, lw_teller *t)
+// Why there is no answer.
+static const char *lack(const lw_sensed *sensed)
 {
-    lw_tell_object(t, "sensitivity", "What matters most to measure better");
-    lw_tell_flag(t, "flies", s->flies);
-    if (s->flies)
-        tell_found(inputs, s, t);
+    if (!sensed->is_listed) return "Stopped before anything could be told.";
+    return "What matters most cannot be told: nothing flies in the winds of this day. Give a day "
+           "with more wind.";
+}
+
+void lw_sensed_tell(const void *it, lw_teller *t)
+{
+    const lw_sensed *sensed = it;
+    const lw_sensitivity *found = &sensed->sensing.found;
+    lw_tell_flag(t, "flies", found->flies);
+    if (found->flies)
+        tell_found(&sensed->inputs, found, t);
     else
-        lw_tell_sentence(t, "question",
-                         "What matters most cannot be told: nothing flies in the winds of this "
-                         "day. Give a day with more wind.");
-    lw_tell_end(t);
+        lw_tell_sentence(t, "question", lack(sensed));
 }

@@ -104,6 +104,11 @@ size_t lw_outlook_steps(lw_outlook *outlook)
     return ranges + (riding ? 2 * (size_t)LW_BLOCKS : LW_BLOCKS);
 }
 
+bool lw_outlook_is_whole(lw_outlook *outlook)
+{
+    return are_done(outlook, lw_outlook_steps(outlook));
+}
+
 // Launching again after a swim, bearing away: in the mean wind; where that is too little, in the
 // least that launches her, after half the time from puff to puff.  [judged]
 static double relaunch_of(const lw_outlook *outlook, size_t pin, const lw_setup *setup)

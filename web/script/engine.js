@@ -84,6 +84,7 @@ class Engine {
   #long;
   #polarsOf;
   #line = Promise.resolve(); // short questions keep their order
+  #asked = 0; // questions by their name so far
   #kept = new Map(); // parts of the last comparison's outlooks: only one of two sets has changed
 
   constructor(short, long, hash) {
@@ -117,10 +118,6 @@ class Engine {
     });
   }
 
-  sensitivities(slot, set, onProgress) {
-    return this.#begin(onProgress, (work) => this.#sensitivities(slot, set, work, onProgress));
-  }
-
   /** Slot 0 as it is and slot 1 changed, side by side; a pin's label for each ("": its first). */
   comparison(sets, labels, onProgress) {
     return this.#begin(onProgress, (work) => this.#comparison(sets, labels, work, onProgress));
@@ -131,10 +128,11 @@ class Engine {
    * { refused: { refusal, faults } }.
    */
   question(slot, set, onProgress, name, options) {
-    return this.#begin(onProgress, (work) => this.#question(slot, set, work, name, options));
+    const asked = { number: ++this.#asked, name, options };
+    return this.#begin(onProgress, (work) => this.#question(slot, set, work, asked));
   }
 
-  async #question(slot, set, work, ...asked) {
+  async #question(slot, set, work, asked) {
     await Promise.all(this.#long.map((thread) => this.#ready(thread, slot, set)));
     if (work.isStopped) return null;
     const first = await this.#long[0].ask("ask begun", slot, set, asked);
@@ -180,26 +178,6 @@ class Engine {
       await share(this.#long, steps, work, one, parts);
     }
     return parts;
-  }
-
-  // Every measurement to first order, then those that matter most anew; heaviest first.
-  async #sensitivities(slot, set, work, onProgress) {
-    const heavier = (a, b) => b.weight - a.weight;
-    work.onProgress = null;
-    const parts = await this.#outlook(slot, set, work);
-    if (work.isStopped) return null;
-    const whole = await this.#long[0].ask("sense", slot, set, parts);
-    const all = whole.count + whole.anew;
-    const row = (ask, number, isAnew) => ask("sense row", slot, set, parts, number, isAnew);
-    work.onProgress = (done) => onProgress?.(done, all);
-    const first = await share(this.#long, whole.count, work, (ask, i) => row(ask, i, false));
-    const rows = first.filter((one) => one?.weight >= 0).sort(heavier);
-    const most = rows.slice(0, whole.anew);
-    work.onProgress = (done) => onProgress?.(whole.count + done, all);
-    const anew = await share(this.#long, most.length, work, (ask, i) =>
-      row(ask, most[i].row, true),
-    );
-    return { ...whole, rows: [...anew.sort(heavier), ...rows.slice(whole.anew)] };
   }
 
   async #comparison(sets, labels, work, onProgress) {

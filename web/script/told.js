@@ -6,6 +6,7 @@
 import { freshId, make } from "./dom.js";
 import { sentenceOf } from "./field.js";
 import { HIDDEN, TOLD } from "./parcel.js";
+import { spoken } from "./tree.js";
 
 const NOTE = "\n"; // the head of small print
 const isTable = (value) => Array.isArray(value?.columns) && Array.isArray(value?.rows);
@@ -31,6 +32,7 @@ const textOf = (row, cell) =>
   cell
     .map((column) => inRow(row, column))
     .filter((text) => text !== "")
+    .map((text) => spoken(text))
     .join(" ");
 
 const headWith = ([{ head, unit, form }]) =>
@@ -46,8 +48,17 @@ function sentences(rows, cells) {
   );
 }
 
+const LONG = 20; // letters of a text that may be wrapped
+
+/** How a column is set: texts begin at its left, long ones are wrapped. */
+function setOf(rows, cell) {
+  if (cell[0].form !== "text") return null;
+  return rows.some((row) => textOf(row, cell).length > LONG) ? "text long" : "text";
+}
+
 function gridOf(head, rows, cells) {
   const id = freshId();
+  const sets = cells.map((cell) => setOf(rows, cell));
   const hasHeads = cells.some((cell) => headWith(cell));
   const line = (row) =>
     make(
@@ -55,8 +66,8 @@ function gridOf(head, rows, cells) {
       {},
       cells.map((cell, i) =>
         i
-          ? make("td", { class: cell[0].form === "text" ? "text" : null }, textOf(row, cell))
-          : make("th", { scope: "row" }, textOf(row, cell)),
+          ? make("td", { class: sets[i] }, textOf(row, cell))
+          : make("th", { scope: "row", class: sets[i] }, textOf(row, cell)),
       ),
     );
   const heads = () =>
@@ -66,13 +77,7 @@ function gridOf(head, rows, cells) {
       make(
         "tr",
         {},
-        cells.map((cell) =>
-          make(
-            "th",
-            { scope: "col", class: cell[0].form === "text" ? "text" : null },
-            headWith(cell),
-          ),
-        ),
+        cells.map((cell, i) => make("th", { scope: "col", class: sets[i] }, headWith(cell))),
       ),
     );
   return make(
@@ -155,7 +160,7 @@ export function drawTold(object, keys = null) {
     }
     flush();
     if (typeof value === "object") nodes.push(drawBranch(head, value));
-    else nodes.push(make("p", { class: head === NOTE ? "note" : null }, value));
+    else nodes.push(make("p", { class: head === NOTE ? "note" : null }, spoken(value)));
   }
   flush();
   return nodes;

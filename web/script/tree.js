@@ -6,18 +6,29 @@
 // Labels have an order of their own, so a labelled section is a list. A path is "hull.length",
 // "legs.0.heading", "pins.A".
 
-const labelled = new Set(),
+import { words } from "./number.js";
+
+const titles = new Map(),
+  labelled = new Set(),
   whole = new Set(); // sections by kind; whole: replaced as one in a link
 
-/** Learns from the quantity tables which sections are lists. */
+/** Learns from the quantity tables how sections are called, and which are lists. */
 export function learnSections(tables) {
   for (const { sections } of Object.values(tables.records)) {
     for (const { kind, table } of sections) {
+      titles.set(table.key, table.title);
       if (kind === "labelled") labelled.add(table.key);
       if (kind !== "plain") whole.add(table.key);
     }
   }
 }
+
+/** A text whose paths stand as the forms have them: "Main foil: zero lift angle". */
+export const spoken = (text) =>
+  text.replace(/\b([a-z_]+)\.(\w+)/g, (path, head, rest) => {
+    if (!titles.has(head)) return path;
+    return `${titles.get(head)}: ${labelled.has(head) ? rest : words(rest)}`;
+  });
 
 const headOf = (path) => path.split(".", 1)[0];
 const restOf = (path) => path.slice(headOf(path).length + 1);

@@ -4,7 +4,6 @@
 import { engineIn, kinds } from "./module.js";
 
 let engine;
-let sensed = ""; // what the last "sense" was of
 
 function takeAll(slot, set, parts) {
   engine.load(slot, set);
@@ -12,14 +11,14 @@ function takeAll(slot, set, parts) {
   parts.forEach((part, step) => engine.take(slot, step, part));
 }
 
-let begun = { key: "" }; // the question that was asked last
+let begun = { number: 0 }; // the question that was asked last
 
-// Begun anew unless it was the last, with what other workers worked out.
-function beginAsked(slot, set, asked, parts) {
-  const key = JSON.stringify([slot, set, asked]);
+// Begun anew unless it was the last, with what other workers worked out. Asked again it has another
+// number.
+function beginAsked(slot, set, { number, name, options }, parts) {
   engine.load(slot, set);
-  if (begun.key !== key || !parts) begun = { key, ...engine.question(slot, ...asked) };
-  if (begun.is_taken) (parts ?? []).forEach((part, step) => engine.askTake(step, part));
+  if (begun.number !== number) begun = { number, ...engine.question(slot, name, options) };
+  if (begun.is_taken) parts.forEach((part, step) => engine.askTake(step, part));
   const { is_taken, refusal, faults } = begun;
   return { is_taken, refusal, faults };
 }
@@ -102,7 +101,7 @@ const questions = {
     const choices = [0, 1].map((slot) => questions["choice whole"](slot, sets[slot], parts[slot]));
     return { choices, compared: engine.compare(labels) };
   },
-  // Any question, asked as [name, options] of a command line: how many steps can be done when those
+  // Any question, asked as { number, name, options }: how many steps can be done when those
   // of the parts are; one of them, which rests on those; the answer, steps done here or taken.
   "ask begun"(slot, set, asked) {
     const isBegun = beginAsked(slot, set, asked, []);
@@ -117,24 +116,13 @@ const questions = {
     return engine.askStep(step);
   },
   "ask whole"(slot, set, asked, parts) {
-    const [, options] = asked;
-    const { is_taken, ...why } = beginAsked(slot, set, asked, parts);
+    const { is_taken, ...why } = beginAsked(slot, set, asked, parts ?? []);
     if (!is_taken) return { refused: why };
     if (!parts)
       for (let done = 0, steps; done < (steps = engine.askSteps()); )
         while (done < steps) engine.calls.lw_web_ask_step(done++);
     const told = engine.told("ask_tell"); // which puts the steps together; then it can be drawn
-    return { told, svg: options.svg ? engine.ask("ask_draw").svg : null };
-  },
-  // What each measurement does, once the choice's parts are there.
-  sense(slot, set, parts) {
-    takeAll(slot, set, parts);
-    sensed = JSON.stringify([slot, set]);
-    return engine.ask("sense", slot);
-  },
-  "sense row"(slot, set, parts, row, isAnew) {
-    if (sensed !== JSON.stringify([slot, set])) questions.sense(slot, set, parts);
-    return engine.ask("sense_row", slot, row, isAnew ? 1 : 0);
+    return { told, svg: asked.options.svg ? engine.ask("ask_draw").svg : null };
   },
 };
 

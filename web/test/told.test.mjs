@@ -67,6 +67,8 @@ const plain = (value) => {
 const fits = ({ takes }, set) =>
   Object.fromEntries(Object.entries(set).filter(([kind]) => takes.split(" ").includes(kind)));
 
+const named = (wanted) => questions.find(({ name }) => name === wanted);
+
 for (const question of questions) {
   test(`the demo's ${question.name} is told alike`, async () => {
     const set = fits(question, texts),
@@ -76,6 +78,24 @@ for (const question of questions) {
     assert.deepEqual(plain(told), await byCommand(set, question.name, options));
   });
 }
+
+test("steps shared out among two engines, in any order, put together the same answer", async () => {
+  const name = "sensitivity",
+    other = await engineIn(module),
+    parts = [];
+  for (const one of [engine, other]) {
+    one.load(0, texts);
+    one.question(0, name);
+  }
+  for (let steps; parts.length < (steps = engine.askSteps()); ) {
+    const begun = parts.length;
+    for (let step = steps; step-- > begun; )
+      parts[step] = (step % 3 ? other : engine).askStep(step);
+    for (const one of [engine, other]) parts.forEach((part, step) => one.askTake(step, part));
+  }
+  const shared = unpack(other.told("ask_tell").parcel);
+  assert.deepEqual(plain(shared), await byCommand(fits(named(name), texts), name, {}));
+});
 
 test("every shown column has a head, a unit and digits from the engine", () => {
   const { places } = byPage(texts, "pick", {});

@@ -181,6 +181,7 @@ void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_secti
 void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
                       const lw_person *person, const lw_day *day);
 size_t lw_outlook_steps(lw_outlook *outlook);
+bool lw_outlook_is_whole(lw_outlook *outlook);  // all steps that there will be are done
 void lw_outlook_step(lw_outlook *outlook, size_t step);
 void lw_outlook_end(lw_outlook *outlook);
 
