@@ -77,7 +77,7 @@ class AskCard {
     this.#page = page;
     this.#name = question.name;
     this.#fields = optionsOf(question).map((name) => optionField(page, name));
-    this.#bar = workBar(question.summary, () => this.#begin());
+    this.#bar = workBar(question.summary);
     const work = make("button", { type: "submit", class: "ask-now" }, "Work it out");
     const form = make(
       "form",

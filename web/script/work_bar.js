@@ -1,10 +1,13 @@
-// work_bar.js - progress of long work, a button that stops it and one that begins it again.
+// work_bar.js - progress of long work, a button that stops it, another that begins it again.
 // SPDX-License-Identifier: MIT
 
 import { make } from "./dom.js";
 
-/** { element, run(work), stop() }: run shows a work { answer, stop } until it has ended. */
-export function workBar(label, again) {
+/**
+ * { element, run(work), stop() }: run shows a work { answer, stop } until it has ended; again null:
+ * what begins it stands elsewhere.
+ */
+export function workBar(label, again = null) {
   const bar = make("progress", { max: "1", value: "0", "aria-label": label });
   const stop = make("button", { type: "button", onclick: () => halt() }, "Stop");
   const begin = make("button", { type: "button", hidden: true, onclick: again }, "Work it out");
@@ -14,7 +17,7 @@ export function workBar(label, again) {
   function show(isBusy, isWanting) {
     element.classList.toggle("busy", isBusy);
     bar.hidden = stop.hidden = !isBusy;
-    begin.hidden = !isWanting;
+    begin.hidden = !isWanting || !again;
   }
 
   function halt() {

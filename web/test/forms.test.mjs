@@ -62,7 +62,7 @@ test("which measurement is worth taking better is stopped, asked anew, grows old
   const { page, complaints, close } = await openPage(browser, `${file}#boat`);
   const card = page.locator("#ask-sensitivity");
   await card.locator("> summary").click();
-  const begin = () => card.getByRole("button", { name: "Work it out" }).first().click();
+  const begin = () => card.getByRole("button", { name: "Work it out" }).click();
   await begin();
   await until(
     async () => (await card.locator("progress").getAttribute("value")) !== "0",
