@@ -43,11 +43,6 @@ export function told(row, si, speedUnit) {
   return `${shown(row, si, speedUnit)}${unit ? ` ${unit}` : ""}`;
 }
 
-export const signed = (value, decimals) => {
-  const text = fixed(value, decimals);
-  return Number(text) > 0 ? `+${text}` : text.replace("-", "−");
-};
-
 /** What was typed, with the unit of the field behind a bare number. */
 export function withUnit(text, unit) {
   const bare = /^\s*[-−+]?[\d.,]+(e[-+]?\d+)?\s*$/i.test(text);
