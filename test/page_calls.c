@@ -48,9 +48,10 @@ static bool play_asked(size_t count, void (*call)(int slot))
 
 static bool play_choice(void)
 {
-    if (!lw_web_begin(0)) return true;
-    for (int step = 0; step < lw_web_steps(0); step++) lw_web_step(0, step);
-    lw_web_choice(0);
+    memcpy(lw_web_room(sizeof "pick"), "pick", sizeof "pick");
+    if (!lw_web_ask(0, sizeof "pick")) return true;
+    for (int step = 0; step < lw_web_ask_steps(0); step++) lw_web_ask_step(0, step);
+    lw_web_ask_tell(0);
     return true;
 }
 

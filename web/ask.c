@@ -6,62 +6,67 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "answer/question.h"
 #include "web/page.h"
 #include "web/parcel.h"
 
-static struct {
+typedef struct asked {
     const lw_question *question;
-    void *it;
-    lw_unit speed_unit;
+    void *it;  // NULL: not taken
     lw_options options;
     char *words;  // that the options point into
 } asked;
 
-static void forget(void)
+static asked latest[LW_WEB_SLOTS];
+
+static void forget(asked *a)
 {
-    if (asked.it && asked.question->release) asked.question->release(asked.it);
-    free(asked.it);
-    asked.it = NULL;
+    if (a->it && a->question->release) a->question->release(a->it);
+    free(a->it);
+    free(a->words);
+    *a = (asked){0};
 }
 
-// What is asked: the name, then options and their texts. False when it cannot be.
-static bool read_words(size_t length)
+// Options and their texts in turn. False when one is none.
+static bool read_options(asked *a, const char *at, const char *end)
 {
-    forget();
-    free(asked.words);
-    asked.words = malloc(length + 1);
-    if (!asked.words) abort();
-    memcpy(asked.words, lw_web_room(length), length);
-    asked.words[length] = '\0';
-    asked.question = lw_question_named(asked.words);
-    asked.options = (lw_options){.command = asked.words};
-    const char *const end = asked.words + length;
-    for (const char *at = asked.words + strlen(asked.words) + 1; at < end;) {
-        const char *name = at, *text = at + strlen(at) + 1;
-        if (text >= end || asked.options.count == LW_GIVEN_MOST) return false;
-        const lw_option *option = lw_option_named(name);
-        if (!option) return false;
-        asked.options.given[asked.options.count] = option;
-        asked.options.texts[asked.options.count++] = text;
+    while (at < end) {
+        const char *text = at + strlen(at) + 1;
+        const lw_option *option = lw_option_named(at);
+        if (!option || text >= end || a->options.count == LW_GIVEN_MOST) return false;
+        a->options.given[a->options.count] = option;
+        a->options.texts[a->options.count++] = text;
         at = text + strlen(text) + 1;
     }
-    return asked.question != NULL;
+    return true;
 }
 
-static bool begin(const lw_web_slot *slot, lw_refusal *refusal)
+// What is asked: the name, then the options. False when it cannot be.
+static bool read_words(asked *a, size_t length)
 {
-    asked.it = calloc(1, asked.question->size);
-    if (!asked.it) abort();
-    asked.options.speed_unit = asked.speed_unit = slot->picked.speed_unit;
-    return asked.question->begin(asked.it, &slot->picked.inputs, &asked.options, refusal);
+    a->words = malloc(length + 1);
+    if (!a->words) abort();
+    memcpy(a->words, lw_web_room(length), length);
+    a->words[length] = '\0';
+    a->question = lw_question_named(a->words);
+    a->options = (lw_options){.command = a->words};
+    return a->question && read_options(a, a->words + strlen(a->words) + 1, a->words + length);
+}
+
+static bool begin(asked *a, const lw_web_slot *slot, lw_refusal *refusal)
+{
+    if (!slot->is_settled || slot->inputs.boat.pin_count == 0) return false;
+    a->it = calloc(1, a->question->size);
+    if (!a->it) abort();
+    a->options.speed_unit = slot->speed_unit;
+    return a->question->begin(a->it, &slot->inputs, &a->options, refusal);
 }
 
 LW_EXPORT(lw_web_ask) int lw_web_ask(int slot, size_t length)
 {
     lw_refusal refusal = {0};
-    const lw_web_slot *of = &lw_web_slots[slot];
-    const bool is_taken = read_words(length) && of->is_settled && begin(of, &refusal);
+    asked *a = &latest[slot];
+    forget(a);
+    const bool is_taken = read_words(a, length) && begin(a, &lw_web_slots[slot], &refusal);
     lw_parcel_begin();
     lw_parcel_truth("is_taken", is_taken);
     lw_parcel_text("refusal", refusal.text);
@@ -70,45 +75,55 @@ LW_EXPORT(lw_web_ask) int lw_web_ask(int slot, size_t length)
     return is_taken;
 }
 
-LW_EXPORT(lw_web_ask_steps) int lw_web_ask_steps(void)
+const void *lw_web_asked(int slot, const lw_question *question)
 {
-    return asked.question->steps ? (int)asked.question->steps(asked.it) : 0;
+    return latest[slot].question == question ? latest[slot].it : NULL;
 }
 
-LW_EXPORT(lw_web_ask_part) size_t lw_web_ask_part(void) { return asked.question->part; }
-
-LW_EXPORT(lw_web_ask_step) void lw_web_ask_step(int step)
+LW_EXPORT(lw_web_ask_steps) int lw_web_ask_steps(int slot)
 {
-    const size_t part = asked.question->part;
-    asked.question->step(asked.it, (size_t)step);
+    const asked *a = &latest[slot];
+    return a->question->steps ? (int)a->question->steps(a->it) : 0;
+}
+
+LW_EXPORT(lw_web_ask_part) size_t lw_web_ask_part(int slot) { return latest[slot].question->part; }
+
+LW_EXPORT(lw_web_ask_step) void lw_web_ask_step(int slot, int step)
+{
+    const asked *a = &latest[slot];
+    const size_t part = a->question->part;
+    a->question->step(a->it, (size_t)step);
     if (!part) return;
     char *to = lw_web_room(part);
     memset(to, 0, part);
-    asked.question->give(asked.it, (size_t)step, to);
+    a->question->give(a->it, (size_t)step, to);
 }
 
-LW_EXPORT(lw_web_ask_take) void lw_web_ask_take(int step)
+LW_EXPORT(lw_web_ask_take) void lw_web_ask_take(int slot, int step)
 {
-    asked.question->take(asked.it, (size_t)step, lw_web_room(asked.question->part));
+    const asked *a = &latest[slot];
+    a->question->take(a->it, (size_t)step, lw_web_room(a->question->part));
 }
 
-LW_EXPORT(lw_web_ask_tell) void lw_web_ask_tell(void)
+LW_EXPORT(lw_web_ask_tell) void lw_web_ask_tell(int slot)
 {
-    if (asked.question->end) asked.question->end(asked.it);
+    const asked *a = &latest[slot];
+    if (a->question->end) a->question->end(a->it);
     lw_parcel_begin();
-    lw_teller teller = lw_parcel_teller(asked.speed_unit);
-    asked.question->tell(asked.it, &teller);
+    lw_teller teller = lw_parcel_teller(a->options.speed_unit);
+    a->question->tell(a->it, &teller);
     lw_teller_finish(&teller);
 }
 
-LW_EXPORT(lw_web_ask_draw) void lw_web_ask_draw(void)
+LW_EXPORT(lw_web_ask_draw) void lw_web_ask_draw(int slot)
 {
+    const asked *a = &latest[slot];
     char *text = NULL;
     size_t length;
     lw_parcel_begin();
-    FILE *out = asked.question->draw ? open_memstream(&text, &length) : NULL;
+    FILE *out = a->question->draw ? open_memstream(&text, &length) : NULL;
     if (!out) return;
-    asked.question->draw(asked.it, out);
+    a->question->draw(a->it, out);
     fclose(out);
     lw_parcel_text("svg", text);
     free(text);

@@ -43,9 +43,9 @@ static void prepare(int slot)
     static const lw_web_slot *last;
     static unsigned changes;
     const lw_web_slot *now = &lw_web_slots[slot];
-    const lw_inputs *inputs = &now->picked.inputs;
+    const lw_inputs *inputs = &now->inputs;
     fly.has_flight = fly.has_range = false;
-    fly.flown.speed_unit = now->picked.speed_unit;
+    fly.flown.speed_unit = now->speed_unit;
     if (now == last && changes == now->changes) return;
     lw_flown_prepare(&fly.flown, inputs, lw_sections_of(&inputs->boat));
     last = now, changes = now->changes;
@@ -76,7 +76,7 @@ static void put_told(void (*tell)(const void *, lw_teller *), const void *it)
 LW_EXPORT(lw_web_fly) void lw_web_fly(int slot)
 {
     question q;
-    const lw_inputs *inputs = &lw_web_slots[slot].picked.inputs;
+    const lw_inputs *inputs = &lw_web_slots[slot].inputs;
     memcpy(&q, lw_web_room(sizeof q), sizeof q);
     lw_parcel_begin();
     if (!(q.pin >= 0.0 && q.pin < (double)inputs->boat.pin_count)) return;

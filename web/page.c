@@ -26,7 +26,7 @@ LW_EXPORT(lw_web_room) char *lw_web_room(size_t bytes)
 
 static void *data_of(int slot, int record)
 {
-    lw_inputs *inputs = &lw_web_slots[slot].picked.inputs;
+    lw_inputs *inputs = &lw_web_slots[slot].inputs;
     if (record == LW_WEB_BOAT) return &inputs->boat;
     if (record == LW_WEB_SAILOR) return &inputs->sailor;
     return &inputs->day_as_given;
@@ -171,8 +171,8 @@ static void settle(lw_web_slot *slot)
 {
     const char *why;
     slot->changes++;
-    slot->picked.inputs.day = slot->picked.inputs.day_as_given;
-    slot->is_settled = lw_day_settle(&slot->picked.inputs.day, &why);
+    slot->inputs.day = slot->inputs.day_as_given;
+    slot->is_settled = lw_day_settle(&slot->inputs.day, &why);
 }
 
 static int index_of(const lw_record *record)
@@ -203,7 +203,7 @@ LW_EXPORT(lw_web_read) void lw_web_read(int slot, int record, size_t length)
 
 LW_EXPORT(lw_web_speak) void lw_web_speak(int slot)
 {
-    lw_web_slots[slot].picked.speed_unit = lw_unit_of(room);
+    lw_web_slots[slot].speed_unit = lw_unit_of(room);
 }
 
 LW_EXPORT(lw_web_write) void lw_web_write(int slot, int record)

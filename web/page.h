@@ -4,7 +4,7 @@
 #ifndef LW_WEB_PAGE_H
 #define LW_WEB_PAGE_H
 
-#include "answer/words/picked.h"
+#include "answer/question.h"
 #include "records/record_file.h"
 
 // Names a function for the script; in a native build it is an ordinary function.
@@ -16,12 +16,13 @@
 
 enum { LW_WEB_BOAT, LW_WEB_SAILOR, LW_WEB_DAY, LW_WEB_RECORDS };  // in the order of lw_records
 
-// Boat, sailor and day that questions are asked of, and their outlook. Two can be compared.
+// Boat, sailor and day that questions are asked of. Two can be compared.
 #define LW_WEB_SLOTS 2
 typedef struct lw_web_slot {
-    lw_picked picked;
-    bool is_settled;   // the day's lull, mean and puff are there
-    unsigned changes;  // counts the records read into it
+    lw_inputs inputs;
+    lw_unit speed_unit;  // of winds and speeds in sentences; LW_UNIT_NONE: knots
+    bool is_settled;     // the day's lull, mean and puff are there
+    unsigned changes;    // counts the records read into it
 } lw_web_slot;
 
 extern lw_web_slot lw_web_slots[LW_WEB_SLOTS];
@@ -55,33 +56,26 @@ void lw_web_row(int slot, int name, int number);
 void lw_web_polar(int slot, int name);
 void lw_web_sections_take(int slot);
 
-// The outlook of a slot in steps; returns how many can be done now. A step leaves what it worked
-// out in the room; another worker's engine that has begun the same takes it from its own. When all
-// of them are done or taken, `steps` tells whether more have come; if not, the ranking, as one
-// parcel.
-// `forget` begins again.
-int lw_web_begin(int slot);
-int lw_web_steps(int slot);
-void lw_web_forget(int slot);
-void lw_web_step(int slot, int step);
-size_t lw_web_part_size(void);
-void lw_web_take(int slot, int step);
-void lw_web_choice(int slot);
-
 // A question of answer/question.h asked of a slot: in the room its name, then options and their
 // texts in turn, each closed by a zero. Returns whether it is taken; parcel: is_taken, refusal,
-// faults. Then steps as of an outlook, and the answer as one parcel, told as --json tells it; or
-// its picture.
+// faults. Then in steps: how many can be done now; one; so many bytes of what it worked out are left
+// in the room, if any, and another worker's engine that was asked the same takes them from its own.
+// When all are done or taken and no more have come, the answer as one parcel, told as --json tells
+// it; or its picture. Each slot has its own.
 int lw_web_ask(int slot, size_t length);
-int lw_web_ask_steps(void);
-void lw_web_ask_step(int step);
-size_t lw_web_ask_part(void);
-void lw_web_ask_take(int step);
-void lw_web_ask_tell(void);
-void lw_web_ask_draw(void);
+int lw_web_ask_steps(int slot);
+void lw_web_ask_step(int slot, int step);
+size_t lw_web_ask_part(int slot);
+void lw_web_ask_take(int slot, int step);
+void lw_web_ask_tell(int slot);
+void lw_web_ask_draw(int slot);
 
-// What differs between the rankings of both slots. The room has a pin's label for each slot with
-// a zero between them; empty: the first place. Parcel: as `lullwise pick --against` tells it.
+// What was asked of a slot last, if it was this question; or NULL.
+const void *lw_web_asked(int slot, const lw_question *question);
+
+// What differs between what both slots were told to the question `pick`. The room has a pin's label
+// for each slot with a zero between them; empty: the first place. Parcel: as `lullwise pick
+// --against` tells it.
 void lw_web_compare(size_t length);
 
 // Parcel: side, foils, drag, each an SVG.

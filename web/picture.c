@@ -13,7 +13,7 @@
 
 LW_EXPORT(lw_web_pictures) void lw_web_pictures(int slot)
 {
-    const lw_inputs *inputs = &lw_web_slots[slot].picked.inputs;
+    const lw_inputs *inputs = &lw_web_slots[slot].inputs;
     const lw_medium medium = lw_medium_of(&inputs->day);
     const char *const keys[] = {"side", "foils", "drag"};
     lw_parcel_begin();

@@ -26,7 +26,7 @@ static void prepare(const lw_web_slot *of)
     static const lw_web_slot *last;
     static unsigned changes;
     if (last && last == of && changes == last->changes) return;
-    rode.inputs = of->picked.inputs;
+    rode.inputs = of->inputs;
     lw_ridden_prepare(&rode.ridden, &rode.inputs, lw_sections_of(&rode.inputs.boat));
     last = of, changes = of->changes;
 }
@@ -35,7 +35,7 @@ static void ask(const question *q, const lw_web_slot *of)
 {
     lw_flown *flown = &rode.ridden.flown;
     flown->pin = (size_t)q->pin;
-    flown->speed_unit = of->picked.speed_unit;
+    flown->speed_unit = of->speed_unit;
     flown->wind = isnan(q->wind) ? rode.inputs.day.wind.mean : q->wind;
     flown->heading = q->heading, flown->has_heading = !isnan(q->heading);
     flown->turns = q->turns, flown->has_turns = !isnan(q->turns);
@@ -95,13 +95,13 @@ LW_EXPORT(lw_web_ride) void lw_web_ride(int slot)
     const lw_web_slot *of = &lw_web_slots[slot];
     memcpy(&q, lw_web_room(sizeof q), sizeof q);
     lw_parcel_begin();
-    if (!(q.pin >= 0.0 && q.pin < (double)of->picked.inputs.boat.pin_count)) return;
+    if (!(q.pin >= 0.0 && q.pin < (double)of->inputs.boat.pin_count)) return;
     if (!(q.course >= 0.0 && q.course < LW_COURSE_COUNT) || !of->is_settled) return;
     prepare(of);
     ask(&q, of);
     while (rode.log.left > 0) lw_ride_log_row(&rode.log, &rode.ridden.motion);
     put_drawn();
-    lw_teller teller = lw_parcel_teller(of->picked.speed_unit);
+    lw_teller teller = lw_parcel_teller(of->speed_unit);
     lw_rode_tell_one(&rode, &teller);
     lw_teller_finish(&teller);
 }

@@ -12,7 +12,7 @@
 
 static lw_polar_shape shape_of(int slot, int name)
 {
-    return lw_sections_shape(&lw_web_slots[slot].picked.inputs.boat, (lw_section_name)name);
+    return lw_sections_shape(&lw_web_slots[slot].inputs.boat, (lw_section_name)name);
 }
 
 LW_EXPORT(lw_web_sections) void lw_web_sections(int slot)
@@ -62,5 +62,5 @@ LW_EXPORT(lw_web_sections_take) void lw_web_sections_take(int slot)
     for (int name = 0; name < LW_SECTION_COUNT; name++) {
         *lw_sections_polar(&sections, (lw_section_name)name) = from[name];
     }
-    lw_sections_take(&lw_web_slots[slot].picked.inputs.boat, &sections);
+    lw_sections_take(&lw_web_slots[slot].inputs.boat, &sections);
 }

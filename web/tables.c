@@ -5,6 +5,7 @@
 #include "answer/words/flight_text.h"
 #include "answer/words/margin_text.h"
 #include "answer/words/ridden.h"
+#include "lullwise/choice.h"
 #include "lullwise/ride.h"
 #include "records/record_value.h"
 #include "web/page.h"

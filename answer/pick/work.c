@@ -34,6 +34,7 @@ bool lw_pick_begin(void *it, const lw_inputs *inputs, const lw_options *options,
     if (!change(&pick->changed.inputs, options, &refusal->faults)) return false;
     begin(&pick->as_is, &pick->outlook, options->speed_unit);
     if (pick->is_against) begin(&pick->changed, &pick->other, options->speed_unit);
+    lw_pick_steps(pick);  // some can be done at once
     return true;
 }
 
@@ -75,13 +76,14 @@ void lw_pick_give(const void *it, size_t step, void *part)
                     part);
 }
 
+// How many there are is looked at again, for it may be the last of a round.
 void lw_pick_take(void *it, size_t step, const void *part)
 {
     lw_pick *pick = it;
-    lw_pick_steps(pick);
     if (!is_there(pick, step)) return;
     lw_outlook_take(is_of_other(pick, step) ? &pick->other : &pick->outlook, number_of(pick, step),
                     part);
+    lw_pick_steps(pick);
 }
 
 void lw_pick_end(void *it)

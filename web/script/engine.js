@@ -84,8 +84,8 @@ class Engine {
   #long;
   #polarsOf;
   #line = Promise.resolve(); // short questions keep their order
-  #asked = 0; // questions by their name so far
-  #kept = new Map(); // parts of the last comparison's outlooks: only one of two sets has changed
+  #last = 0; // questions so far
+  #kept = new Map(); // parts of the last comparison's choices: only one of two sets has changed
 
   constructor(short, long, hash) {
     this.#short = short;
@@ -108,14 +108,12 @@ class Engine {
   }
 
   /**
-   * Long work, its steps shared among workers: { answer, stop }; the answer is null once it is
-   * stopped. onProgress(done, of).
+   * Any question by its name, with options as on a command line, its steps shared among workers:
+   * { answer, stop }; the answer is { told, svg } or { refused: { refusal, faults } }, and null once
+   * it is stopped. onProgress(done, of).
    */
-  choice(slot, set, onProgress) {
-    return this.#begin(onProgress, async (work) => {
-      const parts = await this.#outlook(slot, set, work);
-      return work.isStopped ? null : this.#long[0].ask("choice whole", slot, set, parts);
-    });
+  question(slot, set, onProgress, name, options = {}) {
+    return this.#begin(onProgress, (work) => this.#question(slot, set, work, name, options));
   }
 
   /** Slot 0 as it is and slot 1 changed, side by side; a pin's label for each ("": its first). */
@@ -123,21 +121,24 @@ class Engine {
     return this.#begin(onProgress, (work) => this.#comparison(sets, labels, work, onProgress));
   }
 
-  /**
-   * Any question by its name, with options as on a command line: { told, svg } or
-   * { refused: { refusal, faults } }.
-   */
-  question(slot, set, onProgress, name, options) {
-    const asked = { number: ++this.#asked, name, options };
-    return this.#begin(onProgress, (work) => this.#question(slot, set, work, asked));
+  async #question(slot, set, work, name, options) {
+    const asked = this.#asked(name, options);
+    const { refused, parts } = await this.#parts(slot, set, work, asked);
+    if (work.isStopped || refused) return { refused };
+    return this.#long[0].ask("ask whole", slot, set, asked, parts);
   }
 
-  async #question(slot, set, work, asked) {
+  #asked(name, options = {}) {
+    return { number: ++this.#last, name, options };
+  }
+
+  // What all its steps work out; null where they are not shared.
+  async #parts(slot, set, work, asked) {
     await Promise.all(this.#long.map((thread) => this.#ready(thread, slot, set)));
-    if (work.isStopped) return null;
+    if (work.isStopped) return {};
     const first = await this.#long[0].ask("ask begun", slot, set, asked);
     if (!first.is_taken) return { refused: first };
-    if (!first.isShared) return this.#long[0].ask("ask whole", slot, set, asked, null);
+    if (!first.isShared) return { parts: null };
     const parts = [];
     const stepsNow = () => this.#long[0].ask("ask steps", slot, set, asked, parts);
     for (let steps; !work.isStopped && parts.length < (steps = await stepsNow()); ) {
@@ -145,7 +146,7 @@ class Engine {
       const one = (ask, step) => ask("ask step", slot, set, asked, known, step);
       await share(this.#long, steps, work, one, parts);
     }
-    return work.isStopped ? null : this.#long[0].ask("ask whole", slot, set, asked, parts);
+    return { parts };
   }
 
   #begin(onProgress, run) {
@@ -167,17 +168,8 @@ class Engine {
     thread.ask("take sections", slot, { boat }, polars).catch(() => {});
   }
 
-  async #outlook(slot, set, work) {
-    await Promise.all(this.#long.map((thread) => this.#ready(thread, slot, set)));
-    if (work.isStopped) return [];
-    const parts = [];
-    const stepsNow = () => this.#long[0].ask("choice steps", slot, set, parts);
-    for (let steps; !work.isStopped && parts.length < (steps = await stepsNow()); ) {
-      const known = [...parts];
-      const one = (ask, step) => ask("choice step", slot, set, known, step);
-      await share(this.#long, steps, work, one, parts);
-    }
-    return parts;
+  async #choice(slot, set, work) {
+    return (await this.#parts(slot, set, work, this.#asked("pick"))).parts;
   }
 
   async #comparison(sets, labels, work, onProgress) {
@@ -189,7 +181,7 @@ class Engine {
       if (found.has(key)) continue;
       work.onProgress = (done, of) => onProgress?.(before + done / of, missing);
       const isKept = this.#kept.has(key);
-      const parts = this.#kept.get(key) ?? (await this.#outlook(slot, set, work));
+      const parts = this.#kept.get(key) ?? (await this.#choice(slot, set, work));
       if (work.isStopped) return null;
       found.set(key, parts);
       this.#kept.set(key, parts);
@@ -197,7 +189,8 @@ class Engine {
     }
     this.#kept = found;
     const parts = sets.map((set) => found.get(bare(set)));
-    return this.#long[0].ask("compare", sets, parts, labels);
+    const asked = sets.map(() => this.#asked("pick"));
+    return this.#long[0].ask("compare", sets, asked, parts, labels);
   }
 }
 

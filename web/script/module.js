@@ -41,7 +41,6 @@ function surroundings(module, memory) {
 class EngineModule {
   calls;
   #held = [{}, {}]; // the texts that each slot has read
-  #begun = [0, 0]; // steps of the outlook that each slot has begun; 0: none
 
   constructor(calls) {
     this.calls = calls;
@@ -75,18 +74,18 @@ class EngineModule {
     const words = [name, ...given.flat()].map((word) => `${word}\0`);
     return this.ask("ask", slot, this.#putAll([utf8.encode(words.join(""))]));
   }
-  /** Of the question asked last: how many steps can be done by now. */
-  askSteps() {
-    return this.calls.lw_web_ask_steps();
+  /** Of the question asked of a slot last: how many steps can be done by now. */
+  askSteps(slot) {
+    return this.calls.lw_web_ask_steps(slot);
   }
   /** One step, as bytes for `askTake` in another worker. */
-  askStep(step) {
-    this.calls.lw_web_ask_step(step);
-    return this.#bytesLeft(this.calls.lw_web_ask_part());
+  askStep(slot, step) {
+    this.calls.lw_web_ask_step(slot, step);
+    return this.#bytesLeft(this.calls.lw_web_ask_part(slot));
   }
-  askTake(step, bytes) {
+  askTake(slot, step, bytes) {
     this.#putAll([bytes]);
-    this.calls.lw_web_ask_take(step);
+    this.calls.lw_web_ask_take(slot, step);
   }
 
   /**
@@ -98,10 +97,7 @@ class EngineModule {
     const body = typeof text === "string" ? utf8.encode(text) : text;
     const length = this.#putAll([head, body]);
     const answer = this.ask("read", slot, kind ? kinds.indexOf(kind) : -1, length);
-    if (answer.is_sound) {
-      this.#held[slot][answer.record] = text;
-      this.#begun[slot] = 0;
-    }
+    if (answer.is_sound) this.#held[slot][answer.record] = text;
     return answer;
   }
 
@@ -113,11 +109,6 @@ class EngineModule {
       const isNew = set[kind] !== undefined && this.#held[slot][kind] !== set[kind];
       if (isNew) this.read(slot, kind, kind, set[kind]);
     }
-  }
-
-  /** Begins a slot's outlook, unless it is begun: whether it has steps. */
-  begin(slot) {
-    return (this.#begun[slot] ||= this.calls.lw_web_begin(slot));
   }
 
   /** A row of a section as bytes. */
@@ -137,23 +128,6 @@ class EngineModule {
     this.calls.lw_web_sections_take(slot);
   }
 
-  /** What one step of the outlook works out, as bytes for `take` in another worker. */
-  step(slot, step) {
-    this.calls.lw_web_step(slot, step);
-    return this.#bytesLeft(this.calls.lw_web_part_size());
-  }
-  /** How many steps can be done, once those before are done or taken. */
-  steps(slot) {
-    return this.calls.lw_web_steps(slot);
-  }
-  /** As if no step were done. */
-  forget(slot) {
-    this.calls.lw_web_forget(slot);
-  }
-  take(slot, step, bytes) {
-    this.#putAll([bytes]);
-    this.calls.lw_web_take(slot, step);
-  }
   /** Both slots side by side, each with the pin of a label; "": with its first. */
   compare(labels) {
     return this.told("compare", this.#putAll([utf8.encode(labels.join("\0"))]));

@@ -5,21 +5,16 @@ import { engineIn, kinds } from "./module.js";
 
 let engine;
 
-function takeAll(slot, set, parts) {
-  engine.load(slot, set);
-  engine.begin(slot);
-  parts.forEach((part, step) => engine.take(slot, step, part));
-}
-
-let begun = { number: 0 }; // the question that was asked last
+const begun = [{ number: 0 }, { number: 0 }]; // the question that was asked of each slot last
 
 // Begun anew unless it was the last, with what other workers worked out. Asked again it has another
 // number.
 function beginAsked(slot, set, { number, name, options }, parts) {
   engine.load(slot, set);
-  if (begun.number !== number) begun = { number, ...engine.question(slot, name, options) };
-  if (begun.is_taken) parts.forEach((part, step) => engine.askTake(step, part));
-  const { is_taken, refusal, faults } = begun;
+  if (begun[slot].number !== number)
+    begun[slot] = { number, ...engine.question(slot, name, options) };
+  const { is_taken, refusal, faults } = begun[slot];
+  if (is_taken) parts.forEach((part, step) => engine.askTake(slot, step, part));
   return { is_taken, refusal, faults };
 }
 
@@ -79,50 +74,36 @@ const questions = {
     engine.load(slot, set);
     engine.takeSections(slot, polars);
   },
-  // Long work in steps, for engine.js to hand out: how many can be done when those of the parts
-  // are, none the first time; one, which rests on them; and all of them put together.
-  "choice steps"(slot, set, parts) {
-    engine.load(slot, set);
-    if (!engine.begin(slot)) return 0;
-    engine.forget(slot);
-    parts.forEach((part, step) => engine.take(slot, step, part));
-    return engine.steps(slot);
-  },
-  "choice step"(slot, set, parts, step) {
-    takeAll(slot, set, parts);
-    return engine.step(slot, step);
-  },
-  "choice whole"(slot, set, parts) {
-    takeAll(slot, set, parts);
-    return engine.told("choice", slot);
-  },
-  // Both slots' choices side by side; labels of the pins wanted, "" for the first.
-  compare(sets, parts, labels) {
-    const choices = [0, 1].map((slot) => questions["choice whole"](slot, sets[slot], parts[slot]));
-    return { choices, compared: engine.compare(labels) };
-  },
-  // Any question, asked as { number, name, options }: how many steps can be done when those
-  // of the parts are; one of them, which rests on those; the answer, steps done here or taken.
+  // Any question, asked as { number, name, options }, its steps handed out by engine.js: how many
+  // can be done when those of the parts are; one of them, which rests on those; the answer, steps
+  // done here or taken.
   "ask begun"(slot, set, asked) {
     const isBegun = beginAsked(slot, set, asked, []);
-    return { ...isBegun, isShared: isBegun.is_taken && engine.calls.lw_web_ask_part() > 0 };
+    return { ...isBegun, isShared: isBegun.is_taken && engine.calls.lw_web_ask_part(slot) > 0 };
   },
   "ask steps"(slot, set, asked, parts) {
     beginAsked(slot, set, asked, parts);
-    return engine.askSteps();
+    return engine.askSteps(slot);
   },
   "ask step"(slot, set, asked, parts, step) {
     beginAsked(slot, set, asked, parts);
-    return engine.askStep(step);
+    return engine.askStep(slot, step);
   },
   "ask whole"(slot, set, asked, parts) {
     const { is_taken, ...why } = beginAsked(slot, set, asked, parts ?? []);
     if (!is_taken) return { refused: why };
     if (!parts)
-      for (let done = 0, steps; done < (steps = engine.askSteps()); )
-        while (done < steps) engine.calls.lw_web_ask_step(done++);
-    const told = engine.told("ask_tell"); // which puts the steps together; then it can be drawn
-    return { told, svg: asked.options.svg ? engine.ask("ask_draw").svg : null };
+      for (let done = 0, steps; done < (steps = engine.askSteps(slot)); )
+        while (done < steps) engine.calls.lw_web_ask_step(slot, done++);
+    const told = engine.told("ask_tell", slot); // which puts the steps together; then it can be drawn
+    return { told, svg: asked.options.svg ? engine.ask("ask_draw", slot).svg : null };
+  },
+  // Both slots' choices side by side; labels of the pins wanted, "" for the first.
+  compare(sets, asked, parts, labels) {
+    const choices = [0, 1].map(
+      (slot) => questions["ask whole"](slot, sets[slot], asked[slot], parts[slot]).told,
+    );
+    return { choices, compared: engine.compare(labels) };
   },
 };
 

@@ -28,7 +28,7 @@ for (const [name, size] of Object.entries(sizes)) {
     await hold.getByLabel("Left").fill("5");
     await hold.getByLabel("Builds to").fill("17");
     await hold.getByRole("button", { name: "Work it out" }).click();
-    await hold.locator("table").waitFor({ timeout: 240_000 });
+    await hold.locator("table").first().waitFor({ timeout: 240_000 });
     const asked = ["--pin", "A", "--left", "5 nmi", "--builds-to", "17 kn"];
     const printed = plain(lullwise(["hold", ...words, ...asked]).stdout);
     for (const line of await hold.locator(".tree p, .tree li").allInnerTexts())

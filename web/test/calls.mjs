@@ -55,9 +55,9 @@ const player = `
     if (call === "read") engine.read(0, ["boat", "sailor", "day"][record], name, text);
     else if (asked) { engine.put(asked); engine.ask(call, 0); }
     else {
-      const isBegun = engine.begin(0) > 0;
-      for (let step = 0; isBegun && step < engine.steps(0); step++) engine.step(0, step);
-      if (isBegun) engine.ask("choice", 0);
+      const { is_taken } = engine.question(0, "pick");
+      for (let step = 0; is_taken && step < engine.askSteps(0); step++) engine.askStep(0, step);
+      if (is_taken) engine.ask("ask_tell", 0);
     }
     return hash(engine);
   }

@@ -41,9 +41,9 @@ function byPage(set, name, options) {
   engine.load(0, set);
   const { is_taken, refusal } = engine.question(0, name, options);
   if (!is_taken) return refusal;
-  for (let done = 0, steps; done < (steps = engine.askSteps()); )
-    while (done < steps) engine.calls.lw_web_ask_step(done++);
-  return unpack(engine.told("ask_tell").parcel);
+  for (let done = 0, steps; done < (steps = engine.askSteps(0)); )
+    while (done < steps) engine.calls.lw_web_ask_step(0, done++);
+  return unpack(engine.told("ask_tell", 0).parcel);
 }
 
 async function byCommand(set, name, options) {
@@ -79,23 +79,25 @@ for (const question of questions) {
   });
 }
 
-test("steps shared out among two engines, in any order, put together the same answer", async () => {
-  const name = "sensitivity",
-    other = await engineIn(module),
+const shares = async (name) => {
+  const other = await engineIn(module),
     parts = [];
   for (const one of [engine, other]) {
     one.load(0, texts);
     one.question(0, name);
   }
-  for (let steps; parts.length < (steps = engine.askSteps()); ) {
+  for (let steps; parts.length < (steps = engine.askSteps(0)); ) {
     const begun = parts.length;
     for (let step = steps; step-- > begun; )
-      parts[step] = (step % 3 ? other : engine).askStep(step);
-    for (const one of [engine, other]) parts.forEach((part, step) => one.askTake(step, part));
+      parts[step] = (step % 3 ? other : engine).askStep(0, step);
+    for (const one of [engine, other]) parts.forEach((part, step) => one.askTake(0, step, part));
   }
-  const shared = unpack(other.told("ask_tell").parcel);
+  const shared = unpack(other.told("ask_tell", 0).parcel);
   assert.deepEqual(plain(shared), await byCommand(fits(named(name), texts), name, {}));
-});
+};
+for (const name of ["pick", "sensitivity"])
+  test(`steps of ${name} shared by two engines, in any order, are put together to the same`, () =>
+    shares(name));
 
 test("every shown column has a head, a unit and digits from the engine", () => {
   const { places } = byPage(texts, "pick", {});

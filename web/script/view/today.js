@@ -76,14 +76,16 @@ class Today {
     this.#mark(true);
     try {
       const texts = this.#page.texts(store.state.set);
-      const got = await this.#bar.run((onProgress) => engine.choice(0, texts, onProgress));
+      const got = await this.#bar.run((onProgress) =>
+        engine.question(0, texts, onProgress, "pick"),
+      );
       if (!this.#isOpen || mine !== this.#asked) return;
-      if (got) {
-        this.#answer = got;
+      if (got?.told) {
+        this.#answer = got.told;
         this.#answered = mine;
         this.#tell(store.state);
       }
-      say.status(got ? briefly(got) : "Stopped: the answer is for other values.");
+      say.status(got?.told ? briefly(got.told) : "Stopped: the answer is for other values.");
     } catch (error) {
       say.status(`The engine broke down: ${error.message}. Change a value, or work it out again.`);
     }
