@@ -58,10 +58,10 @@ void lw_web_sections_take(int slot);
 
 // A question of answer/question.h asked of a slot: in the room its name, then options and their
 // texts in turn, each closed by a zero. Returns whether it is taken; parcel: is_taken, refusal,
-// faults. Then in steps: how many can be done now; one; so many bytes of what it worked out are left
-// in the room, if any, and another worker's engine that was asked the same takes them from its own.
-// When all are done or taken and no more have come, the answer as one parcel, told as --json tells
-// it; or its picture. Each slot has its own.
+// faults. Then in steps: how many can be done now; one; so many bytes of what it worked out are
+// left in the room, if any, and another worker's engine that was asked the same takes them from its
+// own. When all are done or taken and no more have come, the answer as one parcel, told as --json
+// tells it; or its picture. Each slot has its own.
 int lw_web_ask(int slot, size_t length);
 int lw_web_ask_steps(int slot);
 void lw_web_ask_step(int slot, int step);

@@ -109,8 +109,8 @@ class Engine {
 
   /**
    * Any question by its name, with options as on a command line, its steps shared among workers:
-   * { answer, stop }; the answer is { told, svg } or { refused: { refusal, faults } }, and null once
-   * it is stopped. onProgress(done, of).
+   * { answer, stop }; the answer is { told, svg } or { refused: { refusal, faults } }, and null
+   * once it is stopped. onProgress(done, of).
    */
   question(slot, set, onProgress, name, options = {}) {
     return this.#begin(onProgress, (work) => this.#question(slot, set, work, name, options));
