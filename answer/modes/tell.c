@@ -41,7 +41,7 @@ static void tell_answer(const lw_disturbed *d, lw_teller *t)
 static void tell_time(lw_teller *t, const char *before, double shown, double seconds)
 {
     char text[LW_CELL_LENGTH] = "-";
-    if (shown < 999.5)
+    if (shown < LW_SWING_LONG)
         LW_FIT(text, "%s%.*f s", before, shown < 99.95 ? 1 : 0, shown);
     else if (isfinite(shown))
         LW_FIT(text, "%slong", before);

@@ -66,13 +66,15 @@ static void fit_fate(const lw_mode *mode, char text[LW_MODES_LENGTH])
     const bool grows = s->growth > 0.0;
     const double rate = grows ? s->doubles : s->halves;
     lw_mode_name(mode, name);
-    if (isfinite(s->period)) LW_FIT(swing, ", a swing of %.1f s,", s->period);
+    if (rate >= 600.0) {
+        lw_text_fit(text, LW_MODES_LENGTH, "%s neither grows nor fades within ten minutes", name);
+        return;
+    }
+    if (s->period < LW_SWING_LONG) LW_FIT(swing, ", a swing of %.1f s,", s->period);
     if (rate < 60.0)
         LW_FIT(time, "%.1f s", rate);
-    else if (rate < 600.0)
-        lw_cell_time(time, rate);
     else
-        LW_FIT(time, "more than ten minutes");
+        lw_cell_time(time, rate);
     lw_text_fit(text, LW_MODES_LENGTH, "%s%s %s in %s", name, swing, grows ? "doubles" : "halves",
                 time);
 }

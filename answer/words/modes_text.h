@@ -8,6 +8,7 @@
 #include "lullwise/modes.h"
 
 #define LW_MODES_LENGTH 400
+#define LW_SWING_LONG   999.5  // [s] what takes longer nobody waits for  [judged]
 
 // "ride height and pitch": what the motion mostly is.
 void lw_mode_name(const lw_mode *mode, char text[LW_CELL_LENGTH]);
