@@ -85,13 +85,15 @@ void lw_web_pictures(int slot);
 // NAN for what is to be chosen. Parcel: `drawn`, what a picture needs, in SI; the rest as `lullwise
 // fly` tells it.
 void lw_web_fly(int slot);
-void lw_web_fly_advice(void);  // the flight asked last, told with what to try where she does not
-// fly
-void lw_web_fly_modes(void);  // the motions about it, as `lullwise modes` tells them
+// The flight asked last, told with what to try where she does not fly; and the motions about it, as
+// `lullwise modes` tells them.
+void lw_web_fly_advice(void);
+void lw_web_fly_modes(void);
 
 // One ride: what is asked stands in the room as doubles (pin, wind, heading, turns, course, seed,
-// seconds, every), NAN for what is to be chosen. Parcel: history, row by row, each a trace and then
-// the water along the boat; events, rates, words.
+// seconds, every), NAN for what is to be chosen. Parcel: `drawn`, what the moving picture needs, in
+// SI, with its history, rows of a trace and the water along the boat; the rest as `lullwise ride`
+// tells it.
 void lw_web_ride(int slot);
 
 // Into the parcel: faults, left_out.
