@@ -12,6 +12,7 @@ import { unpack } from "../script/parcel.js";
 import { lullwise } from "./desk.mjs";
 
 const CASES = 200; // random sailors, winds, pins and courses
+const DAYS = Number(process.env.LW_DAYS ?? 2); // random days; each takes a minute
 
 const module = await WebAssembly.compile(
   await readFile(new URL("../../build/page/page_engine.wasm", import.meta.url)),
@@ -128,5 +129,41 @@ test(`${CASES} flights of random sailors in random winds are told alike`, async 
       await byCommand(set, name, options),
       JSON.stringify([i, name, options]),
     );
+  }
+});
+
+const ofDay = {
+  pick: () => ({}),
+  hold: () => ({
+    pin: one(["A", "B", "C", "D"]),
+    left: "3 nmi",
+    "builds-to": `${between(8, 20, 1)} kn`,
+  }),
+  range: () => ({ pin: one(["A", "B", "C", "D"]) }),
+  swims: () => ({}),
+  ride: () => ({ pin: one(["A", "B", "C", "D"]), minutes: "3", seed: between(1, 1000, 0) }),
+};
+
+test(`${DAYS} random days are told alike by every question that takes a day`, async () => {
+  for (let i = 0; i < DAYS; i++) {
+    const mean = Number(between(7, 18, 1));
+    const winds = { lull: 0.75 * mean, mean, puff: 1.3 * mean };
+    const put = (text, [key, wind]) =>
+      text.replace(new RegExp(`^( *${key}: *)[\\d.]+`, "m"), `$1${wind.toFixed(1)}`);
+    const set = {
+      boat: texts.boat,
+      sailor: texts.sailor.replace(/^( *mass: *)[\d.]+/m, `$1${between(50, 110, 1)}`),
+      day: Object.entries(winds).reduce(put, texts.day),
+    };
+    assert.notEqual(set.day, texts.day);
+    for (const [name, optionsOf] of Object.entries(ofDay)) {
+      const options = optionsOf();
+      const said = JSON.stringify([i, winds, name, options]);
+      assert.deepEqual(
+        plain(byPage(set, name, options)),
+        await byCommand(set, name, options),
+        said,
+      );
+    }
   }
 });
