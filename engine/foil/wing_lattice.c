@@ -70,18 +70,18 @@ static void lay_strip(lw_wing_lattice *lattice, const lw_wing *wing, int k)
 }
 
 // Downwash along a strip's normal (0, -sin, cos).
-static double down_along(const lw_wing_strip *strip, lw_vector flow)
+static double down_along(const lw_wing_strip *strip, lw_space_vector flow)
 {
     return flow.y * strip->sine - flow.z * strip->cosine;
 }
 
-static lw_vector with_image(const lw_wing_lattice *lattice, const lw_wing_panel *panel,
-                            lw_wing_point at,
-                            lw_vector (*flow)(const lw_wing_panel *, lw_wing_point))
+static lw_space_vector with_image(const lw_wing_lattice *lattice, const lw_wing_panel *panel,
+                                  lw_wing_point at,
+                                  lw_space_vector (*flow)(const lw_wing_panel *, lw_wing_point))
 {
-    const lw_vector own = flow(panel, at);
+    const lw_space_vector own = flow(panel, at);
     if (!lattice->has_surface) return own;
-    return lw_vector_sum(own, 1.0, lw_image_flow(flow(panel, lw_mirrored(at))));
+    return lw_space_sum(own, 1.0, lw_image_flow(flow(panel, lw_mirrored(at))));
 }
 
 static void fill_wake(lw_wing_lattice *lattice)
@@ -91,7 +91,7 @@ static void fill_wake(lw_wing_lattice *lattice)
         const lw_wing_strip *strip = &lattice->strip[i];
         for (int j = 0; j < n; j++) {
             const lw_wing_panel *panel = &lattice->panel[(size_t)j * (size_t)lattice->mesh.rows];
-            const lw_vector flow = with_image(lattice, panel, strip->middle, lw_wake_flow);
+            const lw_space_vector flow = with_image(lattice, panel, strip->middle, lw_wake_flow);
             lattice->wake[i * n + j] = down_along(strip, flow);
         }
     }
@@ -116,7 +116,7 @@ static void fill_matrix(lw_wing_lattice *lattice)
                 down = 0.5 * lattice->wake[i * n + j];  // legs that begin at the line
             } else {
                 const lw_wing_point at = lattice->panel[i].control;
-                const lw_vector flow =
+                const lw_space_vector flow =
                     with_image(lattice, &lattice->panel[j], at, lw_horseshoe_flow);
                 down = down_along(strip, flow);
             }

@@ -131,20 +131,21 @@ lw_wing_slopes lw_wing_slopes_of(const lw_wing_lattice *lattice)
 // --- downwash
 
 // Flow of all panels and their image at a point of the wing's axes, in those axes.
-static lw_vector flow_at(const lw_wing_lattice *lattice, const lw_wing_load *load, lw_wing_point p)
+static lw_space_vector flow_at(const lw_wing_lattice *lattice, const lw_wing_load *load,
+                               lw_wing_point p)
 {
     const double s = lw_sin(lattice->place.heel), c = lw_cos(lattice->place.heel);
     const double depth = lattice->has_surface ? lattice->place.depth : 0.0;
     const lw_wing_point at = {p.x, c * p.y - s * p.z, s * p.y + c * p.z - depth};
-    lw_vector sum = {0};
+    lw_space_vector sum = {0};
     for (int i = 0; i < lattice->mesh.strips * lattice->mesh.rows; i++) {
         const lw_wing_panel *panel = &lattice->panel[i];
         const double gamma = load->circulation[i];
-        sum = lw_vector_sum(sum, gamma, lw_horseshoe_flow(panel, at));
+        sum = lw_space_sum(sum, gamma, lw_horseshoe_flow(panel, at));
         if (!lattice->has_surface) continue;
-        sum = lw_vector_sum(sum, gamma, lw_image_flow(lw_horseshoe_flow(panel, lw_mirrored(at))));
+        sum = lw_space_sum(sum, gamma, lw_image_flow(lw_horseshoe_flow(panel, lw_mirrored(at))));
     }
-    return (lw_vector){sum.x, c * sum.y + s * sum.z, c * sum.z - s * sum.y};
+    return (lw_space_vector){sum.x, c * sum.y + s * sum.z, c * sum.z - s * sum.y};
 }
 
 lw_wing_point lw_wing_wash(const lw_wing_lattice *lattice, const lw_wing_load *load,
@@ -154,14 +155,14 @@ lw_wing_point lw_wing_wash(const lw_wing_lattice *lattice, const lw_wing_load *l
     int k = 0;
     while (k < lattice->mesh.strips && lattice->strip[k].y < at.y) k++;
     if (k == 0 || k == lattice->mesh.strips) {
-        const lw_vector v = flow_at(lattice, load, at);
+        const lw_space_vector v = flow_at(lattice, load, at);
         return (lw_wing_point){v.x, v.y, v.z};
     }
     // right at the middles of strips, where the single legs cancel best
     const double y_0 = lattice->strip[k - 1].y, y_1 = lattice->strip[k].y;
     const double t = (at.y - y_0) / (y_1 - y_0);
-    const lw_vector v_0 = flow_at(lattice, load, (lw_wing_point){at.x, y_0, at.z});
-    const lw_vector v_1 = flow_at(lattice, load, (lw_wing_point){at.x, y_1, at.z});
+    const lw_space_vector v_0 = flow_at(lattice, load, (lw_wing_point){at.x, y_0, at.z});
+    const lw_space_vector v_1 = flow_at(lattice, load, (lw_wing_point){at.x, y_1, at.z});
     return (lw_wing_point){v_0.x + t * (v_1.x - v_0.x), v_0.y + t * (v_1.y - v_0.y),
                            v_0.z + t * (v_1.z - v_0.z)};
 }

@@ -71,10 +71,10 @@ __attribute__((noinline)) static double sum_of_products(double a, double b, doub
     return a * b + c * d;
 }
 
-static lw_vector turned(const lw_panel *p, double along, double left)
+static lw_plane_vector turned(const lw_panel *p, double along, double left)
 {
-    return (lw_vector){sum_of_products(along, p->t_x, -left, p->t_y),
-                       sum_of_products(along, p->t_y, left, p->t_x)};
+    return (lw_plane_vector){sum_of_products(along, p->t_x, -left, p->t_y),
+                             sum_of_products(along, p->t_y, left, p->t_x)};
 }
 
 // int Y / r^2 du and int u / r^2 du
@@ -89,7 +89,7 @@ static pulls pulls_of(const seen *s)
     return (pulls){copysign(angle, s->Y), 0.5 * (s->ln_1 - s->ln_2)};
 }
 
-void lw_panel_vortex_velocity(const lw_panel *panel, double x, double y, lw_vector ends[2])
+void lw_panel_vortex_velocity(const lw_panel *panel, double x, double y, lw_plane_vector ends[2])
 {
     const seen s = seen_from(panel, x, y);
     const pulls p = pulls_of(&s);
@@ -101,7 +101,7 @@ void lw_panel_vortex_velocity(const lw_panel *panel, double x, double y, lw_vect
     ends[1] = turned(panel, per * u_second, per * v_second);
 }
 
-lw_vector lw_panel_source_velocity(const lw_panel *panel, double x, double y)
+lw_plane_vector lw_panel_source_velocity(const lw_panel *panel, double x, double y)
 {
     const seen s = seen_from(panel, x, y);
     const pulls p = pulls_of(&s);

@@ -26,12 +26,12 @@ lw_ends lw_panel_vortex(const lw_panel *panel, double x, double y);
 // panel of the section outwards, and one of the wake downstream.
 double lw_panel_source(const lw_panel *panel, double x, double y, bool is_wake);
 
-typedef struct lw_vector {
+typedef struct lw_plane_vector {
     double x, y;
-} lw_vector;
+} lw_plane_vector;
 
 // Velocities at a point off the panel.
-void lw_panel_vortex_velocity(const lw_panel *panel, double x, double y, lw_vector ends[2]);
-lw_vector lw_panel_source_velocity(const lw_panel *panel, double x, double y);
+void lw_panel_vortex_velocity(const lw_panel *panel, double x, double y, lw_plane_vector ends[2]);
+lw_plane_vector lw_panel_source_velocity(const lw_panel *panel, double x, double y);
 
 #endif

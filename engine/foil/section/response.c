@@ -106,7 +106,7 @@ static double source_speed(const wake_node *at, const lw_panel *q, int piece)
 {
     if (piece == at->k - 1) return beside(&at->before, &at->after, true);
     if (piece == at->k) return beside(&at->before, &at->after, false);
-    const lw_vector v = lw_panel_source_velocity(q, at->x, at->y);
+    const lw_plane_vector v = lw_panel_source_velocity(q, at->x, at->y);
     return v.x * at->before.t_x + v.y * at->before.t_y;
 }
 
@@ -125,7 +125,7 @@ static void answer_at(lw_layer *l, const wake *w, const wake_node *at)
         row[node] -= pull;
         row[node + 1] += pull;
         if (panel >= n - 1) continue;
-        lw_vector ends[2];
+        lw_plane_vector ends[2];
         lw_panel_vortex_velocity(&q, at->x, at->y, ends);
         for (int end = 0; end < 2; end++) {
             const int i = panel + end;
