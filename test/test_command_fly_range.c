@@ -232,6 +232,28 @@ TEST_FUNCTION(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe)
     }
 }
 
+// Significant digits of the longest number in the last answer.
+static int most_digits(void)
+{
+    int most = 0, digits = 0;
+    for (const char *at = answer; *at; at++) {
+        if (*at >= '0' && *at <= '9')
+            digits += digits > 0 || *at != '0';
+        else if (*at != '.')
+            digits = 0;
+        if (digits > most) most = digits;
+    }
+    return most;
+}
+
+TEST_FUNCTION(json_ends_with_a_newline_and_has_twelve_digits_at_most)
+{
+    CHECK(lullwise("fly --pin B --json" DEMO "2>/dev/null") == 0);
+    CHECK(strcmp(answer + strlen(answer) - 2, "}\n") == 0);
+    CHECK(most_digits() == 12);
+    CHECK(answer_has("null") && !answer_has("nan") && !answer_has("inf"));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -249,6 +271,7 @@ int main(void)
         TEST(range_of_one_pin_is_that_of_all),
         TEST(range_tells_the_turns_of_its_flights),
         TEST(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe),
+        TEST(json_ends_with_a_newline_and_has_twelve_digits_at_most),
     };
     return RUN_TESTS(tests);
 }

@@ -134,6 +134,7 @@ TEST_FUNCTION(an_answer_that_cannot_be_written_is_no_answer)
 {
     CHECK(lullwise("new boat >/dev/full") == 1);
     CHECK(lullwise("--help >/dev/full") == 1);
+    CHECK(lullwise("check --json " LW_DEMO_DIR "/light.yaml >/dev/full") == 1);
 }
 
 TEST_FUNCTION(check_names_faults_by_place_and_counts_them)
