@@ -11,8 +11,8 @@ const lw_question lw_question_hold = {
         "Weighs what is left of the race against a stop: time to the finish with the pin of --pin "
         "held and with each other pin, from rides in the same gusts, swims at the day's cost, "
         "while the mean wind goes evenly to that of --builds-to. Tells the break-even in miles and "
-        "minutes left, the chance that a stop pays, and when to stop if later is better. Ends with "
-        "1 when no pin flies.",
+        "minutes left, the chance that a stop pays, when to stop if later is better, and the "
+        "rudder turns of each pin here and at the finish. Ends with 1 when no pin flies.",
     .size = sizeof(lw_held),
     .begin = lw_held_begin,
     .steps = lw_held_steps,
