@@ -59,7 +59,6 @@ bool lw_asked_flight(lw_flown *flown, const lw_inputs *inputs, const lw_options 
                      lw_refusal *refusal)
 {
     lw_flown_prepare(flown, inputs, lw_sections_of(&inputs->boat));
-    flown->speed_unit = options->speed_unit;
     flown->wind = inputs->day.wind.mean;
     return ask_pin(flown, options, refusal) &&
            lw_asked_number(options, "wind", (lw_bounds){0}, &flown->wind, refusal) &&

@@ -36,6 +36,7 @@ static void put_drawn(const lw_flown *flown)
 }
 
 static lw_fly fly;  // the last question
+static lw_unit speed_unit;
 
 // A craft takes longer to prepare than a flight to find: once for each change of the slot.
 static void prepare(int slot)
@@ -45,7 +46,7 @@ static void prepare(int slot)
     const lw_web_slot *now = &lw_web_slots[slot];
     const lw_inputs *inputs = &now->inputs;
     fly.has_flight = fly.has_range = false;
-    fly.flown.speed_unit = now->speed_unit;
+    speed_unit = now->speed_unit;
     if (now == last && changes == now->changes) return;
     lw_flown_prepare(&fly.flown, inputs, lw_sections_of(&inputs->boat));
     last = now, changes = now->changes;
@@ -68,7 +69,7 @@ static void ask(lw_flown *flown, const question *q)
 
 static void put_told(void (*tell)(const void *, lw_teller *), const void *it)
 {
-    lw_teller teller = lw_parcel_teller(fly.flown.speed_unit);
+    lw_teller teller = lw_parcel_teller(speed_unit);
     tell(it, &teller);
     lw_teller_finish(&teller);
 }

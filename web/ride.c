@@ -35,7 +35,7 @@ static void ask(const question *q, const lw_web_slot *of)
 {
     lw_flown *flown = &rode.ridden.flown;
     flown->pin = (size_t)q->pin;
-    flown->speed_unit = of->speed_unit;
+    rode.speed_unit = of->speed_unit;
     flown->wind = isnan(q->wind) ? rode.inputs.day.wind.mean : q->wind;
     flown->heading = q->heading, flown->has_heading = !isnan(q->heading);
     flown->turns = q->turns, flown->has_turns = !isnan(q->turns);

@@ -50,11 +50,11 @@ static void tell_answer(const lw_fly *fly, lw_teller *t)
     const lw_margins *margins = &a->answer.margins;
     const bool has_balance = lw_fly_is_answered(fly);
     lw_tell_object(t, "answer", "Steady flight");
-    lw_flown_outcome(a, text);
+    lw_flown_outcome(a, t->speed_unit, text);
     lw_tell_sentence(t, "sentence", text);
     const bool has_turns = lw_flown_turns(a, text);
     lw_tell_sentence(t, "winding", has_turns ? text : NULL);
-    if (fly->has_range) lw_flown_advice(a, text);
+    if (fly->has_range) lw_flown_advice(a, t->speed_unit, text);
     lw_tell_sentence(t, "advice", fly->has_range ? text : NULL);
     lw_tell_flag(t, "keeps_margins", has_balance && lw_margins_hold(margins));
     lw_tell_name(t, "first_to_run_out",

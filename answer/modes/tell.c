@@ -25,7 +25,7 @@ static void tell_question(const lw_disturbed *d, lw_teller *t)
 static void tell_answer(const lw_disturbed *d, lw_teller *t)
 {
     char text[LW_MODES_LENGTH], outcome[LW_FLOWN_LENGTH];
-    lw_flown_outcome(&d->flown, outcome);
+    lw_flown_outcome(&d->flown, t->speed_unit, outcome);
     lw_tell_object(t, "answer", "Is she steady");
     lw_tell_sentence(t, "sentence", outcome);
     if (lw_disturbed_is_answered(d)) {

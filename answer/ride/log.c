@@ -68,9 +68,9 @@ void lw_rode_draw(const void *it, FILE *out)
     const lw_rode *rode = it;
     const lw_ridden *ridden = &rode->ridden;
     char scene[LW_RIDDEN_LENGTH], trim[LW_RIDDEN_LENGTH], sum[LW_RIDDEN_LENGTH];
-    lw_ridden_scene(ridden, scene);
-    lw_ridden_trim(ridden, trim);
-    lw_ridden_sum(ridden, &rode->log.ride.tally, sum);
+    lw_ridden_scene(ridden, rode->speed_unit, scene);
+    lw_ridden_trim(ridden, rode->speed_unit, trim);
+    lw_ridden_sum(&rode->log.ride.tally, rode->speed_unit, sum);
     const lw_ride_drawn drawn = {.scene = scene,
                                  .trim = trim,
                                  .sum = sum,

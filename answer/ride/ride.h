@@ -36,8 +36,9 @@ typedef struct lw_ride_many {
 
 typedef struct lw_rode {
     lw_inputs inputs;
-    lw_ridden ridden;  // what is asked
-    double seconds;    // of each ride
+    lw_ridden ridden;    // what is asked
+    lw_unit speed_unit;  // of speeds in sentences; LW_UNIT_NONE: knots
+    double seconds;      // of each ride
     bool is_many, is_stopped;
     bool (*wants_end)(void);  // or NULL
     lw_ride_log log;          // of one

@@ -19,9 +19,9 @@ static void tell_head(const lw_rode *rode, lw_teller *t)
     static const lw_item seed = {.key = "seed", .form = LW_AS_NUMBER};
     char text[LW_RIDDEN_LENGTH];
     const lw_flown *flown = &rode->ridden.flown;
-    lw_ridden_scene(&rode->ridden, text);
+    lw_ridden_scene(&rode->ridden, t->speed_unit, text);
     lw_tell_sentence(t, "question", text);
-    lw_ridden_trim(&rode->ridden, text);
+    lw_ridden_trim(&rode->ridden, t->speed_unit, text);
     lw_tell_note(t, "trim", text);
     lw_tell_name(t, "boat", rode->inputs.boat.name);
     lw_tell_name(t, "sailor", rode->inputs.sailor.name);
@@ -173,7 +173,7 @@ static void tell_sum(const lw_rode *rode, lw_teller *t)
     const char *stands = lw_ride_stand_text(lw_ride_stands(ride));
     show_time(ride->tally.seconds, time);
     lw_tell_list(t, "sum", "What it comes to");
-    lw_ridden_sum(&rode->ridden, &ride->tally, text);
+    lw_ridden_sum(&ride->tally, t->speed_unit, text);
     lw_tell_text(t, NULL, text);
     LW_FIT(text, "%s %s: %s.", rode->is_stopped ? "Stopped at" : "At the end,", time, stands);
     lw_tell_text(t, NULL, text);

@@ -57,6 +57,7 @@ bool lw_rode_begin(void *it, const lw_inputs *inputs, const lw_options *options,
     if (!ask(&w, options, refusal)) return false;
     if (!lw_asked_flight(&rode->ridden.flown, &rode->inputs, options, refusal)) return false;
     lw_ridden_plan(&rode->ridden, (uint64_t)w.seed);
+    rode->speed_unit = options->speed_unit;
     rode->seconds = 60.0 * w.minutes;
     rode->is_many = lw_options_has(options, "runs");
     rode->wants_end = options->wants_end;

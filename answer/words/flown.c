@@ -9,7 +9,7 @@
 #include "answer/words/number_text.h"
 #include "records/fault.h"
 
-#define SPEED(x) LW_SPEED_TEXT((x), 1, a->speed_unit)
+#define SPEED(x) LW_SPEED_TEXT((x), 1, unit)
 
 #define APART 0.25  // [turns] less is the same to a hand on the grip  [judged]
 
@@ -41,7 +41,7 @@ void lw_flown_freedom(const lw_flown *a, char text[LW_FLOWN_LENGTH])
                 a->has_place ? "; place as given" : "; place for best speed");
 }
 
-void lw_flown_outcome(const lw_flown *a, char text[LW_FLOWN_LENGTH])
+void lw_flown_outcome(const lw_flown *a, lw_unit unit, char text[LW_FLOWN_LENGTH])
 {
     const lw_flight *f = &a->answer.flight;
     const lw_margins *m = &a->answer.margins;
@@ -73,7 +73,7 @@ static const char *more_lift(const lw_flown *a)
 }
 
 // What to try when she does not fly.
-void lw_flown_advice(const lw_flown *a, char text[LW_FLOWN_LENGTH])
+void lw_flown_advice(const lw_flown *a, lw_unit unit, char text[LW_FLOWN_LENGTH])
 {
     const lw_range *r = &a->range;
     const bool is_fixed = a->has_heel || a->has_place || a->has_turns;
@@ -81,11 +81,10 @@ void lw_flown_advice(const lw_flown *a, char text[LW_FLOWN_LENGTH])
         lw_text_fit(text, LW_FLOWN_LENGTH,
                     "That is too close to the wind: bear away to 45 deg or more.");
     } else if (!r->has_flight) {
-        lw_text_fit(
-            text, LW_FLOWN_LENGTH,
-            "With this pin she does not fly on this heading in any wind up to %s. %s.",
-            LW_SPEED_TEXT((LW_RANGE_FIRST_KN + LW_RANGE_WINDS - 1) * LW_KN, 0, a->speed_unit),
-            more_lift(a));
+        lw_text_fit(text, LW_FLOWN_LENGTH,
+                    "With this pin she does not fly on this heading in any wind up to %s. %s.",
+                    LW_SPEED_TEXT((LW_RANGE_FIRST_KN + LW_RANGE_WINDS - 1) * LW_KN, 0, unit),
+                    more_lift(a));
     } else if (a->wind < r->stays_up_at) {
         lw_text_fit(text, LW_FLOWN_LENGTH,
                     "Steady flight on this heading begins at %s: %s more than this. %s.",

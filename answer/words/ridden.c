@@ -10,7 +10,7 @@
 #include "lullwise/ride.h"
 #include "records/fault.h"
 
-#define SPEED(x) LW_SPEED_TEXT((x), 1, ridden->flown.speed_unit)
+#define SPEED(x) LW_SPEED_TEXT((x), 1, unit)
 
 static void fit_waves(const lw_wave *wave, char text[LW_RIDDEN_LENGTH])
 {
@@ -20,7 +20,7 @@ static void fit_waves(const lw_wave *wave, char text[LW_RIDDEN_LENGTH])
                     wave->period);
 }
 
-void lw_ridden_scene(const lw_ridden *ridden, char text[LW_RIDDEN_LENGTH])
+void lw_ridden_scene(const lw_ridden *ridden, lw_unit unit, char text[LW_RIDDEN_LENGTH])
 {
     const lw_flown *flown = &ridden->flown;
     const lw_inputs *inputs = flown->inputs;
@@ -35,7 +35,7 @@ void lw_ridden_scene(const lw_ridden *ridden, char text[LW_RIDDEN_LENGTH])
                 SPEED(wind->lull), SPEED(wind->mean), SPEED(wind->puff), wind->period, waves);
 }
 
-void lw_ridden_trim(const lw_ridden *ridden, char text[LW_RIDDEN_LENGTH])
+void lw_ridden_trim(const lw_ridden *ridden, lw_unit unit, char text[LW_RIDDEN_LENGTH])
 {
     const lw_answer *answer = &ridden->flown.answer;
     const lw_flight *f = &answer->flight;
@@ -65,7 +65,7 @@ void lw_ridden_trim(const lw_ridden *ridden, char text[LW_RIDDEN_LENGTH])
                     side);
 }
 
-void lw_ridden_sum(const lw_ridden *ridden, const lw_ride_tally *tally, char text[LW_RIDDEN_LENGTH])
+void lw_ridden_sum(const lw_ride_tally *tally, lw_unit unit, char text[LW_RIDDEN_LENGTH])
 {
     const lw_ride_rates rates = lw_ride_rates_of(tally);
     char time[LW_CELL_LENGTH];

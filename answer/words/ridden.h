@@ -9,12 +9,11 @@
 // "Upwind, 45 deg. Wind 10.0, 12.5, 15.5 kn in lull, mean, puff; waves of 0.16 m ..."; and how it
 // is trimmed, or that it does not fly in the mean wind.
 #define LW_RIDDEN_LENGTH 500
-void lw_ridden_scene(const lw_ridden *ridden, char text[LW_RIDDEN_LENGTH]);
-void lw_ridden_trim(const lw_ridden *ridden, char text[LW_RIDDEN_LENGTH]);
+void lw_ridden_scene(const lw_ridden *ridden, lw_unit unit, char text[LW_RIDDEN_LENGTH]);
+void lw_ridden_trim(const lw_ridden *ridden, lw_unit unit, char text[LW_RIDDEN_LENGTH]);
 
 // "Flew 96 % of 10 min 00 s, 14.2 kn on average, 8.9 kn made good to windward, swims counted."
-void lw_ridden_sum(const lw_ridden *ridden, const lw_ride_tally *tally,
-                   char text[LW_RIDDEN_LENGTH]);
+void lw_ridden_sum(const lw_ride_tally *tally, lw_unit unit, char text[LW_RIDDEN_LENGTH]);
 
 // "hull above the water" for the row `clearance` of lw_trace_table; the key itself where it has no
 // other name.

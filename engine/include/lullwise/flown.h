@@ -20,7 +20,6 @@ typedef struct lw_flown {
     bool has_heading, has_heel, has_place, has_turns;
     lw_criterion by;
     lw_course_kind course;  // sailed when no heading is given; upwind, if nobody says otherwise
-    lw_unit speed_unit;     // of speeds in sentences; LW_UNIT_NONE: knots
     lw_answer answer;
     lw_ask ask;         // as it stood for the answer
     double most_turns;  // of the trim that holds most, where she flies [turns]
