@@ -35,8 +35,8 @@ typedef struct lw_question {
     bool (*begin)(void *it, const lw_inputs *inputs, const lw_options *options,
                   lw_refusal *refusal);
 
-    // How many steps there are by now: when all of these are done there may be more. A step that
-    // can be worked out elsewhere is given and taken as so many bytes; `part` 0: none can.
+    // How many steps there are by now: when all of these are done there may be more; NULL: none.
+    // One that can be worked out elsewhere is given and taken as so many bytes; `part` 0: none can.
     size_t (*steps)(void *it);
     void (*step)(void *it, size_t step);
     bool (*are_apart)(const void *it);  // those of now may be done at once; NULL: in their order
@@ -45,7 +45,7 @@ typedef struct lw_question {
     void (*take)(void *it, size_t step, const void *part);
 
     void (*end)(void *it);  // puts together what the steps gave; NULL: nothing is to be done
-    bool (*is_answered)(const void *it);
+    bool (*is_answered)(const void *it);  // else the program ends with 1; NULL: always
     lw_tell *tell;
 
     lw_writer *draw;            // a picture as SVG; NULL: none
