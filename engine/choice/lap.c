@@ -44,7 +44,7 @@ static lw_sailing shown_by(const lw_ride_sum *r, double rate, bool is_alone)
 {
     const double own = rate * (r->swims + 1.0) / (rate * r->seconds + 1.0);
     return (lw_sailing){.speed = r->along / r->seconds,
-                        .flying = r->flown / r->seconds,
+                        .flying = fmin(r->flown / r->seconds, 1.0),  // more by a rounding
                         .swims = is_alone ? own : rate};
 }
 
@@ -237,7 +237,7 @@ lw_placing lw_lap_placing(const lw_outlook *outlook, size_t pin, lw_gusts gusts,
     to.can_be_sailed = !lap.is_stuck;
     to.flies = lap.flown > 0.0;
     to.could_fly = could_fly(outlook, pin);
-    if (lap.under_way > 0.0) p->flying = fmin(lap.flown / lap.under_way, 1.0);  // by a rounding
+    if (lap.under_way > 0.0) p->flying = lap.flown / lap.under_way;
     if (to.can_be_sailed && lap.under_way > 0.0) {
         p->seconds = lap.seconds;
         p->speed = lw_lap_length(outlook) / lap.under_way;
