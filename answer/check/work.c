@@ -31,7 +31,7 @@ static void check_file(lw_checked_file *file, lw_checked *checked)
     lw_faults *faults = &checked->faults;
     const size_t faults_before = faults->fault_count;
     const size_t all_before = faults->count + faults->left_out;
-    size_t length;
+    size_t length = 0;
     char *text = lw_source_fetch(file->path, LW_FILE_MOST, &length, faults);
     const lw_source_text source = {file->path, text, length};
     if (text) file->record = lw_record_recognise(&source, faults);
