@@ -4,7 +4,6 @@
 #include "answer/question.h"
 #include "answer/words/flight_text.h"
 #include "answer/words/margin_text.h"
-#include "answer/words/ridden.h"
 #include "lullwise/choice.h"
 #include "lullwise/ride.h"
 #include "records/record_value.h"

@@ -126,10 +126,9 @@ static void tell_turns(const lw_held *held, lw_teller *t)
         {"finish", "at the finish", LW_AS_CHANGE, LW_UNIT_TURN, 1, ""},
         {"holds_most", "holds most there", LW_AS_CHANGE, LW_UNIT_TURN, 1, "not held"},
     };
-    char course[LW_COURSE_NAME], head[100];
+    char head[LW_TURNS_HEAD];
     const size_t on = lw_outlook_longest(&held->outlook);
-    lw_picked_course_name(&held->picked, on, course);
-    LW_FIT(head, "Rudder lift on, in turns from the reference mark, %s", course);
+    lw_picked_turns_head(&held->picked, head);
     lw_tell_table(t, "turns", head, turns, LW_COUNT_OF(turns));
     for (size_t pin = 0; pin < held->outlook.pin_count; pin++) {
         const lw_range *range = &held->outlook.ranges[pin][on];

@@ -327,10 +327,10 @@ static void tell_turns(lw_teller *t, const lw_picked *picked)
                                       TRUTH("flies_in_lull"),
                                       TRUTH("flies_in_mean"),
                                       TRUTH("flies_in_puff")};
-    char course[LW_COURSE_NAME], head[100];
+    char course[LW_COURSE_NAME], head[LW_TURNS_HEAD];
     bool all_fly = true;
     lw_picked_course_name(picked, lw_outlook_longest(picked->outlook), course);
-    LW_FIT(head, "Rudder lift on, in turns from the reference mark, %s", course);
+    lw_picked_turns_head(picked, head);
     lw_tell_name(t, "turns_course", course);
     lw_tell_table(t, "turns", lw_picked_flies(&picked->now) ? head : NULL, columns,
                   LW_COUNT_OF(columns));

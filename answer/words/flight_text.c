@@ -38,6 +38,15 @@ static const named forces[] = {
     {"hull_drag",      "drag of hull"},
     {"windage",        "windage"},
 };
+static const named moment[] = {
+    {"made_good",   "made good to windward"},
+    {"heel",        "windward heel"},
+    {"pitch",       "bow up"},
+    {"ride_height", "hull above the mean water"},
+    {"clearance",   "hull above the water"},
+    {"flap",        "flap down"},
+    {"turns",       "rudder lift on"},
+};
 // clang-format on
 
 static const char *name_in(const named *list, size_t count, const char *key)
@@ -52,6 +61,12 @@ const char *lw_flight_name(const char *key)
 {
     const char *name = name_in(state, LW_COUNT_OF(state), key);
     if (!name) name = name_in(forces, LW_COUNT_OF(forces), key);
+    return name ? name : key;
+}
+
+const char *lw_moment_name(const char *key)
+{
+    const char *name = name_in(moment, LW_COUNT_OF(moment), key);
     return name ? name : key;
 }
 

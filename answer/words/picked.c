@@ -83,6 +83,14 @@ static void say_no_hold(const lw_picked *picked, size_t pin, const char *course,
         lw_text_fit(text, LW_REASON_LENGTH, "%s no wind keeps all margins", course);
 }
 
+void lw_picked_turns_head(const lw_picked *picked, char head[LW_TURNS_HEAD])
+{
+    char course[LW_COURSE_NAME];
+    lw_picked_course_name(picked, lw_outlook_longest(picked->outlook), course);
+    lw_text_fit(head, LW_TURNS_HEAD, "Rudder lift on, in turns from the reference mark, %s",
+                course);
+}
+
 void lw_picked_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH])
 {
     char course[LW_COURSE_NAME];

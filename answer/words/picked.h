@@ -28,6 +28,10 @@ bool lw_picked_flies(const lw_choice *choice);  // any of them
 #define LW_COURSE_NAME 32
 void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_COURSE_NAME]);
 
+// The head of a table of rudder turns, which are told for the longest leg.
+#define LW_TURNS_HEAD 100
+void lw_picked_turns_head(const lw_picked *picked, char head[LW_TURNS_HEAD]);
+
 // What ends a pin's hold: "main foil's tip in the chop, downwind, as the puff hits".
 #define LW_REASON_LENGTH 320
 void lw_picked_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH]);

@@ -4,7 +4,6 @@
 #include "answer/words/ridden.h"
 
 #include <math.h>
-#include <string.h>
 
 #include "answer/words/number_text.h"
 #include "lullwise/ride.h"
@@ -74,23 +73,4 @@ void lw_ridden_sum(const lw_ride_tally *tally, lw_unit unit, char text[LW_RIDDEN
                 100.0 * rates.flying, time, SPEED(rates.speed), SPEED(fabs(rates.made_good)),
                 rates.made_good < 0.0 ? "leeward" : "windward",
                 lw_ride_tally_swims(tally) > 0.0 ? ", swims counted" : "");
-}
-
-const char *lw_moment_name(const char *key)
-{
-    // clang-format off
-    static const struct { const char *key, *name; } names[] = {
-        {"made_good", "made good to windward"},
-        {"heel", "windward heel"},
-        {"pitch", "bow up"},
-        {"ride_height", "hull above the mean water"},
-        {"clearance", "hull above the water"},
-        {"flap", "flap down"},
-        {"turns", "rudder lift on"},
-    };
-    // clang-format on
-    for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
-        if (strcmp(names[i].key, key) == 0) return names[i].name;
-    }
-    return key;
 }

@@ -15,8 +15,4 @@ void lw_ridden_trim(const lw_ridden *ridden, lw_unit unit, char text[LW_RIDDEN_L
 // "Flew 96 % of 10 min 00 s, 14.2 kn on average, 8.9 kn made good to windward, swims counted."
 void lw_ridden_sum(const lw_ride_tally *tally, lw_unit unit, char text[LW_RIDDEN_LENGTH]);
 
-// "hull above the water" for the row `clearance` of lw_trace_table; the key itself where it has no
-// other name.
-const char *lw_moment_name(const char *key);
-
 #endif
