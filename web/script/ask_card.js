@@ -45,7 +45,7 @@ function textField(id, option) {
 }
 
 // The help of an option without how it is written on a command line.
-const spoken = (help) => help.replace(/, as in --\S+ ('[^']*'|[^ ,.]+)/g, "");
+const withoutCommand = (help) => help.replace(/, as in --\S+ ('[^']*'|[^ ,.]+)/g, "");
 
 function optionField(page, name) {
   const id = freshId(),
@@ -59,7 +59,7 @@ function optionField(page, name) {
       { class: "field" },
       make("label", { for: id }, labelOf(name)),
       field.element,
-      make("p", { class: "note" }, spoken(option.help)),
+      make("p", { class: "note" }, withoutCommand(option.help)),
     ),
   };
 }

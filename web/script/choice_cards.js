@@ -1,7 +1,7 @@
 // choice_cards.js - a day's choice as cards: the pin to sail first, then reasons, turns, numbers.
 // SPDX-License-Identifier: MIT
 
-import { card, make } from "./dom.js";
+import { card, cardOf, make } from "./dom.js";
 import { heading } from "./number.js";
 import { rangeChart } from "./range_chart.js";
 import { drawTable, drawTold, headOf } from "./told.js";
@@ -12,10 +12,9 @@ const note = (text) => text && make("p", { class: "note" }, text);
 // The first place: what is pinned ashore, how far it is held, what is wound afloat.
 function bestCard(answer) {
   const { best, why } = answer;
-  return make(
-    "section",
-    { class: "card best" },
-    make("h2", {}, `${heading(headOf(answer.places.rows[0], "pin"))} `, pinName(best.pin)),
+  return cardOf(
+    "best",
+    [`${heading(headOf(answer.places.rows[0], "pin"))} `, pinName(best.pin)],
     best.unheld && make("p", { class: "unheld" }, make("b", {}, best.unheld)),
     drawTold(best, ["held_up_to", "over_puffs", "under_puffs", "seconds"]),
     make("p", { class: "caption" }, headOf(best, "turns")),
@@ -77,20 +76,13 @@ function chartCard(page, answer, state) {
 /** A card of a table that has a head: its rows, and its small print. */
 const tableCard = (answer, key) =>
   headOf(answer, key) &&
-  make(
-    "section",
-    { class: `card ${key}` },
-    make("h2", {}, headOf(answer, key)),
-    drawTable(answer[key]),
-    note(answer[`${key}_note`]),
-  );
+  cardOf(key, headOf(answer, key), drawTable(answer[key]), note(answer[`${key}_note`]));
 
 // Turns for lull, mean and puff, and through the band.
 const rudderCard = (answer) =>
-  make(
-    "section",
-    { class: "card rudder" },
-    make("h2", {}, headOf(answer, "turns")),
+  cardOf(
+    "rudder",
+    headOf(answer, "turns"),
     drawTable(answer.turns),
     note(answer.turns_note),
     note(answer.unflown_note),
@@ -100,10 +92,9 @@ const rudderCard = (answer) =>
 
 /** What to take care of, as the answer tells it. */
 export const careCard = (answer, title = headOf(answer, "cautions")) =>
-  make(
-    "section",
-    { class: "card care" },
-    make("h2", {}, title),
+  cardOf(
+    "care",
+    title,
     make(
       "ul",
       {},
@@ -111,13 +102,7 @@ export const careCard = (answer, title = headOf(answer, "cautions")) =>
     ),
   );
 
-const noFlight = (answer) =>
-  make(
-    "section",
-    { class: "card best" },
-    make("h2", {}, "Nothing flies"),
-    make("p", {}, answer.no_flight),
-  );
+const noFlight = (answer) => cardOf("best", "Nothing flies", make("p", {}, answer.no_flight));
 
 /** The cards of an answer, in the order of their worth. */
 export function choiceCards(page, answer, state) {

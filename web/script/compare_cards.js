@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 import { careCard } from "./choice_cards.js";
-import { card, make } from "./dom.js";
+import { card, cardOf, make } from "./dom.js";
 import { rangeChart } from "./range_chart.js";
 import { drawTable, headOf } from "./told.js";
 
@@ -21,10 +21,9 @@ function charts({ compared, choices }, { speedUnit }) {
 
 function differences(compared) {
   const lines = compared.differences.map((line) => make("li", {}, line));
-  return make(
-    "section",
-    { class: "card best" },
-    make("h2", {}, headOf(compared, "differences")),
+  return cardOf(
+    "best",
+    headOf(compared, "differences"),
     make("ul", {}, lines),
     make("p", { class: "note" }, "Differences are surer than the numbers themselves."),
   );
@@ -33,11 +32,7 @@ function differences(compared) {
 /** The cards of an answer, in the order of their worth. */
 export function compareCards(page, answer) {
   const { compared, choices } = answer;
-  const tableCard = (key) =>
-    make("section", { class: "card sides" }, [
-      make("h2", {}, headOf(compared, key)),
-      drawTable(compared[key]),
-    ]);
+  const tableCard = (key) => cardOf("sides", headOf(compared, key), drawTable(compared[key]));
   return [
     differences(compared),
     tableCard("members"),

@@ -5,6 +5,7 @@ import { card, make } from "./dom.js";
 import { keptField, nameField, numberField, wordField } from "./field.js";
 import { fold } from "./fold.js";
 import { heading, shown, told } from "./number.js";
+import { rowOf } from "./rows.js";
 import { sectionForm } from "./section.js";
 import { windForm } from "./wind_form.js";
 
@@ -16,11 +17,6 @@ function windLine(row, gusts, speedUnit) {
   const parts = gustKeys.map((key) => `${key} ${shown(row, gusts[key], speedUnit)}`);
   return heading(`${parts.join(", ")} ${speedUnit}`);
 }
-
-const rowIn = (record, section, key) =>
-  record.sections
-    .find((one) => one.table.key === section)
-    .table.rows.find((row) => row.key === key);
 
 /** gusts(): lull, mean and puff as worked out. Returns { element, update(state), close() }. */
 export function dayForm(page, gusts) {
@@ -39,8 +35,8 @@ export function dayForm(page, gusts) {
     .filter((one) => !elsewhere.includes(one.table.key))
     .map((section) => sectionForm(page, "day", section, gustKeys));
   const fields = [winds, who, mass, aim, ...named, ...sections];
-  const massRow = rowIn(records.sailor, "person", "mass");
-  const windRow = rowIn(records.day, "wind", "mean");
+  const massRow = rowOf(page.tables, "sailor", "person", "mass");
+  const windRow = rowOf(page.tables, "day", "wind", "mean");
 
   const form = fold(
     card("Wind", winds.element),

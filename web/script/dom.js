@@ -37,9 +37,11 @@ export const stepButton = (sign, name, onclick) =>
     sign < 0 ? "−" : "+",
   );
 
-/** A card with its heading. */
-export const card = (title, ...inside) =>
-  make("section", { class: "card" }, make("h2", {}, title), inside);
+/** A card of a kind, with its heading. */
+export const cardOf = (kind, title, ...inside) =>
+  make("section", { class: kind ? `card ${kind}` : "card" }, make("h2", {}, title), inside);
+
+export const card = (title, ...inside) => cardOf("", title, inside);
 
 let last = 0;
 export const freshId = () => `e${++last}`;

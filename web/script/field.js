@@ -3,11 +3,7 @@
 
 import { freshId, make, stepButton } from "./dom.js";
 import { entry, heading, shownUnit, withUnit, words } from "./number.js";
-
-function rowOf(tables, kind, section, key) {
-  const found = tables.records[kind].sections.find((one) => one.table.key === section);
-  return found.table.rows.find((row) => row.key === key) ?? found.table.rows[0];
-}
+import { rowOf } from "./rows.js";
 
 /** What is told below a field: faults first, then doubts. */
 export function sentenceOf(fault) {

@@ -3,6 +3,8 @@
 
 import { freshId, make } from "./dom.js";
 
+export const labelsOf = (state) => state.values.boat.pins.map((pin) => pin.label);
+
 /** { element, update(labels, index of the pin) }; onPick(index). */
 export function pinField(onPick) {
   const name = freshId(),

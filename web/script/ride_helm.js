@@ -1,18 +1,15 @@
 // ride_helm.js - what one sets for a ride: pin, wind, course, turns, the seed of its gusts.
 // SPDX-License-Identifier: MIT
 
+import { HEADINGS, WINDS } from "./asked.js";
 import { freshId, make } from "./dom.js";
-import { heading, KNOT } from "./number.js";
-import { pinField } from "./pin_field.js";
+import { heading } from "./number.js";
+import { labelsOf, pinField } from "./pin_field.js";
+import { resultRow } from "./rows.js";
 import { slider } from "./slider.js";
-
-const DEG = Math.PI / 180;
-const WINDS = { low: 4 * KNOT, high: 34 * KNOT };
-const HEADINGS = { low: 30 * DEG, high: 180 * DEG };
 
 export const MINUTES = [1, 3, 5, 10];
 export const movable = ["wind", "heading", "turns"];
-export const labelsOf = (state) => state.values.boat.pins.map((pin) => pin.label);
 
 function selectField(label, options, onPick) {
   const id = freshId(),
@@ -59,13 +56,13 @@ function seedField(onPick) {
 
 /** { element, update(ask, state, ride) }: onMove is told what was changed. */
 export function helm(page, onMove) {
-  const { results, moment_names: names } = page.tables;
+  const { moment_names: names } = page.tables;
   const steps = { wind: 0.5, heading: 1, turns: 0.1 }; // in the unit shown
   const chosen = { heading: "best VMG", turns: "for speed" };
   const sliderOf = (key) =>
     slider({
       label: heading(names[key]),
-      row: results.trace.rows.find((one) => one.key === key),
+      row: resultRow(page.tables, "trace", key),
       step: steps[key],
       free: chosen[key],
       onMove: (si) => onMove({ [key]: si }),

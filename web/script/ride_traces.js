@@ -5,6 +5,7 @@
 
 import { draw, make } from "./dom.js";
 import { heading, minus, shownUnit, told } from "./number.js";
+import { resultRow } from "./rows.js";
 
 const WINDOW = 24; // [s] across
 const NOW = 0.7; // of the window that has been, but at the ride's ends
@@ -96,11 +97,11 @@ function panel({ row, label, ride, series, levels = [], speedUnit }) {
 }
 
 /** The four traces: { element, update(time, moment) }. boat: its values, for the flap's stops. */
-export function traces({ results, moment_names: names }, ride, boat, speedUnit) {
+export function traces(tables, ride, boat, speedUnit) {
   const panelOf = (key, under = [], levels = []) =>
     panel({
-      row: results.trace.rows.find((one) => one.key === key),
-      label: heading(names[key]),
+      row: resultRow(tables, "trace", key),
+      label: heading(tables.moment_names[key]),
       ride,
       series: [key, ...under].map(ride.column),
       levels,

@@ -4,6 +4,7 @@
 import { freshId, make } from "./dom.js";
 import { numberField, sentenceOf, wordField } from "./field.js";
 import { entry, heading, shownUnit, told } from "./number.js";
+import { rowOf } from "./rows.js";
 
 const sources = [
   ["wind", "lull, mean, puff"],
@@ -28,8 +29,7 @@ function dayFrom(row, tree, source, gusts) {
   return day;
 }
 
-const readingRow = ({ records }) =>
-  records.day.sections.find((one) => one.table.key === "readings").table.rows[0];
+const readingRow = (tables) => rowOf(tables, "day", "readings");
 
 // A list of readings as text, one a line.
 function readingsField(page) {

@@ -64,7 +64,7 @@ export const boat = {
           { class: "answers" },
           card("Unusual values", doubts),
           most.element,
-          make("section", { class: "card" }, make("h2", {}, "As measured"), pictures),
+          card("As measured", pictures),
           cards.map((one) => one.element),
         ),
       ),

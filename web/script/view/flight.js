@@ -1,7 +1,7 @@
 // flight.js - the view Flight: one steady flight as a picture, and what of it runs out first.
 // SPDX-License-Identifier: MIT
 
-import { fromWords, toWords } from "../asked.js";
+import { fromWords, HEADINGS, toWords, WINDS } from "../asked.js";
 import { make } from "../dom.js";
 import { foilView, asternView } from "../flight_small.js";
 import { sideView, sizes } from "../flight_side.js";
@@ -9,26 +9,23 @@ import { latest } from "../latest.js";
 import { modesCard } from "../modes_card.js";
 import { heading, KNOT, minus, told as toldBy, words } from "../number.js";
 import { TOLD } from "../parcel.js";
-import { pinField } from "../pin_field.js";
+import { labelsOf, pinField } from "../pin_field.js";
+import { resultRow } from "../rows.js";
 import { slider } from "../slider.js";
 import { headOf, shownOf } from "../told.js";
 
 const REST = 400; // [ms] after the last move, before the address is written and advice is asked
-const DEG = Math.PI / 180;
-const WINDS = { low: 4 * KNOT, high: 34 * KNOT }; // of a range, LW_RANGE_FIRST_KN and the next 30
-const HEADINGS = { low: 30 * DEG, high: 180 * DEG };
 const BAR = 8; // scales of a margin that fill its bar
 
 const asked = ["wind", "heading", "turns", "place", "heel"];
-const rowOf = ({ rows }, key) => rows.find((row) => row.key === key);
 const rowKey = (key) => (key === "place" ? "place_x" : key);
 
 /** The numbers of an object that is told, each with what it is; built by the first of them. */
-function numberList({ results }) {
+function numberList(tables) {
   const element = make("dl", { class: "figures" });
   const values = new Map();
   function add(key, name) {
-    const { doc } = rowOf(results.flight, key);
+    const { doc } = resultRow(tables, "flight", key);
     const small = !name.includes(doc) && make("small", {}, doc);
     values.set(key, make("dd", {}));
     element.append(make("div", {}, make("dt", { title: doc }, heading(words(name)), small)));
@@ -88,7 +85,7 @@ function helm(page, onMove) {
   };
   const sliders = Object.fromEntries(
     asked.map((key) => {
-      const row = rowOf(page.tables.results.flight, rowKey(key));
+      const row = resultRow(page.tables, "flight", rowKey(key));
       const label = heading(page.tables.flight_names[row.key]);
       return [
         key,
@@ -136,8 +133,6 @@ function helm(page, onMove) {
     },
   };
 }
-
-const labelsOf = (state) => state.values.boat.pins.map((pin) => pin.label);
 
 function question(state) {
   const labels = labelsOf(state),
@@ -208,8 +203,8 @@ function flightCards(tables, onMotions) {
 }
 
 /** The pictures of a flight: { element, build(boat), show(answer, pin, words) }. */
-function flightPictures({ results }) {
-  const tell = (key, si) => toldBy(rowOf(results.flight, key), si);
+function flightPictures(tables) {
+  const tell = (key, si) => toldBy(resultRow(tables, "flight", key), si);
   const element = make("div", { class: "drawn" });
   let side;
   let small = [];

@@ -8,10 +8,12 @@ import { latest } from "../latest.js";
 import { KNOT, told } from "../number.js";
 import { eventList, sumCard } from "../ride_cards.js";
 import { clockTime, rideClock } from "../ride_clock.js";
-import { helm, labelsOf, MINUTES, movable } from "../ride_helm.js";
+import { labelsOf } from "../pin_field.js";
+import { helm, MINUTES, movable } from "../ride_helm.js";
 import { opened } from "../ride_history.js";
 import { rideSide } from "../ride_side.js";
 import { overview, traces } from "../ride_traces.js";
+import { resultRow } from "../rows.js";
 
 const REST = 400; // [ms] after the last move, before another ride is sailed
 const EVERY = 0.1; // [s] from row to row
@@ -36,10 +38,10 @@ function question(state, courses) {
 }
 
 /** A moment in a sentence, for those who do not see the picture. */
-function spoken(time, now, { results, moment_names: names }, unit) {
+function spoken(time, now, tables, unit) {
   const said = spokenKeys.map((key) => {
-    const row = results.trace.rows.find((one) => one.key === key);
-    return `${names[key]} ${told(row, now[key], unit)}`;
+    const row = resultRow(tables, "trace", key);
+    return `${tables.moment_names[key]} ${told(row, now[key], unit)}`;
   });
   return `At ${clockTime(time)}: ${said.join(", ")}.`;
 }
