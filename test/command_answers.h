@@ -13,6 +13,9 @@
     " --boat " LW_DEMO_DIR "/heron.yaml --sailor " LW_DEMO_DIR "/light.yaml --day " LW_DEMO_DIR \
     "/breeze.yaml "
 
+// A day on which nothing flies.
+#define CALM "--set wind.lull='3 kn' --set wind.mean='4 kn' --set wind.puff='5 kn' "
+
 // The answer in JSON of `lullwise WORDS --json`; the caller drops it. A test ends when it is none.
 static inline json_t *json_answer(const char *words)
 {

@@ -1,11 +1,9 @@
-// test_command_pick.c - claims about `lullwise pick` and `lullwise sensitivity`.
+// test_command_pick.c - claims about `lullwise pick`.
 // SPDX-License-Identifier: MIT
 
 #define _POSIX_C_SOURCE 200809L
 
 #include "test/command_answers.h"
-
-#define CALM "--set wind.lull='3 kn' --set wind.mean='4 kn' --set wind.puff='5 kn' "
 
 // A number of a row, which must be there.
 static double of_row(const json_t *row, const char *key)
@@ -135,40 +133,6 @@ TEST_FUNCTION(text_keeps_within_a_narrow_terminal)
                    "awk 'length > 50 { exit 1 }'") == 0);
 }
 
-TEST_FUNCTION(against_gives_what_set_would_have_given)
-{
-    json_t *both = json_answer("pick" DEMO "--against person.mass='85 kg'");
-    json_t *set = json_answer("pick" DEMO "--set person.mass='85 kg'");
-    CHECK(json_equal(json_object_get(both, "changed"), set));
-    CHECK(json_array_size(json_object_get(both, "changes")) == 1);
-    json_decref(both);
-    json_decref(set);
-}
-
-TEST_FUNCTION(against_puts_two_answers_side_by_side)
-{
-    CHECK(lullwise("pick" DEMO "--against sailor.person.mass='95 kg' --against rod='1 deg'") == 2);
-    CHECK(answer_has("--against: fault"));
-    CHECK(lullwise("pick" DEMO "--against sailor.person.mass='95 kg' "
-                   "--against linkage.rod='1 deg'") == 0);
-    CHECK(answer_has("as it is      changed  difference") && answer_has("linkage.rod=1 deg"));
-    CHECK(widest_line() <= 80);
-}
-
-TEST_FUNCTION(the_change_is_told_in_sentences_from_either_side)
-{
-    CHECK(lullwise("pick" DEMO "--against person.mass='64 kg'") == 0);
-    CHECK(answer_has("first either way") && answer_has("Round the course as long") &&
-          answer_has("What ends it is the same"));
-    CHECK(lullwise("pick" DEMO "--set person.mass='64 kg' --against person.mass='80 kg'") == 0);
-    CHECK(answer_has(" later.") && !answer_has(" sooner."));
-    CHECK(lullwise("pick" DEMO "--set person.mass='80 kg' --against person.mass='64 kg'") == 0);
-    CHECK(answer_has(" sooner.") && !answer_has(" later."));
-    CHECK(lullwise("pick" DEMO "--against wind.lull='4 kn' --against wind.mean='5 kn' --against "
-                   "wind.puff='6 kn'") == 0);
-    CHECK(answer_has("Changed, she does not fly in the day's winds."));
-}
-
 TEST_FUNCTION(a_wrong_aim_or_key_ends_with_two)
 {
     CHECK(lullwise("pick" DEMO "--aim rase") == 2 && answer_has("race"));
@@ -184,37 +148,6 @@ TEST_FUNCTION(cold_water_is_cautioned_against_and_warm_water_is_not)
     CHECK(lullwise("pick" DEMO "--set water.temperature='24 degC' --set air.temperature='25 "
                    "degC'") == 0);
     CHECK(!answer_has("takes your breath") && !answer_has("chills"));
-}
-
-#define FILES " " LW_DEMO_DIR "/heron.yaml " LW_DEMO_DIR "/light.yaml " LW_DEMO_DIR "/breeze.yaml"
-
-TEST_FUNCTION(check_tells_which_measurements_matter_most)
-{
-    json_t *json = json_answer("check --sensitivity" FILES);
-    const json_t *sensitivity = json_object_get(json, "sensitivity");
-    const json_t *rows = json_rows(sensitivity, "measurements");
-    CHECK(json_is_true(json_object_get(sensitivity, "flies")) && json_array_size(rows) > 50);
-    CHECK(json_is_number(json_object_get(json_array_get(rows, 0), "hold_change")));
-    json_decref(json);
-    CHECK(lullwise("check --sensitivity" FILES) == 0 && widest_line() <= 80);
-    CHECK(answer_has("What matters most"));
-}
-
-TEST_FUNCTION(sensitivity_answers_what_check_tells_at_its_end)
-{
-    json_t *check = json_answer("check --sensitivity" FILES);
-    json_t *alone = json_answer("sensitivity" DEMO);
-    CHECK(json_object_size(alone) > 5);
-    CHECK(json_equal(json_object_get(check, "sensitivity"), alone));
-    json_decref(check);
-    json_decref(alone);
-}
-
-TEST_FUNCTION(sensitivity_has_no_answer_where_nothing_flies)
-{
-    CHECK(lullwise("sensitivity" DEMO CALM) == 1);
-    CHECK(answer_has("nothing flies"));
-    CHECK(!answer_has("measurement "));
 }
 
 TEST_FUNCTION(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe)
@@ -240,14 +173,8 @@ int main(void)
         TEST(a_pin_that_cannot_be_held_is_told_with_both_winds),
         TEST(when_nothing_flies_pick_ends_with_one_and_says_how_much_wind_it_takes),
         TEST(text_keeps_within_a_narrow_terminal),
-        TEST(against_gives_what_set_would_have_given),
-        TEST(against_puts_two_answers_side_by_side),
-        TEST(the_change_is_told_in_sentences_from_either_side),
         TEST(a_wrong_aim_or_key_ends_with_two),
         TEST(cold_water_is_cautioned_against_and_warm_water_is_not),
-        TEST(check_tells_which_measurements_matter_most),
-        TEST(sensitivity_answers_what_check_tells_at_its_end),
-        TEST(sensitivity_has_no_answer_where_nothing_flies),
         TEST(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe),
     };
     return RUN_TESTS(tests);
