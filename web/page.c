@@ -206,6 +206,7 @@ LW_EXPORT(lw_web_speak) void lw_web_speak(int slot)
     lw_web_slots[slot].speed_unit = lw_unit_of(room);
 }
 
+// A record of a slot as its file; of no slot (-1) one to begin with.
 LW_EXPORT(lw_web_write) void lw_web_write(int slot, int record)
 {
     char *text = NULL;
@@ -213,7 +214,7 @@ LW_EXPORT(lw_web_write) void lw_web_write(int slot, int record)
     FILE *out = open_memstream(&text, &length);
     lw_parcel_begin();
     if (!out) return;
-    lw_record_write(lw_records[record], data_of(slot, record), out);
+    lw_record_write(lw_records[record], slot < 0 ? NULL : data_of(slot, record), out);
     fclose(out);
     lw_parcel_text("text", text);
     free(text);

@@ -4,8 +4,9 @@
 import { freshId, make } from "./dom.js";
 import { numberField, sentenceOf } from "./field.js";
 import { heading, told, words } from "./number.js";
-import { kinds } from "./store.js";
-import { textAt } from "./tree.js";
+import { namesOf } from "./records.js";
+import { kinds } from "./kinds.js";
+import { isAlike, textAt } from "./tree.js";
 
 const FIELDS = 8; // lines of a kind shown as fields; more are told in a table
 
@@ -50,29 +51,26 @@ const valueAt = (values, { kind, path }) => {
 
 function otherField(page, other, kind) {
   const id = freshId();
+  const isAnother = (tree) => !isAlike(tree, page.store.state.set[kind]);
+  const others = () => page.store.records(kind).filter(({ tree }) => isAnother(tree));
   const select = make("select", {
     id,
     onchange: () =>
-      other.choose(
-        kind,
-        select.selectedIndex
-          ? page.store.kept[kind].filter(isAnother)[select.selectedIndex - 1]
-          : page.store.state.set[kind],
-      ),
+      other.choose(kind, others()[select.selectedIndex - 1]?.tree ?? page.store.state.set[kind]),
   });
-  const isAnother = (tree) => tree.name !== page.store.state.set[kind].name;
   return {
     element: make("div", { class: "field" }, make("label", { for: id }, `Another ${kind}`), select),
     update() {
-      const list = page.store.kept[kind].filter(isAnother),
-        name = other.now.set[kind]?.name;
-      const at = list.findIndex((tree) => tree.name === name);
+      const list = others(),
+        now = other.now.set[kind];
+      const at = list.findIndex(({ tree }) => isAlike(tree, now));
+      const isElsewhere = at < 0 && now.name !== page.store.state.set[kind].name;
+      const names = [...namesOf(list), ...(isElsewhere ? [now.name] : [])];
       select.replaceChildren(
         make("option", {}, "as it is"),
-        ...list.map((tree) => make("option", {}, tree.name)),
-        ...(at < 0 && isAnother({ name }) ? [make("option", {}, name)] : []),
+        ...names.map((name) => make("option", {}, name)),
       );
-      select.selectedIndex = isAnother({ name }) ? (at < 0 ? list.length : at) + 1 : 0;
+      select.selectedIndex = isElsewhere ? names.length : at + 1;
     },
   };
 }

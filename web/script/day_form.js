@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 import { card, make } from "./dom.js";
-import { keptField, nameField, numberField, wordField } from "./field.js";
+import { nameField, numberField, wordField } from "./field.js";
+import { recordField } from "./record_field.js";
 import { fold } from "./fold.js";
 import { heading, shown, told } from "./number.js";
 import { rowOf } from "./rows.js";
@@ -23,12 +24,12 @@ export function dayForm(page, gusts) {
   const { records, aims } = page.tables;
   const elsewhere = ["forecast", "readings"];
   const winds = windForm(page, gusts);
-  const who = keptField(page, "sailor", "Who sails");
+  const who = recordField(page, "sailor", "Who sails");
   const mass = numberField(page, "sailor", "person.mass", { stepped: true });
   const aim = wordField(page, "day", "aim", "Aim", aims);
   const named = [
-    keptField(page, "boat", "Boat"),
-    keptField(page, "day", "Day"),
+    recordField(page, "boat", "Boat"),
+    recordField(page, "day", "Day"),
     nameField(page, "day"),
   ];
   const sections = records.day.sections

@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: MIT
 
 import { freshId, make, stepButton } from "./dom.js";
-import { entry, heading, shownUnit, withUnit, words } from "./number.js";
+import { entry, heading, shownUnit, withUnit, withoutUnit, words } from "./number.js";
 import { rowOf } from "./rows.js";
+import { faultsAt } from "./settle.js";
 
 /** What is told below a field: faults first, then doubts. */
 export function sentenceOf(fault) {
@@ -12,8 +13,6 @@ export function sentenceOf(fault) {
   if (fault.hint) parts.push(`did you mean ${fault.hint}?`);
   return heading(parts.join("; "));
 }
-
-const bears = (fault, path) => fault.key === path || fault.key === path.split(".")[0];
 
 // How a number is measured, folded away.
 function helpOf(row, name) {
@@ -36,6 +35,7 @@ class NumberField {
   #unit = make("span", { class: "unit", "aria-hidden": "true" });
   #labelUnit = make("span", { class: "unseen" });
   #note = make("p", { class: "note", id: freshId() });
+  #isTyping = false; // something that is not taken yet
 
   constructor(page, kind, path, { stepped = false, label }) {
     const { sections } = page.tables.records[kind];
@@ -63,16 +63,19 @@ class NumberField {
     this.#unit.textContent = unit;
     this.#labelUnit.textContent = unit ? `in ${unit}` : "";
     const si = this.#valueNow();
-    if (si === undefined || this.#page.store.hasDraft(this.#kind, this.#path)) return;
-    this.#input.value = entry(this.#row, si, state.speedUnit);
-    this.#tell(state.doubts[this.#kind]);
+    const refused = this.#page.store.refusedAt(this.#kind, this.#path);
+    if (this.#isTyping || (si === undefined && !refused)) return;
+    this.#input.value = refused
+      ? withoutUnit(refused.text, unit)
+      : entry(this.#row, si, state.speedUnit);
+    this.#tell(refused?.faults ?? state.doubts[this.#kind]);
   }
 
   #build(name, stepped) {
     const step = (sign) => stepped && stepButton(sign, name, () => this.#nudge(sign));
     return make(
       "div",
-      { class: "field" },
+      { class: "field", "data-at": `${this.#kind}.${this.#path}` },
       make("label", { for: this.#input.id }, name, " ", this.#labelUnit),
       helpOf(this.#row, name),
       make(
@@ -106,8 +109,7 @@ class NumberField {
   }
 
   #tell(faults) {
-    const path = this.#path.replace(/\.(\d+)/, "[$1]");
-    const mine = faults.filter((fault) => bears(fault, path));
+    const mine = faultsAt({ faults }, this.#path);
     const isFaulty = mine.some((fault) => !fault.is_doubt);
     this.#note.textContent = mine.map(sentenceOf).join(". ");
     this.#input.setAttribute("aria-invalid", isFaulty);
@@ -116,11 +118,13 @@ class NumberField {
   }
 
   async #flag(text) {
-    const { faults } = await this.#page.store.trial(this.#kind, this.#path, text);
+    this.#isTyping = true;
+    const faults = await this.#page.store.trial(this.#kind, this.#path, text);
     if (text === this.#typed()) this.#tell(faults);
   }
 
   async #take(text) {
+    this.#isTyping = false;
     this.#tell(await this.#page.store.put(this.#kind, this.#path, text));
   }
 
@@ -150,29 +154,31 @@ export function nameField(page, kind) {
   const id = freshId(),
     noteId = freshId();
   const note = make("p", { class: "note", id: noteId });
+  const tell = (faults) => {
+    note.textContent = faults
+      .filter((fault) => fault.key === "name")
+      .map(sentenceOf)
+      .join(". ");
+  };
   const input = make("input", {
     id,
     type: "text",
     autocomplete: "off",
     "aria-describedby": noteId,
-    onchange: async () => {
-      const faults = await page.store.put(kind, "name", input.value);
-      note.textContent = faults
-        .filter((fault) => fault.key === "name")
-        .map(sentenceOf)
-        .join(". ");
-    },
+    onchange: async () => tell(await page.store.put(kind, "name", input.value)),
   });
   return {
     element: make(
       "div",
-      { class: "field" },
+      { class: "field", "data-at": `${kind}.name` },
       make("label", { for: id }, "Name"),
       make("div", { class: "entry" }, make("span", { class: "box" }, input)),
       note,
     ),
     update(state) {
-      if (!page.store.hasDraft(kind, "name")) input.value = state.values[kind].name;
+      const refused = page.store.refusedAt(kind, "name");
+      if (document.activeElement !== input) input.value = refused?.text ?? state.values[kind].name;
+      tell(refused?.faults ?? []);
     },
   };
 }
@@ -206,30 +212,6 @@ export function wordField(page, kind, path, title, choices) {
     ),
     update(state) {
       for (const { input } of inputs) input.checked = state.values[kind][path] === input.value;
-    },
-  };
-}
-
-/** Which of the kept boats, sailors or days. */
-export function keptField(page, kind, title) {
-  const id = freshId();
-  const select = make("select", {
-    id,
-    onchange: () =>
-      page.store.choose(
-        kind,
-        page.store.kept[kind][select.selectedIndex] ?? page.store.state.set[kind],
-      ),
-  });
-  return {
-    element: make("div", { class: "field" }, make("label", { for: id }, title), select),
-    update(state) {
-      const list = page.store.kept[kind],
-        at = list.findIndex((tree) => tree.name === state.set[kind].name);
-      const names = list.map((tree) => tree.name);
-      if (at < 0) names.push(state.set[kind].name); // a link's is not kept
-      select.replaceChildren(...names.map((name) => make("option", {}, name)));
-      select.selectedIndex = at < 0 ? list.length : at;
     },
   };
 }

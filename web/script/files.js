@@ -3,6 +3,7 @@
 
 import { make } from "./dom.js";
 import { sentenceOf } from "./field.js";
+import { kinds } from "./kinds.js";
 
 const MOST = 1e6; // [bytes] LW_FILE_MOST
 
@@ -34,7 +35,7 @@ async function takeFile(page, file) {
   if (file.size > MOST) return refuse("the file is too long: 1 MB is the most");
   const bytes = new Uint8Array(await file.arrayBuffer()); // the engine tells what is no UTF-8
   const answer = await page.engine.ask("read", 1, null, file.name, bytes);
-  if (answer.is_sound) await page.store.choose(answer.record, answer.written);
+  if (answer.is_sound) await page.store.add(answer.record, answer.written);
   if (answer.is_sound && !answer.faults.length) return null;
   return told(file.name, answer);
 }
@@ -58,4 +59,9 @@ export async function offerFile(page, kind) {
   const address = URL.createObjectURL(new Blob([text], { type: "text/yaml" }));
   make("a", { href: address, download: `${name || kind}.yaml` }).click();
   setTimeout(() => URL.revokeObjectURL(address), 1000);
+}
+
+/** Boat, sailor and day, a file each. */
+export async function saveAll(page) {
+  for (const kind of kinds) await offerFile(page, kind);
 }

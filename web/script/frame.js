@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: MIT
 
 import { make } from "./dom.js";
-import { offerFile, takeFiles } from "./files.js";
-import { kinds } from "./store.js";
+import { offerFile, saveAll, takeFiles } from "./files.js";
+import { kinds } from "./kinds.js";
+import { namesOf } from "./records.js";
+import { unusedLine } from "./unused.js";
 
 const THEME = "lullwise.theme";
 const TOLD = 5000; // [ms] for which a status stands over the view
@@ -52,8 +54,8 @@ function unitField(store) {
   return make("div", { class: "field" }, make("label", { for: "speed" }, "Speeds in"), select);
 }
 
-// What this browser keeps beside what is in use; forgotten for good, so that it is asked first.
-function keptTools(store) {
+// What this browser keeps beside what is in use.
+function keptTools(store, say) {
   const select = make("select", { id: "kept" });
   const button = make("button", { type: "button", onclick: forget }, "Forget it");
   const element = make(
@@ -65,27 +67,45 @@ function keptTools(store) {
   );
   let others = [];
 
-  function forget() {
-    const { kind, name } = others[select.selectedIndex];
-    if (
-      confirm(
-        `Forget the ${kind} "${name}"? This cannot be undone; a saved file can be opened again.`,
-      )
-    )
-      store.forget(kind, name);
+  async function forget() {
+    const { kind, id, name } = others[select.selectedIndex];
+    await store.forget(kind, id);
+    say.status(`Forgotten: ${name}. Undo brings it back.`);
   }
   store.onChange((state) => {
-    others = kinds.flatMap((kind) =>
-      store.kept[kind]
-        .filter(({ name }) => name !== state.set[kind].name)
-        .map(({ name }) => ({ kind, name })),
-    );
+    others = kinds.flatMap((kind) => {
+      const names = namesOf(state.kept[kind]);
+      return state.kept[kind]
+        .map(({ id }, i) => ({ kind, id, name: names[i] }))
+        .filter(({ id }) => id !== state.ids[kind]);
+    });
     select.replaceChildren(
       ...others.map(({ kind, name }) => make("option", {}, `${kind}: ${name}`)),
     );
     element.hidden = !others.length;
   });
   return element;
+}
+
+// The link with all that is shown; where a browser lets no page copy, it stands there to be copied.
+function linkTool(say) {
+  const text = make("input", {
+    type: "text",
+    readonly: true,
+    hidden: true,
+    "aria-label": "The link",
+  });
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(location.href);
+      say.status("The link is copied: boat, sailor, day and this view are in it.");
+    } catch {
+      text.hidden = false;
+      text.value = location.href;
+      text.select();
+    }
+  };
+  return [make("button", { type: "button", onclick: copy }, "Copy the link"), text];
 }
 
 function fileTools(page, say) {
@@ -108,10 +128,12 @@ function fileTools(page, say) {
   });
   return [
     picker,
-    make("button", { type: "button", onclick: () => picker.click() }, "Open a file"),
+    make("button", { type: "button", onclick: () => picker.click() }, "Open files"),
+    make("button", { type: "button", onclick: () => saveAll(page) }, "Save all three"),
     kinds.map((kind) =>
       make("button", { type: "button", onclick: () => offerFile(page, kind) }, `Save the ${kind}`),
     ),
+    linkTool(say),
     make("button", { type: "button", onclick: () => print() }, "Print"),
   ];
 }
@@ -215,7 +237,7 @@ const tools = (page, say) =>
       fileTools(page, say),
       unitField(page.store),
       themeField(),
-      keptTools(page.store),
+      keptTools(page.store, say),
     ),
   );
 
@@ -235,6 +257,7 @@ export function buildFrame(page, views) {
       tools(page, say),
     ),
     viewLinks(store, views),
+    unusedLine(store),
     faults,
     main,
     status,

@@ -7,7 +7,8 @@ import heavy from "../../demo/heavy.yaml";
 import breeze from "../../demo/breeze.yaml";
 import workerSource from "worker:source";
 import { openEngine } from "./engine.js";
-import { isFirstTime, kinds, openStore } from "./store.js";
+import { kinds } from "./kinds.js";
+import { isFirstTime, openStore } from "./store.js";
 import { buildFrame } from "./frame.js";
 import { offerInstall } from "./install.js";
 import { make } from "./dom.js";
@@ -31,10 +32,8 @@ async function open() {
     sailor: [await tree("sailor", light), await tree("sailor", heavy)],
     day: [await tree("day", breeze)],
   };
-  const start = { boat: invented.boat[0], sailor: invented.sailor[0], day: invented.day[0] };
   const store = await openStore(
     engine,
-    start,
     invented,
     views.map((view) => view.name),
   );

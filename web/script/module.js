@@ -4,11 +4,11 @@
 // The module asks its surroundings for nothing but a way to end; a failed assertion is told on the
 // console. The same code runs in the page's worker and, in the tests, in node.
 
+import { kinds } from "./kinds.js";
 import { unpack } from "./parcel.js";
 
 const utf8 = new TextEncoder();
 const REFUSED = 52; // WASI's "not implemented"
-export const kinds = ["boat", "sailor", "day"]; // in the order of lw_records
 
 function surroundings(module, memory) {
   const told = (fd, list, count, written) => {

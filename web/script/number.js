@@ -49,6 +49,10 @@ export function withUnit(text, unit) {
   return bare && unit ? `${text.trim()} ${unit}` : text.trim();
 }
 
+/** The same without that unit, for the field that has it behind its box. */
+export const withoutUnit = (text, unit) =>
+  unit && text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text;
+
 /** "main_foil" as people read it: "Main foil". */
 export const words = (key) => key.replace(/_/g, " ");
 export const heading = (text) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -4,8 +4,8 @@
 // What differs stands in the address as "with.sailor.person.mass=80 kg"; a whole other boat is all
 // the lines in which it differs. Fields edit it through a store of its own, like that of the page.
 
-import { Drafts } from "./drafts.js";
-import { kinds } from "./store.js";
+import { byKind, kinds } from "./kinds.js";
+import { settleInto } from "./settle.js";
 import { apply, differences, fileOf, textAt, withText } from "./tree.js";
 
 const mark = "with.";
@@ -16,10 +16,35 @@ const changesOf = (more, kind) =>
     .filter(([key, text]) => text !== null && key.startsWith(`${mark}${kind}.`))
     .map(([key, text]) => [key.slice(mark.length + kind.length + 1), text]);
 
+// A store for fields of the other set; read(kind, tree), say(kind, tree).
+function openFields(page, now, read, say) {
+  const refused = byKind(() => ({}));
+  const found = (kind, path, text) =>
+    settleInto((tree) => read(kind, tree), now.set[kind], refused[kind], [path, text], withText);
+  const faultsOf = (one, path) => one.refused[path]?.faults ?? one.answer.faults;
+  return {
+    get state() {
+      return { ...now, speedUnit: page.store.state.speedUnit };
+    },
+    refusedAt: (kind, path) => refused[kind][path],
+    drop(kind, path) {
+      if (path) delete refused[kind][path];
+      else refused[kind] = {};
+    },
+    trial: async (kind, path, text) => faultsOf(await found(kind, path, text), path),
+    async put(kind, path, text) {
+      const one = await found(kind, path, text);
+      refused[kind] = one.refused;
+      say(kind, one.tree);
+      return faultsOf(one, path);
+    },
+  };
+}
+
 export function openOther(page) {
   const read = (kind, tree) => page.engine.ask("read", 1, kind, kind, fileOf(tree));
-  const drafts = new Drafts(read);
   const now = { set: {}, values: {}, doubts: {}, faults: {} };
+  const store = openFields(page, now, read, say);
 
   function say(kind, tree) {
     const { set, more } = page.store.state;
@@ -33,16 +58,6 @@ export function openOther(page) {
     );
   }
 
-  const store = {
-    get state() {
-      return { ...now, speedUnit: page.store.state.speedUnit };
-    },
-    hasDraft: (kind, path) => drafts.has(kind, path),
-    trial: (kind, path, text) => drafts.trial(now.set[kind], kind, path, text),
-    put: (kind, path, text) =>
-      drafts.put(now.set[kind], kind, path, text, (tree) => say(kind, tree)),
-  };
-
   return {
     now,
     changesOf,
@@ -50,12 +65,12 @@ export function openOther(page) {
     page: { ...page, store },
     /** Takes another boat, sailor or day as a whole; the present one again: nothing differs. */
     choose(kind, tree) {
-      drafts.forget(kind);
+      store.drop(kind);
       say(kind, tree);
     },
     /** A line as it is again. */
     takeBack(kind, path) {
-      drafts.drop(kind, path);
+      store.drop(kind, path);
       say(kind, withText(now.set[kind], path, textAt(page.store.state.set[kind], path) ?? null));
     },
     /** Reads what the address says; true when all of it is sound. */

@@ -154,9 +154,9 @@ class LabelledSection {
     const { key, rows } = this.#table;
     const { store } = this.#page;
     const text = /[a-z°]/i.test(value) ? value : `${value} ${rows[0].unit}`;
-    const faults = await store.put(this.#kind, `${key}.${label}`, text);
+    const faults = await store.trial(this.#kind, `${key}.${label}`, text);
     const wrong = faults.filter((fault) => !fault.is_doubt);
-    if (wrong.length) store.drop(this.#kind, `${key}.${label}`);
+    if (!wrong.length) await store.put(this.#kind, `${key}.${label}`, text);
     return wrong;
   }
 

@@ -1,79 +1,38 @@
 // store.js - what the page shows, and how it got there: state, undo, address, the browser's memory.
 // SPDX-License-Identifier: MIT
 //
-// A state: { view, speedUnit, more, set, values, doubts }. `set` has the trees of boat, sailor and
-// day, `values` and `doubts` what the engine read in them, `more` a view's own words (a slider, a
-// pin), kept in the address too.
+// A state: { view, speedUnit, more, set, ids, kept, refused, values, doubts }. `set` has the trees
+// of boat, sailor and day, `values` and `doubts` what the engine read in them, `refused` by kind
+// and path the texts that it did not take, `more` a view's own words (a slider, a pin), kept in
+// the address too; `ids` and `kept`: records.js.
 
-import { Drafts } from "./drafts.js";
-import { apply, differences, fileOf } from "./tree.js";
+import { addressOf, readAddress } from "./address.js";
+import { byKind, kinds } from "./kinds.js";
+import { lastShown, onOtherTab, rememberShown } from "./memory.js";
+import * as records from "./records.js";
+import { settle, settleInto } from "./settle.js";
+import { apply, fileOf, isAlike, withText } from "./tree.js";
 
-export const kinds = ["boat", "sailor", "day"];
-const KEPT = "lullwise.kept";
-const LAST = "lullwise.last";
-
-function remembered(key) {
-  try {
-    return JSON.parse(localStorage.getItem(key));
-  } catch {
-    return null;
-  }
-}
-
-function remember(key, value) {
-  try {
-    localStorage.setItem(key, JSON.stringify(value));
-  } catch {
-    /* a private window: not kept */
-  }
-}
+const isSame = (one, other) => JSON.stringify(one) === JSON.stringify(other);
 
 /** Nothing is remembered and the address says nothing: the invented records will be shown. */
-export const isFirstTime = () => location.hash === "" && remembered(LAST) === null;
-
-function readAddress() {
-  const [view, query = ""] = location.hash.slice(1).split("?");
-  const changed = {};
-  const more = {};
-  let speedUnit = null;
-  for (const [key, text] of new URLSearchParams(query)) {
-    const [first] = key.split(".");
-    if (kinds.includes(first) && key.includes("."))
-      (changed[first] ??= []).push([key.slice(first.length + 1), text]);
-    else if (key === "speed") speedUnit = text;
-    else more[key] = text;
-  }
-  return { view, changed, more, speedUnit, hasQuery: query !== "" };
-}
-
-function addressOf(state, start) {
-  const query = new URLSearchParams();
-  if (state.speedUnit !== "kn") query.set("speed", state.speedUnit);
-  for (const [key, text] of Object.entries(state.more)) if (text !== null) query.set(key, text);
-  for (const kind of kinds) {
-    for (const [path, text] of differences(state.set[kind], start[kind]))
-      query.append(`${kind}.${path}`, text);
-  }
-  const words = query.toString();
-  return `#${state.view}${words ? `?${words}` : ""}`;
-}
+export const isFirstTime = () => location.hash === "" && lastShown() === null;
 
 class Store {
   #engine;
   #start;
-  #kept;
+  #invented;
   #views;
-  #drafts = new Drafts((kind, tree) => this.#readTree(kind, tree));
   #state = null;
   #past = [];
   #future = [];
   #listeners = new Set();
   #turn = Promise.resolve();
 
-  constructor(engine, start, kept, views) {
+  constructor(engine, invented, views) {
     this.#engine = engine;
-    this.#start = start;
-    this.#kept = kept;
+    this.#invented = records.withIdentities(invented);
+    this.#start = byKind((kind) => invented[kind][0]);
     this.#views = views;
   }
 
@@ -83,13 +42,11 @@ class Store {
       if (location.hash === addressOf(this.#state, this.#start)) return;
       this.#show(await this.#fromAddress(), null);
     });
+    onOtherTab((kind, id, tree) => this.#inTurn(() => this.#takeOver(kind, id, tree)));
   }
 
   get state() {
     return this.#state;
-  }
-  get kept() {
-    return this.#kept;
   }
   get canUndo() {
     return this.#past.length > 0;
@@ -117,48 +74,79 @@ class Store {
   /** A view's own words: kept in the address; a slider's moves are not undone, an edit is. */
   say(words, { isEdit = false } = {}) {
     const more = { ...this.#state.more, ...words };
-    if (JSON.stringify(more) === JSON.stringify(this.#state.more)) return;
+    if (isSame(more, this.#state.more)) return;
     if (isEdit) this.#mark();
     this.#show({ ...this.#state, more }, "replace");
   }
 
-  hasDraft(kind, path) {
-    return this.#drafts.has(kind, path);
+  /** The records of a kind at hand: [{ id, tree }], one's own first. */
+  records(kind) {
+    return [...this.#state.kept[kind], ...this.#invented[kind]];
   }
-  /** Forgets a faulty text. */
+
+  /** { text, faults } of a text that is not taken at a path; else undefined. */
+  refusedAt(kind, path) {
+    return this.#state.refused[kind][path];
+  }
+  /** Forgets refused texts: one, of a kind at a path, or all. */
   drop(kind, path) {
-    this.#drafts.drop(kind, path);
-  }
-  /** What the engine says of a text at a path, without taking it. */
-  trial(kind, path, text) {
-    return this.#drafts.trial(this.#state.set[kind], kind, path, text);
-  }
-  /** Takes a text; a faulty one is kept aside until the record is sound. Returns the faults. */
-  put(kind, path, text) {
     return this.#inTurn(() => {
-      const isNew = (tree) => JSON.stringify(tree) !== JSON.stringify(this.#state.set[kind]);
-      const take = async (tree) => {
-        if (isNew(tree)) await this.#take(kind, tree);
-      };
-      return this.#drafts.put(this.#state.set[kind], kind, path, text, take);
+      const { [path]: _, ...others } = this.#state.refused[kind] ?? {};
+      const none = byKind(() => ({}));
+      this.#mark();
+      const refused = kind ? { ...this.#state.refused, [kind]: others } : none;
+      this.#show({ ...this.#state, refused }, "replace");
     });
   }
-  /** Another boat, sailor or day as a whole, if it is sound. Returns the faults. */
-  choose(kind, tree) {
+  /** The faults and doubts of a text at a path, without taking it. */
+  async trial(kind, path, text) {
+    const { set, refused } = this.#state;
+    const read = (tree) => this.#readTree(kind, tree);
+    const found = await settleInto(read, set[kind], refused[kind], [path, text], withText);
+    return found.refused[path]?.faults ?? found.answer.faults;
+  }
+  /** Takes a text, or keeps it aside where it is faulty. Returns its faults and the doubts. */
+  put(kind, path, text) {
     return this.#inTurn(async () => {
-      const { is_sound, faults } = await this.#readTree(kind, tree);
-      if (is_sound) {
-        this.#drafts.forget(kind);
-        await this.#take(kind, tree);
-      }
-      return faults;
+      const { set, refused } = this.#state;
+      const read = (tree) => this.#readTree(kind, tree);
+      const found = await settleInto(read, set[kind], refused[kind], [path, text], withText);
+      await this.#take(kind, found.tree, found.refused);
+      return found.refused[path]?.faults ?? found.answer.faults;
     });
   }
-  /** Forgets a kept record by name; the one in use stays in use. */
-  forget(kind, name) {
-    this.#kept[kind] = this.#kept[kind].filter((one) => one.name !== name);
-    remember(KEPT, this.#kept);
-    this.#show(this.#state, "replace");
+  /** The record in use changed as a whole, if that is sound. Returns the faults. */
+  choose(kind, tree) {
+    return this.#ifSound(kind, tree, () => this.#take(kind, tree, {}));
+  }
+  /** A new record, kept and in use, if it is sound; one at hand that is alike is used. */
+  add(kind, tree) {
+    return this.#ifSound(kind, tree, (sound) =>
+      this.#use(kind, sound, records.identityOf(this.records(kind), sound) ?? undefined),
+    );
+  }
+  /** A record to begin with, under a name. */
+  async begin(kind, name) {
+    const text = await this.#engine.ask("starter", kind);
+    const { written } = await this.#engine.ask("read", 0, kind, kind, text);
+    return this.add(kind, { ...written, name });
+  }
+  /** Uses a record at hand. */
+  use(kind, id) {
+    const { tree } = this.records(kind).find((one) => one.id === id);
+    return this.#ifSound(kind, tree, () => this.#use(kind, tree, id));
+  }
+  /** Keeps the record in use as one more, under a name. Returns the faults of the name. */
+  keepAs(kind, name) {
+    const tree = { ...this.#state.set[kind], name };
+    return this.#ifSound(kind, tree, () => this.#use(kind, tree));
+  }
+  /** Forgets a kept record; one in use stays in use. */
+  forget(kind, id) {
+    return this.#inTurn(() => {
+      this.#mark();
+      this.#change(records.without(this.#state, kind, id));
+    });
   }
 
   // Changes one after the other: each begins with what the last has left.
@@ -166,21 +154,27 @@ class Store {
     return (this.#turn = this.#turn.then(begin, begin));
   }
 
+  #ifSound(kind, tree, then) {
+    return this.#inTurn(async () => {
+      const { is_sound, faults } = await this.#readTree(kind, tree);
+      if (is_sound) await then(tree);
+      return faults;
+    });
+  }
+
   #readTree(kind, tree) {
     return this.#engine.ask("read", 0, kind, kind, fileOf(tree));
   }
 
-  // The state with what the engine reads in its set; null when some of it is faulty.
+  // The state with what the engine reads in its set.
   async #read(next) {
-    const values = {};
-    const doubts = {};
-    for (const kind of kinds) {
-      const answer = await this.#readTree(kind, next.set[kind]);
-      if (!answer.is_sound) return null;
-      values[kind] = answer.values;
-      doubts[kind] = answer.faults;
-    }
-    return { ...next, values, doubts };
+    const answers = {};
+    for (const kind of kinds) answers[kind] = await this.#readTree(kind, next.set[kind]);
+    return {
+      ...next,
+      values: byKind((kind) => answers[kind].values),
+      doubts: byKind((kind) => answers[kind].faults),
+    };
   }
 
   #show(next, how) {
@@ -188,29 +182,31 @@ class Store {
     this.#state = next;
     if (how === "push" && address !== location.hash) history.pushState(null, "", address);
     else if (how) history.replaceState(null, "", address);
-    const { view, speedUnit, more, set } = next;
-    remember(LAST, { view, speedUnit, more, set });
+    const { view, speedUnit, more, set, ids, refused } = next;
+    rememberShown({ view, speedUnit, more, set, ids, refused });
     for (const listener of this.#listeners) listener(next);
   }
 
-  async #take(kind, tree) {
-    const sound = await this.#read({ ...this.#state, set: { ...this.#state.set, [kind]: tree } });
-    if (!sound) return;
-    this.#mark();
-    this.#show(sound, "replace");
-    this.#keep();
+  // Shows a state, and makes the browser keep what it has.
+  #change(next) {
+    records.keepChanges(this.#state.kept, next.kept);
+    this.#show(next, "replace");
   }
 
-  // What was changed here is kept under its name; what a link brings is only looked at.
-  #keep() {
-    for (const kind of kinds) {
-      const list = this.#kept[kind];
-      const tree = this.#state.set[kind];
-      const at = list.findIndex((one) => one.name === tree.name);
-      if (at < 0) list.push(tree);
-      else list[at] = tree;
-    }
-    remember(KEPT, this.#kept);
+  async #take(kind, tree, refused) {
+    const aside = { ...this.#state, refused: { ...this.#state.refused, [kind]: refused } };
+    const isNew = !isSame(tree, this.#state.set[kind]);
+    if (!isNew && isSame(aside.refused, this.#state.refused)) return;
+    const next = isNew ? await this.#read(records.edited(aside, kind, tree)) : aside;
+    this.#mark();
+    this.#change(next);
+  }
+
+  async #use(kind, tree, id) {
+    const aside = { ...this.#state, refused: { ...this.#state.refused, [kind]: {} } };
+    const next = await this.#read(records.inUse(aside, kind, tree, id));
+    this.#mark();
+    this.#change(next);
   }
 
   // What is so now can be had again.
@@ -219,37 +215,79 @@ class Store {
     this.#future.length = 0;
   }
 
-  #step(from, to) {
+  async #step(from, to) {
     if (!from.length) return;
+    const next = await this.#read(from.pop());
     to.push(this.#state);
-    for (const kind of kinds) this.#drafts.forget(kind);
-    this.#show(from.pop(), "replace");
+    this.#change(next);
+  }
+
+  // What another tab made of a record, in every state that one can come to.
+  async #takeOver(kind, id, after) {
+    const before = this.#state.kept[kind].find((one) => one.id === id)?.tree ?? null;
+    const take = (state) => records.withOthers(state, kind, id, { before, after });
+    this.#past = this.#past.map(take);
+    this.#future = this.#future.map(take);
+    this.#show(await this.#read(take(this.#state)), "replace");
   }
 
   async #fromAddress() {
     const address = readAddress();
-    const next = this.#stateOf(address, address.hasQuery || this.#state !== null);
-    return (await this.#read(next)) ?? this.#read({ ...next, set: structuredClone(this.#start) });
+    const last = lastShown();
+    const isTold = address.hasQuery || this.#state !== null;
+    const base = this.#base(last);
+    const refused = {};
+    const set = {};
+    for (const kind of kinds) {
+      const texts = isTold ? (address.changed[kind] ?? []) : [];
+      const from = isTold ? this.#start[kind] : base.set[kind];
+      const read = (tree) => this.#readTree(kind, tree);
+      const found = await settle(read, (some) => apply(from, some), texts);
+      set[kind] = found.tree;
+      refused[kind] = found.refused;
+    }
+    return this.#read({
+      ...this.#identified(base, set, refused),
+      view: this.#views.includes(address.view) ? address.view : base.view,
+      speedUnit: address.speedUnit ?? (isTold ? "kn" : base.speedUnit),
+      more: isTold ? address.more : base.more,
+    });
   }
 
-  // isTold: the address says all of it; else what was last shown in this browser stays.
-  #stateOf({ view, changed, more, speedUnit, hasQuery }, isTold) {
-    const last = hasQuery || !this.#state ? remembered(LAST) : null;
-    const first = { view: this.#views[0], speedUnit: "kn", more: {} };
-    const base = this.#state ?? { ...first, set: structuredClone(this.#start), ...last };
-    const linked = (kind) => [kind, apply(this.#start[kind], changed[kind] ?? [])];
-    return {
-      view: this.#views.includes(view) ? view : base.view,
-      speedUnit: speedUnit ?? (isTold ? "kn" : base.speedUnit),
-      more: isTold ? more : base.more,
-      set: isTold ? Object.fromEntries(kinds.map(linked)) : base.set,
+  // What was shown last, in this tab or in any, with what was made of its records since; at first
+  // the invented set.
+  #base(last) {
+    const none = byKind(() => ({}));
+    const kept = this.#state?.kept ?? records.openKept(this.#invented);
+    const first = {
+      view: this.#views[0],
+      speedUnit: "kn",
+      more: {},
+      set: this.#start,
+      refused: none,
     };
+    const base = { ...first, ids: byKind(() => null), ...(this.#state ?? last), kept };
+    const atHand = (kind) => [...kept[kind], ...this.#invented[kind]];
+    const treeOf = (kind) => kept[kind].find((one) => one.id === base.ids[kind])?.tree;
+    const set = byKind((kind) => treeOf(kind) ?? base.set[kind]);
+    const idOf = (kind) => records.identityOf(atHand(kind), set[kind], base.ids[kind]);
+    return { ...base, set, ids: byKind(idOf) };
+  }
+
+  // Which records a set is of; what was refused of it when it was shown last is still refused.
+  #identified(base, set, refused) {
+    const isBase = (kind) => isAlike(set[kind], base.set[kind]);
+    const atHand = (kind) => [...base.kept[kind], ...this.#invented[kind]];
+    const idOf = (kind) => records.identityOf(atHand(kind), set[kind], base.ids[kind]);
+    const still = (kind) =>
+      isBase(kind) ? { ...base.refused[kind], ...refused[kind] } : refused[kind];
+    return { ...base, set, ids: byKind(idOf), refused: byKind(still) };
   }
 }
 
-/** start: { boat, sailor, day } trees; invented: lists of trees by kind, kept at first. */
-export async function openStore(engine, start, invented, views) {
-  const store = new Store(engine, start, remembered(KEPT) ?? invented, views);
+/** invented: lists of trees by kind, always at hand; the first of each is shown at first. */
+export async function openStore(engine, invented, views) {
+  const store = new Store(engine, invented, views);
   await store.open();
   return store;
 }

@@ -110,6 +110,9 @@ export function differences(tree, start) {
   return changed;
 }
 
+/** Whether a link could not tell them apart. */
+export const isAlike = (tree, other) => differences(tree, other).length === 0;
+
 /** The start with a link's differences. */
 export function apply(start, changed) {
   let tree = structuredClone(start);

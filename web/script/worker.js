@@ -1,7 +1,8 @@
 // worker.js - the engine's own thread: takes questions one after the other.
 // SPDX-License-Identifier: MIT
 
-import { engineIn, kinds } from "./module.js";
+import { kinds } from "./kinds.js";
+import { engineIn } from "./module.js";
 
 let engine;
 
@@ -26,6 +27,8 @@ const questions = {
     engine.load(slot, set);
     return engine.ask("write", slot, kinds.indexOf(kind)).text;
   },
+  /** A record to begin with. */
+  starter: (kind) => engine.ask("write", -1, kinds.indexOf(kind)).text,
   /** asked: { pin, wind, heading, heel, place, turns } in SI; what is left out is chosen. */
   fly(slot, set, asked) {
     engine.load(slot, set);

@@ -100,27 +100,6 @@ test("stopped, the work is not taken up again until it is asked for", async () =
   await close();
 });
 
-test("what is kept is forgotten once the question is answered yes, not before", async () => {
-  const { page, close } = await openPage(browser, file);
-  await settled(page);
-  const listed = () => page.getByLabel("Who sails").locator("option").allTextContents();
-  await page.locator(".tools > summary").click();
-  await page.getByLabel("Kept in this browser").selectOption({ label: "sailor: Bear (invented)" });
-  const answerWith = async (how) => {
-    page.once("dialog", (dialog) => dialog[how]());
-    await page.getByRole("button", { name: "Forget it" }).click();
-  };
-  await answerWith("dismiss");
-  assert.ok((await listed()).includes("Bear (invented)"));
-  await answerWith("accept");
-  await until(async () => !(await listed()).includes("Bear (invented)"), "a shorter list");
-  await page.goto("about:blank");
-  await page.goto(file);
-  await settled(page);
-  assert.deepEqual(await listed(), ["Wren (invented)"]);
-  await close();
-});
-
 test("a broken address shows the page all the same", async () => {
   const { page, complaints, close } = await openPage(browser, file);
   for (const address of [

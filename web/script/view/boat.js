@@ -3,7 +3,8 @@
 
 import { askCard } from "../ask_card.js";
 import { card, make } from "../dom.js";
-import { keptField, nameField, sentenceOf } from "../field.js";
+import { nameField, sentenceOf } from "../field.js";
+import { recordField } from "../record_field.js";
 import { PartCard } from "../part_card.js";
 import { picture } from "../picture.js";
 import { sectionForm } from "../section.js";
@@ -41,7 +42,7 @@ export const boat = {
   open(page, main) {
     const parts = ["boat", "sailor"].flatMap((kind) => [
       { element: make("h2", { class: "record" }, page.tables.records[kind].title), update() {} },
-      keptField(page, kind, kind === "boat" ? "Which boat" : "Who sails"),
+      recordField(page, kind, kind === "boat" ? "Which boat" : "Who sails"),
       nameField(page, kind),
       ...page.tables.records[kind].sections.map((section) => sectionForm(page, kind, section)),
     ]);

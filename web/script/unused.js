@@ -1,0 +1,55 @@
+// unused.js - a line over every view: which texts are not used, with a way to each.
+// SPDX-License-Identifier: MIT
+
+import { make } from "./dom.js";
+import { heading } from "./number.js";
+import { kinds } from "./kinds.js";
+import { spoken } from "./tree.js";
+
+const viewOf = (kind) => (kind === "day" ? "today" : "boat");
+
+const nameOf = (kind, path) =>
+  path.includes(".") ? spoken(path) : heading(`${path} of the ${kind}`);
+
+// Goes to the field of a path and opens what it is folded into; false where there is none.
+function goToField(store, kind, path) {
+  const find = () => document.querySelector(`main [data-at="${CSS.escape(`${kind}.${path}`)}"]`);
+  if (!find()) store.go(viewOf(kind));
+  const field = find();
+  for (let at = field; at; at = at.parentElement) if (at.matches("details")) at.open = true;
+  field?.querySelector("input")?.focus();
+}
+
+/** What stands in it follows the store. */
+export function unusedLine(store) {
+  const list = make("ul", {});
+  const head = make("span", {});
+  const back = { type: "button", onclick: () => store.drop() };
+  const element = make(
+    "section",
+    { class: "unused", role: "status", hidden: true },
+    make("b", {}, head),
+    list,
+    make("button", back, "Leave them out"),
+  );
+  const entryOf = (kind, path, { text }) =>
+    make(
+      "li",
+      {},
+      make(
+        "button",
+        { type: "button", onclick: () => goToField(store, kind, path) },
+        `${nameOf(kind, path)} “${text}”`,
+      ),
+    );
+  store.onChange(({ refused }) => {
+    const all = kinds.flatMap((kind) =>
+      Object.entries(refused[kind]).map(([path, one]) => entryOf(kind, path, one)),
+    );
+    element.hidden = !all.length;
+    head.textContent =
+      all.length === 1 ? "1 value is not used:" : `${all.length} values are not used:`;
+    list.replaceChildren(...all);
+  });
+  return element;
+}
