@@ -47,10 +47,11 @@ export function identityOf(records, tree, thoughtOf) {
   return alike.find((id) => id === thoughtOf) ?? alike[0] ?? null;
 }
 
+// In the order in which records came to be, as memory.js has them.
 const withRecord = (list, id, tree) =>
-  list.some((one) => one.id === id)
-    ? list.map((one) => (one.id === id ? { id, tree } : one))
-    : [...list, { id, tree }];
+  [...list.filter((one) => one.id !== id), { id, tree }].sort((one, two) =>
+    one.id < two.id ? -1 : 1,
+  );
 
 /** The state with a record kept and in use; without id it is a new one. */
 export function inUse(state, kind, tree, id = freshIdentity()) {

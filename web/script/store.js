@@ -149,6 +149,11 @@ class Store {
     });
   }
 
+  /** When all that was asked for so far is done. */
+  idle() {
+    return this.#turn;
+  }
+
   // Changes one after the other: each begins with what the last has left.
   #inTurn(begin) {
     return (this.#turn = this.#turn.then(begin, begin));
@@ -278,10 +283,11 @@ class Store {
   #identified(base, set, refused) {
     const isBase = (kind) => isAlike(set[kind], base.set[kind]);
     const atHand = (kind) => [...base.kept[kind], ...this.#invented[kind]];
-    const idOf = (kind) => records.identityOf(atHand(kind), set[kind], base.ids[kind]);
+    const ids = byKind((kind) => records.identityOf(atHand(kind), set[kind], base.ids[kind]));
+    const treeOf = (kind) => atHand(kind).find((one) => one.id === ids[kind])?.tree ?? set[kind];
     const still = (kind) =>
       isBase(kind) ? { ...base.refused[kind], ...refused[kind] } : refused[kind];
-    return { ...base, set, ids: byKind(idOf), refused: byKind(still) };
+    return { ...base, set: byKind(treeOf), ids, refused: byKind(still) };
   }
 }
 
