@@ -8,6 +8,7 @@
 
 #include "lullwise/boat.h"
 #include "lullwise/day.h"
+#include "lullwise/order.h"
 #include "records/record_value.h"
 #include "records/yaml_node.h"
 
@@ -41,6 +42,8 @@ static const char *day_contradiction(const lw_reading *reading, const char **why
 {
     lw_day copy = *(const lw_day *)reading->data;
     if (lw_day_settle(&copy, why)) return NULL;
+    const lw_order *failing = lw_order_failing(&lw_day_record, &copy);
+    if (failing) return failing->section;
     if (copy.has_wind) return "wind";
     return copy.has_forecast ? "forecast" : copy.reading_count ? "readings" : "";
 }
@@ -71,11 +74,63 @@ static lw_written place_of(const lw_reading *reading, const char *key)
                         .text = ""};
 }
 
+// The rank of a label that is a number or, where letters are asked for, one letter.
+static bool rank_of(const char *label, bool is_letter, double *rank)
+{
+    const char *rest;
+    if (!is_letter) return lw_decimal_read(label, rank, &rest) && !*rest;
+    *rank = (double)(label[0] | 0x20);
+    return *rank >= 'a' && *rank <= 'z' && !label[1];
+}
+
+static bool rank_pins(const lw_boat *boat, bool is_letter, double ranks[LW_PINS_MOST])
+{
+    for (size_t i = 0; i < boat->pin_count; i++) {
+        if (!rank_of(boat->pins[i].label, is_letter, &ranks[i])) return false;
+    }
+    return true;
+}
+
+// Index of the first pin that has more lift than the next against the order of the other labels,
+// where all are numbers or all are letters; else the number of pins. An angle that was written
+// wrong shows so.
+static size_t odd_pin(const lw_boat *boat)
+{
+    double ranks[LW_PINS_MOST];
+    size_t up = 0;
+    if (!rank_pins(boat, false, ranks) && !rank_pins(boat, true, ranks)) return boat->pin_count;
+    for (size_t i = 1; i < boat->pin_count; i++) up += ranks[i] > ranks[i - 1];
+    const bool runs_up = 2 * up + 1 >= boat->pin_count;
+    for (size_t i = 1; i < boat->pin_count; i++) {
+        if ((ranks[i] > ranks[i - 1]) != runs_up) return i - 1;
+    }
+    return boat->pin_count;
+}
+
+static void doubt_pins(const lw_reading *reading, lw_faults *faults)
+{
+    if (reading->record != &lw_boat_record) return;
+    const lw_boat *boat = reading->data;
+    const size_t odd = odd_pin(boat);
+    if (odd == boat->pin_count) return;
+    const lw_pin *pin = &boat->pins[odd];
+    char key[LW_LABEL_LENGTH + 8];
+    LW_FIT(key, "pins.%s", pin->label);
+    lw_written written = place_of(reading, "pins");
+    written.key = key;
+    LW_FIT(lw_faults_doubt(faults, &written)->sentence,
+           "pin %s has more lift than pin %s, unlike the other labels; taken so", pin->label,
+           pin[1].label);
+}
+
 bool lw_reading_check(const lw_reading *reading, lw_faults *faults)
 {
     const char *why = NULL;
     const char *key = contradiction(reading, &why);
-    if (!key) return true;
+    if (!key) {
+        doubt_pins(reading, faults);
+        return true;
+    }
 
     const lw_written written = place_of(reading, key);
     LW_FIT(lw_faults_add(faults, &written)->sentence, "%s", why);

@@ -242,6 +242,7 @@ static void read_labelled(parse *p, const lw_section *section, const key *at)
     key label;
     if (!is_kind(p, lw_yaml_next(&p->yaml), LW_NODE_MAP, at->text)) return;
     while (next_key(p, &label)) read_labelled_line(p, section, &label, &tried);
+    lw_section_sort(section, p->data);
 }
 
 static void read_list(parse *p, const lw_section *section, const key *at)

@@ -172,6 +172,7 @@ static bool set_labelled(void *data, const lw_section *section, const assignment
     memcpy(element + section->label_offset, set->member, strlen(set->member) + 1);
     size_t *count = lw_section_length(section, data);
     if (index == *count) ++*count;
+    lw_section_sort(section, data);
     return true;
 }
 

@@ -269,3 +269,28 @@ bool lw_section_is_given(const lw_section *section, const void *data)
     if (section->kind != LW_SECTION_PLAIN) return *(const size_t *)asked > 0;
     return !section->count_offset || *(const bool *)asked;
 }
+
+static double first_number(const lw_section *section, void *data, size_t index)
+{
+    return lw_quantity_value(section->table->rows, lw_section_element(section, data, index));
+}
+
+static void swap(char *a, char *b, size_t length)
+{
+    for (size_t i = 0; i < length; i++) {
+        const char kept = a[i];
+        a[i] = b[i], b[i] = kept;
+    }
+}
+
+void lw_section_sort(const lw_section *section, void *data)
+{
+    const size_t count = *lw_section_length(section, data);
+    for (size_t i = 1; i < count; i++) {
+        for (size_t k = i; k > 0; k--) {
+            if (!(first_number(section, data, k) > first_number(section, data, k - 1))) break;
+            swap(lw_section_element(section, data, k), lw_section_element(section, data, k - 1),
+                 section->stride);
+        }
+    }
+}

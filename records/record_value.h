@@ -35,4 +35,7 @@ const char *lw_record_nearest(const lw_record *record, const char *key);
 void lw_section_mark(const lw_section *section, void *data);
 bool lw_section_is_given(const lw_section *section, const void *data);
 
+// The elements of a labelled section put from the greatest value to the least.
+void lw_section_sort(const lw_section *section, void *data);
+
 #endif

@@ -5,6 +5,7 @@
 
 #include "lullwise/boat.h"
 #include "lullwise/day.h"
+#include "lullwise/order.h"
 #include "test/check.h"
 
 static const lw_record *const records[] = {&lw_boat_record, &lw_sailor_record, &lw_day_record};
@@ -285,6 +286,45 @@ TEST_FUNCTION(contradictions_name_their_section)
     CHECK_TEXT(section_at_fault(&boat), "pins");
 }
 
+// Where a path's number stands in a record: SIZE_MAX when it names none.
+static size_t place_of(const lw_record *record, const char *path)
+{
+    const char *dot = strchr(path, '.');
+    for (size_t i = 0; dot && i < record->section_count; i++) {
+        const lw_section *section = &record->sections[i];
+        const size_t wide = strlen(section->table->key);
+        if (wide != (size_t)(dot - path) || strncmp(section->table->key, path, wide)) continue;
+        const lw_quantity *row = lw_table_find(section->table, dot + 1);
+        return row ? section->offset + row->offset : SIZE_MAX;
+    }
+    return SIZE_MAX;
+}
+
+TEST_FUNCTION(every_order_is_between_two_numbers_of_its_record_and_fails_when_they_swap)
+{
+    union {
+        lw_boat boat;
+        lw_sailor sailor;
+        lw_day day;
+        char bytes[1];
+    } data;
+    size_t count = 0;
+    for (size_t r = 0; r < RECORD_COUNT; r++) {
+        const lw_order *order;
+        for (size_t i = 0; (order = lw_order_at(records[r], i)); i++, count++) {
+            CHECK(place_of(records[r], order->lesser) == order->lesser_offset);
+            CHECK(place_of(records[r], order->greater) == order->greater_offset);
+            lw_record_preset(records[r], &data);
+            *(double *)(data.bytes + order->lesser_offset) = 2.0;
+            *(double *)(data.bytes + order->greater_offset) = 1.0;
+            CHECK(lw_order_failing(records[r], &data) != NULL);
+        }
+    }
+    CHECK(count > 10 && !lw_order_at(&lw_sailor_record, 0));
+    lw_record_preset(&lw_boat_record, &data);
+    CHECK(!lw_order_failing(&lw_boat_record, &data));
+}
+
 TEST_FUNCTION(a_pin_is_found_by_its_label)
 {
     const lw_boat boat = sound_boat();
@@ -313,6 +353,7 @@ int main(void)
         TEST(a_table_check_finds_what_is_out_of_range_and_nan),
         TEST(the_preset_boat_with_pins_is_sound),
         TEST(contradictions_name_their_section),
+        TEST(every_order_is_between_two_numbers_of_its_record_and_fails_when_they_swap),
         TEST(a_pin_is_found_by_its_label),
     };
     return RUN_TESTS(tests);

@@ -330,11 +330,42 @@ TEST_FUNCTION(a_bad_reading_is_named_by_its_index)
 TEST_FUNCTION(a_contradiction_is_named_at_its_section)
 {
     lw_faults faults = {0};
-    CHECK(!read_text(&lw_boat_record, REST_OF_BOAT "pins:\n  A: 2 deg\n  B: 3 deg\n", &faults));
+    CHECK(!read_text(&lw_boat_record, REST_OF_BOAT "pins:\n  A: 2 deg\n  B: 2 deg\n", &faults));
     assert_int_equal(faults.count, 1);
     assert_int_equal(faults.list[0].line, 10);
     CHECK_TEXT(faults.list[0].key, "pins");
     lw_faults_free(&faults);
+}
+
+TEST_FUNCTION(pins_stand_from_the_most_lift_to_the_least_however_they_were_written)
+{
+    lw_faults faults = {0};
+    CHECK(read_text(&lw_boat_record,
+                    REST_OF_BOAT "pins:\n  3: 1 deg\n  1: 3 deg\n  2: 2 deg\n", &faults));
+    CHECK(data.boat.pin_count == 3 && faults.count == 0);
+    CHECK_TEXT(data.boat.pins[0].label, "1");
+    CHECK_TEXT(data.boat.pins[1].label, "2");
+    CHECK(data.boat.pins[2].incidence == 1.0 * LW_DEG);
+    lw_faults_free(&faults);
+}
+
+// 1.4 deg written for 4.1.
+TEST_FUNCTION(an_angle_against_the_order_of_the_labels_is_doubted)
+{
+    lw_faults faults = {0};
+    CHECK(read_text(&lw_boat_record,
+                    REST_OF_BOAT "pins:\n  A: 1.4 deg\n  B: 3 deg\n  C: 2 deg\n  D: 1 deg\n",
+                    &faults));
+    assert_int_equal(faults.count, 1);
+    CHECK(faults.list[0].is_doubt && faults.list[0].line == 10);
+    CHECK_TEXT(faults.list[0].key, "pins.C");
+    CHECK_TEXT(faults.list[0].sentence,
+               "pin C has more lift than pin A, unlike the other labels; taken so");
+    lw_faults_free(&faults);
+    faults = (lw_faults){0};
+    CHECK(read_text(&lw_boat_record,
+                    REST_OF_BOAT "pins:\n  low: 1 deg\n  high: 3 deg\n  mid: 2 deg\n", &faults));
+    CHECK(faults.count == 0);
 }
 
 TEST_FUNCTION(a_day_needs_one_wind_and_not_two)
@@ -379,6 +410,8 @@ int main(void)
         TEST(too_many_readings_and_legs_are_refused_once),
         TEST(a_bad_reading_is_named_by_its_index),
         TEST(a_contradiction_is_named_at_its_section),
+        TEST(pins_stand_from_the_most_lift_to_the_least_however_they_were_written),
+        TEST(an_angle_against_the_order_of_the_labels_is_doubted),
         TEST(a_day_needs_one_wind_and_not_two),
     };
     return RUN_TESTS(tests);

@@ -40,10 +40,10 @@ TEST_FUNCTION(a_contradiction_is_blamed_on_the_assignment_that_made_it)
     lw_reading reading = lw_reading_of(&lw_boat_record, &boat);
     lw_record_example(&lw_boat_record, &boat);
     reading.file = "boat.yaml", reading.option = "--against";
-    CHECK(lw_reading_set(&reading, "pins.A=-1 deg", &faults));
+    CHECK(lw_reading_set(&reading, "pins.A=2 deg", &faults));
     CHECK(!lw_reading_check(&reading, &faults) && faults.count == 1);
     CHECK_TEXT(faults.list[0].file, "--against");
-    CHECK_TEXT(faults.list[0].read, "pins.A=-1 deg");
+    CHECK_TEXT(faults.list[0].read, "pins.A=2 deg");
     lw_faults_free(&faults);
 }
 
@@ -72,6 +72,8 @@ TEST_FUNCTION(an_assignment_reaches_pins_legs_readings_and_optional_sections)
     set(&lw_boat_record, &boat, "pins.E 1=-1 deg");
     CHECK(boat.pin_count == 5 && boat.pins[1].incidence == 2.5 * LW_DEG);
     CHECK_TEXT(boat.pins[4].label, "E 1");
+    set(&lw_boat_record, &boat, "pins.E 1=2.8 deg");
+    CHECK(boat.pin_count == 5 && lw_boat_pin(&boat, "E 1") == 1 && lw_boat_pin(&boat, "B") == 2);
 
     lw_day day;
     lw_record_preset(&lw_day_record, &day);

@@ -5,6 +5,7 @@
 #include "answer/words/flight_text.h"
 #include "answer/words/margin_text.h"
 #include "lullwise/choice.h"
+#include "lullwise/order.h"
 #include "lullwise/ride.h"
 #include "records/record_value.h"
 #include "web/page.h"
@@ -71,6 +72,21 @@ static void put_text(const lw_text *text)
     lw_parcel_end();
 }
 
+static void put_orders(const lw_record *record)
+{
+    const lw_order *order;
+    lw_parcel_list("orders");
+    for (size_t i = 0; (order = lw_order_at(record, i)); i++) {
+        lw_parcel_object("");
+        lw_parcel_text("lesser", order->lesser);
+        lw_parcel_text("greater", order->greater);
+        lw_parcel_truth("may_be_alike", order->may_be_alike);
+        lw_parcel_truth("zero_is_none", order->zero_is_none);
+        lw_parcel_end();
+    }
+    lw_parcel_end();
+}
+
 static void put_record(const lw_record *record)
 {
     lw_parcel_object(record->name);
@@ -82,6 +98,7 @@ static void put_record(const lw_record *record)
     lw_parcel_list("sections");
     for (size_t i = 0; i < record->section_count; i++) put_section(&record->sections[i]);
     lw_parcel_end();
+    put_orders(record);
     lw_parcel_end();
 }
 

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "lullwise/day.h"
+#include "lullwise/order.h"
 #include "medium/wind.h"
 
 #define READINGS_LEAST 3
@@ -96,9 +97,6 @@ static const char *fault_of(const lw_day *day, bool has_swing)
     if (!(forecast->mean > 0.0 && forecast->height > 0.0)) {
         return "the forecast needs a mean wind and its height";
     }
-    if (forecast->gust > 0.0 && forecast->gust < forecast->mean) {
-        return "the forecast's gust lies below its mean";
-    }
     return NULL;
 }
 
@@ -117,10 +115,11 @@ bool lw_day_settle(lw_day *day, const char **why)
         *why = "there is no wind at all";
         return false;
     }
-    if (!(found.lull >= 0.0 && found.lull <= found.mean && found.mean <= found.puff)) {
-        *why = "lull, mean and puff must rise in this order";
-        return false;
-    }
+    const lw_wind given = *wind;
     wind->lull = found.lull, wind->mean = found.mean, wind->puff = found.puff;
-    return true;
+    const lw_order *failing = lw_order_failing(&lw_day_record, day);
+    if (!failing) return true;
+    *wind = given;
+    *why = failing->why;
+    return false;
 }

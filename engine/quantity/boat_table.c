@@ -84,7 +84,7 @@ static const lw_quantity pin_rows[] = {
      .doc = "Main foil's chord line to the hull's bottom line, nose up positive, with this pin in "
             "and the flap in line. Phone level on a board along the foil, then on the bottom; "
             "subtract. Push the strut forward and back: measure with the slack taken up as in "
-            "sailing. From the most lift to the least."},
+            "sailing."},
 };
 // clang-format on
 LW_TABLE_COVERS(lw_rig, rig_rows);
@@ -98,7 +98,7 @@ static const lw_table place_table = {
 static const lw_table pin_table = {
     "pins", "Pins", pin_rows, LW_ROW_COUNT(pin_rows),
     "The holes that fix the main foil's incidence: your own label, and the angle measured with "
-    "that pin in. From the most lift to the least."};
+    "that pin in. Written in any order; told from the most lift to the least."};
 
 #define SECTION_DOC                                                                               \
     "a designation such as NACA 2412, 23012 or 63-412. As measured: four digits with the foil's " \

@@ -1,6 +1,7 @@
 // field.js - one number or word of a record as a form field, made from its row.
 // SPDX-License-Identifier: MIT
 
+import { boundsOf, stepped as steppedTo } from "./bounds.js";
 import { freshId, make, stepButton } from "./dom.js";
 import { entry, heading, shownUnit, withUnit, withoutUnit, words } from "./number.js";
 import { rowOf } from "./rows.js";
@@ -36,6 +37,7 @@ class NumberField {
   #labelUnit = make("span", { class: "unseen" });
   #note = make("p", { class: "note", id: freshId() });
   #isTyping = false; // something that is not taken yet
+  #steps = []; // [sign, button], down and up
 
   constructor(page, kind, path, { stepped = false, label }) {
     const { sections } = page.tables.records[kind];
@@ -69,10 +71,14 @@ class NumberField {
       ? withoutUnit(refused.text, unit)
       : entry(this.#row, si, state.speedUnit);
     this.#tell(refused?.faults ?? state.doubts[this.#kind]);
+    for (const [sign, button] of this.#steps)
+      button.setAttribute("aria-disabled", this.#further(sign) === null);
   }
 
   #build(name, stepped) {
-    const step = (sign) => stepped && stepButton(sign, name, () => this.#nudge(sign));
+    const stepsOf = (sign) => stepButton(sign, name, () => this.#nudge(sign));
+    if (stepped) this.#steps = [-1, 1].map((sign) => [sign, stepsOf(sign)]);
+    const [less, more] = this.#steps.map(([, button]) => button);
     return make(
       "div",
       { class: "field", "data-at": `${this.#kind}.${this.#path}` },
@@ -81,9 +87,9 @@ class NumberField {
       make(
         "div",
         { class: stepped ? "entry stepped" : "entry" },
-        step(-1),
+        less,
         make("span", { class: "box" }, this.#input, this.#unit),
-        step(1),
+        more,
       ),
       this.#note,
     );
@@ -128,17 +134,25 @@ class NumberField {
     this.#tell(await this.#page.store.put(this.#kind, this.#path, text));
   }
 
-  // Half a tape's error further, within what is possible.
-  #nudge(sign) {
+  // The number half a tape's error further, as far as its row and its neighbours let it.
+  #further(sign) {
     const row = this.#row;
-    const { unit, inSi } = this.#shown();
-    const by = ((row.error || 10 ** -row.decimals) * row.in_si) / inSi / 2;
-    const least = (row.min * row.in_si) / inSi;
-    const most = (row.max * row.in_si) / inSi;
+    const { inSi } = this.#shown();
+    const by = (sign * (row.error || 10 ** -row.decimals) * row.in_si) / inSi / 2;
+    const record = this.#page.tables.records[this.#kind];
+    const values = this.#page.store.state.values[this.#kind];
+    const { least, most } = boundsOf(record, values, this.#path, row);
     const was = Number(this.#input.value.replace(",", "."));
-    const next = Math.min(Math.max(was + sign * by, least), most);
-    this.#input.value = String(Number(next.toFixed(row.decimals + 1)));
-    this.#take(withUnit(this.#input.value, unit));
+    const digits = inSi === row.in_si ? row.decimals + 1 : row.decimals; // as `entry` shows it
+    const next = steppedTo(was, by, [least / inSi, most / inSi], digits);
+    return next === was || Number.isNaN(was) ? null : next;
+  }
+
+  #nudge(sign) {
+    const next = this.#further(sign);
+    if (next === null) return;
+    this.#input.value = String(next);
+    this.#take(this.#typed());
   }
 }
 

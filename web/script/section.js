@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 import { make } from "./dom.js";
-import { numberField, sentenceOf } from "./field.js";
-import { words } from "./number.js";
+import { numberField } from "./field.js";
+import { PinsSection } from "./pins_section.js";
 
 // The rows of a section that is one struct.
 function plainSection(page, kind, section, leftOut = []) {
@@ -96,98 +96,9 @@ function listSection(page, kind, section) {
   };
 }
 
-// Pins: labels of the owner's own, most lift first; one can be added or taken away.
-class LabelledSection {
-  #page;
-  #kind;
-  #table;
-  #list = make("div", { class: "forms wide" });
-  #shown = "";
-  #fields = [];
-
-  constructor(page, kind, { table }) {
-    const { key, title, doc } = table;
-    this.#page = page;
-    this.#kind = kind;
-    this.#table = table;
-    this.element = make(
-      "details",
-      { class: "card section", id: `section-${key}` },
-      make("summary", {}, make("h2", {}, title)),
-      make("p", {}, doc),
-      this.#list,
-      this.#adder(),
-    );
-  }
-
-  update(state) {
-    const labels = state.values[this.#kind][this.#table.key].map((one) => one.label);
-    if (labels.join("\n") !== this.#shown) this.#lay(labels);
-    for (const field of this.#fields) field.update(state);
-  }
-
-  #adder() {
-    const { key, rows } = this.#table;
-    const label = make("input", { type: "text", id: `new-${key}`, maxlength: "15" });
-    const value = make("input", { type: "text", id: `value-${key}`, inputmode: "decimal" });
-    const note = make("p", { class: "note", role: "alert" });
-    const add = async (event) => {
-      event.preventDefault();
-      const wrong = await this.#add(label.value, value.value);
-      note.textContent = wrong.map(sentenceOf).join(". ");
-      if (!wrong.length) label.value = value.value = "";
-    };
-    return make(
-      "form",
-      { class: "add", onsubmit: add },
-      make("label", { for: label.id }, "A new pin's label"),
-      label,
-      make("label", { for: value.id }, `Its ${words(rows[0].key)} in ${rows[0].unit}`),
-      value,
-      make("button", {}, "Add"),
-      note,
-    );
-  }
-
-  // What is wrong with a new pin.
-  async #add(label, value) {
-    const { key, rows } = this.#table;
-    const { store } = this.#page;
-    const text = /[a-z°]/i.test(value) ? value : `${value} ${rows[0].unit}`;
-    const faults = await store.trial(this.#kind, `${key}.${label}`, text);
-    const wrong = faults.filter((fault) => !fault.is_doubt);
-    if (!wrong.length) await store.put(this.#kind, `${key}.${label}`, text);
-    return wrong;
-  }
-
-  #lay(labels) {
-    this.#shown = labels.join("\n");
-    this.#fields = labels.map((label) => {
-      const path = `${this.#table.key}.${label}`;
-      return numberField(this.#page, this.#kind, path, { label: `Pin ${label}`, stepped: true });
-    });
-    const cells = this.#fields.map((field, i) =>
-      make("div", {}, field.element, this.#takeAway(labels[i])),
-    );
-    this.#list.replaceChildren(...cells);
-  }
-
-  #takeAway(label) {
-    return make(
-      "button",
-      {
-        type: "button",
-        "aria-label": `Take pin ${label} away`,
-        onclick: () => this.#page.store.put(this.#kind, `${this.#table.key}.${label}`, null),
-      },
-      "Take away",
-    );
-  }
-}
-
 /** leftOut: keys of rows that stand elsewhere. */
 export function sectionForm(page, kind, section, leftOut) {
-  if (section.kind === "labelled") return new LabelledSection(page, kind, section);
+  if (section.kind === "labelled") return new PinsSection(page, kind, section);
   if (section.kind === "list") return listSection(page, kind, section);
   return plainSection(page, kind, section, leftOut);
 }

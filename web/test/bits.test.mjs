@@ -85,7 +85,7 @@ function drawnCase(i) {
     ]),
   );
   const maybe = (x) => (random() < 0.3 ? x : NaN);
-  const pins = trees.boat.pins.map((pin) => pin.label),
+  const pins = set.boat.values.pins.map((pin) => pin.label),
     { aft_x, forward_x } = set.boat.values.place;
   return {
     set,

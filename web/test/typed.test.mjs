@@ -23,7 +23,6 @@ const PLACES = [
   "asked.js",
   "compare_form.js",
   "drawing.js",
-  "field.js",
   "flight_side.js",
   "ride_traces.js",
   "view/flight.js",

@@ -15,9 +15,10 @@
 #include "lullwise/elementary.h"
 #include "lullwise/quantity.h"
 
-// What one measures: boat, sailor and day.
+// What one measures: boat, sailor and day; and which numbers must stay below which.
 #include "lullwise/boat.h"
 #include "lullwise/day.h"
+#include "lullwise/order.h"
 
 // What is around: water, air and waves of the day; wind and sea in time from a seed.
 #include "lullwise/medium.h"

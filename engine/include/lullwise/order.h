@@ -1,0 +1,24 @@
+// order.h - numbers of a record of which one must stay below another.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_ORDER_H
+#define LW_ORDER_H
+
+#include "lullwise/quantity.h"
+
+typedef struct lw_order {
+    const char *lesser, *greater;  // as in files: "linkage.forward_stop"
+    size_t lesser_offset, greater_offset;
+    bool may_be_alike;
+    bool zero_is_none;    // a greater of 0 is not given
+    const char *section;  // blamed where it fails
+    const char *why;      // what is said then
+} lw_order;
+
+// The orders of a record, one after the other; NULL behind the last.
+const lw_order *lw_order_at(const lw_record *record, size_t index);
+
+// The first order that fails, or NULL. A NaN fails.
+const lw_order *lw_order_failing(const lw_record *record, const void *data);
+
+#endif
