@@ -40,6 +40,27 @@ TEST_FUNCTION(pick_says_aloud_what_the_ranking_rests_on)
     CHECK(answer_has("Local rules"));
 }
 
+#define FORECAST                                                            \
+    "--set wind.lull='0 kn' --set wind.mean='0 kn' --set wind.puff='0 kn' " \
+    "--set forecast.mean='14 kn' "
+
+TEST_FUNCTION(a_forecast_says_how_lull_mean_and_puff_came_of_it)
+{
+    json_t *json = json_answer("pick" DEMO FORECAST);
+    const char *const keys[] = {"lull", "mean", "puff"};
+    const char *origin = json_text(json, "wind_origin");
+    for (int i = 0; i < 3; i++) {
+        char wind[24];
+        snprintf(wind, sizeof wind, " %.1f kn", json_number(json, "wind", keys[i]));
+        CHECK(strstr(origin, wind) != NULL);
+    }
+    CHECK(strstr(origin, "14.0 kn at 10 m, gusts by the exposure (off-land)") != NULL);
+    json_decref(json);
+    CHECK(lullwise("pick" DEMO FORECAST "--set forecast.gust='19 kn'") == 0);
+    CHECK(answer_has("From a forecast of 14.0 kn at 10 m, gusts 19.0 kn"));
+    CHECK(lullwise("pick" DEMO) == 0 && !answer_has("forecast"));
+}
+
 // Lines and numbers of the same thing: what counts is the lesser of two limits.
 TEST_FUNCTION(swims_come_with_their_error_and_the_hold_with_both_its_limits)
 {
@@ -166,6 +187,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(pick_ranks_every_pin_and_gives_the_reason_of_each_place),
         TEST(pick_says_aloud_what_the_ranking_rests_on),
+        TEST(a_forecast_says_how_lull_mean_and_puff_came_of_it),
         TEST(swims_come_with_their_error_and_the_hold_with_both_its_limits),
         TEST(places_nearer_than_two_errors_are_too_close_to_call),
         TEST(no_wind_and_no_time_are_null_and_none),

@@ -78,6 +78,9 @@ const void *lw_web_asked(int slot, const lw_question *question);
 // --against` tells it.
 void lw_web_compare(size_t length);
 
+// Parcel: origin, how lull, mean and puff of the day came about; empty where they are as given.
+void lw_web_wind(int slot);
+
 // Parcel: side, foils, drag, each an SVG.
 void lw_web_pictures(int slot);
 

@@ -7,6 +7,7 @@
 #include "answer/pick/pick.h"
 #include "answer/words/caution.h"
 #include "answer/words/margin_text.h"
+#include "answer/words/wind_text.h"
 #include "records/fault.h"
 
 #define TEXT(key, head)                                  \
@@ -42,6 +43,7 @@ void lw_tell_picked_head(lw_teller *t, const lw_picked *picked)
            LW_SPEED_TEXT(gusts->puff, 1, t->speed_unit), inputs->boat.name, inputs->sailor.name,
            person->mass + person->gear);
     lw_tell_sentence(t, "question", text);
+    if (lw_wind_origin(&inputs->day, t->speed_unit, text)) lw_tell_sentence(t, "wind_origin", text);
     LW_FIT(text, "Aim: %s (%s).", lw_aim_text(picked->now.aim), lw_aim_doc(picked->now.aim));
     lw_tell_sentence(t, "aim_sentence", text);
     lw_tell_name(t, "boat", inputs->boat.name);

@@ -46,6 +46,11 @@ const questions = {
     questions.fly(slot, set, asked);
     return engine.told("fly_modes");
   },
+  /** How lull, mean and puff came about. */
+  wind(slot, set) {
+    engine.load(slot, set);
+    return engine.ask("wind", slot);
+  },
   pictures(slot, set) {
     engine.load(slot, set);
     return engine.ask("pictures", slot);
