@@ -78,7 +78,7 @@ const void *lw_web_asked(int slot, const lw_question *question);
 // --against` tells it.
 void lw_web_compare(size_t length);
 
-// Parcel: origin, how lull, mean and puff of the day came about; empty where they are as given.
+// Parcel: lull, mean, puff of the day in SI; origin, how they came about, empty where as given.
 void lw_web_wind(int slot);
 
 // Parcel: side, foils, drag, each an SVG.

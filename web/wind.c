@@ -11,5 +11,8 @@ LW_EXPORT(lw_web_wind) void lw_web_wind(int slot)
     char text[LW_WIND_ORIGIN] = "";
     if (now->is_settled) lw_wind_origin(&now->inputs.day, now->speed_unit, text);
     lw_parcel_begin();
+    lw_parcel_number("lull", now->inputs.day.wind.lull);
+    lw_parcel_number("mean", now->inputs.day.wind.mean);
+    lw_parcel_number("puff", now->inputs.day.wind.puff);
     lw_parcel_text("origin", text);
 }

@@ -23,7 +23,7 @@ function windLine(row, gusts, speedUnit) {
 export function dayForm(page, gusts) {
   const { records, aims } = page.tables;
   const elsewhere = ["forecast", "readings"];
-  const winds = windForm(page, gusts);
+  const winds = windForm(page);
   const who = recordField(page, "sailor", "Who sails");
   const mass = numberField(page, "sailor", "person.mass", { stepped: true });
   const aim = wordField(page, "day", "aim", "Aim", aims);

@@ -38,12 +38,16 @@ class NumberField {
   #note = make("p", { class: "note", id: freshId() });
   #isTyping = false; // something that is not taken yet
   #steps = []; // [sign, button], down and up
+  #isOwn; // whether a fault is told here
+  #isFaulty = false;
+  #isAccused = false; // by others
 
-  constructor(page, kind, path, { stepped = false, label }) {
+  constructor(page, kind, path, { stepped, label, isOwn }) {
     const { sections } = page.tables.records[kind];
     this.#page = page;
     this.#kind = kind;
     this.#path = path;
+    this.#isOwn = isOwn;
     this.#row = rowOf(page.tables, kind, this.#section, path.split(".").at(-1));
     this.#isLabelled = sections.some(
       (one) => one.kind === "labelled" && one.table.key === this.#section,
@@ -58,6 +62,14 @@ class NumberField {
       onchange: () => this.#take(this.#typed()),
     });
     this.element = this.#build(label ?? heading(words(this.#row.key)), stepped);
+  }
+
+  /** Marked as faulty by what stands elsewhere, too. */
+  accuse(isAccused) {
+    const isFaulty = this.#isFaulty || isAccused;
+    this.#isAccused = isAccused;
+    this.#input.setAttribute("aria-invalid", isFaulty);
+    this.element.classList.toggle("faulty", isFaulty);
   }
 
   update(state) {
@@ -115,12 +127,11 @@ class NumberField {
   }
 
   #tell(faults) {
-    const mine = faultsAt({ faults }, this.#path);
-    const isFaulty = mine.some((fault) => !fault.is_doubt);
+    const mine = faultsAt({ faults }, this.#path).filter((fault) => this.#isOwn(fault));
+    this.#isFaulty = mine.some((fault) => !fault.is_doubt);
     this.#note.textContent = mine.map(sentenceOf).join(". ");
-    this.#input.setAttribute("aria-invalid", isFaulty);
-    this.element.classList.toggle("faulty", isFaulty);
-    this.element.classList.toggle("doubtful", !isFaulty && mine.length > 0);
+    this.element.classList.toggle("doubtful", !this.#isFaulty && mine.length > 0);
+    this.accuse(this.#isAccused);
   }
 
   async #flag(text) {
@@ -158,10 +169,11 @@ class NumberField {
 
 /**
  * A number with its unit, its way of measuring, and steps down and up where `stepped`.
- * path: "wind.lull", "legs.0.length". Returns { element, update(state) }.
+ * isOwn(fault): whether it is told here. path: "wind.lull", "legs.0.length".
+ * Returns { element, update(state), accuse(isAccused) }.
  */
-export const numberField = (page, kind, path, { stepped, label } = {}) =>
-  new NumberField(page, kind, path, { stepped, label });
+export const numberField = (page, kind, path, { stepped, label, isOwn = () => true } = {}) =>
+  new NumberField(page, kind, path, { stepped, label, isOwn });
 
 /** The name of a record. */
 export function nameField(page, kind) {

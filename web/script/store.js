@@ -117,7 +117,7 @@ class Store {
   }
   /** The record in use changed as a whole, if that is sound. Returns the faults. */
   choose(kind, tree) {
-    return this.#ifSound(kind, tree, () => this.#take(kind, tree, {}));
+    return this.#ifSound(kind, tree, () => this.#take(kind, tree, this.#stillRefused(kind, tree)));
   }
   /** A new record, kept and in use, if it is sound; one at hand that is alike is used. */
   add(kind, tree) {
@@ -157,6 +157,13 @@ class Store {
   // Changes one after the other: each begins with what the last has left.
   #inTurn(begin) {
     return (this.#turn = this.#turn.then(begin, begin));
+  }
+
+  // What is refused of a kind at the paths that a changed tree leaves as they are.
+  #stillRefused(kind, tree) {
+    const { set, refused } = this.#state;
+    const isLeft = ([path]) => isSame(textAt(tree, path), textAt(set[kind], path));
+    return Object.fromEntries(Object.entries(refused[kind]).filter(isLeft));
   }
 
   #ifSound(kind, tree, then) {

@@ -4,6 +4,7 @@
 import { make } from "./dom.js";
 import { heading } from "./number.js";
 import { kinds } from "./kinds.js";
+import { waits } from "./together.js";
 import { spoken } from "./tree.js";
 
 const viewOf = (kind) => (kind === "day" ? "today" : "boat");
@@ -17,7 +18,7 @@ function goToField(store, kind, path) {
   if (!find()) store.go(viewOf(kind));
   const field = find();
   for (let at = field; at; at = at.parentElement) if (at.matches("details")) at.open = true;
-  field?.querySelector("input")?.focus();
+  field?.querySelector("input, textarea")?.focus();
 }
 
 /** What stands in it follows the store. */
@@ -42,14 +43,19 @@ export function unusedLine(store) {
         `${nameOf(kind, path)} “${text}”`,
       ),
     );
-  store.onChange(({ refused }) => {
+  function tell() {
+    const { refused } = store.state;
     const all = kinds.flatMap((kind) =>
-      Object.entries(refused[kind]).map(([path, one]) => entryOf(kind, path, one)),
+      Object.entries(refused[kind])
+        .filter(([path, one]) => !waits(kind, path, one))
+        .map(([path, one]) => entryOf(kind, path, one)),
     );
     element.hidden = !all.length;
     head.textContent =
       all.length === 1 ? "1 value is not used:" : `${all.length} values are not used:`;
     list.replaceChildren(...all);
-  });
+  }
+  store.onChange(tell);
+  addEventListener("judged", tell);
   return element;
 }

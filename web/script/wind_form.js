@@ -2,9 +2,12 @@
 // SPDX-License-Identifier: MIT
 
 import { freshId, make } from "./dom.js";
-import { numberField, sentenceOf, wordField } from "./field.js";
-import { entry, heading, shownUnit, told } from "./number.js";
+import { numberField, wordField } from "./field.js";
+import { latest } from "./latest.js";
+import { heading, told } from "./number.js";
+import { readingsField } from "./readings_field.js";
 import { rowOf } from "./rows.js";
+import { isBetween, together } from "./together.js";
 
 const sources = [
   ["wind", "lull, mean, puff"],
@@ -29,59 +32,45 @@ function dayFrom(row, tree, source, gusts) {
   return day;
 }
 
-const readingRow = (tables) => rowOf(tables, "day", "readings");
-
-// A list of readings as text, one a line.
-function readingsField(page) {
-  const id = freshId(),
-    noteId = freshId();
-  const row = readingRow(page.tables);
-  const note = make("p", { class: "note", id: noteId });
-  const area = make("textarea", {
-    id,
-    rows: "6",
-    inputmode: "decimal",
-    "aria-describedby": noteId,
-    onchange: take,
+// A section's numbers, each beside the others.
+function windFields(page, section, keys) {
+  const title = page.tables.records.day.sections.find(({ table }) => table.key === section).table
+    .title;
+  const fields = keys.map((key) => {
+    const path = `${section}.${key}`;
+    const isOwn = (fault) => !isBetween(fault, path);
+    return { path, field: numberField(page, "day", path, { stepped: true, isOwn }) };
   });
-  const label = make("label", { for: id });
-
-  async function take() {
-    const { unit } = shownUnit(row, page.store.state.speedUnit);
-    const readings = area.value
-      .split(/[\n;]/)
-      .map((line) => line.trim())
-      .filter(Boolean)
-      .map((line) => (/[a-z]/i.test(line) ? line : `${line} ${unit}`));
-    const faults = await page.store.choose("day", { ...page.store.state.set.day, readings });
-    note.textContent = faults.map((fault) => `${fault.read} ${sentenceOf(fault)}`).join(". ");
-  }
-
-  return {
-    element: make("div", { class: "field" }, label, area, note),
-    update(state) {
-      const { unit } = shownUnit(row, state.speedUnit);
-      label.textContent = `Readings in ${unit}, one a line`;
-      if (document.activeElement !== area)
-        area.value = state.values.day.readings
-          .map((si) => entry(row, si, state.speedUnit))
-          .join("\n");
-    },
-  };
+  return together(page, "day", title, fields);
 }
 
-/** The wind of the day as a form; gusts() tells lull, mean and puff as they were worked out. */
-export function windForm(page, gusts) {
+const windNow = (page) => page.engine.ask("wind", 0, page.texts(page.store.state.set));
+
+// How lull, mean and puff came about, where they are not as given.
+function windOrigin(page) {
+  const element = make("p", { class: "note", role: "status" });
+  const tell = latest(async (isLast) => {
+    const { origin } = await windNow(page);
+    if (isLast()) element.textContent = origin;
+  });
+  return { element, update: () => void tell() };
+}
+
+// The selected source, with the wind that is now.
+async function changeSource(page, source) {
+  const gusts = await windNow(page);
+  const row = rowOf(page.tables, "day", "readings");
+  return page.store.choose("day", dayFrom(row, page.store.state.set.day, source, gusts));
+}
+
+/** The wind of the day as a form. */
+export function windForm(page) {
   const text = page.tables.records.day.texts.find((one) => one.key === "exposure");
   const parts = {
-    wind: ["lull", "mean", "puff"].map((key) =>
-      numberField(page, "day", `wind.${key}`, { stepped: true }),
-    ),
+    wind: [windFields(page, "wind", ["lull", "mean", "puff"])],
     readings: [readingsField(page)],
     forecast: [
-      ...["mean", "gust"].map((key) =>
-        numberField(page, "day", `forecast.${key}`, { stepped: true }),
-      ),
+      windFields(page, "forecast", ["mean", "gust"]),
       wordField(
         page,
         "day",
@@ -91,17 +80,11 @@ export function windForm(page, gusts) {
       ),
     ],
   };
+  const origin = windOrigin(page);
   const id = freshId();
   const select = make(
     "select",
-    {
-      id,
-      onchange: () =>
-        page.store.choose(
-          "day",
-          dayFrom(readingRow(page.tables), page.store.state.set.day, select.value, gusts()),
-        ),
-    },
+    { id, onchange: () => changeSource(page, select.value) },
     sources.map(([key, title]) => make("option", { value: key }, title)),
   );
   const inside = make("div", { class: "winds" });
@@ -111,6 +94,7 @@ export function windForm(page, gusts) {
       "div",
       {},
       inside,
+      origin.element,
       make("div", { class: "field" }, make("label", { for: id }, "Wind given as"), select),
     ),
     update(state) {
@@ -118,6 +102,7 @@ export function windForm(page, gusts) {
       if (source !== laid) inside.replaceChildren(...parts[source].map((part) => part.element));
       laid = select.value = source;
       for (const part of parts[source]) part.update(state);
+      origin.update(state);
     },
   };
 }

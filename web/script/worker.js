@@ -46,7 +46,7 @@ const questions = {
     questions.fly(slot, set, asked);
     return engine.told("fly_modes");
   },
-  /** How lull, mean and puff came about. */
+  /** Lull, mean and puff in SI, and how they came about. */
   wind(slot, set) {
     engine.load(slot, set);
     return engine.ask("wind", slot);
