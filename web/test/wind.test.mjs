@@ -111,7 +111,7 @@ test("readings are taken as one writes them down", () => {
     assert.deepEqual(readingsIn(text), readings, text);
 });
 
-test("readings in one line are taken; what is none stays, with its note, over a reload", async () => {
+test("readings in one line are taken; what is none stays with its note over a reload", async () => {
   const { page, complaints, close } = await openPage(browser, `${file}${READINGS}`);
   const area = page.getByLabel(/^Readings in/);
   await area.fill("8 10 12,5 14");
