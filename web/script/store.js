@@ -13,6 +13,8 @@ import * as records from "./records.js";
 import { settle, settleInto } from "./settle.js";
 import { apply, fileOf, isAlike, withText } from "./tree.js";
 
+const VIEW = "view"; // marks what stands in the browser's history as a view of this page
+
 const isSame = (one, other) => JSON.stringify(one) === JSON.stringify(other);
 
 /** Nothing is remembered and the address says nothing: the invented records will be shown. */
@@ -38,10 +40,7 @@ class Store {
 
   async open() {
     this.#show(await this.#fromAddress(), "replace");
-    addEventListener("popstate", async () => {
-      if (location.hash === addressOf(this.#state, this.#start)) return;
-      this.#show(await this.#fromAddress(), null);
-    });
+    addEventListener("popstate", (event) => this.#inTurn(() => this.#follow(event?.state)));
     onOtherTab((kind, id, tree) => this.#inTurn(() => this.#takeOver(kind, id, tree)));
   }
 
@@ -178,6 +177,20 @@ class Store {
     return this.#engine.ask("read", 0, kind, kind, fileOf(tree));
   }
 
+  // Back and forward lead through views of this page, marked by it: what was entered stays. Any
+  // other address is a link.
+  async #follow(mark) {
+    if (location.hash === addressOf(this.#state, this.#start)) return;
+    const { view } = readAddress();
+    if (mark === VIEW && this.#views.includes(view)) {
+      this.#show({ ...this.#state, view }, "replace");
+      return;
+    }
+    const next = await this.#fromAddress();
+    this.#mark();
+    this.#show(next, "replace");
+  }
+
   // The state with what the engine reads in its set.
   async #read(next) {
     const answers = {};
@@ -192,8 +205,8 @@ class Store {
   #show(next, how) {
     const address = addressOf(next, this.#start);
     this.#state = next;
-    if (how === "push" && address !== location.hash) history.pushState(null, "", address);
-    else if (how) history.replaceState(null, "", address);
+    if (how === "push" && address !== location.hash) history.pushState(VIEW, "", address);
+    else if (how) history.replaceState(VIEW, "", address);
     const { view, speedUnit, more, set, ids, refused } = next;
     rememberShown({ view, speedUnit, more, set, ids, refused });
     for (const listener of this.#listeners) listener(next);
@@ -271,29 +284,30 @@ class Store {
   #base(last) {
     const none = byKind(() => ({}));
     const kept = this.#state?.kept ?? records.openKept(this.#invented);
-    const first = {
-      view: this.#views[0],
-      speedUnit: "kn",
-      more: {},
-      set: this.#start,
-      refused: none,
-    };
-    const base = { ...first, ids: byKind(() => null), ...(this.#state ?? last), kept };
-    const atHand = (kind) => [...kept[kind], ...this.#invented[kind]];
-    const treeOf = (kind) => kept[kind].find((one) => one.id === base.ids[kind])?.tree;
+    const first = { view: this.#views[0], speedUnit: "kn", more: {}, set: this.#start };
+    const base = { ...first, refused: none, ...(this.#state ?? last), kept };
+    const treeOf = (kind) => kept[kind].find((one) => one.id === base.ids?.[kind])?.tree;
     const set = byKind((kind) => treeOf(kind) ?? base.set[kind]);
-    const idOf = (kind) => records.identityOf(atHand(kind), set[kind], base.ids[kind]);
+    const idOf = (kind) => this.#identity(base, kind, set[kind], base.ids?.[kind]);
     return { ...base, set, ids: byKind(idOf) };
   }
 
-  // Which records a set is of; what was refused of it when it was shown last is still refused.
+  // Which record a tree is: the one that it was, none if it was none, else one that is alike.
+  #identity({ kept }, kind, tree, was) {
+    const atHand = [...kept[kind], ...this.#invented[kind]];
+    return was === null ? null : records.identityOf(atHand, tree, was);
+  }
+
+  // Which records a set is of; what was refused of it is still refused after a reload.
   #identified(base, set, refused) {
     const isBase = (kind) => isAlike(set[kind], base.set[kind]);
     const atHand = (kind) => [...base.kept[kind], ...this.#invented[kind]];
-    const ids = byKind((kind) => records.identityOf(atHand(kind), set[kind], base.ids[kind]));
+    const wasId = (kind) => (isBase(kind) ? base.ids[kind] : undefined);
+    const ids = byKind((kind) => this.#identity(base, kind, set[kind], wasId(kind)));
     const treeOf = (kind) => atHand(kind).find((one) => one.id === ids[kind])?.tree ?? set[kind];
+    const isReload = this.#state === null;
     const still = (kind) =>
-      isBase(kind) ? { ...base.refused[kind], ...refused[kind] } : refused[kind];
+      isReload && isBase(kind) ? { ...base.refused[kind], ...refused[kind] } : refused[kind];
     return { ...base, set: byKind(treeOf), ids, refused: byKind(still) };
   }
 }

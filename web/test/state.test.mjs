@@ -45,6 +45,27 @@ test("back and forward lead through the views, and what was typed stays", async 
   await close();
 });
 
+test("what was entered stays on the way back, and a link followed can be undone", async () => {
+  const { page, close } = await openPage(browser, file);
+  const mass = () => page.locator('[data-at="sailor.person.mass"] input').inputValue();
+  await page.getByLabel("Lull in kn").waitFor();
+  await page.locator('nav a[href="#boat"]').click();
+  await page.locator("#section-person > summary").click();
+  await page.locator('[data-at="sailor.person.mass"] input').fill("72");
+  await page.keyboard.press("Enter");
+  await until(() => page.url().includes("mass=72"), "the mass in the address");
+  await page.goBack();
+  await isAt(page, "today");
+  assert.equal(Number(await mass()), 72);
+  await page.evaluate(() => {
+    location.hash = "#today?sailor.person.mass=90+kg";
+  });
+  await until(async () => Number(await mass()) === 90, "the link's mass");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await until(async () => Number(await mass()) === 72, "one's own again");
+  await close();
+});
+
 test("a reload shows the same view with the same values", async () => {
   const { page, close } = await openPage(browser, file);
   await settled(page);
