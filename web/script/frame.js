@@ -1,6 +1,7 @@
 // frame.js - what stands around every view: name, views, undo, speed unit, theme, files.
 // SPDX-License-Identifier: MIT
 
+import { aboutLine } from "./about.js";
 import { make } from "./dom.js";
 import { offerFile, saveAll, takeFiles } from "./files.js";
 import { kinds } from "./kinds.js";
@@ -217,12 +218,21 @@ function viewLinks(store, views) {
   return make("nav", { "aria-label": "Views" }, links);
 }
 
-// On a print: of what it is.
+// "2026-11-29 09:30", by the clock here.
+function dateAndTime(date = new Date()) {
+  const two = (number) => String(number).padStart(2, "0");
+  const day = [date.getFullYear(), two(date.getMonth() + 1), two(date.getDate())].join("-");
+  return `${day} ${two(date.getHours())}:${two(date.getMinutes())}`;
+}
+
+// On a print: of what it is, and when.
 function paperLine(store) {
   const paper = make("p", { class: "paper" });
-  store.onChange((state) => {
-    paper.textContent = kinds.map((kind) => state.set[kind].name).join(" · ");
-  });
+  const tell = ({ set }) => {
+    paper.textContent = [...kinds.map((kind) => set[kind].name), dateAndTime()].join(" · ");
+  };
+  store.onChange(tell);
+  addEventListener("beforeprint", () => tell(store.state));
   return paper;
 }
 
@@ -257,6 +267,7 @@ export function buildFrame(page, views) {
       tools(page, say),
     ),
     viewLinks(store, views),
+    aboutLine(store),
     unusedLine(store),
     faults,
     main,

@@ -5,6 +5,7 @@ import { askCard } from "../ask_card.js";
 import { card, make } from "../dom.js";
 import { nameField, sentenceOf } from "../field.js";
 import { recordField } from "../record_field.js";
+import { measuredLine } from "../measured.js";
 import { PartCard } from "../part_card.js";
 import { picture } from "../picture.js";
 import { sectionForm } from "../section.js";
@@ -44,6 +45,7 @@ export const boat = {
       { element: make("h2", { class: "record" }, page.tables.records[kind].title), update() {} },
       recordField(page, kind, kind === "boat" ? "Which boat" : "Who sails"),
       nameField(page, kind),
+      measuredLine(page, kind),
       ...page.tables.records[kind].sections.map((section) => sectionForm(page, kind, section)),
     ]);
     const sides = { side: "From the side", foils: "The foils", drag: "Hull and foil" };
