@@ -292,6 +292,7 @@ class Walk {
 
   async link(tab) {
     const link = this.#pick(links);
+    if (link === tab.location.hash) return; // a browser goes nowhere then
     const kept = structuredClone(tab.store.state.kept);
     await tab.follow(link);
     same(tab.store.state.kept, kept);
