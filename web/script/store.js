@@ -11,7 +11,7 @@ import { byKind, kinds } from "./kinds.js";
 import { lastShown, onOtherTab, rememberShown } from "./memory.js";
 import * as records from "./records.js";
 import { settle, settleInto } from "./settle.js";
-import { apply, fileOf, isAlike, withText } from "./tree.js";
+import { apply, fileOf, isAlike, textAt, withText } from "./tree.js";
 
 const VIEW = "view"; // marks what stands in the browser's history as a view of this page
 

@@ -248,3 +248,16 @@ test("the link is copied by a button, and says all that is shown", async () => {
   assert.equal(await page.evaluate(() => navigator.clipboard.readText()), page.url());
   await close();
 });
+
+test("a refused number stays when another section is changed as a whole", async () => {
+  const { page, close } = await openPage(browser, `${file}#boat`);
+  await openSection(page, "main_foil");
+  await type(page, "boat.main_foil.span", "70");
+  await unused(page).waitFor();
+  await openSection(page, "pins");
+  await page.getByRole("button", { name: "Take pin D away" }).click();
+  await until(async () => (await fieldAt(page, "boat.pins.D").count()) === 0, "one pin less");
+  await holds(page, "boat.main_foil.span", "70");
+  assert.match(await unused(page).textContent(), /span/);
+  await close();
+});

@@ -227,6 +227,7 @@ class Walk {
         "link",
         "reload",
         "broken",
+        "oneLegMore",
         "leaveOut",
       ]);
       this.done.push(`${this.#browser.tabs.indexOf(tab)} ${act}`);
@@ -288,6 +289,15 @@ class Walk {
     await store.undo();
     same([store.state.set, store.state.kept], before);
     await store.redo();
+  }
+
+  async oneLegMore({ store }) {
+    const { legs } = store.state.set.day;
+    if (legs.length > 5) return;
+    const aside = structuredClone(store.state.refused);
+    await store.choose("day", { ...store.state.set.day, legs: [...legs, legs.at(-1)] });
+    assert.equal(store.state.set.day.legs.length, legs.length + 1);
+    same(store.state.refused, aside);
   }
 
   async link(tab) {
