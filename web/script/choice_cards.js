@@ -5,6 +5,7 @@ import { card, cardOf, make } from "./dom.js";
 import { heading } from "./number.js";
 import { rangeChart } from "./range_chart.js";
 import { drawTable, drawTold, headOf } from "./told.js";
+import { waysOf } from "./ways.js";
 
 const EVERY = "every leg";
 const note = (text) => text && make("p", { class: "note" }, text);
@@ -30,7 +31,7 @@ const without = (sentence, pin) =>
   sentence.startsWith(`${pin} `) ? sentence.slice(pin.length + 1) : sentence;
 
 // Why each stands where it stands, and how surely.
-function ranking({ why, order_sure: sure }) {
+function ranking(page, { why, order_sure: sure }) {
   return make(
     "ol",
     { class: "ranking" },
@@ -42,6 +43,7 @@ function ranking({ why, order_sure: sure }) {
         pinName(pin),
         make("p", {}, without(sentence, pin)),
         behind && note(`${behind.sentence}.`),
+        waysOf(page, pin),
       );
     }),
   );
@@ -111,7 +113,7 @@ export function choiceCards(page, answer, state) {
     flies ? bestCard(answer) : noFlight(answer),
     careCard(answer),
     chartCard(page, answer, state),
-    flies && card(headOf(answer, "why"), ranking(answer), note(answer.order_sure_note)),
+    flies && card(headOf(answer, "why"), ranking(page, answer), note(answer.order_sure_note)),
     tableCard(answer, "orders"),
     flies && rudderCard(answer),
     tableCard(answer, "calmer"),

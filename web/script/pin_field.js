@@ -5,6 +5,14 @@ import { freshId, make } from "./dom.js";
 
 export const labelsOf = (state) => state.values.boat.pins.map((pin) => pin.label);
 
+/** Index of the pin chosen, else of the day's where it is known, else of a middle one. */
+export function pinOf(page, state) {
+  const labels = labelsOf(state);
+  const known = page.dayPin?.of === JSON.stringify(state.set) ? page.dayPin.pin : null;
+  const at = [state.more.pin, known].map((pin) => labels.indexOf(pin)).find((i) => i >= 0);
+  return at ?? Math.floor(labels.length / 2);
+}
+
 /** { element, update(labels, index of the pin) }; onPick(index). */
 export function pinField(onPick) {
   const name = freshId(),

@@ -9,7 +9,7 @@ import { latest } from "../latest.js";
 import { modesCard } from "../modes_card.js";
 import { heading, KNOT, minus, told as toldBy, words } from "../number.js";
 import { TOLD } from "../parcel.js";
-import { labelsOf, pinField } from "../pin_field.js";
+import { labelsOf, pinField, pinOf } from "../pin_field.js";
 import { resultRow } from "../rows.js";
 import { slider } from "../slider.js";
 import { headOf, shownOf } from "../told.js";
@@ -134,10 +134,8 @@ function helm(page, onMove) {
   };
 }
 
-function question(state) {
-  const labels = labelsOf(state),
-    pin = labels.indexOf(state.more.pin);
-  const ask = { pin: pin < 0 ? Math.floor(labels.length / 2) : pin };
+function question(page, state) {
+  const ask = { pin: pinOf(page, state) };
   for (const key of asked) ask[key] = fromWords(state.more[key]);
   ask.wind ??= state.values.day.wind?.mean || 12 * KNOT;
   return ask;
@@ -265,7 +263,7 @@ class FlightView {
   }
 
   update(state) {
-    this.#ask = question(state);
+    this.#ask = question(this.#page, state);
     this.#set = this.#page.texts(state.set);
     this.#advice.textContent = "";
     this.#pictures.build(state.values.boat);

@@ -8,7 +8,7 @@ import { latest } from "../latest.js";
 import { KNOT, told } from "../number.js";
 import { eventList, sumCard } from "../ride_cards.js";
 import { clockTime, rideClock } from "../ride_clock.js";
-import { labelsOf } from "../pin_field.js";
+import { labelsOf, pinOf } from "../pin_field.js";
 import { helm, MINUTES, movable } from "../ride_helm.js";
 import { opened } from "../ride_history.js";
 import { rideSide } from "../ride_side.js";
@@ -19,15 +19,13 @@ const REST = 400; // [ms] after the last move, before another ride is sailed
 const EVERY = 0.1; // [s] from row to row
 const spokenKeys = ["wind", "speed", "clearance", "pitch", "heel", "wand", "flap"];
 
-function question(state, courses) {
-  const { more } = state,
-    labels = labelsOf(state),
-    pin = labels.indexOf(more.pin);
+function question(page, state, courses) {
+  const { more } = state;
   const seed = Number(more.seed ?? 1),
     minutes = Number(more.minutes),
     course = courses.indexOf(more.course);
   const ask = {
-    pin: pin < 0 ? Math.floor(labels.length / 2) : pin,
+    pin: pinOf(page, state),
     course: Math.max(course, 0),
     seed: Number.isSafeInteger(seed) && seed >= 0 ? seed : 1,
     minutes: MINUTES.includes(minutes) ? minutes : 3,
@@ -116,7 +114,7 @@ class RideView {
   }
 
   update(state) {
-    this.#ask = question(state, this.#page.tables.courses);
+    this.#ask = question(this.#page, state, this.#page.tables.courses);
     this.#set = this.#page.texts(state.set);
     this.#steer.update(this.#ask, state, this.#sailed);
     this.#box.setAttribute("aria-busy", "true");

@@ -83,6 +83,7 @@ class Today {
       if (got?.told) {
         this.#answer = got.told;
         this.#answered = mine;
+        this.#page.dayPin = { of: JSON.stringify(store.state.set), pin: got.told.best?.pin };
         this.#tell(store.state);
       }
       say.status(got?.told ? briefly(got.told) : "Stopped: the answer is for other values.");

@@ -1,0 +1,23 @@
+// ways.test.mjs - from a pin on Today to its flight and ride; the day's pin where none is chosen.
+// SPDX-License-Identifier: MIT
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { file, goTo, openBrowser, openPage, settled, until } from "./browser.mjs";
+
+test("Flight and Ride show the day's pin, or the one whose way was taken", async () => {
+  const browser = await openBrowser();
+  const { page, complaints, close } = await openPage(browser, file);
+  await settled(page);
+  const pins = await page.locator(".ranking li > .pin").allTextContents();
+  const shown = () => page.locator(".pins label:has(:checked)").first().textContent();
+  await goTo(page, "flight");
+  assert.equal(await shown(), pins[0]);
+  await page.goBack();
+  await page.getByRole("link", { name: `Ride with ${pins.at(-1)}` }).click();
+  await until(async () => page.url().includes("#ride?"), "the ride", 10_000);
+  assert.equal(await shown(), pins.at(-1));
+  assert.deepEqual(complaints, []);
+  await close();
+  await browser.close();
+});
