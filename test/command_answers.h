@@ -16,6 +16,9 @@
 // A day on which nothing flies.
 #define CALM "--set wind.lull='3 kn' --set wind.mean='4 kn' --set wind.puff='5 kn' "
 
+// One that no pin of the demo boat holds.
+#define GALE "--set wind.lull='18 kn' --set wind.mean='24 kn' --set wind.puff='32 kn' "
+
 // The answer in JSON of `lullwise WORDS --json`; the caller drops it. A test ends when it is none.
 static inline json_t *json_answer(const char *words)
 {

@@ -9,7 +9,7 @@
 
 #include "lullwise/choice.h"
 #include "test/check.h"
-#include "test/random_boat.h"
+#include "test/random_outlook.h"
 
 #ifdef __SANITIZE_ADDRESS__
 #define QUESTIONS 10000
@@ -42,25 +42,6 @@ static void check_answer(const lw_answer *answer)
     CHECK(answer->outcome < LW_OUTCOME_COUNT);
     CHECK(IS_FINITE(&answer->flight) && IS_FINITE(&answer->margins));
     CHECK(answer->outcome == LW_NO_BALANCE || answer->flight.residual < LW_RESIDUAL);
-}
-
-// Every other boat may well sail; the rest are anything that a file may say.
-static boat_kind kind_of(int run) { return run % 2 ? BOAT_ANY : BOAT_USUAL; }
-
-// Sections of a few random boats: they take too long to be worked out for every one.
-#define SECTIONS 6
-static const lw_sections *random_sections(random_stream *stream)
-{
-    static lw_polar_room room;
-    static lw_sections sections[SECTIONS];
-    static int ready;
-    for (; ready < SECTIONS; ready++) {
-        random_stream own = {100 + ready};
-        long again = 0;
-        const lw_boat boat = random_boat(kind_of(ready), &own, &again);
-        lw_sections_prepare(&sections[ready], &boat, &room);
-    }
-    return &sections[random_bits(stream) % SECTIONS];
 }
 
 typedef struct prepared {
@@ -236,45 +217,6 @@ static void check_choice(const lw_choice *choice, const lw_outlook *outlook)
     }
 }
 
-// Any range on any leg: more that differs between pins than one boat has.
-static void draw_ranges(lw_outlook *outlook, random_stream *stream)
-{
-    for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-        for (size_t course = 0; course < outlook->course_count; course++) {
-            outlook->ranges[pin][course] = ranges[random_bits(stream) % RANGES];
-        }
-        const lw_range *first = &outlook->ranges[pin][0];
-        outlook->reach_launch[pin] = random_bits(stream) & 1 ? first->launches_at : 0.0;
-        outlook->relaunch[pin] = random_between(stream, 0.0, 900.0);
-    }
-}
-
-// A minute's ride of any kind: backwards too, never flying, swimming every few seconds.
-static lw_ride_sum random_ride(random_stream *stream)
-{
-    static const double swims[] = {0.0, 0.0, 0.0, 1.0, 2.0, 15.0};
-    const double share = random_between(stream, -0.5, 1.5);
-    return (lw_ride_sum){.seconds = 60.0,
-                         .along = 60.0 * random_between(stream, -2.0, 14.0),
-                         .flown = 60.0 * fmin(fmax(share, 0.0), 1.0),
-                         .swims = swims[random_bits(stream) % 6]};
-}
-
-static void draw_rides(lw_outlook *outlook, random_stream *stream)
-{
-    for (size_t b = 0; b < LW_BLOCKS; b++) {
-        for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
-            for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-                for (size_t c = 0; c < outlook->course_count; c++) {
-                    if (k != LW_RIDE_MEAN && (k + b) % 2) continue;
-                    outlook->blocks[b].as_is[k][pin][c] = random_ride(stream);
-                    outlook->blocks[b].drawn[k][pin][c] = random_ride(stream);
-                }
-            }
-        }
-    }
-}
-
 // The first days are worked out, with short rides; the others have the ranges of the claim above,
 // and rides of any kind.
 TEST_FUNCTION(any_day_has_a_ranking)
@@ -295,7 +237,7 @@ TEST_FUNCTION(any_day_has_a_ranking)
                 lw_outlook_step(&outlook, step);
             }
         } else {
-            draw_ranges(&outlook, &stream);
+            draw_ranges(&outlook, &(range_pool){ranges, RANGES}, &stream);
             draw_rides(&outlook, &stream);
         }
         lw_outlook_end(&outlook);

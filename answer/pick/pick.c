@@ -11,7 +11,8 @@ const lw_question lw_question_pick = {
         "Ranks the pins for the day's lulls and puffs, sea and course: expected time, share of the "
         "time flying, swims, the winds in which each launches, stays up and is held, and the "
         "reason for its place; then the order in 2 kn less and 2 kn more wind, rudder turns "
-        "for speed and to hold most, what a calmer pin costs and buys, and cautions. --against "
+        "for speed and to hold most, what a pin with less lift costs and buys, and cautions. "
+        "--against "
         "answers twice, side by side. Ends with 1 when nothing flies.",
     .size = sizeof(lw_pick),
     .begin = lw_pick_begin,

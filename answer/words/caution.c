@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "answer/words/number_text.h"
+#include "answer/words/verdict.h"
 #include "lullwise/choice_find.h"
 #include "lullwise/medium.h"
 #include "records/fault.h"
@@ -27,25 +28,17 @@ static void add_hold(lines *to, const lw_picked *picked)
 {
     const lw_choice *choice = &picked->now;
     const double puff = choice->gusts.puff;
-    const lw_placing *first = &choice->places[0], *most = lw_choice_holder(choice, puff);
-    const double held = first->prospect.held_up_to;
-    const double widest_held = most->prospect.held_up_to;
-    if (!lw_picked_flies(choice) || held >= puff) return;
-    if (widest_held <= 0.0)
+    const lw_placing *first = &choice->places[0], *holder = lw_choice_holder(choice, puff);
+    const char *label = lw_picked_label(picked, first->pin);
+    char held[2 * LW_CELL_LENGTH] = "in no wind on every leg";
+    if (lw_verdict_of(picked) == LW_VERDICT_UNHELD)
         ADD(to,
-            "No pin is held in any wind on every leg. Wait, find more shelter, or be ready to "
-            "come off the foils.");
-    else if (widest_held < puff)
-        ADD(to,
-            "No pin holds puffs of %s; the widest, %s, holds %s. Wait, find more "
-            "shelter, or be ready to come off the foils.",
-            SPEED(puff), lw_picked_label(picked, most->pin), SPEED(widest_held));
-    else if (held <= 0.0)
-        ADD(to, "Pin %s is held in no wind on every leg; pin %s holds the puffs of %s.",
-            lw_picked_label(picked, first->pin), lw_picked_label(picked, most->pin), SPEED(puff));
-    else
-        ADD(to, "Puffs of %s go over what pin %s holds (%s); pin %s holds them.", SPEED(puff),
-            lw_picked_label(picked, first->pin), SPEED(held), lw_picked_label(picked, most->pin));
+            "No pin holds this wind: wait, find more shelter, or be ready to come off the foils.");
+    if (lw_verdict_of(picked) != LW_VERDICT_PIN || lw_placing_holds(first, puff)) return;
+    if (first->prospect.held_up_to > 0.0) LW_FIT(held, "to %s", SPEED(first->prospect.held_up_to));
+    ADD(to, "Pin %s is held %s, puffs are %s; pin %s holds them%s.", label, held, SPEED(puff),
+        lw_picked_label(picked, holder->pin),
+        holder->flies ? "" : ", but does not fly on this day");
 }
 
 static void fit_hours(char text[40], double from, double to)
@@ -90,10 +83,11 @@ static void add_chill(lines *to, const lw_picked *picked)
 size_t lw_cautions(const lw_picked *picked, char at[LW_CAUTIONS_MOST][LW_CAUTION_LENGTH])
 {
     lines to = {.at = at};
-    const double swims = picked->now.places[0].prospect.swims;
+    const lw_placing *first = &picked->now.places[0];
     add_hold(&to, picked);
-    if (swims >= 0.5)
-        ADD(&to, "Expect about %.1f swims in one lap, even with the best pin.", swims);
+    if (first->prospect.swims >= LW_SWIMS_MANY)
+        ADD(&to, "Expect about %.1f swims in one lap with pin %s.", first->prospect.swims,
+            lw_picked_label(picked, first->pin));
     add_water(&to, picked->inputs.day.water.temperature);
     add_chill(&to, picked);
     ADD(&to, "Wear a buoyancy aid and a helmet. Foils cut: keep clear of them, afloat and ashore.");

@@ -4,6 +4,7 @@
 #include "answer/words/number_text.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "records/fault.h"
 
@@ -55,11 +56,14 @@ void lw_cell_value(char text[LW_CELL_LENGTH], const lw_quantity *row, const void
 void lw_cell_time(char text[LW_CELL_LENGTH], double seconds)
 {
     const long whole = lround(fmin(fabs(seconds), 1e7));
+    const long minutes = (whole + 30) / 60;
     const char *sign = seconds < 0.0 && whole > 0 ? "-" : "";
     if (whole < 60)
         lw_text_fit(text, LW_CELL_LENGTH, "%s%ld s", sign, whole);
-    else
+    else if (whole < 3600)
         lw_text_fit(text, LW_CELL_LENGTH, "%s%ld min %02ld s", sign, whole / 60, whole % 60);
+    else
+        lw_text_fit(text, LW_CELL_LENGTH, "%s%ld h %02ld min", sign, minutes / 60, minutes % 60);
 }
 
 lw_unit lw_speed_unit(lw_unit wanted)
@@ -73,6 +77,13 @@ const char *lw_speed_text(char text[LW_CELL_LENGTH], double speed, int decimals,
     const lw_unit told = lw_speed_unit(unit);
     lw_cell_number(number, speed / lw_unit_in_si(told), decimals, false);
     lw_text_fit(text, LW_CELL_LENGTH, "%s %s", number, lw_unit_text(told));
+    return text;
+}
+
+const char *lw_apart_text(char text[LW_CELL_LENGTH], double apart, lw_unit unit)
+{
+    lw_speed_text(text, fabs(apart), 1, unit);
+    if (!strpbrk(text, "123456789")) lw_text_fit(text, LW_CELL_LENGTH, "a shade");
     return text;
 }
 

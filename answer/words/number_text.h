@@ -21,7 +21,7 @@ double lw_ten_to(int decimals);
 // The number alone, with so many decimals; `is_signed`: a plus too.
 void lw_cell_number(char text[LW_CELL_LENGTH], double value, int decimals, bool is_signed);
 
-// "6 min 05 s", "48 s"; "-12 s" when negative.
+// "6 min 05 s", "48 s", "1 h 05 min"; "-12 s" when negative.
 void lw_cell_time(char text[LW_CELL_LENGTH], double seconds);
 
 // "78 %"; never a certainty: eight blocks know none.
@@ -31,6 +31,9 @@ void lw_chance_text(char text[LW_CELL_LENGTH], double chance);
 // of its own to the end of the block.
 lw_unit lw_speed_unit(lw_unit wanted);
 const char *lw_speed_text(char text[LW_CELL_LENGTH], double speed, int decimals, lw_unit unit);
+// How far two are apart: likewise, "a shade" where that would read 0.0.
+const char *lw_apart_text(char text[LW_CELL_LENGTH], double apart, lw_unit unit);
+#define LW_APART_TEXT(apart, unit) lw_apart_text((char[LW_CELL_LENGTH]){0}, (apart), (unit))
 #define LW_SPEED_TEXT(speed, decimals, unit) \
     lw_speed_text((char[LW_CELL_LENGTH]){0}, (speed), (decimals), (unit))
 

@@ -8,7 +8,8 @@
 #include "lullwise/choice.h"
 #include "lullwise/day.h"
 
-#define LW_WIND_STEP (2.0 * LW_KN)  // how much less and more wind is looked at
+#define LW_WIND_STEP  (2.0 * LW_KN)  // how much less and more wind is looked at
+#define LW_SWIMS_MANY 0.5            // in a lap: so many are told beside its time  [judged]
 
 typedef struct lw_picked {
     lw_inputs inputs;
@@ -42,13 +43,11 @@ void lw_picked_reason(const lw_picked *picked, size_t place, char text[LW_REASON
 // How far a place is behind the one before it, and how surely; false where seconds do not decide.
 bool lw_picked_behind(const lw_picked *picked, size_t place, char text[LW_REASON_LENGTH]);
 
-// What the next pin with less lift costs and buys: "0.2 kn slower, 4 s more; holds 0.6 kn more".
+// What the next pin with less lift costs and buys: "costs 0.2 kn under way, costs 4 s round the
+// course; holds 0.6 kn more".
 void lw_picked_step(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH]);
 
 // "C D B A", best first.
 void lw_picked_order(const lw_picked *picked, const lw_choice *choice, char text[LW_REASON_LENGTH]);
-
-// What would have to change when nothing flies.
-void lw_picked_no_flight(const lw_picked *picked, char text[LW_REASON_LENGTH]);
 
 #endif

@@ -36,6 +36,17 @@ const lw_placing *lw_choice_holder(const lw_choice *choice, double puff)
     return lw_choice_widest(choice);
 }
 
+bool lw_placing_stays_up(const lw_placing *place, double wind)
+{
+    const double from = place->prospect.stays_up_at;
+    return place->flies && from > 0.0 && wind >= from;
+}
+
+bool lw_placing_holds(const lw_placing *place, double wind)
+{
+    return place->prospect.held_up_to > 0.0 && wind <= place->prospect.held_up_to;
+}
+
 double lw_outlook_felt_wind(const lw_outlook *outlook, size_t pin)
 {
     const double knot = floor(outlook->gusts.mean / LW_KN + 0.5) - LW_RANGE_FIRST_KN;

@@ -7,6 +7,7 @@
 #include <math.h>
 
 #include "choice/blocks.h"
+#include "lullwise/choice_find.h"
 #include "lullwise/elementary.h"
 
 // --- a pin on a course
@@ -222,12 +223,6 @@ double lw_lap_length(const lw_outlook *outlook)
     return length;
 }
 
-static bool stays_up_in(const lw_placing *place, double wind)
-{
-    const double from = place->prospect.stays_up_at;
-    return place->flies && from > 0.0 && wind >= from;
-}
-
 lw_placing lw_lap_placing(const lw_outlook *outlook, size_t pin, lw_gusts gusts, bool for_time)
 {
     lw_placing to = {.pin = pin};
@@ -252,9 +247,9 @@ lw_placing lw_lap_placing(const lw_outlook *outlook, size_t pin, lw_gusts gusts,
     p->turns_lull = lw_range_turns(range, gusts.lull);
     p->turns_mean = lw_range_turns(range, gusts.mean);
     p->turns_puff = lw_range_turns(range, gusts.puff);
-    to.flies_in_lull = stays_up_in(&to, gusts.lull);
-    to.flies_in_mean = stays_up_in(&to, gusts.mean);
-    to.flies_in_puff = stays_up_in(&to, gusts.puff);
+    to.flies_in_lull = lw_placing_stays_up(&to, gusts.lull);
+    to.flies_in_mean = lw_placing_stays_up(&to, gusts.mean);
+    to.flies_in_puff = lw_placing_stays_up(&to, gusts.puff);
     const size_t hardest = lw_outlook_hardest(outlook, pin);
     to.ends_by = outlook->ranges[pin][hardest].ends_by;
     to.ends_by_rides = lw_outlook_hold_ends_by_rides(outlook, pin, hardest);

@@ -10,19 +10,34 @@ import { waysOf } from "./ways.js";
 const EVERY = "every leg";
 const note = (text) => text && make("p", { class: "note" }, text);
 
+const care = (text) => text && make("p", { class: "unheld" }, make("b", {}, text));
+
+// What is said first: the pin, or that none holds, or that nothing flies, and what would.
+function headline(answer) {
+  if (!answer.any_holds || !answer.best) return answer.headline;
+  return [`${heading(headOf(answer.places.rows[0], "pin"))} `, pinName(answer.best.pin)];
+}
+
 // The first place: what is pinned ashore, how far it is held, what is wound afloat.
+const firstPlace = ({ best, why }) => [
+  best.all_the_same && make("p", {}, best.all_the_same),
+  care(best.unheld),
+  best.on_hull && make("p", {}, best.on_hull),
+  drawTold(best, ["held_up_to", "over_puffs", "under_puffs", "seconds"]),
+  best.turns && [make("p", { class: "caption" }, headOf(best, "turns")), drawTold(best.turns)],
+  note(best.turns_note),
+  make("p", {}, why.rows[0].sentence),
+];
+
 function bestCard(answer) {
-  const { best, why } = answer;
-  return cardOf(
+  const card = cardOf(
     "best",
-    [`${heading(headOf(answer.places.rows[0], "pin"))} `, pinName(best.pin)],
-    best.unheld && make("p", { class: "unheld" }, make("b", {}, best.unheld)),
-    drawTold(best, ["held_up_to", "over_puffs", "under_puffs", "seconds"]),
-    make("p", { class: "caption" }, headOf(best, "turns")),
-    drawTold(best.turns),
-    note(answer.unflown_note),
-    make("p", {}, why.rows[0].sentence),
+    headline(answer),
+    answer.would && make("p", { class: "would" }, answer.would),
+    answer.best && firstPlace(answer),
   );
+  card.classList.toggle("none-holds", !answer.any_holds);
+  return card;
 }
 
 const pinName = (label) => make("b", { class: "pin" }, label);
@@ -87,7 +102,6 @@ const rudderCard = (answer) =>
     headOf(answer, "turns"),
     drawTable(answer.turns),
     note(answer.turns_note),
-    note(answer.unflown_note),
     drawTable(answer.band, headOf(answer, "band")),
     note(answer.band_note),
   );
@@ -104,19 +118,17 @@ export const careCard = (answer, title = headOf(answer, "cautions")) =>
     ),
   );
 
-const noFlight = (answer) => cardOf("best", "Nothing flies", make("p", {}, answer.no_flight));
-
 /** The cards of an answer, in the order of their worth. */
 export function choiceCards(page, answer, state) {
   const flies = answer.any_flies;
   return [
-    flies ? bestCard(answer) : noFlight(answer),
+    bestCard(answer),
     careCard(answer),
     chartCard(page, answer, state),
     flies && card(headOf(answer, "why"), ranking(page, answer), note(answer.order_sure_note)),
     tableCard(answer, "orders"),
     flies && rudderCard(answer),
-    tableCard(answer, "calmer"),
+    tableCard(answer, "less_lift"),
     tableCard(answer, "holds"),
     card("In numbers", drawTable(answer.places), note(answer.places_note)),
   ].filter(Boolean);

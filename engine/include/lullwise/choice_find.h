@@ -15,6 +15,11 @@ const lw_placing *lw_choice_soonest(const lw_choice *choice, double *wind);
 const lw_placing *lw_choice_widest(const lw_choice *choice);
 const lw_placing *lw_choice_holder(const lw_choice *choice, double puff);
 
+// In a wind [m/s] of the day: whether a pin stays up on every leg, and whether it is held. What is
+// told of a pin in a wind, turns and all, goes by these.
+bool lw_placing_stays_up(const lw_placing *place, double wind);
+bool lw_placing_holds(const lw_placing *place, double wind);
+
 // The apparent wind [m/s] of a pin in the day's mean wind, the strongest of the courses; 0 where
 // she does not fly.
 double lw_outlook_felt_wind(const lw_outlook *outlook, size_t pin);
