@@ -1,6 +1,7 @@
 // today.js - the view Today: lulls, puffs, sea, course and who sails; which set-up, and why.
 // SPDX-License-Identifier: MIT
 
+import { answerLine } from "../answer_line.js";
 import { askCard } from "../ask_card.js";
 import { choiceCards } from "../choice_cards.js";
 import { dayForm } from "../day_form.js";
@@ -21,6 +22,7 @@ class Today {
   #waiting = 0;
   #isOpen = true;
   #ask;
+  #line;
   #more;
   #bar = workBar("Working out the day", () => this.#begin());
   #answers = make("div", { class: "answers choice-made" });
@@ -31,9 +33,11 @@ class Today {
     this.#more = page.tables.questions
       .filter(({ name }) => !ELSEWHERE.includes(name))
       .map((question) => askCard(page, question));
+    this.#line = answerLine(page, this.#ask.element, this.#answers);
     const more = this.#more.map((one) => one.element);
-    const answers = make("div", {}, this.#bar.element, this.#answers, more);
-    main.append(make("div", { class: "today" }, this.#ask.element, answers));
+    const asking = make("div", { class: "asking" }, this.#line.element, this.#ask.element);
+    const answers = make("div", {}, this.#bar.element, this.#line.old, this.#answers, more);
+    main.append(make("div", { class: "today" }, asking, answers));
   }
 
   update(state) {
@@ -57,11 +61,14 @@ class Today {
     clearTimeout(this.#waiting);
     this.#bar.stop();
     this.#ask.close();
+    this.#line.close();
     for (const one of this.#more) one.close();
   }
 
   #mark(isBusy) {
-    this.#answers.classList.toggle("old", this.#answered !== this.#asked);
+    const isCurrent = this.#answered === this.#asked;
+    const words = this.#answer?.line ?? "";
+    this.#line.show({ isCurrent, isStopped: !isBusy, words });
     this.#answers.setAttribute("aria-busy", isBusy);
   }
 
@@ -86,7 +93,6 @@ class Today {
         this.#page.dayPin = { of: JSON.stringify(store.state.set), pin: got.told.best?.pin };
         this.#tell(store.state);
       }
-      say.status(got?.told ? briefly(got.told) : "Stopped: the answer is for other values.");
     } catch (error) {
       say.status(`The engine broke down: ${error.message}. Change a value, or work it out again.`);
     }
@@ -100,8 +106,5 @@ function gustsOf(answer, { speedUnit, values }) {
   const inSi = speedUnit === "m/s" ? 1 : KNOT;
   return Object.fromEntries(["lull", "mean", "puff"].map((key) => [key, answer.wind[key] * inSi]));
 }
-
-const briefly = (answer) =>
-  answer.any_flies ? `Pin ${answer.best.pin} for this day` : "Nothing flies on this day";
 
 export const today = { name: "today", title: "Today", open: (page, main) => new Today(page, main) };
