@@ -141,7 +141,7 @@ TEST_FUNCTION(a_pin_that_cannot_be_held_is_told_with_both_winds)
     CHECK(lullwise("pick" DEMO "--set wind.puff='24 kn' --set wind.mean='18 kn' "
                    "--set wind.lull='14 kn'") == 0);
     CHECK(answer_has("cannot be held in the puffs: held to ") && answer_has("puffs 24.0 kn"));
-    CHECK(answer_has("ends it: "));
+    CHECK(answer_has("ends it:"));
 }
 
 // Before any table, with the pin that holds most.

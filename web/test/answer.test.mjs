@@ -120,7 +120,7 @@ for (const [name, size] of Object.entries({ phone, laptop: sizes.laptop })) {
   });
 }
 
-test("what is typed and taken back leaves the answer that stood; what is stopped says so", async () => {
+test("what is typed and taken back leaves the answer as it stood; stopped is said", async () => {
   const { page, close } = await open("", sizes.laptop);
   await settled(page);
   const line = page.locator(".answer-line p"),
