@@ -1,6 +1,7 @@
 // choice_cards.js - a day's choice as cards: the pin to sail first, then reasons, turns, numbers.
 // SPDX-License-Identifier: MIT
 
+import { beachButton } from "./beach.js";
 import { card, cardOf, make } from "./dom.js";
 import { heading } from "./number.js";
 import { rangeChart } from "./range_chart.js";
@@ -37,6 +38,7 @@ function bestCard(answer) {
     answer.best && firstPlace(answer),
   );
   card.classList.toggle("none-holds", !answer.any_holds);
+  card.append(beachButton(card));
   return card;
 }
 

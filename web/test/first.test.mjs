@@ -3,7 +3,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { file, openBrowser, openPage, until } from "./browser.mjs";
+import { file, openBrowser, openPage, sizes, until } from "./browser.mjs";
 
 let browser;
 before(async () => {
@@ -59,5 +59,30 @@ test("a print says when it was made", async () => {
     /^Grey Heron .* · \d{4}-\d\d-\d\d \d\d:\d\d$/,
   );
   assert.ok(!(await page.locator("#about").isVisible()));
+  await close();
+});
+
+test("on the beach pin, hold and turns stand in letters that fill a phone", async () => {
+  const { page, complaints, close } = await openPage(browser, file, sizes.phone);
+  const large = page.getByRole("button", { name: "In large letters" });
+  await large.waitFor({ timeout: 60_000 });
+  const pin = await page.locator(".best .pin").textContent();
+  await large.click();
+  const beach = page.locator("dialog.beach");
+  assert.equal(await beach.locator(".pin").textContent(), pin);
+  const letters = beach.locator("dd, .pin");
+  for (const one of await letters.all()) {
+    const { x, y, height, wide, size } = await one.evaluate((at) => ({
+      ...at.getBoundingClientRect().toJSON(),
+      wide: at.scrollWidth,
+      size: parseFloat(getComputedStyle(at).fontSize),
+    }));
+    assert.ok(size >= 36, `${size} px`);
+    assert.ok(y >= 0 && y + height <= sizes.phone.height, "on the first screen");
+    assert.ok(x + wide <= sizes.phone.width, "not cut");
+  }
+  await page.keyboard.press("Escape");
+  assert.equal(await beach.count(), 0);
+  assert.deepEqual(complaints, []);
   await close();
 });
