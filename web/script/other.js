@@ -22,6 +22,16 @@ function openFields(page, now, read, say) {
   const found = (kind, path, text) =>
     settleInto((tree) => read(kind, tree), now.set[kind], refused[kind], [path, text], withText);
   const faultsOf = (one, path) => one.refused[path]?.faults ?? one.answer.faults;
+  let turn = Promise.resolve(); // one after the other: each begins with what the last has left
+
+  async function take(kind, path, text) {
+    const one = await found(kind, path, text);
+    refused[kind] = one.refused;
+    now.set[kind] = one.tree;
+    say(kind, one.tree);
+    return faultsOf(one, path);
+  }
+
   return {
     get state() {
       return { ...now, speedUnit: page.store.state.speedUnit };
@@ -32,12 +42,12 @@ function openFields(page, now, read, say) {
       else refused[kind] = {};
     },
     trial: async (kind, path, text) => faultsOf(await found(kind, path, text), path),
-    async put(kind, path, text) {
-      const one = await found(kind, path, text);
-      refused[kind] = one.refused;
-      say(kind, one.tree);
-      return faultsOf(one, path);
+    put(kind, path, text) {
+      const begin = () => take(kind, path, text);
+      return (turn = turn.then(begin, begin));
     },
+    /** When all that was put so far is said. */
+    idle: () => turn,
   };
 }
 

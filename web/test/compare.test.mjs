@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { openBrowser, openPage, sizes, until } from "./browser.mjs";
+import { file, openBrowser, openPage, sizes, until } from "./browser.mjs";
 import { lullwise } from "./desk.mjs";
 
 const address = new URL("../../build/page/lullwise.html", import.meta.url).href;
@@ -143,5 +143,42 @@ test("long work can be stopped, and begun again", async () => {
   await page.getByRole("button", { name: "Work it out" }).click();
   await isCurrent(page);
   assert.match(await best(page), /later/);
+  await close();
+});
+
+test("on a phone what is answered stays in sight while one edits, and says when it is old", async () => {
+  const { page, complaints, close } = await openPage(browser, `${file}#compare`, sizes.phone);
+  const line = page.locator(".answer-line p");
+  await until(async () => /Nothing differs/.test(await line.textContent()), "nothing differs");
+  await page.getByRole("button", { name: "Heavier sailor" }).click();
+  await until(async () => /Working/.test(await line.textContent()), "working");
+  const first = page.locator(".best li").first();
+  const isCurrent = async () => (await line.textContent()) === (await first.textContent());
+  await until(async () => (await first.count()) > 0 && (await isCurrent()), "the answer");
+  const field = page.locator(".change input").first();
+  await field.fill("77");
+  assert.match(await line.textContent(), /Working/);
+  const at = await line.evaluate((one) => one.getBoundingClientRect().toJSON());
+  assert.ok(at.top >= 0 && at.bottom < sizes.phone.height, "in sight");
+  await field.press("Enter");
+  await until(isCurrent, "the next answer");
+  assert.match(await page.locator(".best").textContent(), /sooner|later/);
+  assert.deepEqual(complaints, []);
+  await close();
+});
+
+test("two lines changed one right after the other both stay", async () => {
+  const { page, close } = await openPage(browser, `${file}#compare`);
+  await page.getByRole("button", { name: "Longer wand" }).waitFor();
+  await page.evaluate(() => {
+    for (const name of ["Longer wand", "More gearing"])
+      [...document.querySelectorAll(".often button")]
+        .find((one) => one.textContent === name)
+        .click();
+  });
+  await until(
+    () => /with\.boat\.linkage\.wand_length/.test(page.url()) && /gearing/.test(page.url()),
+    "both in the address",
+  );
   await close();
 });

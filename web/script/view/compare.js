@@ -1,6 +1,7 @@
 // compare.js - the view Compare: the present boat, sailor and day, and the same with a change.
 // SPDX-License-Identifier: MIT
 
+import { answerLine } from "../answer_line.js";
 import { compareCards } from "../compare_cards.js";
 import { compareForm } from "../compare_form.js";
 import { make } from "../dom.js";
@@ -13,6 +14,7 @@ class Compare {
   #page;
   #other;
   #ask;
+  #line;
   #bar = workBar("Working out both", () => this.#begin());
   #answers = make("div", { class: "answers" });
   #asked = "";
@@ -26,8 +28,10 @@ class Compare {
     this.#page = page;
     this.#other = openOther(page);
     this.#ask = compareForm(page, this.#other);
-    const answers = make("div", {}, this.#bar.element, this.#answers);
-    main.append(make("div", { class: "today compare" }, this.#ask.element, answers));
+    this.#line = answerLine(this.#other.page, this.#ask.element, this.#answers);
+    const asking = make("div", { class: "asking" }, this.#line.element, this.#ask.element);
+    const answers = make("div", {}, this.#bar.element, this.#line.old, this.#answers);
+    main.append(make("div", { class: "today compare" }, asking, answers));
   }
 
   async update(state) {
@@ -45,7 +49,8 @@ class Compare {
       this.#showNothing();
       return;
     }
-    this.#tell();
+    this.#bar.stop();
+    this.#mark(true);
     this.#waiting = setTimeout(() => this.#begin(), isFirst ? 0 : PAUSE);
   }
 
@@ -53,6 +58,7 @@ class Compare {
     this.#isOpen = false;
     clearTimeout(this.#waiting);
     this.#bar.stop();
+    this.#line.close();
   }
 
   #sets({ set }) {
@@ -74,24 +80,30 @@ class Compare {
   async #begin() {
     const { engine, store, say } = this.#page;
     const mine = this.#asked;
+    this.#mark(true);
     const sets = this.#sets(store.state).map(this.#page.texts);
     const labels = this.#labels(store.state);
     try {
       const got = await this.#bar.run((onProgress) => engine.comparison(sets, labels, onProgress));
-      if (!got || !this.#isOpen) return;
-      this.#answer = got;
-      this.#answered = mine;
-      this.#tell();
-      say.status(got.compared.differences?.[0] ?? "");
+      if (!this.#isOpen || mine !== this.#asked) return;
+      if (got) {
+        this.#answer = got;
+        this.#answered = mine;
+        this.#tell();
+      }
     } catch (error) {
       say.status(`The engine broke down: ${error.message}. Change a value, or work it out again.`);
     }
+    this.#mark(false);
+  }
+
+  #mark(isBusy, words = this.#answer?.compared.differences?.[0] ?? "") {
+    const isCurrent = this.#answered === this.#asked;
+    this.#line.show({ isCurrent, isStopped: !isBusy, words });
+    this.#answers.setAttribute("aria-busy", isBusy && !isCurrent);
   }
 
   #tell() {
-    const isOld = this.#answered !== this.#asked;
-    this.#answers.classList.toggle("old", isOld);
-    this.#answers.setAttribute("aria-busy", isOld);
     if (!this.#answer) return;
     const none = "One of the two has no pins to choose among.";
     const cards = this.#answer.compared.differences
@@ -104,8 +116,8 @@ class Compare {
     this.#bar.stop();
     this.#answer = null;
     this.#answered = this.#asked;
-    this.#tell();
     const line = "Nothing differs: the answer is Today's.";
+    this.#mark(false, line);
     this.#answers.replaceChildren(make("p", { class: "note" }, line));
   }
 }
