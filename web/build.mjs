@@ -25,7 +25,7 @@ const bundled = async (entry, more = {}) =>
     await build({ ...common, ...more, entryPoints: [join(here, entry)] })
   ).outputFiles[0].text.trim();
 
-const worker = await bundled("script/worker.js", { format: "iife" });
+const worker = await bundled("script/engine/worker.js", { format: "iife" });
 const workerPlugin = {
   name: "worker source",
   setup(builder) {

@@ -36,8 +36,8 @@ export async function playNatively(calls) {
 
 // Runs in the page: the module that lies in it, by the script that the page's workers run.
 const player = `
-  import { engineIn } from "./module.js";
-  import { moduleFrom } from "./engine.js";
+  import { engineIn } from "./engine/module.js";
+  import { moduleFrom } from "./engine/engine.js";
   let engine;
   function hash({ calls }) {
     const start = calls.lw_web_parcel(), length = calls.lw_web_parcel_length();

@@ -146,7 +146,7 @@ test("long work can be stopped, and begun again", async () => {
   await close();
 });
 
-test("on a phone what is answered stays in sight while one edits, and says when it is old", async () => {
+test("on a phone the answer stays in sight while one edits, and says when it is old", async () => {
   const { page, complaints, close } = await openPage(browser, `${file}#compare`, sizes.phone);
   const line = page.locator(".answer-line p");
   await until(async () => /Nothing differs/.test(await line.textContent()), "nothing differs");

@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { engineIn } from "../script/module.js";
+import { engineIn } from "../script/engine/module.js";
 import { file, openBrowser, openPage, settled } from "./browser.mjs";
 
 const demo = async (name) => readFile(new URL(`../../demo/${name}.yaml`, import.meta.url), "utf8");

@@ -7,8 +7,8 @@ import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { engineIn } from "../script/module.js";
-import { unpack } from "../script/parcel.js";
+import { engineIn } from "../script/engine/module.js";
+import { unpack } from "../script/engine/parcel.js";
 import { lullwise } from "./desk.mjs";
 
 const CASES = 200; // random sailors, winds, pins and courses

@@ -7,7 +7,7 @@ import assert from "node:assert/strict";
 import { readdir, readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { parse } from "acorn";
-import { engineIn } from "../script/module.js";
+import { engineIn } from "../script/engine/module.js";
 
 const folder = new URL("../script/", import.meta.url);
 const names = (await readdir(folder, { recursive: true })).filter((name) => name.endsWith(".js"));
@@ -16,15 +16,15 @@ const module = await WebAssembly.compile(
 );
 const { units } = (await engineIn(module)).ask("tables");
 
-const TABLES = ["told.js"]; // draws what is told
-const SHOWS = ["number.js"]; // by rows
+const TABLES = ["answer/told.js"]; // draws what is told
+const SHOWS = ["base/number.js"]; // by rows
 // Coordinates of pictures and bars, and numbers that are read back.
 const PLACES = [
-  "asked.js",
-  "compare_form.js",
-  "drawing.js",
-  "flight_side.js",
-  "ride_traces.js",
+  "answer/asked.js",
+  "form/compare_form.js",
+  "base/drawing.js",
+  "flight/side.js",
+  "ride/traces.js",
   "view/flight.js",
 ];
 

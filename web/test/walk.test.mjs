@@ -11,7 +11,7 @@ import { test } from "node:test";
 import { fileURLToPath } from "node:url";
 import vm from "node:vm";
 import { build } from "esbuild";
-import { engineIn } from "../script/module.js";
+import { engineIn } from "../script/engine/module.js";
 
 const WALKS = Number(process.env.LW_WALKS ?? 15);
 const ACTS = 40;
@@ -48,9 +48,9 @@ const ask = async (question, ...words) =>
 const scriptFolder = fileURLToPath(new URL("../script", import.meta.url));
 const bundled = await build({
   stdin: {
-    contents: `export { openStore } from "./store.js";
-               export { addressOf } from "./address.js";
-               export { isAlike, learnSections, textAt } from "./tree.js";`,
+    contents: `export { openStore } from "./keep/store.js";
+               export { addressOf } from "./keep/address.js";
+               export { isAlike, learnSections, textAt } from "./base/tree.js";`,
     resolveDir: scriptFolder,
   },
   bundle: true,

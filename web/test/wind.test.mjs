@@ -3,7 +3,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { readingsIn } from "../script/readings_field.js";
+import { readingsIn } from "../script/form/readings_field.js";
 import { file, openBrowser, openPage, until } from "./browser.mjs";
 
 let browser;

@@ -1,15 +1,15 @@
 // boat.js - the view Boat: every measurement with how to take it, what is doubtful, what matters.
 // SPDX-License-Identifier: MIT
 
-import { askCard } from "../ask_card.js";
-import { card, make } from "../dom.js";
-import { nameField, sentenceOf } from "../field.js";
-import { recordField } from "../record_field.js";
-import { measuredLine } from "../measured.js";
-import { PartCard } from "../part_card.js";
-import { picture } from "../picture.js";
-import { sectionForm } from "../section.js";
-import { spoken } from "../tree.js";
+import { askCard } from "../answer/ask_card.js";
+import { card, make } from "../base/dom.js";
+import { nameField, sentenceOf } from "../form/field.js";
+import { recordField } from "../form/record_field.js";
+import { measuredLine } from "../form/measured.js";
+import { PartCard } from "../answer/part_card.js";
+import { picture } from "../base/picture.js";
+import { sectionForm } from "../form/section.js";
+import { spoken } from "../base/tree.js";
 
 function doubtList(page, state) {
   const doubts = ["boat", "sailor"].flatMap((kind) => state.doubts[kind]);

@@ -1,12 +1,12 @@
 // compare.js - the view Compare: the present boat, sailor and day, and the same with a change.
 // SPDX-License-Identifier: MIT
 
-import { answerLine } from "../answer_line.js";
-import { compareCards } from "../compare_cards.js";
-import { compareForm } from "../compare_form.js";
-import { make } from "../dom.js";
-import { openOther } from "../other.js";
-import { workBar } from "../work_bar.js";
+import { answerLine } from "../answer/answer_line.js";
+import { compareCards } from "../answer/compare_cards.js";
+import { compareForm } from "../form/compare_form.js";
+import { make } from "../base/dom.js";
+import { openOther } from "../keep/other.js";
+import { workBar } from "../answer/work_bar.js";
 
 const PAUSE = 400; // [ms] after the last change, before the long work begins
 

@@ -1,18 +1,18 @@
 // flight.js - the view Flight: one steady flight as a picture, and what of it runs out first.
 // SPDX-License-Identifier: MIT
 
-import { fromWords, HEADINGS, toWords, WINDS } from "../asked.js";
-import { make } from "../dom.js";
-import { foilView, asternView } from "../flight_small.js";
-import { sideView, sizes } from "../flight_side.js";
-import { latest } from "../latest.js";
-import { modesCard } from "../modes_card.js";
-import { heading, KNOT, minus, told as toldBy, words } from "../number.js";
-import { TOLD } from "../parcel.js";
-import { labelsOf, pinField, pinOf } from "../pin_field.js";
-import { resultRow } from "../rows.js";
-import { slider } from "../slider.js";
-import { headOf, shownOf } from "../told.js";
+import { fromWords, HEADINGS, toWords, WINDS } from "../answer/asked.js";
+import { make } from "../base/dom.js";
+import { foilView, asternView } from "../flight/small.js";
+import { sideView, sizes } from "../flight/side.js";
+import { latest } from "../base/latest.js";
+import { modesCard } from "../answer/modes_card.js";
+import { heading, KNOT, minus, told as toldBy, words } from "../base/number.js";
+import { TOLD } from "../engine/parcel.js";
+import { labelsOf, pinField, pinOf } from "../form/pin_field.js";
+import { resultRow } from "../base/rows.js";
+import { slider } from "../form/slider.js";
+import { headOf, shownOf } from "../answer/told.js";
 
 const REST = 400; // [ms] after the last move, before the address is written and advice is asked
 const BAR = 8; // scales of a margin that fill its bar

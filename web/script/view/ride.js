@@ -1,19 +1,19 @@
 // ride.js - the view Ride: the boat through the day's gusts and chop, as a moving picture.
 // SPDX-License-Identifier: MIT
 
-import { fromWords, toWords } from "../asked.js";
-import { make } from "../dom.js";
-import { sizes } from "../flight_side.js";
-import { latest } from "../latest.js";
-import { KNOT, told } from "../number.js";
-import { eventList, sumCard } from "../ride_cards.js";
-import { clockTime, rideClock } from "../ride_clock.js";
-import { labelsOf, pinOf } from "../pin_field.js";
-import { helm, MINUTES, movable } from "../ride_helm.js";
-import { opened } from "../ride_history.js";
-import { rideSide } from "../ride_side.js";
-import { overview, traces } from "../ride_traces.js";
-import { resultRow } from "../rows.js";
+import { fromWords, toWords } from "../answer/asked.js";
+import { make } from "../base/dom.js";
+import { sizes } from "../flight/side.js";
+import { latest } from "../base/latest.js";
+import { KNOT, told } from "../base/number.js";
+import { eventList, sumCard } from "../ride/cards.js";
+import { clockTime, rideClock } from "../ride/clock.js";
+import { labelsOf, pinOf } from "../form/pin_field.js";
+import { helm, MINUTES, movable } from "../ride/helm.js";
+import { opened } from "../ride/history.js";
+import { rideSide } from "../ride/side.js";
+import { overview, traces } from "../ride/traces.js";
+import { resultRow } from "../base/rows.js";
 
 const REST = 400; // [ms] after the last move, before another ride is sailed
 const EVERY = 0.1; // [s] from row to row

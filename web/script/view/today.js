@@ -1,13 +1,13 @@
 // today.js - the view Today: lulls, puffs, sea, course and who sails; which set-up, and why.
 // SPDX-License-Identifier: MIT
 
-import { answerLine } from "../answer_line.js";
-import { askCard } from "../ask_card.js";
-import { choiceCards } from "../choice_cards.js";
-import { dayForm } from "../day_form.js";
-import { make } from "../dom.js";
-import { KNOT } from "../number.js";
-import { workBar } from "../work_bar.js";
+import { answerLine } from "../answer/answer_line.js";
+import { askCard } from "../answer/ask_card.js";
+import { choiceCards } from "../answer/choice_cards.js";
+import { dayForm } from "../form/day_form.js";
+import { make } from "../base/dom.js";
+import { KNOT } from "../base/number.js";
+import { workBar } from "../answer/work_bar.js";
 
 // Those with a view or a card of their own; every other question is a card here.
 const ELSEWHERE = ["pick", "fly", "modes", "ride", "foil", "hull", "range", "sensitivity"];

@@ -1,0 +1,81 @@
+// memory.js - what this browser keeps: records one by one, and what was shown last.
+// SPDX-License-Identifier: MIT
+//
+// Each record stands under a key of its own, so that what one tab keeps takes nothing from another.
+// What was shown last is a tab's own; a new one begins with what any tab has shown.
+
+import { kinds } from "../base/kinds.js";
+
+const RECORD = "lullwise.record."; // and kind and identity
+const LAST = "lullwise.last";
+const BY_NAME = "lullwise.kept"; // how records were kept before: lists of trees
+
+/* A private window keeps nothing: it reads as empty, and nothing is said. */
+function read(storage, key) {
+  try {
+    return JSON.parse(window[storage].getItem(key));
+  } catch {
+    return null;
+  }
+}
+
+function write(storage, key, value) {
+  try {
+    if (value === null) window[storage].removeItem(key);
+    else window[storage].setItem(key, JSON.stringify(value));
+  } catch {
+    /* not kept */
+  }
+}
+
+function keys() {
+  try {
+    return Object.keys(localStorage);
+  } catch {
+    return [];
+  }
+}
+
+const placeOf = (key) => key.slice(RECORD.length).split(/\.(.*)/);
+
+/** An identity that nothing else has; later ones sort behind earlier ones. */
+export const freshIdentity = () =>
+  `${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 10)}`;
+
+export const lastShown = () => read("sessionStorage", LAST) ?? read("localStorage", LAST);
+export function rememberShown(state) {
+  write("sessionStorage", LAST, state);
+  write("localStorage", LAST, state);
+}
+
+/** All kept records: { boat: [{ id, tree }], ... }, the oldest first. */
+export function keptRecords() {
+  const kept = Object.fromEntries(kinds.map((kind) => [kind, []]));
+  for (const key of keys()
+    .filter((one) => one.startsWith(RECORD))
+    .sort()) {
+    const [kind, id] = placeOf(key);
+    const tree = read("localStorage", key);
+    if (kept[kind] && tree) kept[kind].push({ id, tree });
+  }
+  return kept;
+}
+
+/** Keeps a record under its identity; null forgets it. */
+export const keepRecord = (kind, id, tree) => write("localStorage", `${RECORD}${kind}.${id}`, tree);
+
+/** Tells of records that another tab keeps or forgets: told(kind, id, tree or null). */
+export function onOtherTab(told) {
+  addEventListener("storage", ({ key, newValue }) => {
+    if (!key?.startsWith(RECORD)) return;
+    const [kind, id] = placeOf(key);
+    if (kinds.includes(kind)) told(kind, id, newValue === null ? null : JSON.parse(newValue));
+  });
+}
+
+/** The records kept by name, once: they are taken over under identities. */
+export function recordsByName() {
+  const lists = read("localStorage", BY_NAME) ?? {};
+  write("localStorage", BY_NAME, null);
+  return lists;
+}
