@@ -77,14 +77,16 @@ static void reason_swims(const lw_picked *picked, const lw_placing *place,
                 lw_reason_text(place->reason), p->swims, first->swims, longer);
 }
 
+enum { SWIMMING_LENGTH = 2 * LW_CELL_LENGTH };
+
 // ", 1 min 12 s of it for 0.7 swims", where that is much of a lap.
-static void fit_swimming(const lw_prospect *p, char text[2 * LW_CELL_LENGTH])
+static void fit_swimming(const lw_prospect *p, char text[SWIMMING_LENGTH])
 {
     char time[LW_CELL_LENGTH];
     text[0] = '\0';
     if (p->swims < LW_SWIMS_MANY) return;
     lw_cell_time(time, p->swim_seconds);
-    lw_text_fit(text, 2 * LW_CELL_LENGTH, ", %s of it for %.2f swims", time, p->swims);
+    lw_text_fit(text, SWIMMING_LENGTH, ", %s of it for %.2f swims", time, p->swims);
 }
 
 static void reason_first(const lw_picked *picked, const lw_placing *place,
@@ -93,7 +95,7 @@ static void reason_first(const lw_picked *picked, const lw_placing *place,
     const lw_prospect *p = &place->prospect;
     const double puff = picked->now.gusts.puff, spare = p->held_up_to - puff;
     char time[LW_CELL_LENGTH], held[LW_CELL_LENGTH], over[LW_CELL_LENGTH] = "";
-    char swimming[2 * LW_CELL_LENGTH];
+    char swimming[SWIMMING_LENGTH];
     lw_cell_time(time, p->seconds);
     fit_held(held, p->held_up_to, picked->speed_unit);
     if (p->held_up_to > 0.0)
