@@ -69,7 +69,8 @@ const lw_order *lw_order_at(const lw_record *record, size_t index)
 
 static double number_at(const void *data, size_t offset)
 {
-    return *(const double *)((const char *)data + offset);
+    const void *place = (const char *)data + offset;
+    return *(const double *)place;
 }
 
 static bool holds(const lw_order *order, const void *data)
