@@ -384,3 +384,16 @@ test(`${WALKS} walks of ${ACTS} acts in two tabs lose nothing and use nothing un
     }
   }
 });
+
+test("a record that the engine reads no more does not keep the page from opening", async () => {
+  const browser = new Browser();
+  const boat = { ...invented.boat[0], name: "Old", nothing: { here: "1" } };
+  const set = { boat, sailor: invented.sailor[1], day: invented.day[0] };
+  browser.local.set("lullwise.record.boat.a", JSON.stringify(boat));
+  const ids = { boat: "a", sailor: "invented-1", day: "invented-0" };
+  browser.local.set("lullwise.last", JSON.stringify({ view: "today", set, ids }));
+  const { store } = await browser.open();
+  same(store.state.set, { ...set, boat: invented.boat[0] });
+  assert.ok(store.state.values.boat.pins.length > 0);
+  assert.equal(store.state.kept.boat.length, 1);
+});

@@ -4,7 +4,7 @@
 // Each record stands under a key of its own, so that what one tab keeps takes nothing from another.
 // What was shown last is a tab's own; a new one begins with what any tab has shown.
 
-import { kinds } from "../base/kinds.js";
+import { byKind, kinds } from "../base/kinds.js";
 
 const RECORD = "lullwise.record."; // and kind and identity
 const LAST = "lullwise.last";
@@ -50,7 +50,7 @@ export function rememberShown(state) {
 
 /** All kept records: { boat: [{ id, tree }], ... }, the oldest first. */
 export function keptRecords() {
-  const kept = Object.fromEntries(kinds.map((kind) => [kind, []]));
+  const kept = byKind(() => []);
   for (const key of keys()
     .filter((one) => one.startsWith(RECORD))
     .sort()) {

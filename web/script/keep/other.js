@@ -21,7 +21,6 @@ function openFields(page, now, read, say) {
   const refused = byKind(() => ({}));
   const found = (kind, path, text) =>
     settleInto((tree) => read(kind, tree), now.set[kind], refused[kind], [path, text], withText);
-  const faultsOf = (one, path) => one.refused[path]?.faults ?? one.answer.faults;
   let turn = Promise.resolve(); // one after the other: each begins with what the last has left
 
   async function take(kind, path, text) {
@@ -29,7 +28,7 @@ function openFields(page, now, read, say) {
     refused[kind] = one.refused;
     now.set[kind] = one.tree;
     say(kind, one.tree);
-    return faultsOf(one, path);
+    return one.faults;
   }
 
   return {
@@ -41,7 +40,7 @@ function openFields(page, now, read, say) {
       if (path) delete refused[kind][path];
       else refused[kind] = {};
     },
-    trial: async (kind, path, text) => faultsOf(await found(kind, path, text), path),
+    trial: async (kind, path, text) => (await found(kind, path, text)).faults,
     put(kind, path, text) {
       const begin = () => take(kind, path, text);
       return (turn = turn.then(begin, begin));

@@ -18,15 +18,16 @@ export function faultsAt({ faults }, path) {
   return own.length ? own : faults.filter(isWrong);
 }
 
-// All texts but those that are blamed, as long as blaming helps: the texts that are sound together.
+// All texts but those that are blamed, as long as blaming helps: those that are sound together, and
+// what is read with them.
 async function blameless(read, build, texts) {
   let taken = texts;
   for (;;) {
-    const { is_sound, faults } = await read(build(taken));
-    if (is_sound) return taken;
-    const kept = taken.filter(([path]) => !faults.some((one) => isWrong(one) && bears(one, path)));
-    if (kept.length === taken.length) return [];
-    taken = kept;
+    const answer = await read(build(taken));
+    if (answer.is_sound || !taken.length) return { taken, answer };
+    const isBlamed = ([path]) => answer.faults.some((one) => isWrong(one) && bears(one, path));
+    const kept = taken.filter((one) => !isBlamed(one));
+    taken = kept.length < taken.length ? kept : [];
   }
 }
 
@@ -34,32 +35,37 @@ async function blameless(read, build, texts) {
 const inOrder = (texts, taken) => texts.filter((one) => taken.includes(one));
 
 /**
- * read(tree): what the engine says; build(texts): the record with texts [path, text], sound with
- * none. Returns { tree, answer, refused }: refused has { text, faults } by path.
+ * read(tree): what the engine says; build(texts): the record with texts [path, text]. Returns
+ * { tree, answer, refused }: what is read in the tree, sound where it is so with none of the texts;
+ * refused has { text, faults } by path.
  */
 export async function settle(read, build, texts) {
-  let taken = await blameless(read, build, texts);
+  let { taken, answer } = await blameless(read, build, texts);
   const refused = {};
   for (let isNews = taken.length < texts.length; isNews; ) {
     isNews = false;
     for (const one of texts.filter((text) => !taken.includes(text))) {
       const [path, text] = one;
-      const answer = await read(build(inOrder(texts, [...taken, one])));
-      if (answer.is_sound) {
+      const found = await read(build(inOrder(texts, [...taken, one])));
+      if (found.is_sound) {
         taken = [...taken, one];
+        answer = found;
         isNews = true;
-      } else refused[path] = { text, faults: faultsAt(answer, path) };
+      } else refused[path] = { text, faults: faultsAt(found, path) };
     }
   }
   for (const [path] of taken) delete refused[path];
-  const tree = build(inOrder(texts, taken));
-  return { tree, answer: await read(tree), refused };
+  return { tree: build(inOrder(texts, taken)), answer, refused };
 }
 
-/** The same for texts put into a record one by one: those refused before, and one more. */
-export function settleInto(read, tree, refused, [path, text], withText) {
+/**
+ * The same for texts put into a record one by one: those refused before, and one more. `faults`
+ * beside it are those of that one, or the doubts of the record.
+ */
+export async function settleInto(read, tree, refused, [path, text], withText) {
   const { [path]: _, ...others } = refused;
   const texts = [...Object.entries(others).map(([at, one]) => [at, one.text]), [path, text]];
   const build = (some) => some.reduce((whole, [at, one]) => withText(whole, at, one), tree);
-  return settle(read, build, texts);
+  const found = await settle(read, build, texts);
+  return { ...found, faults: found.refused[path]?.faults ?? found.answer.faults };
 }

@@ -17,6 +17,11 @@ const VIEW = "view"; // marks what stands in the browser's history as a view of 
 
 const isSame = (one, other) => JSON.stringify(one) === JSON.stringify(other);
 
+const valuesOf = (answers) => ({
+  values: byKind((kind) => answers[kind].values),
+  doubts: byKind((kind) => answers[kind].faults),
+});
+
 /** Nothing is remembered and the address says nothing: the invented records will be shown. */
 export const isFirstTime = () => location.hash === "" && lastShown() === null;
 
@@ -80,7 +85,7 @@ class Store {
 
   /** The records of a kind at hand: [{ id, tree }], one's own first. */
   records(kind) {
-    return [...this.#state.kept[kind], ...this.#invented[kind]];
+    return this.#atHand(this.#state, kind);
   }
 
   /** { text, faults } of a text that is not taken at a path; else undefined. */
@@ -99,19 +104,14 @@ class Store {
   }
   /** The faults and doubts of a text at a path, without taking it. */
   async trial(kind, path, text) {
-    const { set, refused } = this.#state;
-    const read = (tree) => this.#readTree(kind, tree);
-    const found = await settleInto(read, set[kind], refused[kind], [path, text], withText);
-    return found.refused[path]?.faults ?? found.answer.faults;
+    return (await this.#settledWith(kind, path, text)).faults;
   }
   /** Takes a text, or keeps it aside where it is faulty. Returns its faults and the doubts. */
   put(kind, path, text) {
     return this.#inTurn(async () => {
-      const { set, refused } = this.#state;
-      const read = (tree) => this.#readTree(kind, tree);
-      const found = await settleInto(read, set[kind], refused[kind], [path, text], withText);
-      await this.#take(kind, found.tree, found.refused);
-      return found.refused[path]?.faults ?? found.answer.faults;
+      const { tree, refused, faults } = await this.#settledWith(kind, path, text);
+      await this.#take(kind, tree, refused);
+      return faults;
     });
   }
   /** The record in use changed as a whole, if that is sound. Returns the faults. */
@@ -177,6 +177,19 @@ class Store {
     return this.#engine.ask("read", 0, kind, kind, fileOf(tree));
   }
 
+  #settledWith(kind, path, text) {
+    const { set, refused } = this.#state;
+    const read = (tree) => this.#readTree(kind, tree);
+    return settleInto(read, set[kind], refused[kind], [path, text], withText);
+  }
+
+  // A record with a link's texts; the one to start with, where it is sound with none of them.
+  async #settled(kind, from, texts) {
+    const read = (tree) => this.#readTree(kind, tree);
+    const found = await settle(read, (some) => apply(from, some), texts);
+    return found.answer.is_sound ? found : settle(read, () => this.#start[kind], []);
+  }
+
   // Back and forward lead through views of this page, marked by it: what was entered stays. Any
   // other address is a link.
   async #follow(mark) {
@@ -191,15 +204,18 @@ class Store {
     this.#show(next, "replace");
   }
 
-  // The state with what the engine reads in its set.
+  // The state with what the engine reads in its set, read anew where that is not the present one;
+  // null when some of it is faulty.
   async #read(next) {
+    const { set, values, doubts } = this.#state;
     const answers = {};
-    for (const kind of kinds) answers[kind] = await this.#readTree(kind, next.set[kind]);
-    return {
-      ...next,
-      values: byKind((kind) => answers[kind].values),
-      doubts: byKind((kind) => answers[kind].faults),
-    };
+    for (const kind of kinds) {
+      if (next.set[kind] === set[kind])
+        answers[kind] = { is_sound: true, values: values[kind], faults: doubts[kind] };
+      else answers[kind] = await this.#readTree(kind, next.set[kind]);
+      if (!answers[kind].is_sound) return null;
+    }
+    return { ...next, ...valuesOf(answers) };
   }
 
   #show(next, how) {
@@ -240,9 +256,11 @@ class Store {
     this.#future.length = 0;
   }
 
+  // To the last state that is still sound, with what other tabs have made of its records.
   async #step(from, to) {
-    if (!from.length) return;
-    const next = await this.#read(from.pop());
+    let next = null;
+    while (!next && from.length) next = await this.#read(from.pop());
+    if (!next) return;
     to.push(this.#state);
     this.#change(next);
   }
@@ -253,7 +271,7 @@ class Store {
     const take = (state) => records.withOthers(state, kind, id, { before, after });
     this.#past = this.#past.map(take);
     this.#future = this.#future.map(take);
-    this.#show(await this.#read(take(this.#state)), "replace");
+    this.#show((await this.#read(take(this.#state))) ?? this.#state, "replace");
   }
 
   async #fromAddress() {
@@ -261,22 +279,19 @@ class Store {
     const last = lastShown();
     const isTold = address.hasQuery || this.#state !== null;
     const base = this.#base(last);
-    const refused = {};
-    const set = {};
+    const found = {};
     for (const kind of kinds) {
-      const texts = isTold ? (address.changed[kind] ?? []) : [];
-      const from = isTold ? this.#start[kind] : base.set[kind];
-      const read = (tree) => this.#readTree(kind, tree);
-      const found = await settle(read, (some) => apply(from, some), texts);
-      set[kind] = found.tree;
-      refused[kind] = found.refused;
+      found[kind] = isTold
+        ? await this.#settled(kind, this.#start[kind], address.changed[kind] ?? [])
+        : await this.#settled(kind, base.set[kind], []);
     }
-    return this.#read({
-      ...this.#identified(base, set, refused),
+    return {
+      ...this.#identified(base, found),
+      ...valuesOf(byKind((kind) => found[kind].answer)),
       view: this.#views.includes(address.view) ? address.view : base.view,
       speedUnit: address.speedUnit ?? (isTold ? "kn" : base.speedUnit),
       more: isTold ? address.more : base.more,
-    });
+    };
   }
 
   // What was shown last, in this tab or in any, with what was made of its records since; at first
@@ -293,21 +308,26 @@ class Store {
   }
 
   // Which record a tree is: the one that it was, none if it was none, else one that is alike.
-  #identity({ kept }, kind, tree, was) {
-    const atHand = [...kept[kind], ...this.#invented[kind]];
-    return was === null ? null : records.identityOf(atHand, tree, was);
+  #identity(state, kind, tree, was) {
+    return was === null ? null : records.identityOf(this.#atHand(state, kind), tree, was);
+  }
+
+  #atHand({ kept }, kind) {
+    return [...kept[kind], ...this.#invented[kind]];
   }
 
   // Which records a set is of; what was refused of it is still refused after a reload.
-  #identified(base, set, refused) {
-    const isBase = (kind) => isAlike(set[kind], base.set[kind]);
-    const atHand = (kind) => [...base.kept[kind], ...this.#invented[kind]];
+  #identified(base, found) {
+    const isBase = (kind) => isAlike(found[kind].tree, base.set[kind]);
     const wasId = (kind) => (isBase(kind) ? base.ids[kind] : undefined);
-    const ids = byKind((kind) => this.#identity(base, kind, set[kind], wasId(kind)));
-    const treeOf = (kind) => atHand(kind).find((one) => one.id === ids[kind])?.tree ?? set[kind];
+    const ids = byKind((kind) => this.#identity(base, kind, found[kind].tree, wasId(kind)));
+    const treeOf = (kind) =>
+      this.#atHand(base, kind).find((one) => one.id === ids[kind])?.tree ?? found[kind].tree;
     const isReload = this.#state === null;
-    const still = (kind) =>
-      isReload && isBase(kind) ? { ...base.refused[kind], ...refused[kind] } : refused[kind];
+    const still = (kind) => ({
+      ...(isReload && isBase(kind) ? base.refused[kind] : {}),
+      ...found[kind].refused,
+    });
     return { ...base, set: byKind(treeOf), ids, refused: byKind(still) };
   }
 }
