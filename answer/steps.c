@@ -56,8 +56,7 @@ static bool is_bare(const char *text)
 // Puts a unit behind a part that has none.
 static void add_unit(part text, const char *unit)
 {
-    const size_t length = strlen(text);
-    if (unit[0] && is_bare(text)) lw_text_fit(text + length, sizeof(part) - length, " %s", unit);
+    if (unit[0] && is_bare(text)) lw_text_add(text, sizeof(part), " %s", unit);
 }
 
 static bool read_end(const lw_written *written, const char *text, const lw_quantity *row,

@@ -77,13 +77,29 @@ void lw_faults_sort(lw_faults *faults, size_t first)
     }
 }
 
+// Of what vsnprintf has cut off no half of a character stays.
+static void clip(char *to, size_t room, int wanted)
+{
+    if (wanted >= 0 && (size_t)wanted >= room) to[lw_utf8_whole(to, room - 1)] = '\0';
+}
+
 void lw_text_fit(char *to, size_t room, const char *format, ...)
 {
     va_list arguments;
     va_start(arguments, format);
     const int wanted = vsnprintf(to, room, format, arguments);
     va_end(arguments);
-    if (wanted >= 0 && (size_t)wanted >= room) to[lw_utf8_whole(to, room - 1)] = '\0';
+    clip(to, room, wanted);
+}
+
+void lw_text_add(char *to, size_t room, const char *format, ...)
+{
+    const size_t length = strlen(to);
+    va_list arguments;
+    va_start(arguments, format);
+    const int wanted = vsnprintf(to + length, room - length, format, arguments);
+    va_end(arguments);
+    clip(to + length, room - length, wanted);
 }
 
 // Characters that are not seen, or turn the direction of those beside them: soft hyphen, Arabic

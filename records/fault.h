@@ -55,6 +55,10 @@ void lw_faults_sort(lw_faults *faults, size_t first);
 void lw_text_fit(char *to, size_t room, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
 
+// The same behind what stands there already.
+void lw_text_add(char *to, size_t room, const char *format, ...)
+    __attribute__((format(printf, 3, 4)));
+
 // Copies a text for showing: control characters become spaces, what is no UTF-8 becomes question
 // marks, the end is clipped with "...". The copy always is UTF-8.
 void lw_text_tame(char *to, size_t room, const char *text);

@@ -310,8 +310,7 @@ TEST_FUNCTION(every_order_is_between_two_numbers_of_its_record_and_fails_when_th
     } data;
     size_t count = 0;
     for (size_t r = 0; r < RECORD_COUNT; r++) {
-        const lw_order *order;
-        for (size_t i = 0; (order = lw_order_at(records[r], i)); i++, count++) {
+        for (const lw_order *order = lw_orders_of(records[r]); order->lesser; order++, count++) {
             CHECK(place_of(records[r], order->lesser) == order->lesser_offset);
             CHECK(place_of(records[r], order->greater) == order->greater_offset);
             lw_record_preset(records[r], &data);
@@ -320,7 +319,7 @@ TEST_FUNCTION(every_order_is_between_two_numbers_of_its_record_and_fails_when_th
             CHECK(lw_order_failing(records[r], &data) != NULL);
         }
     }
-    CHECK(count > 10 && !lw_order_at(&lw_sailor_record, 0));
+    CHECK(count > 10 && !lw_orders_of(&lw_sailor_record)->lesser);
     lw_record_preset(&lw_boat_record, &data);
     CHECK(!lw_order_failing(&lw_boat_record, &data));
 }

@@ -74,9 +74,8 @@ static void put_text(const lw_text *text)
 
 static void put_orders(const lw_record *record)
 {
-    const lw_order *order;
     lw_parcel_list("orders");
-    for (size_t i = 0; (order = lw_order_at(record, i)); i++) {
+    for (const lw_order *order = lw_orders_of(record); order->lesser; order++) {
         lw_parcel_object("");
         lw_parcel_text("lesser", order->lesser);
         lw_parcel_text("greater", order->greater);

@@ -4,7 +4,6 @@
 #include "answer/words/modes_text.h"
 
 #include <math.h>
-#include <string.h>
 
 #include "records/fault.h"
 
@@ -42,12 +41,12 @@ void lw_mode_shape(const lw_mode *mode, char text[LW_MODES_LENGTH])
     double below = INFINITY;
     text[0] = '\0';
     for (int i = 0; i < 2; i++) {
-        const size_t row = next_noticed(&mode->swing, below), length = strlen(text);
+        const size_t row = next_noticed(&mode->swing, below);
         char value[LW_CELL_LENGTH];
         below = noticed(&mode->swing, row);
         if (below < SHAPE_LEAST) return;
         lw_cell_value(value, &lw_swing_table.rows[row], &mode->swing);
-        lw_text_fit(text + length, LW_MODES_LENGTH - length, "%s%s %s", length ? ", " : "",
+        lw_text_add(text, LW_MODES_LENGTH, "%s%s %s", text[0] ? ", " : "",
                     lw_swing_table.rows[row].key, value);
     }
 }

@@ -163,15 +163,13 @@ void lw_picked_order(const lw_picked *picked, const lw_choice *choice, char text
 {
     text[0] = '\0';
     for (size_t i = 0; i < choice->count; i++) {
-        const size_t at = strlen(text);
-        lw_text_fit(text + at, LW_REASON_LENGTH - at, "%s%s", i ? ", " : "",
+        lw_text_add(text, LW_REASON_LENGTH, "%s%s", i ? ", " : "",
                     lw_picked_label(picked, choice->places[i].pin));
     }
-    const size_t at = strlen(text);
     if (!lw_picked_flies(choice)) {
         lw_text_fit(text, LW_REASON_LENGTH, "nothing flies");
     } else if (picked->now.places[0].pin != choice->places[0].pin) {
-        lw_text_fit(text + at, LW_REASON_LENGTH - at, "  (%s first instead of %s)",
+        lw_text_add(text, LW_REASON_LENGTH, "  (%s first instead of %s)",
                     lw_picked_label(picked, choice->places[0].pin),
                     lw_picked_label(picked, picked->now.places[0].pin));
     }

@@ -23,9 +23,8 @@ static void fit_held(char text[LW_CELL_LENGTH], double held, lw_unit unit)
 static void add_end(const lw_picked *picked, size_t pin, char text[LW_REASON_LENGTH])
 {
     char end[LW_REASON_LENGTH];
-    const size_t at = strlen(text);
     lw_picked_end(picked, pin, end);
-    lw_text_fit(text + at, LW_REASON_LENGTH - at, "; what ends it: %s", end);
+    lw_text_add(text, LW_REASON_LENGTH, "; what ends it: %s", end);
 }
 
 // "; too close to call (4 s behind B, ± 6 s)".
@@ -34,11 +33,10 @@ static void add_close(const lw_picked *picked, size_t place, char text[LW_REASON
     char behind[LW_CELL_LENGTH], error[LW_CELL_LENGTH];
     const lw_placing *it = &picked->now.places[place];
     if (!it->is_close) return;
-    const size_t at = strlen(text);
     lw_cell_time(behind, it->behind);
     lw_cell_time(error, it->error);
-    lw_text_fit(text + at, LW_REASON_LENGTH - at, "; too close to call (%s behind %s, ± %s)",
-                behind, lw_picked_label(picked, it[-1].pin), error);
+    lw_text_add(text, LW_REASON_LENGTH, "; too close to call (%s behind %s, ± %s)", behind,
+                lw_picked_label(picked, it[-1].pin), error);
 }
 
 // "; cannot be held in the puffs: held to 18.1 kn, puffs 24.0 kn", where the reason is another.
@@ -50,9 +48,8 @@ static void add_unheld(const lw_picked *picked, const lw_placing *it, char text[
                          it->reason == LW_REASON_FIRST;
     if (!it->flies || says_so || it->prospect.held_up_to >= puff) return;
     fit_held(held, it->prospect.held_up_to, picked->speed_unit);
-    const size_t at = strlen(text);
-    lw_text_fit(text + at, LW_REASON_LENGTH - at, "; %s: %s, puffs %s",
-                lw_reason_text(LW_REASON_UNHELD), held, SPEED(puff));
+    lw_text_add(text, LW_REASON_LENGTH, "; %s: %s, puffs %s", lw_reason_text(LW_REASON_UNHELD),
+                held, SPEED(puff));
 }
 
 // "37 s more", "12 s less", "as long" round the course than the first.
@@ -156,10 +153,9 @@ static void reason_drops(const lw_picked *picked, const lw_placing *place,
     lw_cell_time(first, picked->now.places[0].prospect.hull_seconds);
     lw_text_fit(text, LW_REASON_LENGTH, "%s: %s there, the first %s", lw_reason_text(place->reason),
                 here, first);
-    const size_t at = strlen(text);
     if (lull < p->stays_up_at)
-        lw_text_fit(text + at, LW_REASON_LENGTH - at, "; lulls %s, she stays up from %s",
-                    SPEED(lull), SPEED(p->stays_up_at));
+        lw_text_add(text, LW_REASON_LENGTH, "; lulls %s, she stays up from %s", SPEED(lull),
+                    SPEED(p->stays_up_at));
 }
 
 // On the hull in all of the day's winds.

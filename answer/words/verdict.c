@@ -4,7 +4,6 @@
 #include "answer/words/verdict.h"
 
 #include <math.h>
-#include <string.h>
 
 #include "lullwise/choice_find.h"
 #include "records/fault.h"
@@ -112,7 +111,8 @@ void lw_verdict_unheld(const lw_picked *picked, char text[LW_REASON_LENGTH])
                 holder->flies ? "" : ", but does not fly on this day");
 }
 
-void lw_turns_text(char text[LW_CELL_LENGTH], const lw_placing *place, double wind, double turns)
+// "+1.2", "(+1.2)" in a wind [m/s] in which it is not held, "-" where she does not stay up.
+static void fit_turns(char text[LW_CELL_LENGTH], const lw_placing *place, double wind, double turns)
 {
     char number[LW_CELL_LENGTH];
     const bool is_held = lw_placing_holds(place, wind);
@@ -128,12 +128,10 @@ static void add_turns(const lw_placing *place, lw_gusts gusts, char text[LW_REAS
 {
     char lull[LW_CELL_LENGTH], mean[LW_CELL_LENGTH], puff[LW_CELL_LENGTH];
     const lw_prospect *p = &place->prospect;
-    const size_t at = strlen(text);
-    lw_turns_text(lull, place, gusts.lull, p->turns_lull);
-    lw_turns_text(mean, place, gusts.mean, p->turns_mean);
-    lw_turns_text(puff, place, gusts.puff, p->turns_puff);
-    lw_text_fit(text + at, LW_REASON_LENGTH - at, "; turns: lull %s, mean %s, puff %s", lull, mean,
-                puff);
+    fit_turns(lull, place, gusts.lull, p->turns_lull);
+    fit_turns(mean, place, gusts.mean, p->turns_mean);
+    fit_turns(puff, place, gusts.puff, p->turns_puff);
+    lw_text_add(text, LW_REASON_LENGTH, "; turns: lull %s, mean %s, puff %s", lull, mean, puff);
 }
 
 void lw_verdict_line(const lw_picked *picked, char text[LW_REASON_LENGTH])
@@ -142,16 +140,15 @@ void lw_verdict_line(const lw_picked *picked, char text[LW_REASON_LENGTH])
     const double held = first->prospect.held_up_to, widest = most->prospect.held_up_to;
     const lw_verdict verdict = lw_verdict_of(picked);
     lw_verdict_headline(picked, text);
-    const size_t at = strlen(text);
     if (verdict == LW_VERDICT_UNHELD && widest > 0.0)
-        lw_text_fit(text + at, LW_REASON_LENGTH - at, "; pin %s holds most: to %s",
+        lw_text_add(text, LW_REASON_LENGTH, "; pin %s holds most: to %s",
                     lw_picked_label(picked, most->pin), SPEED(widest));
     if (verdict != LW_VERDICT_PIN) return;
     if (!first->flies)
-        lw_text_fit(text + at, LW_REASON_LENGTH - at, ", sailed on the hull");
+        lw_text_add(text, LW_REASON_LENGTH, ", sailed on the hull");
     else if (held > 0.0)
-        lw_text_fit(text + at, LW_REASON_LENGTH - at, ", held to %s", SPEED(held));
+        lw_text_add(text, LW_REASON_LENGTH, ", held to %s", SPEED(held));
     else
-        lw_text_fit(text + at, LW_REASON_LENGTH - at, ", held in no wind");
+        lw_text_add(text, LW_REASON_LENGTH, ", held in no wind");
     if (first->flies) add_turns(first, picked->now.gusts, text);
 }

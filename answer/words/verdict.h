@@ -27,8 +27,4 @@ void lw_verdict_unheld(const lw_picked *picked, char text[LW_REASON_LENGTH]);
 // All of it in a line: "Pin C, held to 22.4 kn. Turns: lull +0.7, mean +0.8, puff +1.2".
 void lw_verdict_line(const lw_picked *picked, char text[LW_REASON_LENGTH]);
 
-// Rudder turns of a place in a wind [m/s] in words: "+1.2", "(+1.2)" where it is not held, "-"
-// where she does not stay up.
-void lw_turns_text(char text[LW_CELL_LENGTH], const lw_placing *place, double wind, double turns);
-
 #endif

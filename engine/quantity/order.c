@@ -57,14 +57,11 @@ static const lw_order day_orders[] = {
 };
 // clang-format on
 
-const lw_order *lw_order_at(const lw_record *record, size_t index)
+const lw_order *lw_orders_of(const lw_record *record)
 {
     static const lw_order none = {.lesser = NULL};
-    const lw_order *orders = &none;
-    if (record == &lw_boat_record) orders = boat_orders;
-    if (record == &lw_day_record) orders = day_orders;
-    for (size_t i = 0; orders->lesser && i < index; i++) orders++;
-    return orders->lesser ? orders : NULL;
+    if (record == &lw_boat_record) return boat_orders;
+    return record == &lw_day_record ? day_orders : &none;
 }
 
 static double number_at(const void *data, size_t offset)
@@ -83,7 +80,7 @@ static bool holds(const lw_order *order, const void *data)
 
 const lw_order *lw_order_failing(const lw_record *record, const void *data)
 {
-    const lw_order *order;
-    for (size_t i = 0; (order = lw_order_at(record, i)) && holds(order, data); i++) continue;
-    return order;
+    const lw_order *order = lw_orders_of(record);
+    while (order->lesser && holds(order, data)) order++;
+    return order->lesser ? order : NULL;
 }

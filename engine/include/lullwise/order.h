@@ -15,8 +15,8 @@ typedef struct lw_order {
     const char *why;      // what is said then
 } lw_order;
 
-// The orders of a record, one after the other; NULL behind the last.
-const lw_order *lw_order_at(const lw_record *record, size_t index);
+// The orders of a record, one after the other; behind the last one whose `lesser` is NULL.
+const lw_order *lw_orders_of(const lw_record *record);
 
 // The first order that fails, or NULL. A NaN fails.
 const lw_order *lw_order_failing(const lw_record *record, const void *data);
