@@ -11,11 +11,11 @@ import { test } from "node:test";
 import { fileURLToPath } from "node:url";
 import vm from "node:vm";
 import { build } from "esbuild";
+import { kinds } from "../script/base/kinds.js";
 import { engineIn } from "../script/engine/module.js";
 
 const WALKS = Number(process.env.LW_WALKS ?? 15);
 const ACTS = 40;
-const kinds = ["boat", "sailor", "day"];
 
 // Alike, whatever page made them; if not, told from where they part.
 function same(one, other) {

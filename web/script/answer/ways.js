@@ -1,7 +1,7 @@
 // ways.js - ways from a pin to its flight and its ride.
 // SPDX-License-Identifier: MIT
 
-import { make } from "../base/dom.js";
+import { linkTo, make } from "../base/dom.js";
 
 const views = { flight: "Flight", ride: "Ride" };
 
@@ -17,11 +17,10 @@ export const waysOf = ({ store }, pin) =>
     "p",
     { class: "ways" },
     Object.entries(views).map(([view, title]) => {
-      const go = (event) => {
-        event.preventDefault();
+      const go = () => {
         store.say({ pin });
         store.go(view);
       };
-      return make("a", { href: addressOf(view, pin), onclick: go }, `${title} with ${pin}`);
+      return linkTo(addressOf(view, pin), go, {}, `${title} with ${pin}`);
     }),
   );

@@ -37,6 +37,21 @@ export const stepButton = (sign, name, onclick) =>
     sign < 0 ? "−" : "+",
   );
 
+/** An address within the page, followed without the browser's own way. */
+export const linkTo = (href, go, properties, text) =>
+  make(
+    "a",
+    {
+      ...properties,
+      href,
+      onclick: (event) => {
+        event.preventDefault();
+        go();
+      },
+    },
+    text,
+  );
+
 /** A card of a kind, with its heading. */
 export const cardOf = (kind, title, ...inside) =>
   make("section", { class: kind ? `card ${kind}` : "card" }, make("h2", {}, title), inside);

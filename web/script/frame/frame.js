@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 import { aboutLine } from "./about.js";
-import { make } from "../base/dom.js";
+import { linkTo, make } from "../base/dom.js";
 import { offerFile, saveAll, takeFiles } from "./files.js";
 import { kinds } from "../base/kinds.js";
 import { namesOf } from "../keep/records.js";
@@ -151,21 +151,6 @@ function unfoldToPrint() {
   });
 }
 
-// An address within the page, followed without the browser's own way.
-const inside = (href, go, properties, text) =>
-  make(
-    "a",
-    {
-      ...properties,
-      href,
-      onclick: (event) => {
-        event.preventDefault();
-        go();
-      },
-    },
-    text,
-  );
-
 // How things are said to the reader: { status, faults, say }.
 function teller() {
   const status = make("p", { class: "status", role: "status" });
@@ -207,7 +192,7 @@ function undoTools(store) {
 
 function viewLinks(store, views) {
   const links = views.map((view) =>
-    inside(`#${view.name}`, () => store.go(view.name), {}, view.title),
+    linkTo(`#${view.name}`, () => store.go(view.name), {}, view.title),
   );
   store.onChange((state) =>
     views.forEach((view, i) => {
@@ -257,7 +242,7 @@ export function buildFrame(page, views) {
   const { status, faults, say } = teller();
   const main = make("main", { id: "view", tabindex: "-1" });
   document.body.append(
-    inside("#view", () => main.focus(), { class: "skip" }, "To the view"),
+    linkTo("#view", () => main.focus(), { class: "skip" }, "To the view"),
     make(
       "header",
       {},
