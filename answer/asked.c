@@ -45,9 +45,9 @@ static bool refuse_outside(const lw_options *options, const char *name, lw_bound
 {
     const lw_quantity *row = lw_option_named(name)->row;
     const double unit = lw_unit_in_si(row->unit);
-    return lw_refuse(refusal, "--%s %s is outside %s: %.*f to %.*f %s", name,
+    return lw_refuse(refusal, "--%s %s is outside %s: %.*f to %.*f%s", name,
                      lw_options_text(options, name), bounds.what, row->decimals, bounds.low / unit,
-                     row->decimals, bounds.high / unit, lw_unit_text(row->unit));
+                     row->decimals, bounds.high / unit, lw_unit_behind(row->unit));
 }
 
 bool lw_asked_number(const lw_options *options, const char *name, lw_bounds bounds, double *si,

@@ -20,7 +20,7 @@ void lw_item_show(const lw_item *item, double told, char text[LW_SHOWN_LENGTH])
     char number[LW_CELL_LENGTH];
     const bool is_bare = item->form == LW_AS_BARE || item->form == LW_AS_CHANGE;
     const bool is_signed = item->form == LW_AS_SIGNED || item->form == LW_AS_CHANGE;
-    const char *unit = is_bare ? "" : lw_unit_text(item->unit);
+    const char *unit = is_bare ? "" : lw_unit_behind(item->unit);
     if (isnan(told)) {
         lw_text_fit(text, LW_SHOWN_LENGTH, "%s", item->none ? item->none : "-");
         return;
@@ -34,8 +34,8 @@ void lw_item_show(const lw_item *item, double told, char text[LW_SHOWN_LENGTH])
             return;
         default:
             lw_cell_number(number, told, item->digits, is_signed);
-            lw_text_fit(text, LW_SHOWN_LENGTH, "%s%s%s%s", item->form == LW_AS_ERROR ? "± " : "",
-                        number, unit[0] ? " " : "", unit);
+            lw_text_fit(text, LW_SHOWN_LENGTH, "%s%s%s", item->form == LW_AS_ERROR ? "± " : "",
+                        number, unit);
     }
 }
 
@@ -68,7 +68,7 @@ static void tell_units(lw_teller *teller)
     teller->face->open(teller->to, LW_OBJECT, "units", NULL);
     for (size_t i = 0; i < level->unit_count; i++) {
         const lw_item item = {.key = level->unit_keys[i]};
-        teller->face->text(teller->to, &item, lw_unit_text(level->units[i]));
+        teller->face->text(teller->to, &item, lw_unit_sign(level->units[i]));
     }
     teller->face->close(teller->to, LW_OBJECT);
 }
@@ -133,7 +133,7 @@ static void tell_column(lw_teller *teller, const lw_item *column)
     face->text(teller->to, &(lw_item){.key = "key"}, column->key);
     face->text(teller->to, &(lw_item){.key = "head"}, column->head);
     face->text(teller->to, &(lw_item){.key = "unit"},
-               lw_unit_text(unit_told(teller, column->unit)));
+               lw_unit_sign(unit_told(teller, column->unit)));
     face->number(teller->to, &(lw_item){.key = "digits"}, column->digits, "");
     face->text(teller->to, &(lw_item){.key = "form"}, form_names[column->form]);
     face->close(teller->to, LW_OBJECT);
@@ -188,7 +188,7 @@ static const lw_item *item_meant(lw_teller *teller, const lw_item *item)
 
 static void note_unit(struct lw_level *level, const lw_item *item)
 {
-    if (level->branch != LW_OBJECT || !lw_unit_text(item->unit)[0]) return;
+    if (level->branch != LW_OBJECT || !lw_unit_sign(item->unit)[0]) return;
     if (level->unit_count == LW_UNITS_MOST) return;
     level->unit_keys[level->unit_count] = item->key;
     level->units[level->unit_count++] = item->unit;

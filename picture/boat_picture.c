@@ -133,7 +133,7 @@ static void draw_foil(const view *v, const lw_foil *foil, double z, const char *
         shape(v, flap, 6, (lw_svg_stroke){.width = 1.0, .colour = INK, .fill = "#9fb6c0"});
     }
     line(v, (lw_svg_point){0.0, z + 0.3 * r}, (lw_svg_point){0.0, z - 0.85 * r}, thin);
-    LW_FIT(text, "%s: span %.2f m, chord %.0f mm, at the tip %.0f mm; %.3f m2", name, foil->span,
+    LW_FIT(text, "%s: span %.2f m, chord %.0f mm, at the tip %.0f mm; %.3f m²", name, foil->span,
            1000.0 * r, 1000.0 * t, 0.5 * foil->span * (r + t));
     words(v, 0.0, z - 0.75 * r - 0.05, "middle", text);
 }

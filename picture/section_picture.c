@@ -63,10 +63,11 @@ static void draw_pressures(FILE *out, const lw_section_picture *p)
         char text[48];
         lw_plot_curve(&plot, profile->x, p->pressures[which[k]], profile->count, k);
         if (p->speeds)
-            LW_FIT(text, "%.3g %s", p->speeds[which[k]] / lw_unit_in_si(p->speed_unit),
-                   lw_unit_text(p->speed_unit));
+            LW_FIT(text, "%.3g%s", p->speeds[which[k]] / lw_unit_in_si(p->speed_unit),
+                   lw_unit_behind(p->speed_unit));
         else
-            LW_FIT(text, "%.1f deg", p->points[which[k]].alpha / LW_DEG + 0.0);
+            LW_FIT(text, "%.1f%s", p->points[which[k]].alpha / LW_DEG + 0.0,
+                   lw_unit_behind(LW_UNIT_DEG));
         lw_plot_key(&plot, k, k, text);
     }
     draw_outline(&plot, profile, plot.corner.y + plot.height + 46.0);
@@ -113,7 +114,7 @@ void lw_section_draw(FILE *out, const lw_section_picture *p)
     lw_svg_text(out, (lw_svg_point){LEFT, 52.0}, (lw_svg_words){.size = 13.0, .colour = "#555"},
                 p->subtitle);
     draw_pressures(out, p);
-    draw_panel(out, (panel){LEFT, width, "angle of attack [deg]", "lift coefficient"}, alpha, lift,
+    draw_panel(out, (panel){LEFT, width, "angle of attack [°]", "lift coefficient"}, alpha, lift,
                p->count);
     if (p->has_drag)
         draw_panel(

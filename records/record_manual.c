@@ -82,7 +82,7 @@ void lw_result_manual(FILE *out, const lw_table *table)
         const lw_quantity *row = &table->rows[i];
         fprintf(out, "| `%s` | ", row->key);
         write_cell(out, row->symbol);
-        fprintf(out, " | %s | ", lw_unit_text(row->unit));
+        fprintf(out, " | %s | ", lw_unit_sign(row->unit));
         write_cell(out, row->doc);
         fputs(" |\n", out);
     }

@@ -8,12 +8,11 @@
 
 void lw_quantity_range(const lw_quantity *row, double low, double high, char text[LW_RANGE_LENGTH])
 {
-    const char *unit = lw_unit_text(row->unit);
-    const char *space = unit[0] && unit[0] != '%' ? " " : "";
+    const char *unit = lw_unit_behind(row->unit);
     if (low == high)
-        lw_text_fit(text, LW_RANGE_LENGTH, "%.10g%s%s", low, space, unit);
+        lw_text_fit(text, LW_RANGE_LENGTH, "%.10g%s", low, unit);
     else
-        lw_text_fit(text, LW_RANGE_LENGTH, "%.10g to %.10g%s%s", low, high, space, unit);
+        lw_text_fit(text, LW_RANGE_LENGTH, "%.10g to %.10g%s", low, high, unit);
 }
 
 // The number at the start of a text, as it was written.
@@ -37,7 +36,7 @@ static void hint_of_unit(lw_fault *fault, const lw_quantity *row, const char *te
         const lw_unit unit = step < 0 ? row->unit : (lw_unit)step;
         double si;
         if (!lw_unit_same_dimension(unit, row->unit)) continue;
-        LW_FIT(other, "%s %s", number, lw_unit_text(unit));
+        LW_FIT(other, "%s%s", number, lw_unit_behind(unit));
         if (lw_quantity_read(row, other, &si) != LW_OK || lw_quantity_is_doubtful(row, si))
             continue;
         LW_FIT(fault->hint, "%s", other);

@@ -111,7 +111,7 @@ TEST_FUNCTION(a_polar_has_a_point_for_each_angle_and_their_units)
     CHECK_TEXT(json_text(json, "section"), "NACA 2412");
     const json_t *columns = json_object_get(json_object_get(json, "polar"), "columns");
     CHECK_TEXT(json_text(json_array_get(columns, 0), "key"), "alpha");
-    CHECK_TEXT(json_text(json_array_get(columns, 0), "unit"), "deg");
+    CHECK_TEXT(json_text(json_array_get(columns, 0), "unit"), "°");
     json_decref(json);
 }
 
@@ -206,7 +206,7 @@ TEST_FUNCTION(wrong_options_end_with_two_and_say_what_is_expected)
     CHECK(lullwise("foil --section 'NACA 0010-34'") == 2 && answer_has("give coordinates"));
     CHECK(lullwise("foil --section ''") == 2);
     CHECK(lullwise("foil --section 0012 --flap 5") == 2 && answer_has("no unit"));
-    CHECK(lullwise("foil --section 0012 --flap '40 deg'") == 2 && answer_has("-30 to 30 deg"));
+    CHECK(lullwise("foil --section 0012 --flap '40 deg'") == 2 && answer_has("-30 to 30°"));
     CHECK(lullwise("foil --section 0012 --flap '5 deg' --flap-chord 0.8") == 2 &&
           answer_has("0.05 to 0.6"));
     CHECK(lullwise("foil --section 0012 --flap-chord 0.3") == 2 && answer_has("--flap"));
@@ -372,13 +372,13 @@ TEST_FUNCTION(a_foils_picture_says_whose_section_and_where)
     CHECK(lullwise(BOAT "--part main --set main_section='NACA 63-412' --flap '5 deg' --svg -") ==
           0);
     CHECK(strncmp(answer, "<svg", 4) == 0 && answer_has("</svg>") && !answer_has("nan"));
-    CHECK(answer_has("main foil, NACA 63-412<") && answer_has("0.50 m deep, flap +5.0 deg"));
+    CHECK(answer_has("main foil, NACA 63-412<") && answer_has("0.50 m deep, flap +5.0°"));
     CHECK(answer_has("carrying 1030 N") && answer_has(">8 kn<") && answer_has(">28 kn<"));
     CHECK(lullwise(BOAT "--part main --load '1300 N' --svg -") == 0);
     CHECK(answer_has("carrying 1300 N") && !answer_has(">8 kn<") && !answer_has("nan"));
     CHECK(lullwise(BOAT "--part rudder --heel '10 deg' --svg -") == 0);
     CHECK(answer_has("rudder foil, a four-digit section, 11.0 % thick<"));
-    CHECK(answer_has("heeled 10 deg, at 12 kn") && answer_has(" deg<"));
+    CHECK(answer_has("heeled 10°, at 12 kn") && answer_has("°<"));
     CHECK(lullwise(BOAT "--part main --svg no/such/folder.svg") == 2);
 }
 

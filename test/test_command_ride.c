@@ -158,7 +158,7 @@ TEST_FUNCTION(the_picture_names_every_kind_of_event_that_happened)
     close(file);
     snprintf(words, sizeof words, WILD "--svg %s --force >/dev/null; cat %s", path, path);
     CHECK(lullwise(words) == 0);
-    CHECK(answer_has("</svg>") && answer_has("wind [kn]") && answer_has("pitch, bow up [deg]"));
+    CHECK(answer_has("</svg>") && answer_has("wind [kn]") && answer_has("pitch, bow up [°]"));
     const json_t *events = json_rows(json, "events");
     for (size_t i = 0; i < json_array_size(events); i++) {
         char text[100];

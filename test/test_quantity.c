@@ -159,13 +159,25 @@ TEST_FUNCTION(a_value_outside_the_usual_band_is_doubtful)
     CHECK(!lw_quantity_is_doubtful(&angle, 0.4));  // no band given
 }
 
-TEST_FUNCTION(every_unit_reads_its_own_text)
+TEST_FUNCTION(every_unit_reads_its_own_text_and_sign)
 {
     for (int unit = 0; unit < LW_UNIT_COUNT; unit++) {
         CHECK(lw_unit_of(lw_unit_text((lw_unit)unit)) == (lw_unit)unit);
+        CHECK(lw_unit_of(lw_unit_sign((lw_unit)unit)) == (lw_unit)unit);
+        CHECK(lw_unit_of(lw_unit_behind((lw_unit)unit)) == (lw_unit)unit);
     }
     CHECK(lw_unit_of("furlongs") == LW_UNIT_COUNT);
     CHECK(lw_unit_of("M") == LW_UNIT_COUNT);
+}
+
+TEST_FUNCTION(a_degree_stands_close_to_its_number_and_other_units_apart)
+{
+    CHECK_TEXT(lw_unit_behind(LW_UNIT_DEG), "°");
+    CHECK_TEXT(lw_unit_behind(LW_UNIT_DEGPTURN), "°/turn");
+    CHECK_TEXT(lw_unit_behind(LW_UNIT_DEGC), " °C");
+    CHECK_TEXT(lw_unit_behind(LW_UNIT_M2), " m²");
+    CHECK_TEXT(lw_unit_sign(LW_UNIT_M2), "m²");
+    CHECK_TEXT(lw_unit_sign(LW_UNIT_NONE), "");
 }
 
 TEST_FUNCTION(distance_counts_single_edits)
@@ -344,7 +356,8 @@ int main(void)
         TEST(a_quantity_takes_the_ends_of_its_range_in_every_unit),
         TEST(a_quantity_refuses_what_is_wrong_and_sets_nothing),
         TEST(a_value_outside_the_usual_band_is_doubtful),
-        TEST(every_unit_reads_its_own_text),
+        TEST(every_unit_reads_its_own_text_and_sign),
+        TEST(a_degree_stands_close_to_its_number_and_other_units_apart),
         TEST(distance_counts_single_edits),
         TEST(the_nearest_key_is_found_and_a_far_one_is_not),
         TEST(rows_stand_in_the_order_of_the_members),

@@ -62,7 +62,7 @@ TEST_FUNCTION(fractions_written_as_one_sign_are_asked_for_as_decimals)
     check_fault(&lw_sailor_record, "person:\n  mass: 75 kg\n  most_bow_down: 2 ¼ deg\n",
                 (lw_fault){.sentence = "write \"¼\" with a decimal point", .read = "2 ¼ deg",
                 .hint = "2.25 deg", .key = "person.most_bow_down",
-                .expected = "0 to 10 deg", .line = 3, .column = 18});
+                .expected = "0 to 10°", .line = 3, .column = 18});
 }
 
 TEST_FUNCTION(tabs_binary_bytes_and_broken_utf8_are_refused_at_their_place)

@@ -148,7 +148,7 @@ TEST_FUNCTION(a_missing_value_that_must_be_given_is_named_at_its_section)
                 .key = "person.mass", .expected = "25 to 150 kg"});
     check_fault(&lw_day_record, WIND "legs:\n  - length: 800 m\n",
                 (lw_fault){.sentence = "this value is missing", .line = 3, .column = 5,
-                .key = "legs[0].heading", .expected = "-180 to 180 deg"});
+                .key = "legs[0].heading", .expected = "-180 to 180°"});
 }
 
 TEST_FUNCTION(a_key_given_twice_is_refused)

@@ -20,6 +20,7 @@ static void put_row(const lw_quantity *row)
     lw_parcel_text("key", row->key);
     lw_parcel_text("symbol", row->symbol);
     lw_parcel_text("unit", lw_unit_text(row->unit));
+    lw_parcel_text("sign", lw_unit_sign(row->unit));
     lw_parcel_number("in_si", lw_unit_in_si(row->unit));
     lw_parcel_number("min", row->min);
     lw_parcel_number("max", row->max);
@@ -114,7 +115,10 @@ static void put_names(const char *key, const lw_table *table, const char *(*name
 static void put_units(void)
 {
     lw_parcel_list("units");
-    for (int i = 0; i < LW_UNIT_COUNT; i++) lw_parcel_text("", lw_unit_text((lw_unit)i));
+    for (int i = 0; i < LW_UNIT_COUNT; i++) {
+        lw_parcel_text("", lw_unit_text((lw_unit)i));
+        lw_parcel_text("", lw_unit_sign((lw_unit)i));
+    }
     lw_parcel_end();
 }
 
@@ -160,6 +164,7 @@ static void put_questions(void)
         lw_parcel_object(option->name);
         lw_parcel_text("argument", option->argument ? option->argument : "");
         lw_parcel_text("unit", option->row ? lw_unit_text(option->row->unit) : "");
+        lw_parcel_text("sign", option->row ? lw_unit_sign(option->row->unit) : "");
         lw_parcel_truth("is_number", option->row != NULL);
         lw_parcel_text("help", option->help);
         lw_parcel_end();

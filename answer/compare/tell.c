@@ -84,7 +84,7 @@ static void tell_row(lw_teller *t, const char *name, lw_item item, const lw_plac
     tell_value(t, &item, from);
     tell_value(t, &item, to);
     tell_difference(t, &item, from, to);
-    lw_tell_text(t, NULL, lw_unit_text(item.unit));
+    lw_tell_text(t, NULL, lw_unit_sign(item.unit));
 }
 
 static void tell_pair(lw_teller *t, lw_side a, lw_side b)

@@ -10,7 +10,7 @@
 
 #define FASTEST (80.0 * LW_KN)  // that the engine looks at
 
-// "Grey Heron, main foil, NACA 63-412" and "0.50 m deep, heeled 10 deg, flap +5.0 deg".
+// "Grey Heron, main foil, NACA 63-412" and "0.50 m deep, heeled 10°, flap +5.0°".
 typedef struct heading {
     char what[200], where[100];
 } heading;
@@ -20,8 +20,9 @@ static heading heading_of(const lw_foil_part *a)
     heading h = {0};
     char flap[40] = "", heel[40] = "";
     const lw_foil_place *place = &a->whole.place;
-    if (place->flap != 0.0) LW_FIT(flap, ", flap %+.1f deg", place->flap / LW_DEG);
-    if (place->heel != 0.0) LW_FIT(heel, ", heeled %.0f deg", place->heel / LW_DEG);
+    if (place->flap != 0.0)
+        LW_FIT(flap, ", flap %+.1f%s", place->flap / LW_DEG, lw_unit_behind(LW_UNIT_DEG));
+    if (place->heel != 0.0) LW_FIT(heel, ", heeled %s", LW_ANGLE_TEXT(place->heel, 0));
     LW_FIT(h.what, "%s, %s foil, %s", a->inputs->boat.name, lw_foil_part_word(a), a->section.name);
     LW_FIT(h.where, "%.2f m deep%s%s", place->depth, heel, flap);
     return h;
@@ -136,8 +137,8 @@ void lw_foil_part_draw(const void *it, FILE *out)
     char with[40], subtitle[200];
     const heading h = heading_of(a);
     if (a->is_by_angle)
-        LW_FIT(with, "at %.3g %s", a->speeds.value[0] / lw_unit_in_si(a->speed_unit),
-               lw_unit_text(a->speed_unit));
+        LW_FIT(with, "at %.3g%s", a->speeds.value[0] / lw_unit_in_si(a->speed_unit),
+               lw_unit_behind(a->speed_unit));
     else
         LW_FIT(with, "carrying %.0f N", a->load);
     LW_FIT(subtitle, "%s, %s; where the span is loaded most, perfect fluid", h.where, with);

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "answer/foil/foil.h"
+#include "answer/words/number_text.h"
 #include "answer/words/points.h"
 #include "picture/section_picture.h"
 
@@ -18,14 +19,14 @@ static void reynolds_text(char text[24], double reynolds)
     lw_text_fit(text, 24, "%.3ge%d", reynolds / unit, power);
 }
 
-// "flap of 30 % of the chord down 5.0 deg; Re 3e6, transition free".
+// "flap of 30 % of the chord down 5.0°; Re 3e6, transition free".
 static void say_flow(const lw_foil_section *a, char text[200])
 {
     char flap[64] = "", number[24] = "";
     if (a->reynolds > 0.0) reynolds_text(number, a->reynolds);
     if (a->has_flap)
-        LW_FIT(flap, "flap of %.0f %% of the chord %s %.1f deg; ", 100.0 * a->flap_chord,
-               a->flap_angle < 0.0 ? "up" : "down", fabs(a->flap_angle) / LW_DEG);
+        LW_FIT(flap, "flap of %.0f %% of the chord %s %s; ", 100.0 * a->flap_chord,
+               a->flap_angle < 0.0 ? "up" : "down", LW_ANGLE_TEXT(fabs(a->flap_angle), 1));
     if (a->reynolds == 0.0)
         lw_text_fit(text, 200, "%sperfect fluid: no friction, no stall", flap);
     else if (a->trip < 1.0)
@@ -75,7 +76,7 @@ static void tell_greatest(const lw_foil_section *a, lw_teller *t)
     static const char *const words[] = {NULL, "tail", "nose"};
     const bool is_there = has_stall(a);
     char text[160];
-    LW_FIT(text, "Greatest lift %.2f, at %.1f deg: %s.", a->stall.lift, a->stall.alpha / LW_DEG,
+    LW_FIT(text, "Greatest lift %.2f, at %s: %s.", a->stall.lift, LW_ANGLE_TEXT(a->stall.alpha, 1),
            causes[a->stall.cause]);
     lw_tell_object(t, "greatest_lift", "");
     lw_tell_sentence(t, "sentence", is_there ? text : NULL);

@@ -16,8 +16,9 @@ static void tell_question(const lw_disturbed *d, lw_teller *t)
     const lw_flown *flown = &d->flown;
     const lw_inputs *inputs = flown->inputs;
     const lw_pin *pin = &inputs->boat.pins[flown->pin];
-    LW_FIT(text, "%s, %s. Pin %s (%.1f deg), wind %s.", inputs->boat.name, inputs->sailor.name,
-           pin->label, pin->incidence / LW_DEG, LW_SPEED_TEXT(flown->wind, 1, t->speed_unit));
+    LW_FIT(text, "%s, %s. Pin %s (%s), wind %s.", inputs->boat.name, inputs->sailor.name,
+           pin->label, LW_ANGLE_TEXT(pin->incidence, 1),
+           LW_SPEED_TEXT(flown->wind, 1, t->speed_unit));
     lw_tell_sentence(t, "question", text);
     lw_tell_flown(t, flown);
 }

@@ -93,7 +93,7 @@ static void tell_band(lw_teller *t, const lw_picked *picked)
         columns[count] = (lw_item){keys[count], heads[count], LW_AS_CHANGE, LW_UNIT_TURN, 1, "-"};
     }
     lw_picked_course_name(picked, longest, course);
-    LW_FIT(head, "Turns through the band, wind in %s, %s", lw_unit_text(unit), course);
+    LW_FIT(head, "Turns through the band, wind in %s, %s", lw_unit_sign(unit), course);
     lw_tell_table(t, "band", lw_picked_flies(&picked->now) ? head : NULL, columns, count);
     for (size_t i = 0; i < picked->now.count; i++) {
         const lw_placing *place = &picked->now.places[i];

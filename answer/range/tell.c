@@ -40,7 +40,7 @@ static void tell_question(const lw_ranged *ranged, lw_teller *t)
 // clang-format off
 static const lw_item limits[] = {
     {"pin",          "pin",      LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
-    {"incidence",    "angle",    LW_AS_BARE,   LW_UNIT_DEG,  1, NULL},
+    {"incidence",    "angle",    LW_AS_NUMBER, LW_UNIT_DEG,  1, NULL},
     {"launches_at",  "launches", LW_AS_NUMBER, LW_UNIT_KN,   1, "none"},
     {"stays_up_at",  "stays up", LW_AS_NUMBER, LW_UNIT_KN,   1, "none"},
     {"held_up_to",   "held to",  LW_AS_NUMBER, LW_UNIT_KN,   1, "none"},

@@ -252,7 +252,7 @@ static void tell_means(const lw_ride_sample *sample, lw_teller *t)
         const double value = lw_quantity_value(row, &sample->mean);
         lw_cell_number(mean, lw_quantity_shown(row, &sample->mean), row->decimals, false);
         lw_cell_number(error, lw_quantity_shown(row, &errors), row->decimals + 1, false);
-        LW_FIT(text, "%s ± %s %s", mean, error, lw_unit_text(row->unit));
+        LW_FIT(text, "%s ± %s%s", mean, error, lw_unit_behind(row->unit));
         lw_tell_number_as(t, &item, value, text);
     }
     lw_tell_end(t);

@@ -34,11 +34,10 @@ static bool is_shown(const lw_sensitivity_row *row, size_t place)
 static void tell_row(const lw_inputs *inputs, const lw_sensitivity_row *row, lw_teller *t)
 {
     char text[80];
-    const char *unit = lw_unit_text(row->row->unit);
-    LW_FIT(text, "± %g%s%s", row->row->error, unit[0] ? " " : "", unit);
+    LW_FIT(text, "± %g%s", row->row->error, lw_unit_behind(row->row->unit));
     lw_tell_text(t, NULL, row->key);
     lw_tell_number_as(t, NULL, row->row->error, text);
-    lw_tell_text(t, NULL, unit);
+    lw_tell_text(t, NULL, lw_unit_sign(row->row->unit));
     lw_tell_number(t, NULL, row->hold);
     lw_tell_number(t, NULL, row->seconds);
     lw_tell_text(t, NULL,

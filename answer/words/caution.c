@@ -11,7 +11,8 @@
 #include "lullwise/medium.h"
 #include "records/fault.h"
 
-#define SPEED(x) LW_SPEED_TEXT((x), 1, picked->speed_unit)
+#define SPEED(x)   LW_SPEED_TEXT((x), 1, picked->speed_unit)
+#define DEGREES(x) LW_MEASURE_TEXT((x), 0, LW_UNIT_DEGC)
 
 typedef struct lines {
     char (*at)[LW_CAUTION_LENGTH];
@@ -55,16 +56,16 @@ static void add_water(lines *to, double temperature)
     char hours[40];
     if (temperature < LW_COLD_SHOCK) {
         ADD(to,
-            "Water of %.0f degC takes your breath when you fall in: hold on to the boat, and "
+            "Water of %s takes your breath when you fall in: hold on to the boat, and "
             "do nothing else for the first minute.",
-            temperature);
+            DEGREES(temperature));
     }
     if (band.below > 27.0) return;
     fit_hours(hours, band.able_from, band.able_to);
     ADD(to,
-        "In water of %.0f degC people stayed able to help themselves for %s. Dress for the "
+        "In water of %s people stayed able to help themselves for %s. Dress for the "
         "water, not for the air.",
-        temperature, hours);
+        DEGREES(temperature), hours);
 }
 
 static void add_chill(lines *to, const lw_picked *picked)
@@ -74,9 +75,9 @@ static void add_chill(lines *to, const lw_picked *picked)
     const double air = picked->inputs.day.air.temperature, chill = lw_wind_chill(air, wind);
     if (chill < air - 0.5) {
         ADD(to,
-            "With %s of wind over the rack, air of %.0f degC chills dry skin like %.0f "
-            "degC; wet skin cools faster.",
-            LW_SPEED_TEXT(wind, 0, picked->speed_unit), air, chill);
+            "With %s of wind over the rack, air of %s chills dry skin like %s; wet "
+            "skin cools faster.",
+            LW_SPEED_TEXT(wind, 0, picked->speed_unit), DEGREES(air), DEGREES(chill));
     }
 }
 

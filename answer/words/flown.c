@@ -52,11 +52,11 @@ void lw_flown_outcome(const lw_flown *a, lw_unit unit, char text[LW_FLOWN_LENGTH
         lw_text_fit(text, LW_FLOWN_LENGTH, "Sails on the hull at %s.", SPEED(f->speed));
     } else if (!lw_margins_hold(m)) {
         lw_text_fit(text, LW_FLOWN_LENGTH,
-                    "A balance in flight at %s on %.0f deg, but she cannot be held: %s.",
-                    SPEED(f->speed), f->heading / LW_DEG, lw_margin_end(first));
+                    "A balance in flight at %s on %s, but she cannot be held: %s.", SPEED(f->speed),
+                    LW_ANGLE_TEXT(f->heading, 0), lw_margin_end(first));
     } else {
-        lw_text_fit(text, LW_FLOWN_LENGTH, "Flies at %s on %.0f deg. First to run out: %s.",
-                    SPEED(f->speed), f->heading / LW_DEG, lw_margin_name(first));
+        lw_text_fit(text, LW_FLOWN_LENGTH, "Flies at %s on %s. First to run out: %s.",
+                    SPEED(f->speed), LW_ANGLE_TEXT(f->heading, 0), lw_margin_name(first));
     }
 }
 
@@ -79,7 +79,7 @@ void lw_flown_advice(const lw_flown *a, lw_unit unit, char text[LW_FLOWN_LENGTH]
     const bool is_fixed = a->has_heel || a->has_place || a->has_turns;
     if (a->has_heading && fabs(a->heading) < 30.0 * LW_DEG) {
         lw_text_fit(text, LW_FLOWN_LENGTH,
-                    "That is too close to the wind: bear away to 45 deg or more.");
+                    "That is too close to the wind: bear away to 45° or more.");
     } else if (!r->has_flight) {
         lw_text_fit(text, LW_FLOWN_LENGTH,
                     "With this pin she does not fly on this heading in any wind up to %s. %s.",

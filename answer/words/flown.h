@@ -12,7 +12,7 @@
 #define LW_FLOWN_LENGTH 400
 bool lw_flown_turns(const lw_flown *flown, char text[LW_FLOWN_LENGTH]);
 
-// "Flies at 17.2 kn on 45 deg. First to run out: ..."; what to try when she does not fly, speeds in
+// "Flies at 17.2 kn on 45°. First to run out: ..."; what to try when she does not fly, speeds in
 // the unit; and what was given and what was chosen.
 void lw_flown_outcome(const lw_flown *flown, lw_unit unit, char text[LW_FLOWN_LENGTH]);
 void lw_flown_advice(const lw_flown *flown, lw_unit unit, char text[LW_FLOWN_LENGTH]);

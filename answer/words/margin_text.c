@@ -66,7 +66,7 @@ static void tell_margin(lw_teller *t, const lw_margins *margins, size_t i)
     lw_tell_text(t, NULL, row->key);
     lw_tell_text(t, NULL, lw_margin_name(i));
     lw_tell_number_as(t, NULL, lw_quantity_shown(row, margins), shown);
-    lw_tell_text(t, NULL, lw_unit_text(row->unit));
+    lw_tell_text(t, NULL, lw_unit_sign(row->unit));
     lw_tell_number(t, NULL, left / lw_margins_scale(i));
     lw_tell_text(t, NULL, left < 0.0 ? lw_margin_end(i) : NULL);
 }

@@ -13,7 +13,7 @@
 // "ride height and pitch": what the motion mostly is.
 void lw_mode_name(const lw_mode *mode, char text[LW_CELL_LENGTH]);
 
-// "pitch 1.0 deg, height 4.8 cm": what goes together, the most noticed first.
+// "pitch 1.0°, height 4.8 cm": what goes together, the most noticed first.
 void lw_mode_shape(const lw_mode *mode, char text[LW_MODES_LENGTH]);
 
 // Worth a line: it grows, lasts, or swings long enough to be seen.

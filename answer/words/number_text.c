@@ -48,9 +48,8 @@ void lw_cell_number(char text[LW_CELL_LENGTH], double value, int decimals, bool 
 void lw_cell_value(char text[LW_CELL_LENGTH], const lw_quantity *row, const void *data)
 {
     char number[LW_CELL_LENGTH];
-    const char *unit = lw_unit_text(row->unit);
     lw_cell_number(number, lw_quantity_shown(row, data), row->decimals, false);
-    lw_text_fit(text, LW_CELL_LENGTH, "%s%s%s", number, unit[0] ? " " : "", unit);
+    lw_text_fit(text, LW_CELL_LENGTH, "%s%s", number, lw_unit_behind(row->unit));
 }
 
 void lw_cell_time(char text[LW_CELL_LENGTH], double seconds)
@@ -71,13 +70,17 @@ lw_unit lw_speed_unit(lw_unit wanted)
     return lw_unit_same_dimension(wanted, LW_UNIT_KN) ? wanted : LW_UNIT_KN;
 }
 
-const char *lw_speed_text(char text[LW_CELL_LENGTH], double speed, int decimals, lw_unit unit)
+const char *lw_measure_text(char text[LW_CELL_LENGTH], double si, int decimals, lw_unit unit)
 {
     char number[LW_CELL_LENGTH];
-    const lw_unit told = lw_speed_unit(unit);
-    lw_cell_number(number, speed / lw_unit_in_si(told), decimals, false);
-    lw_text_fit(text, LW_CELL_LENGTH, "%s %s", number, lw_unit_text(told));
+    lw_cell_number(number, si / lw_unit_in_si(unit), decimals, false);
+    lw_text_fit(text, LW_CELL_LENGTH, "%s%s", number, lw_unit_behind(unit));
     return text;
+}
+
+const char *lw_speed_text(char text[LW_CELL_LENGTH], double speed, int decimals, lw_unit unit)
+{
+    return lw_measure_text(text, speed, decimals, lw_speed_unit(unit));
 }
 
 const char *lw_apart_text(char text[LW_CELL_LENGTH], double apart, lw_unit unit)

@@ -27,8 +27,14 @@ void lw_cell_time(char text[LW_CELL_LENGTH], double seconds);
 // "78 %"; never a certainty: eight blocks know none.
 void lw_chance_text(char text[LW_CELL_LENGTH], double chance);
 
-// "10.1 kn", "5.2 m/s" in a unit of speed; knots for LW_UNIT_NONE. Returns text; the macro has room
-// of its own to the end of the block.
+// "-0.5 turns", "23°": so many decimals of a unit. Returns text; the macros have room of their own
+// to the end of the block.
+const char *lw_measure_text(char text[LW_CELL_LENGTH], double si, int decimals, lw_unit unit);
+#define LW_MEASURE_TEXT(si, decimals, unit) \
+    lw_measure_text((char[LW_CELL_LENGTH]){0}, (si), (decimals), (unit))
+#define LW_ANGLE_TEXT(angle, decimals) LW_MEASURE_TEXT(angle, decimals, LW_UNIT_DEG)
+
+// "10.1 kn", "5.2 m/s" in a unit of speed; knots for LW_UNIT_NONE.
 lw_unit lw_speed_unit(lw_unit wanted);
 const char *lw_speed_text(char text[LW_CELL_LENGTH], double speed, int decimals, lw_unit unit);
 // How far two are apart: likewise, "a shade" where that would read 0.0.

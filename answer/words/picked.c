@@ -56,7 +56,7 @@ void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_
     const lw_course *c = &picked->outlook->courses[course];
     const char *text = c->direction < LW_PI / 2.0 ? "upwind" : "downwind";
     if (c->high <= c->low)
-        lw_text_fit(name, LW_COURSE_NAME, "on the leg at %.0f deg", c->direction / LW_DEG);
+        lw_text_fit(name, LW_COURSE_NAME, "on the leg at %s", LW_ANGLE_TEXT(c->direction, 0));
     else
         lw_text_fit(name, LW_COURSE_NAME, "%s", text);
 }

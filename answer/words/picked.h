@@ -25,7 +25,7 @@ const char *lw_picked_label(const lw_picked *picked, size_t pin);
 const lw_placing *lw_picked_place_of(const lw_choice *choice, size_t pin);
 bool lw_picked_flies(const lw_choice *choice);  // any of them
 
-// A course's name: "upwind", "on the leg at 90 deg".
+// A course's name: "upwind", "on the leg at 90°".
 #define LW_COURSE_NAME 32
 void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_COURSE_NAME]);
 

@@ -28,17 +28,18 @@ void lw_ridden_scene(const lw_ridden *ridden, lw_unit unit, char text[LW_RIDDEN_
     char waves[LW_RIDDEN_LENGTH];
     fit_waves(&ridden->motion.sea.wave, waves);
     lw_text_fit(text, LW_RIDDEN_LENGTH,
-                "%s, %s. Pin %s (%.1f deg). Lull %s, mean %s, puff %s, a puff about every %.0f s; "
+                "%s, %s. Pin %s (%s). Lull %s, mean %s, puff %s, a puff about every %.0f s; "
                 "%s.",
-                inputs->boat.name, inputs->sailor.name, pin->label, pin->incidence / LW_DEG,
-                SPEED(wind->lull), SPEED(wind->mean), SPEED(wind->puff), wind->period, waves);
+                inputs->boat.name, inputs->sailor.name, pin->label,
+                LW_ANGLE_TEXT(pin->incidence, 1), SPEED(wind->lull), SPEED(wind->mean),
+                SPEED(wind->puff), wind->period, waves);
 }
 
 void lw_ridden_trim(const lw_ridden *ridden, lw_unit unit, char text[LW_RIDDEN_LENGTH])
 {
     const lw_answer *answer = &ridden->flown.answer;
     const lw_flight *f = &answer->flight;
-    const double heading = fabs(f->heading) / LW_DEG;
+    const char *heading = LW_ANGLE_TEXT(fabs(f->heading), 0);
     const char *side = ridden->flown.heading < 0.0 ? "; starboard tack, port is its mirror" : "";
     const char *wound =
         ridden->is_wound ? "then wound after the wind of the last minute" : "and left there";
@@ -46,17 +47,16 @@ void lw_ridden_trim(const lw_ridden *ridden, lw_unit unit, char text[LW_RIDDEN_L
     if (answer->outcome == LW_FLIES && fabs(f->wind - ridden->flown.wind) > 0.5 * LW_KN)
         lw_text_fit(start, LW_CELL_LENGTH, "%s, the most she is held in", SPEED(f->wind));
     if (answer->outcome == LW_FLIES)
-        lw_text_fit(
-            text, LW_RIDDEN_LENGTH,
-            "Begins as trimmed for %s: %.0f deg at %s, rudder lift on %+.1f turns, %s; %.0f "
-            "deg of windward heel%s. Course and heel go with the wind of some seconds.",
-            start, heading, SPEED(f->speed), f->turns, wound, f->heel / LW_DEG, side);
+        lw_text_fit(text, LW_RIDDEN_LENGTH,
+                    "Begins as trimmed for %s: %s at %s, rudder lift on %+.1f turns, %s; %s of "
+                    "windward heel%s. Course and heel go with the wind of some seconds.",
+                    start, heading, SPEED(f->speed), f->turns, wound, LW_ANGLE_TEXT(f->heel, 0),
+                    side);
     else if (answer->outcome == LW_FLOATS)
-        lw_text_fit(
-            text, LW_RIDDEN_LENGTH,
-            "In the mean wind she does not fly on %.0f deg: starts on the hull, rudder lift "
-            "on %+.1f turns, %s%s.",
-            heading, f->turns, wound, side);
+        lw_text_fit(text, LW_RIDDEN_LENGTH,
+                    "In the mean wind she does not fly on %s: starts on the hull, rudder lift "
+                    "on %+.1f turns, %s%s.",
+                    heading, f->turns, wound, side);
     else
         lw_text_fit(text, LW_RIDDEN_LENGTH,
                     "No steady flight was found in the mean wind: starts on the hull, on a "

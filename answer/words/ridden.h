@@ -6,7 +6,7 @@
 
 #include "lullwise/flown.h"
 
-// "Upwind, 45 deg. Wind 10.0, 12.5, 15.5 kn in lull, mean, puff; waves of 0.16 m ..."; and how it
+// "Upwind, 45°. Wind 10.0, 12.5, 15.5 kn in lull, mean, puff; waves of 0.16 m ..."; and how it
 // is trimmed, or that it does not fly in the mean wind.
 #define LW_RIDDEN_LENGTH 500
 void lw_ridden_scene(const lw_ridden *ridden, lw_unit unit, char text[LW_RIDDEN_LENGTH]);

@@ -68,7 +68,7 @@ static bool is_shown(const drawing *d, size_t column) { return d->columns[column
 
 static const char *unit_under(const lw_item *column)
 {
-    return column->form == LW_AS_BARE ? lw_unit_text(column->unit) : "";
+    return column->form == LW_AS_BARE ? lw_unit_sign(column->unit) : "";
 }
 
 static void measure(drawing *d)

@@ -20,8 +20,8 @@ static const lw_quantity rows[] = {
                                     "needs"),
     ROW(main_stall,   "", DEG,   1, "main foil's angle left to stall"),
     ROW(rudder_stall, "", DEG,   1, "rudder foil's angle left to stall"),
-    ROW(ventilation,  "", DEG,   1, "strut angle left to that at which air runs down, 14.5 deg "
-                                    "when disturbed; slowly and undisturbed 20 to 25 deg "
+    ROW(ventilation,  "", DEG,   1, "strut angle left to that at which air runs down, 14.5° "
+                                    "when disturbed; slowly and undisturbed 20 to 25° "
                                     "[harwood-2016]"),
     ROW(helm,         "", DEG,   1, "rudder blade angle left"),
     ROW(thread,       "", TURN,  1, "turns left on the rudder's thread, either way"),

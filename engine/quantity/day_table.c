@@ -242,4 +242,4 @@ const lw_record lw_day_record = {
     .size = sizeof(lw_day),
     .doc =
         "One day: wind, sea, water, air and course. Every number has its unit behind it: 12 kn, "
-        "6 m/s, 1.5 km, 20 deg."};
+        "6 m/s, 1.5 km, 20°."};

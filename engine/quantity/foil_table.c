@@ -15,7 +15,7 @@
 #define ZERO_LIFT_DOC                                                                             \
     "Angle of the chord line to the flow at which the section lifts nothing, flap in line. Find " \
     "the camber: a straight edge from nose to trailing edge, the gap under it less half the "     \
-    "thickness; each 1 % of the chord is worth -1.15 deg. [glauert-1926]"
+    "thickness; each 1 % of the chord is worth -1.15°. [glauert-1926]"
 #define SMOOTH_DOC                                                                               \
     "How far back from the nose foil and strut are smooth, / chord: to the first nick, scratch " \
     "across, tape step or weed, where the layer turns turbulent. Run a nail from the nose. "     \

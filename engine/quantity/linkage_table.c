@@ -44,7 +44,7 @@ static const lw_quantity linkage_rows[] = {
      .unit = LW_UNIT_NONE, .min = 0.05,  .max = 2.0,  .preset = 0.4, .error = 0.03,
      .usual_min = 0.2,     .usual_max = 0.8,   .decimals = 2,
      .doc = "Flap degrees for each wand degree, about the middle of the travel. Swing the wand "
-            "20 deg by the phone level, read the flap by a protractor or trailing-edge travel / "
+            "20° by the phone level, read the flap by a protractor or trailing-edge travel / "
             "flap chord x 57.3, and divide."},
 
     {LW_MEMBER(lw_linkage, rod),              .symbol = "r",

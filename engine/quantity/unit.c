@@ -27,13 +27,15 @@ typedef enum dimension {
     RATE,
 } dimension;
 
-#define AS_STATUS_TEXT(name, text)             text,
-#define AS_UNIT_TEXT(name, text, dim, si)      text,
-#define AS_UNIT_DIMENSION(name, text, dim, si) dim,
-#define AS_UNIT_SI(name, text, dim, si)        si,
+#define AS_STATUS_TEXT(name, text)                     text,
+#define AS_UNIT_TEXT(name, text, behind, dim, si)      text,
+#define AS_UNIT_BEHIND(name, text, behind, dim, si)    behind,
+#define AS_UNIT_DIMENSION(name, text, behind, dim, si) dim,
+#define AS_UNIT_SI(name, text, behind, dim, si)        si,
 
 static const char *const status_texts[] = {LW_STATUS_LIST(AS_STATUS_TEXT)};
 static const char *const unit_texts[] = {LW_UNIT_LIST(AS_UNIT_TEXT)};
+static const char *const unit_behinds[] = {LW_UNIT_LIST(AS_UNIT_BEHIND)};
 static const dimension unit_dimensions[] = {LW_UNIT_LIST(AS_UNIT_DIMENSION)};
 static const double unit_si[] = {LW_UNIT_LIST(AS_UNIT_SI)};
 
@@ -42,36 +44,24 @@ static const struct {
     const char *text;
     lw_unit unit;
 } other_texts[] = {
-    {"knots", LW_UNIT_KN},
-    {"knot", LW_UNIT_KN},
-    {"kt", LW_UNIT_KN},
-    {"kts", LW_UNIT_KN},
-    {"\xC2\xB0", LW_UNIT_DEG},
-    {"degrees", LW_UNIT_DEG},
-    {"degree", LW_UNIT_DEG},
-    {"m\xC2\xB2", LW_UNIT_M2},
-    {"m^2", LW_UNIT_M2},
-    {"litres", LW_UNIT_L},
-    {"litre", LW_UNIT_L},
-    {"turn", LW_UNIT_TURN},
-    {"\xC2\xB0"
-     "C",
-     LW_UNIT_DEGC},
-    {"sec", LW_UNIT_S},
-    {"NM", LW_UNIT_NMI},
-    {"nm", LW_UNIT_NMI},
-    {"mbar", LW_UNIT_HPA},
-    {"metre", LW_UNIT_M},
-    {"metres", LW_UNIT_M},
-    {"meter", LW_UNIT_M},
-    {"meters", LW_UNIT_M},
+    {"knots", LW_UNIT_KN},     {"knot", LW_UNIT_KN},     {"kt", LW_UNIT_KN},
+    {"kts", LW_UNIT_KN},       {"degrees", LW_UNIT_DEG}, {"degree", LW_UNIT_DEG},
+    {"m^2", LW_UNIT_M2},       {"litres", LW_UNIT_L},    {"litre", LW_UNIT_L},
+    {"turn", LW_UNIT_TURN},    {"sec", LW_UNIT_S},       {"NM", LW_UNIT_NMI},
+    {"nm", LW_UNIT_NMI},       {"mbar", LW_UNIT_HPA},    {"metre", LW_UNIT_M},
+    {"metres", LW_UNIT_M},     {"meter", LW_UNIT_M},     {"meters", LW_UNIT_M},
     {"kg/m^3", LW_UNIT_KGPM3},
-    {"\xC2\xB0/turn", LW_UNIT_DEGPTURN},
 };
 
 const char *lw_status_text(lw_status status) { return status_texts[status]; }
 const char *lw_unit_text(lw_unit unit) { return unit_texts[unit]; }
+const char *lw_unit_behind(lw_unit unit) { return unit_behinds[unit]; }
 double lw_unit_in_si(lw_unit unit) { return unit_si[unit]; }
+
+const char *lw_unit_sign(lw_unit unit)
+{
+    return unit_behinds[unit] + (unit_behinds[unit][0] == ' ');
+}
 
 bool lw_unit_same_dimension(lw_unit a, lw_unit b)
 {
@@ -91,6 +81,7 @@ lw_unit lw_unit_of(const char *text)
 
     for (int unit = 0; unit < LW_UNIT_COUNT; unit++) {
         if (is_written(unit_texts[unit], text, length)) return (lw_unit)unit;
+        if (is_written(lw_unit_sign((lw_unit)unit), text, length)) return (lw_unit)unit;
     }
     for (size_t i = 0; i < sizeof other_texts / sizeof other_texts[0]; i++) {
         if (is_written(other_texts[i].text, text, length)) return other_texts[i].unit;

@@ -25,10 +25,7 @@ async function openFlight(words, size, more) {
 for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, height: 640 } })) {
   test(`on a ${name} screen the flight is a picture with words, and all fits`, async () => {
     const { page, complaints, close } = await openFlight("?wind=12+kn&heading=100+deg&pin=B", size);
-    assert.match(
-      await said(page),
-      /^Flies at [\d.]+ kn on 100 deg\..*Ride height \d+ cm.*flap.* deg/,
-    );
+    assert.match(await said(page), /^Flies at [\d.]+ kn on 100°\..*Ride height \d+ cm.*flap.*°/);
     assert.equal(await page.locator(".margins .first").count(), 1);
     assert.deepEqual(complaints, []);
     assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
@@ -61,8 +58,8 @@ test("rudder lift wound on puts the bow down; left open it is wound for speed ag
   const first = await said(page);
   for (let i = 0; i < 20; i++)
     await page.getByRole("button", { name: "More: Rudder lift on" }).click();
-  const bow = async () => Number(/bow up (-?[\d.]+) deg/.exec(await said(page))[1]);
-  const was = Number(/bow up (-?[\d.]+) deg/.exec(first)[1]);
+  const bow = async () => Number(/bow up (-?[\d.]+)°/.exec(await said(page))[1]);
+  const was = Number(/bow up (-?[\d.]+)°/.exec(first)[1]);
   await until(async () => (await bow()) < was - 0.5, "the bow down");
   await page.locator(".slide", { hasText: "Rudder lift on" }).getByRole("checkbox").check();
   await until(async () => (await said(page)) === first, "the flight for speed");
@@ -113,7 +110,7 @@ test("small motions are told in the words of the command line, and anew after a 
     "--wind",
     "12 kn",
     "--heading",
-    "50 deg",
+    "50°",
     "--pin",
     "B",
   ]);

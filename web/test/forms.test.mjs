@@ -58,6 +58,24 @@ test("an unusual value is flagged as it is typed, one out of range is not taken"
   await close();
 });
 
+test("a unit is shown by its sign and taken as sign or as text", async () => {
+  const { page, close } = await openPage(browser, `${file}#boat`);
+  await page.locator("#section-rig > summary").click();
+  const input = page.getByLabel("Sail area in m²");
+  assert.equal(await page.locator("#section-rig .unit", { hasText: "m²" }).first().count(), 1);
+  for (const [typed, kept] of [
+    ["7.5 m²", "7.5+m%C2%B2"],
+    ["7.6 m2", "7.6+m2"],
+    ["7.7", "7.7+m2"],
+  ]) {
+    await input.fill(typed);
+    await input.press("Enter");
+    await until(async () => page.url().includes(`rig.sail_area=${kept}`), `${typed} taken`, 5000);
+    assert.equal(await input.getAttribute("aria-invalid"), "false");
+  }
+  await close();
+});
+
 test("which measurement is worth taking better is stopped, asked anew, grows old", async () => {
   const { page, complaints, close } = await openPage(browser, `${file}#boat`);
   const card = page.locator("#ask-sensitivity");

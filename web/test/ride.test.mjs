@@ -36,7 +36,7 @@ for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, heig
     const { page, complaints, close } = await openRide(WILD, size);
     assert.match(
       await said(page),
-      /^At 0:00\.0: wind [\d.]+ kn, speed .*hull above the water .*flap down .* deg/,
+      /^At 0:00\.0: wind [\d.]+ kn, speed .*hull above the water .*flap down .*°/,
     );
     assert.equal(await page.locator(".traces .panel").count(), 4);
     assert.deepEqual(complaints, []);

@@ -36,7 +36,7 @@ function pinSelect(id) {
 
 function textField(id, option) {
   const input = make("input", { id, inputmode: option.is_number ? "decimal" : null });
-  const unit = option.unit && make("span", { class: "unit" }, option.unit);
+  const unit = option.sign && make("span", { class: "unit" }, option.sign);
   return {
     element: make("span", { class: "entry" }, input, unit),
     text: () => (input.value.trim() ? withUnit(input.value, option.unit) : ""),

@@ -3,10 +3,10 @@
 
 export const KNOT = 1852 / 3600;
 
-/** The unit that a row is shown in, and one of it in SI. */
+/** The unit that a row is shown in as it is typed, its sign as it is read, and one of it in SI. */
 export function shownUnit(row, speedUnit) {
-  if (row.unit === "kn" && speedUnit === "m/s") return { unit: "m/s", inSi: 1 };
-  return { unit: row.unit, inSi: row.in_si };
+  if (row.unit === "kn" && speedUnit === "m/s") return { unit: "m/s", sign: "m/s", inSi: 1 };
+  return { unit: row.unit, sign: row.sign, inSi: row.in_si };
 }
 
 /** "12.5": so many decimals, halves away from 0 as lw_cell_number has them, never -0.0. */
@@ -37,11 +37,13 @@ export const minus = (text) => text.replace("-", "−");
 export const shown = (row, si, speedUnit) =>
   minus(fixed(si / shownUnit(row, speedUnit).inSi, row.decimals));
 
-/** "12.5 kn". */
-export function told(row, si, speedUnit) {
-  const { unit } = shownUnit(row, speedUnit);
-  return `${shown(row, si, speedUnit)}${unit ? ` ${unit}` : ""}`;
-}
+/** "12.5 kn", "23°": a sign of degrees stands close, as lw_unit_behind has it. */
+export const measured = (number, sign) =>
+  sign && !/^°(?!C)/.test(sign) ? `${number} ${sign}` : `${number}${sign}`;
+
+/** A value of a row likewise. */
+export const told = (row, si, speedUnit) =>
+  measured(shown(row, si, speedUnit), shownUnit(row, speedUnit).sign);
 
 /** What was typed, with the unit of the field behind a bare number. */
 export function withUnit(text, unit) {

@@ -73,9 +73,9 @@ class NumberField {
   }
 
   update(state) {
-    const { unit } = this.#shown();
-    this.#unit.textContent = unit;
-    this.#labelUnit.textContent = unit ? `in ${unit}` : "";
+    const { unit, sign } = this.#shown();
+    this.#unit.textContent = sign;
+    this.#labelUnit.textContent = sign ? `in ${sign}` : "";
     const si = this.#valueNow();
     const refused = this.#page.store.refusedAt(this.#kind, this.#path);
     if (this.#isTyping || (si === undefined && !refused)) return;

@@ -109,7 +109,7 @@ export class PinsSection {
       { class: "add", onsubmit: add },
       make("label", { for: label.id }, "A new pin's label"),
       label,
-      make("label", { for: value.id }, `Its ${words(rows[0].key)} in ${rows[0].unit}`),
+      make("label", { for: value.id }, `Its ${words(rows[0].key)} in ${rows[0].sign}`),
       value,
       make("button", {}, "Add"),
     );

@@ -48,10 +48,10 @@ export function readingsField(page) {
   return {
     element,
     update({ speedUnit, values }) {
-      const { unit } = shownUnit(row, speedUnit);
+      const { unit, sign } = shownUnit(row, speedUnit);
       const refused = store.refusedAt("day", "readings");
       const wrong = (refused?.faults ?? []).filter((fault) => !fault.is_doubt);
-      label.textContent = `Readings in ${unit}, one a line or a blank between them`;
+      label.textContent = `Readings in ${sign}, one a line or a blank between them`;
       note.textContent = wrong.map((one) => `${one.read} ${sentenceOf(one)}`.trim()).join(". ");
       area.setAttribute("aria-invalid", wrong.length > 0);
       element.classList.toggle("faulty", wrong.length > 0);

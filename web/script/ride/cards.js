@@ -2,12 +2,13 @@
 // SPDX-License-Identifier: MIT
 
 import { make } from "../base/dom.js";
+import { measured } from "../base/number.js";
 import { HIDDEN } from "../engine/parcel.js";
 import { drawTold, headOf, shownOf } from "../answer/told.js";
 
-// The numbers of a moment, each after its head: "wind 19.2 kn, heel 7 deg".
+// The numbers of a moment, each after its head: "wind 19.2 kn, heel 7°".
 const sceneOf = (row, columns) =>
-  columns.map((column) => `${column.head} ${shownOf(row, column.key)} ${column.unit}`).join(", ");
+  columns.map(({ key, head, unit }) => `${head} ${measured(shownOf(row, key), unit)}`).join(", ");
 
 function eventButton(row, columns, onPick) {
   const numbers = columns.filter(
