@@ -110,9 +110,11 @@ void lw_section_draw(FILE *out, const lw_section_picture *p)
         least[i] = -p->points[i].least_pressure;
     }
     lw_svg_begin(out, WIDTH, HEIGHT, p->title);
-    lw_svg_text(out, (lw_svg_point){LEFT, 30.0}, (lw_svg_words){.size = 18.0}, p->title);
-    lw_svg_text(out, (lw_svg_point){LEFT, 52.0}, (lw_svg_words){.size = 13.0, .colour = "#555"},
-                p->subtitle);
+    const double room = WIDTH - 1.5 * LEFT;
+    lw_svg_text(out, (lw_svg_point){LEFT, 30.0}, (lw_svg_words){.size = 18.0, .room = room},
+                p->title);
+    lw_svg_text(out, (lw_svg_point){LEFT, 52.0},
+                (lw_svg_words){.size = 13.0, .colour = "#555", .room = room}, p->subtitle);
     draw_pressures(out, p);
     draw_panel(out, (panel){LEFT, width, "angle of attack [°]", "lift coefficient"}, alpha, lift,
                p->count);

@@ -5,6 +5,9 @@
 
 #include <math.h>
 #include <stdbool.h>
+#include <string.h>
+
+#include "records/utf8.h"
 
 static void escaped(FILE *out, const char *text)
 {
@@ -40,12 +43,21 @@ void lw_svg_begin(FILE *out, double width, double height, const char *title)
 
 void lw_svg_end(FILE *out) { fputs("</svg>\n", out); }
 
+// Letters are taken to be 0.55 of their size wide, about what sans-serif letters are.
+static bool is_wider(lw_svg_words how, const char *text)
+{
+    const double letters = (double)lw_utf8_count(text, strlen(text));
+    return how.room > 0.0 && 0.55 * how.size * letters > how.room;
+}
+
 void lw_svg_text(FILE *out, lw_svg_point at, lw_svg_words how, const char *text)
 {
     fprintf(out, "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%g\" text-anchor=\"%s\" fill=\"%s\"",
             at.x, at.y, how.size, how.anchor ? how.anchor : "start",
             how.colour ? how.colour : "#222");
     if (how.turn != 0.0) fprintf(out, " transform=\"rotate(%g %.2f %.2f)\"", how.turn, at.x, at.y);
+    if (is_wider(how, text))
+        fprintf(out, " textLength=\"%g\" lengthAdjust=\"spacingAndGlyphs\"", how.room);
     fputc('>', out);
     escaped(out, text);
     fputs("</text>\n", out);

@@ -15,6 +15,7 @@ typedef struct lw_svg_words {
     const char *anchor;  // "start", "middle" or "end"
     double turn;         // [deg] clockwise
     const char *colour;
+    double room;  // words that would be wider are set closer; 0: as wide as they are
 } lw_svg_words;
 
 typedef struct lw_svg_stroke {

@@ -374,6 +374,10 @@ TEST_FUNCTION(a_foils_picture_says_whose_section_and_where)
     CHECK(strncmp(answer, "<svg", 4) == 0 && answer_has("</svg>") && !answer_has("nan"));
     CHECK(answer_has("main foil, NACA 63-412<") && answer_has("0.50 m deep, flap +5.0°"));
     CHECK(answer_has("carrying 1030 N") && answer_has(">8 kn<") && answer_has(">28 kn<"));
+    CHECK(!answer_has("textLength"));
+    CHECK(lullwise(BOAT "--part main --set boat.name='A very long name that a proud owner gave "
+                        "to his beloved boat' --svg -") == 0);
+    CHECK(answer_has(" textLength=\"715\" lengthAdjust=\"spacingAndGlyphs\">A very long name"));
     CHECK(lullwise(BOAT "--part main --load '1300 N' --svg -") == 0);
     CHECK(answer_has("carrying 1300 N") && !answer_has(">8 kn<") && !answer_has("nan"));
     CHECK(lullwise(BOAT "--part rudder --heel '10 deg' --svg -") == 0);

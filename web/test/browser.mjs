@@ -22,8 +22,12 @@ export const file = new URL("../../build/page/lullwise.html", import.meta.url).h
 /** The views, by the names that stand in the address. */
 export const views = ["today", "boat", "flight", "ride", "compare"];
 
-export const openBrowser = () =>
-  chromium.launch({ executablePath: "/usr/bin/chromium", args: flags });
+/** letters: [px] that the reader has chosen for letters. */
+export const openBrowser = (letters = 16) =>
+  chromium.launch({
+    executablePath: "/usr/bin/chromium",
+    args: [...flags, `--blink-settings=defaultFontSize=${letters}`],
+  });
 
 /** A fresh context with one page at an address: { page, requests, complaints, close }. */
 export async function openPage(browser, address, size = sizes.laptop, more = {}) {

@@ -45,6 +45,33 @@ for (const [name, size] of Object.entries({ ...sizes, narrow: { width: 320, heig
   });
 }
 
+test("on a phone picture and Play are in sight together, the answer while one edits", async () => {
+  const { page, close } = await openRide("?pin=C&minutes=1", { width: 390, height: 844 });
+  const box = (selector) => page.locator(selector).first().boundingBox();
+  const nav = await box("nav");
+  const picture = await box(".ride .side svg");
+  const play = await box(".clock .play");
+  assert.ok(picture.y >= 0 && play.y > picture.y && play.y + play.height < nav.y);
+
+  const line = page.locator(".answer-line p");
+  const sum = page.locator(".ride .outcome").first();
+  assert.equal(await line.textContent(), await sum.textContent());
+  const wind = page.getByLabel("Wind", { exact: true });
+  await wind.focus();
+  await page.keyboard.press("ArrowRight");
+  assert.equal(await line.textContent(), "Working …");
+  await page.keyboard.press("ArrowLeft"); // back to what is shown
+  await page.keyboard.press("ArrowRight");
+  await until(async () => !/Working/.test(await line.textContent()), "the ride sailed");
+  assert.equal(await line.textContent(), await sum.textContent());
+  const { y, height } = await box(".answer-line");
+  assert.ok(y >= 0 && y + height < nav.y);
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowLeft"); // there and back again: nothing new to sail
+  await until(async () => !/Working/.test(await line.textContent()), "the same ride");
+  await close();
+});
+
 test("it plays and pauses from the keyboard, and moves the boat", async () => {
   const { page, close } = await openRide("?pin=C&minutes=1");
   const boat = () => page.locator(".ride .side g").first().getAttribute("transform");

@@ -43,8 +43,9 @@ export function answerLine(page, form, answers) {
     answers.classList.toggle("old", isOld);
   }
 
-  function type() {
-    isTyping = true;
+  // A slider needs no Enter.
+  function type({ target }) {
+    isTyping = target.type !== "range";
     draw();
   }
 

@@ -11,9 +11,12 @@ export const put = (element, attributes) => {
   for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
 };
 
+const ROOM = 280; // [px] of width that a picture has for each rem of its letters, at the least
+
 /**
- * An svg hidden from screen readers (its figure speaks), whose text keeps its size on the screen:
- * { svg, px() }, in its units the sixteenth of a rem. onSize() when that changes.
+ * An svg hidden from screen readers (its figure speaks), whose text keeps its size on the screen
+ * as far as there is room for it: { svg, px() }, in its units the sixteenth of the letters' rem.
+ * onSize() when that changes.
  */
 export function canvas([x, y, width, height], onSize, ...inside) {
   let px = 1;
@@ -21,12 +24,40 @@ export function canvas([x, y, width, height], onSize, ...inside) {
   new ResizeObserver(() => {
     const { width: wide, height: high } = svg.getBoundingClientRect();
     if (!wide || !high) return;
-    const unit = Math.max(width / wide, height / high);
-    svg.style.setProperty("--px", unit);
-    px = (unit * parseFloat(getComputedStyle(document.documentElement).fontSize)) / 16;
+    const rem = parseFloat(getComputedStyle(document.documentElement).fontSize);
+    px = Math.max(width / wide, height / high) * Math.min(rem / 16, wide / ROOM);
+    svg.style.setProperty("--px", px);
     onSize();
   }).observe(svg);
   return { svg, px: () => px };
+}
+
+const overlap = (one, other) =>
+  one.x < other.x + other.width &&
+  other.x < one.x + one.width &&
+  one.y < other.y + other.height &&
+  other.y < one.y + one.height;
+
+// Nearest first: where it is, a line up, a line down, two up.
+const shifts = (line) =>
+  Array.from({ length: 9 }, (_, i) => Math.ceil(i / 2) * (i % 2 ? -line : line));
+
+/** Moves words into the picture's box, and up or down where they would stand on others. */
+export function setApart(texts, { left, right, top, bottom }) {
+  const taken = [];
+  for (const text of texts) {
+    const { x: from, y, width, height } = text.getBBox();
+    const x = Math.max(Math.min(from, right - width), left);
+    const spots = shifts(height).map((dy) => ({ x, y: y + dy, width, height }));
+    const isFree = (spot) =>
+      spot.y >= top && spot.y + height <= bottom && !taken.some((one) => overlap(one, spot));
+    const spot = spots.find(isFree) ?? spots[0];
+    put(text, {
+      x: at(Number(text.getAttribute("x")) + x - from),
+      y: at(Number(text.getAttribute("y")) + spot.y - y),
+    });
+    taken.push(spot);
+  }
 }
 
 /** A force: move([x, y] of its tail, [dx, dy], words, [x, y] of the words). */
@@ -36,6 +67,7 @@ export function arrow(anchor = "middle") {
   const half = 2.2; // of the shaft
   return {
     element: draw("g", { class: "force" }, shape, text),
+    text,
     move([x, y], [dx, dy], words, [textX, textY]) {
       const length = Math.hypot(dx, dy),
         u = length ? dx / length : 0,

@@ -5,7 +5,7 @@
 // the hull's bottom. Built once for a boat; a flight then only changes attributes.
 
 import { draw, make } from "../base/dom.js";
-import { arrow, at, canvas, DEG, line, put, section } from "../base/drawing.js";
+import { arrow, at, canvas, DEG, line, put, section, setApart } from "../base/drawing.js";
 
 const WEIGHT = 70; // [cm] that the weight is drawn long
 const ALONG = 5; // so many times as long are forces along drawn as those up and down
@@ -185,7 +185,7 @@ class SideView {
     this.#tell = tell;
     this.#boat = boatOf(s);
     this.#trough = line(left, 0, right, 0, "trough");
-    this.#wandText = draw("text", { "text-anchor": "end", x: right - 3 });
+    this.#wandText = draw("text", { "text-anchor": "end" });
     const arrows = [...Object.values(this.#force), ...Object.values(this.#key)];
     const { svg, px } = canvas(
       [left, top, wide, bottom - top],
@@ -210,6 +210,15 @@ class SideView {
     this.#showForces(flight, drawn, on);
     this.#showKey(drawn.weight);
     this.#showHeights(flight, on);
+    setApart(this.#words(flight), this.#bounds);
+  }
+
+  // Those first that keep their place.
+  #words({ buoyancy }) {
+    const { weight, main, rudder, drive, drag, hull } = this.#force;
+    const forces = [weight, main, rudder, buoyancy > 0 && hull, drag, drive].filter(Boolean);
+    const arrows = [this.#key.up, this.#key.along, ...forces].map((one) => one.text);
+    return [...arrows.slice(0, 3), this.#wandText, this.#riseText, ...arrows.slice(3)];
   }
 
   // Ride height beside the hull, the wand's angle at its pivot.
@@ -221,7 +230,10 @@ class SideView {
     this.#riseText.textContent = this.#tell("ride_height", f.ride_height);
     put(this.#riseText, { x: at(x + 7 * px), y: at(Math.min(0.5 * y + 5 * px, -4 * px)) });
     this.#wandText.textContent = `wand ${this.#tell("wand", f.wand)}`;
-    put(this.#wandText, { y: at(on(s.wand.x, s.wand.height)[1] - 10 * px) });
+    put(this.#wandText, {
+      x: at(this.#bounds.right - 3),
+      y: at(on(s.wand.x, s.wand.height)[1] - 10 * px),
+    });
   }
 
   #showForces(f, drawn, on) {

@@ -45,23 +45,17 @@ export function asternView(s, tell) {
   const bottom = s.main.length + 30;
   const boat = boatAstern(s, top);
   const trough = line(-half, 0, half, 0, "trough");
-  const heel = draw("text");
-  const wind = draw("text", { "text-anchor": "end" }, "◂ wind");
-  const place = () => {
-    put(heel, { x: 5 * px() - half, y: bottom - 7 * px() });
-    put(wind, { x: half - 5 * px(), y: top + 17 * px() });
-  };
-  const { svg, px } = canvas(
+  const heel = make("b", {});
+  const { svg } = canvas(
     [-half, top, 2 * half, bottom - top],
-    () => place(),
+    () => {},
     draw("rect", { class: "sea", x: -half, y: 0, width: 2 * half, height: bottom }),
     trough,
     boat.element,
     line(-half, 0, half, 0, "surface"),
-    wind,
-    heel,
   );
-  const caption = make("figcaption", {}, "From astern, starboard tack");
+  const what = make("span", { class: "roomy" }, "From astern, wind from the right");
+  const caption = make("figcaption", {}, heel, what);
   return {
     element: make("figure", { class: "small" }, svg, caption),
     update({ flight: f, drawn }) {
@@ -89,33 +83,19 @@ export function foilView({ main_foil: foil, pins }, tell) {
     draw("path", { class: "foil", d: section(chord, foil.thickness, 0, 1 - foil.flap_chord) }),
     flap,
   );
-  const flapText = draw("text"),
-    noseText = draw("text", { "text-anchor": "end" });
-  const place = () => {
-    put(flapText, { x: 4 * px() - 118, y: 50 - 7 * px() });
-    put(noseText, { x: 32 - 5 * px(), y: 16 * px() - 52 });
-  };
-  const { svg, px } = canvas(
-    [-118, -52, 150, 102],
-    () => place(),
-    line(-114, 0, 28, 0, "trough"),
-    whole,
-    flapText,
-    noseText,
-  );
+  const { svg } = canvas([-118, -52, 150, 102], () => {}, line(-114, 0, 28, 0, "trough"), whole);
+  const nose = make("b", {});
+  const turned = make("b", {});
+  const what = make("span", { class: "roomy" }, "Main foil and flap, against the track");
+  const caption = make("figcaption", {}, nose, turned, what);
   return {
-    element: make(
-      "figure",
-      { class: "small" },
-      svg,
-      make("figcaption", {}, "Main foil and flap, against the track"),
-    ),
+    element: make("figure", { class: "small" }, svg, caption),
     update({ flight: f }, pin) {
-      const nose = f.pitch + pins[pin].value;
-      whole.setAttribute("transform", `rotate(${at(-nose / DEG, -0.25 * chord, 0)})`);
+      const up = f.pitch + pins[pin].value;
+      whole.setAttribute("transform", `rotate(${at(-up / DEG, -0.25 * chord, 0)})`);
       flap.setAttribute("transform", `rotate(${at(-f.flap / DEG, hinge, 0)})`);
-      flapText.textContent = `flap ${tell("flap", f.flap)}`;
-      noseText.textContent = `foil ${tell("pitch", nose)}`;
+      nose.textContent = `foil ${tell("pitch", up)}`;
+      turned.textContent = `flap ${tell("flap", f.flap)}`;
     },
   };
 }

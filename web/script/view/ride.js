@@ -1,6 +1,7 @@
 // ride.js - the view Ride: the boat through the day's gusts and chop, as a moving picture.
 // SPDX-License-Identifier: MIT
 
+import { answerLine } from "../answer/answer_line.js";
 import { fromWords, toWords } from "../answer/asked.js";
 import { make } from "../base/dom.js";
 import { sizes } from "../flight/side.js";
@@ -85,6 +86,8 @@ class RideView {
   #events;
   #sum;
   #clock;
+  #line;
+  #words = ""; // of the ride that is shown
   #ask;
   #set;
   #sailed = null;
@@ -104,10 +107,13 @@ class RideView {
     });
     const { picture, curves, whole } = this.#stage;
     const playing = make("div", { class: "playing" }, whole, this.#clock.element);
+    const stage = make("div", { class: "stage" }, picture, playing, curves);
+    this.#line = answerLine(page, this.#steer.element, stage);
     this.#box = make(
       "div",
       { class: "ride", "aria-busy": "true" },
-      make("div", { class: "stage" }, picture, curves, playing),
+      this.#line.element,
+      make("div", { class: "seen" }, this.#line.old, stage),
       [this.#steer, this.#events, this.#sum].map((one) => one.element),
     );
     main.append(this.#box);
@@ -117,7 +123,7 @@ class RideView {
     this.#ask = question(this.#page, state, this.#page.tables.courses);
     this.#set = this.#page.texts(state.set);
     this.#steer.update(this.#ask, state, this.#sailed);
-    this.#box.setAttribute("aria-busy", "true");
+    this.#mark(true);
     this.#sail().catch((error) =>
       this.#page.say.status(`The engine broke down: ${error.message}. Move a slider to try again.`),
     );
@@ -127,6 +133,12 @@ class RideView {
     this.#isOpen = false;
     clearTimeout(this.#rest);
     this.#clock.close();
+    this.#line.close();
+  }
+
+  #mark(isBusy) {
+    this.#box.setAttribute("aria-busy", isBusy);
+    this.#line.show({ isCurrent: !isBusy, isStopped: false, words: this.#words });
   }
 
   async #sailOnce(isLast) {
@@ -143,7 +155,8 @@ class RideView {
     this.#sum.show(this.#sailed);
     this.#steer.update(this.#ask, state, this.#sailed);
     this.#clock.begin(this.#sailed.seconds);
-    this.#box.setAttribute("aria-busy", "false");
+    this.#words = this.#sailed.told.sum[0];
+    this.#mark(false);
   }
 
   #showMoment(time, isPlaying) {
@@ -159,12 +172,14 @@ class RideView {
     this.#ask = { ...this.#ask, ...change };
     if (!Number.isSafeInteger(this.#ask.seed) || this.#ask.seed < 0) this.#ask.seed = 1;
     clearTimeout(this.#rest);
+    this.#mark(true);
     this.#rest = setTimeout(() => this.#tellAddress(), REST); // which sails it, by way of update
   }
 
   #tellAddress() {
     const { store, tables } = this.#page;
     const ask = this.#ask;
+    const before = store.state;
     store.say({
       pin: labelsOf(store.state)[ask.pin],
       course: tables.courses[ask.course],
@@ -172,6 +187,7 @@ class RideView {
       minutes: String(ask.minutes),
       ...Object.fromEntries(movable.map((key) => [key, toWords(key, ask[key])])),
     });
+    if (store.state === before) this.update(before); // moved there and back
   }
 }
 
