@@ -8,6 +8,7 @@ import breeze from "../../demo/breeze.yaml";
 import workerSource from "worker:source";
 import { openEngine } from "./engine/engine.js";
 import { kinds } from "./base/kinds.js";
+import { lastDayPin } from "./keep/memory.js";
 import { isFirstTime, openStore } from "./keep/store.js";
 import { buildFrame } from "./frame/frame.js";
 import { offerInstall } from "./frame/install.js";
@@ -38,7 +39,7 @@ async function open() {
     views.map((view) => view.name),
   );
 
-  const page = { engine, tables, store };
+  const page = { engine, tables, store, dayPin: lastDayPin() };
   /** A set as the texts that the engine reads, and the unit in which it tells speeds. */
   page.texts = (set) => ({
     ...Object.fromEntries(kinds.map((kind) => [kind, fileOf(set[kind])])),

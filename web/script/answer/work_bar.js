@@ -9,15 +9,21 @@ import { make } from "../base/dom.js";
  */
 export function workBar(label, again = null) {
   const bar = make("progress", { max: "1", value: "0", "aria-label": label });
+  const words = make("span", { "aria-hidden": "true" }); // the bar speaks for itself
   const stop = make("button", { type: "button", onclick: () => halt() }, "Stop");
   const begin = make("button", { type: "button", hidden: true, onclick: again }, "Work it out");
-  const element = make("div", { class: "working" }, bar, stop, begin);
+  const element = make("div", { class: "working" }, words, bar, stop, begin);
   let now = null;
 
   function show(isBusy, isWanting) {
     element.classList.toggle("busy", isBusy);
-    bar.hidden = stop.hidden = !isBusy;
+    words.hidden = bar.hidden = stop.hidden = !isBusy;
     begin.hidden = !isWanting || !again;
+  }
+
+  function tell(part) {
+    bar.value = part;
+    words.textContent = `${label}: ${Math.floor(100 * part)} %`;
   }
 
   function halt() {
@@ -32,9 +38,9 @@ export function workBar(label, again = null) {
     /** begin(onProgress) starts the work; null when it was stopped or another took its place. */
     async run(begin) {
       now?.stop();
-      bar.value = 0;
+      tell(0);
       const own = (now = begin((done, of) => {
-        if (own === now) bar.value = done / of;
+        if (own === now) tell(done / of);
       }));
       show(true, false);
       try {

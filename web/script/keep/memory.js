@@ -8,6 +8,7 @@ import { byKind, kinds } from "../base/kinds.js";
 
 const RECORD = "lullwise.record."; // and kind and identity
 const LAST = "lullwise.last";
+const DAY_PIN = "lullwise.day-pin";
 const BY_NAME = "lullwise.kept"; // how records were kept before: lists of trees
 
 /* A private window keeps nothing: it reads as empty, and nothing is said. */
@@ -47,6 +48,10 @@ export function rememberShown(state) {
   write("sessionStorage", LAST, state);
   write("localStorage", LAST, state);
 }
+
+/** The pin that was found for a set last: { of: the set in JSON, pin }, or null. */
+export const lastDayPin = () => read("localStorage", DAY_PIN);
+export const rememberDayPin = (found) => write("localStorage", DAY_PIN, found);
 
 /** All kept records: { boat: [{ id, tree }], ... }, the oldest first. */
 export function keptRecords() {

@@ -15,7 +15,7 @@ class Compare {
   #other;
   #ask;
   #line;
-  #bar = workBar("Working out both", () => this.#begin());
+  #bar = workBar("Both through the day's gusts", () => this.#begin());
   #answers = make("div", { class: "answers" });
   #asked = "";
   #answered = "";

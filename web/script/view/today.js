@@ -6,6 +6,7 @@ import { askCard } from "../answer/ask_card.js";
 import { choiceCards } from "../answer/choice_cards.js";
 import { dayForm } from "../form/day_form.js";
 import { make } from "../base/dom.js";
+import { rememberDayPin } from "../keep/memory.js";
 import { KNOT } from "../base/number.js";
 import { workBar } from "../answer/work_bar.js";
 
@@ -24,7 +25,7 @@ class Today {
   #ask;
   #line;
   #more;
-  #bar = workBar("Working out the day", () => this.#begin());
+  #bar = workBar("Every pin through the day's gusts", () => this.#begin());
   #answers = make("div", { class: "answers choice-made" });
 
   constructor(page, main) {
@@ -91,6 +92,7 @@ class Today {
         this.#answer = got.told;
         this.#answered = mine;
         this.#page.dayPin = { of: JSON.stringify(store.state.set), pin: got.told.best?.pin };
+        rememberDayPin(this.#page.dayPin);
         this.#tell(store.state);
       }
     } catch (error) {
