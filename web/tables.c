@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "answer/question.h"
+#include "answer/words/doc_text.h"
 #include "answer/words/flight_text.h"
 #include "answer/words/margin_text.h"
 #include "lullwise/choice.h"
@@ -10,6 +11,18 @@
 #include "records/record_value.h"
 #include "web/page.h"
 #include "web/parcel.h"
+
+// In plain words, and beside it where it comes from.
+static void put_doc(const char *doc)
+{
+    char plain[900];
+    const char *source;
+    lw_doc_plain(plain, sizeof plain, doc);
+    lw_parcel_text("doc", plain);
+    lw_parcel_list("sources");
+    for (size_t i = 0; (source = lw_doc_source(doc, i)); i++) lw_parcel_text("", source);
+    lw_parcel_end();
+}
 
 static void put_row(const lw_quantity *row)
 {
@@ -30,7 +43,7 @@ static void put_row(const lw_quantity *row)
     lw_parcel_truth("required", row->required);
     lw_parcel_text("range", range);
     lw_parcel_text("usual", row->usual_min < row->usual_max ? usual : "");
-    lw_parcel_text("doc", row->doc);
+    put_doc(row->doc);
     lw_parcel_end();
 }
 

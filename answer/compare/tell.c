@@ -23,7 +23,7 @@ static const lw_item members[] = {
     {"seconds",     "time round the course",  LW_AS_TIME,   LW_UNIT_S,       0, "cannot be sailed"},
     {"flying",      "share of time flying",   LW_AS_NUMBER, LW_UNIT_PERCENT, 0, NULL},
     {"swims",       "swims round the course", LW_AS_NUMBER, LW_UNIT_NONE,    2, NULL},
-    {"launches_at", "launches at",            LW_AS_NUMBER, LW_UNIT_KN,      1, "none"},
+    {"launches_at", "takes off at",           LW_AS_NUMBER, LW_UNIT_KN,      1, "none"},
     {"stays_up_at", "stays up from",          LW_AS_NUMBER, LW_UNIT_KN,      1, "none"},
     {"held_up_to",  "held to",                LW_AS_NUMBER, LW_UNIT_KN,      1, "none"},
     {"speed",       "made good under way",    LW_AS_NUMBER, LW_UNIT_KN,      1, "none"},

@@ -140,6 +140,7 @@ static void tell_turns(const lw_held *held, lw_teller *t)
         lw_tell_number(t, NULL, held->most_turns[pin]);
     }
     lw_tell_end(t);
+    lw_tell_note(t, "turns_note", LW_TURNS_WAY);
 }
 
 // Swims an hour of a pin on the way.

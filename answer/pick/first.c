@@ -25,7 +25,7 @@ static void tell_best_turns(lw_teller *t, const lw_picked *picked, const lw_plac
     bool is_plain = true;
     for (int i = 0; i < 3; i++)
         is_plain &= lw_placing_stays_up(first, in[i].wind) && lw_placing_holds(first, in[i].wind);
-    if (!is_plain) lw_tell_note(t, "turns_note", LW_TURNS_NOTE);
+    lw_tell_note(t, "turns_note", is_plain ? LW_TURNS_WAY : LW_TURNS_WAY " " LW_TURNS_NOTE);
 }
 
 // The first place in short: what is pinned ashore, how far it is held, what is wound afloat. Of no

@@ -9,7 +9,7 @@ const lw_question lw_question_pick = {
     .takes = LW_INPUT_OPTIONS " against json",
     .doc =
         "Ranks the pins for the day's lulls and puffs, sea and course: expected time, share of the "
-        "time flying, swims, the winds in which each launches, stays up and is held, and the "
+        "time flying, swims, the winds in which each takes off, stays up and is held, and the "
         "reason for its place; then the order in 2 kn less and 2 kn more wind, rudder turns "
         "for speed and to hold most, what a pin with less lift costs and buys, and cautions. "
         "--against "

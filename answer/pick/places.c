@@ -12,7 +12,8 @@ static const lw_item place_columns[] = {
     {"flying",       "flying", LW_AS_NUMBER, LW_UNIT_PERCENT, 0, NULL},
     {"swims",        "swims",  LW_AS_NUMBER, LW_UNIT_NONE,    2, "-"},
     {"swims_error",  "",       LW_AS_ERROR,  LW_UNIT_NONE,    2, ""},
-    WIND("launches_at", "launches"), WIND("stays_up_at", "stays up"), WIND("held_up_to", "held to"),
+    WIND("launches_at", "takes off"), WIND("stays_up_at", "stays up"),
+    WIND("held_up_to", "held to"),
     WIND("speed", NULL),
     {"swim_seconds", NULL, LW_AS_TIME, LW_UNIT_S, 0, NULL},
     {"hull_seconds", NULL, LW_AS_TIME, LW_UNIT_S, 0, NULL},
@@ -51,6 +52,6 @@ void lw_tell_places(lw_teller *t, const lw_picked *picked)
     lw_tell_note(
         t, "places_note",
         "Time, flying, swims: from rides; flying: of the time under way, not in the water. "
-        "Launches (bearing away if need be), stays up (on every leg): steady wind. Held "
+        "Takes off (bearing away if need be), stays up (on every leg): steady wind. Held "
         "to: puffs, on every leg.");
 }

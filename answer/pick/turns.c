@@ -57,7 +57,7 @@ static void tell_turns(lw_teller *t, const lw_picked *picked)
     if (flies)
         lw_tell_note(t, "turns_note",
                      "Lull, mean, puff: for speed. Holds most: in the mean, with most margin "
-                     "left. " LW_TURNS_NOTE);
+                     "left. " LW_TURNS_WAY " " LW_TURNS_NOTE);
 }
 
 static void tell_band_row(lw_teller *t, const lw_picked *picked, const lw_placing *place, int from,

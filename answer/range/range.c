@@ -8,7 +8,7 @@ const lw_question lw_question_range = {
     .summary = "From what wind each pin flies, up to what wind it is held, and what ends it.",
     .takes = "boat sailor day set pin puff json",
     .doc =
-        "Works out each pin upwind, on a reach and downwind. Launches: least wind that takes her "
+        "Works out each pin upwind, on a reach and downwind. Takes off: least wind that lifts her "
         "through the hump on that course. Stays up: least wind in which she keeps flying. Held "
         "to: greatest wind that keeps all margins, the rudder wound for it, also when it comes as "
         "a puff at unchanged turns. The puff is the day's puff above its mean, or --puff. Ends "

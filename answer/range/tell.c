@@ -6,6 +6,7 @@
 #include "answer/range/range.h"
 #include "answer/words/margin_text.h"
 #include "answer/words/number_text.h"
+#include "answer/words/picked.h"
 #include "records/fault.h"
 
 static const char *label_of(const lw_ranged *ranged, size_t pin)
@@ -41,7 +42,7 @@ static void tell_question(const lw_ranged *ranged, lw_teller *t)
 static const lw_item limits[] = {
     {"pin",          "pin",      LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
     {"incidence",    "angle",    LW_AS_NUMBER, LW_UNIT_DEG,  1, NULL},
-    {"launches_at",  "launches", LW_AS_NUMBER, LW_UNIT_KN,   1, "none"},
+    {"launches_at",  "takes off", LW_AS_NUMBER, LW_UNIT_KN,   1, "none"},
     {"stays_up_at",  "stays up", LW_AS_NUMBER, LW_UNIT_KN,   1, "none"},
     {"held_up_to",   "held to",  LW_AS_NUMBER, LW_UNIT_KN,   1, "none"},
     {"ends_by",      NULL,       LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
@@ -111,7 +112,7 @@ static void tell_ranges(const lw_ranged *ranged, lw_teller *t)
                          "before it; \"held to\" is the wind in that puff.");
     if (may_launch_elsewhere(ranged))
         lw_tell_sentence(t, "launch",
-                         "Launches \"none\": the hump holds her on that course. Launch on a "
+                         "Takes off \"none\": the hump holds her on that course. Take off on a "
                          "reach, then come up or bear away.");
     lw_tell_end(t);
 }
@@ -199,7 +200,7 @@ static void tell_all_turns(const lw_ranged *ranged, lw_teller *t)
     lw_tell_object(t, "turns", "Rudder lift on, in turns from the reference mark");
     lw_tell_sentence(t, "sentence",
                      "For speed with all margins kept, and the turns that hold most. In brackets: "
-                     "beyond the hold; - no steady flight that keeps its margins.");
+                     "beyond the hold; - no steady flight that keeps its margins. " LW_TURNS_WAY);
     for (int course = 0; course < LW_COURSE_COUNT; course++) {
         is_past |= tell_turns_on(ranged, course, &w, t);
     }

@@ -80,7 +80,7 @@ static void say_time(lines *to, const lw_prospect *as_is, const lw_prospect *cha
             is, was);
 }
 
-// "launches at 8.1 kn, 0.4 kn sooner" with the words for less and more.
+// "takes off at 8.1 kn, 0.4 kn sooner" with the words for less and more.
 static void fit_wind(char text[LW_REASON_LENGTH], double was, double is, lw_unit unit,
                      const char *const words[4])
 {
@@ -101,7 +101,7 @@ static void fit_wind(char text[LW_REASON_LENGTH], double was, double is, lw_unit
 
 static void say_winds(lines *to, const lw_prospect *as_is, const lw_prospect *changed, lw_unit unit)
 {
-    static const char *const launch[] = {"Launches at", "Launches", "sooner", "later"};
+    static const char *const launch[] = {"Takes off at", "Takes off", "sooner", "later"};
     static const char *const stay[] = {"Stays up from", "Stays up", "sooner", "later"};
     static const char *const hold[] = {"Held to", "Held", "less", "more"};
     char launches[LW_REASON_LENGTH], stays[LW_REASON_LENGTH], held[LW_REASON_LENGTH];

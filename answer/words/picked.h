@@ -30,6 +30,7 @@ bool lw_picked_flies(const lw_choice *choice);  // any of them
 void lw_picked_course_name(const lw_picked *picked, size_t course, char name[LW_COURSE_NAME]);
 
 // The head of a table of rudder turns, which are told for the longest leg.
+#define LW_TURNS_WAY  "Plus is rudder lift wound on: stern up, bow down; minus is off."
 #define LW_TURNS_HEAD 100
 void lw_picked_turns_head(const lw_picked *picked, char head[LW_TURNS_HEAD]);
 

@@ -110,12 +110,12 @@ static void reason_never(const lw_picked *picked, const lw_placing *place,
     const lw_prospect *p = &place->prospect;
     const char *reason = lw_reason_text(place->reason);
     if (p->launches_at <= 0.0)
-        lw_text_fit(text, LW_REASON_LENGTH, "%s: no wind was found that launches her", reason);
+        lw_text_fit(text, LW_REASON_LENGTH, "%s: no wind was found in which she takes off", reason);
     else if (p->stays_up_at <= 0.0)
         lw_text_fit(text, LW_REASON_LENGTH, "%s: on some leg she stays up in no wind", reason);
     else
         lw_text_fit(text, LW_REASON_LENGTH,
-                    "%s: launches at %s and stays up from %s; mean %s, puffs %s", reason,
+                    "%s: takes off at %s and stays up from %s; mean %s, puffs %s", reason,
                     SPEED(p->launches_at), SPEED(p->stays_up_at), SPEED(picked->now.gusts.mean),
                     SPEED(picked->now.gusts.puff));
 }

@@ -76,16 +76,16 @@ static void say_flight(const lw_picked *picked, char text[LW_REASON_LENGTH])
     const lw_placing *least = lw_choice_soonest(&picked->now, &launch);
     if (!least)
         lw_text_fit(text, LW_REASON_LENGTH,
-                    "No wind was found that launches this boat with this sailor: look the files "
-                    "over with `lullwise check`.");
+                    "No wind was found in which this boat takes off with this sailor: look the "
+                    "files over with `lullwise check`.");
     else if (launch > puff)
         lw_text_fit(text, LW_REASON_LENGTH,
-                    "They would have to reach %s, %s more: then pin %s launches, bearing away if "
+                    "They would have to reach %s, %s more: then pin %s takes off, bearing away if "
                     "need be.",
                     SPEED(launch), APART(launch - puff), lw_picked_label(picked, least->pin));
     else
         lw_text_fit(text, LW_REASON_LENGTH,
-                    "Pin %s launches at %s, but she drops and swims so often that she does better "
+                    "Pin %s takes off at %s, but she drops and swims so often that she does better "
                     "on the hull.",
                     lw_picked_label(picked, least->pin), SPEED(launch));
 }

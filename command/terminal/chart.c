@@ -57,8 +57,8 @@ static void draw_line(FILE *out, const char *label, size_t label_width, const lw
 
 static void draw_legend(FILE *out)
 {
-    fputs("  .  on the hull                 s  stays up once flying, does not launch here\n", out);
-    fputs("  F  launches, flies, is held    !  more than can be held\n", out);
+    fputs("  .  on the hull                 s  stays up once flying, does not take off\n", out);
+    fputs("  F  takes off, flies, is held   !  more than can be held\n", out);
     fputs("  L, M, P: the day's lull, mean and puff\n", out);
 }
 

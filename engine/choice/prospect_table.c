@@ -17,8 +17,8 @@ static const lw_quantity rows[] = {
     ROW(hull_seconds, "", S,       0, "time sailed on the hull"),
     ROW(speed,        "", KN,      1, "made good round the course under way, in lulls and puffs "
                                       "and all"),
-    ROW(launches_at,  "", KN,      1, "least steady wind that launches her, bearing away if need "
-                                      "be"),
+    ROW(launches_at,  "", KN,      1, "least steady wind in which she takes off, bearing away if "
+                                      "need be"),
     ROW(stays_up_at,  "", KN,      1, "least steady wind in which she stays up on every leg; none: "
                                       "on some leg never"),
     ROW(held_up_to,   "", KN,      1, "greatest puffs held on every leg, by margins and by rides; "

@@ -121,7 +121,7 @@ static const lw_quantity cost_rows[] = {
     {LW_MEMBER(lw_cost, swim),       .symbol = "t_swim",
      .unit = LW_UNIT_S, .min = 0.0,  .max = 600.0,  .preset = 60.0, .error = 15.0,
      .usual_min = 15.0, .usual_max = 240.0,  .decimals = 0,
-     .doc = "What a swim costs: from the fall to being under way again; launching comes on top. A "
+     .doc = "What a swim costs: from the fall to being under way again; taking off comes on top. A "
             "watch, or a guess. [judged]"},
 
     {LW_MEMBER(lw_cost, tack),       .symbol = "t_tack",

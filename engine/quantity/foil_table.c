@@ -19,7 +19,7 @@
 #define SMOOTH_DOC                                                                               \
     "How far back from the nose foil and strut are smooth, / chord: to the first nick, scratch " \
     "across, tape step or weed, where the layer turns turbulent. Run a nail from the nose. "     \
-    "[judged] preset"
+    "[judged]"
 #define STRUT_X_DOC                                                                    \
     "Quarter of the foil's chord behind its nose, forward of the transom; behind it: " \
     "negative. Tape and plumb line, hull level, middle pin in."

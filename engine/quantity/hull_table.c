@@ -86,7 +86,7 @@ static const lw_quantity rows[] = {
             "of the hull's side above the waterline. Length x width x thickness of each; or "
             "afloat, "
             "tied upright at the mast, canisters of water on one rack until it is just under: a kg "
-            "is a litre. [judged] preset"},
+            "is a litre. [judged]"},
 
     {LW_MEMBER(lw_hull, windage_area),   .symbol = "C_D A",
      .unit = LW_UNIT_M2,   .min = 0.1,  .max = 1.5,  .preset = 0.45, .error = 0.1,

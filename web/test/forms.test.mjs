@@ -76,6 +76,25 @@ test("a unit is shown by its sign and taken as sign or as text", async () => {
   await close();
 });
 
+test("where a number comes from is told in words behind a tap, no mark beside it", async () => {
+  const { page, close } = await openPage(browser, `${file}#boat`);
+  await page.locator("#section-rig > summary").click();
+  const texts = await page.locator(".how > p").allTextContents();
+  assert.ok(texts.length > 50);
+  assert.deepEqual(
+    texts.filter((text) => /\[|\]/.test(text)),
+    [],
+  );
+  await page.getByLabel("How to measure: Profile drag").click();
+  const tap = page.getByLabel("Where from: Profile drag");
+  const { width, height } = await tap.boundingBox();
+  assert.ok(width >= 44 && height >= 44);
+  await tap.focus();
+  await page.keyboard.press("Enter");
+  await page.getByText("Judged: nobody has measured it.").locator("visible=true").waitFor();
+  await close();
+});
+
 test("which measurement is worth taking better is stopped, asked anew, grows old", async () => {
   const { page, complaints, close } = await openPage(browser, `${file}#boat`);
   const card = page.locator("#ask-sensitivity");

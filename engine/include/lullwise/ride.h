@@ -11,7 +11,7 @@
 // clang-format off
 // One line makes the code, the key and the sentence of an event. LEEWARD to LOST are swims.
 #define LW_RIDE_EVENT_LIST(X)                                                              \
-    X(LAUNCH,        "launch",        "launches")                                          \
+    X(LAUNCH,        "launch",        "takes off")                                         \
     X(TOUCH,         "touch",         "hull touches the water")                            \
     X(DROP,          "drop",          "drops off the foils")                               \
     X(BREACH,        "breach",        "main foil's tip breaks the surface")                \

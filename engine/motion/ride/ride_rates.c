@@ -16,7 +16,7 @@ static const lw_quantity rows[] = {
     ROW(speed,           "V",   KN,      1, "mean speed through the water, swims counted"),
     ROW(made_good,       "",    KN,      1, "mean speed to windward, swims counted; negative: to "
                                             "leeward"),
-    ROW(launches,        "",    PERH,    1, "launches"),
+    ROW(launches,        "",    PERH,    1, "take-offs"),
     ROW(touches,         "",    PERH,    1, "hull touches the water and flies on"),
     ROW(drops,           "",    PERH,    1, "drops off the foils"),
     ROW(breaches,        "",    PERH,    1, "main foil's tip breaks the surface"),

@@ -8,8 +8,8 @@ import { shownOf } from "./told.js";
 
 const states = [
   ["hull", "on the hull"],
-  ["stays", "stays up, does not launch"],
-  ["flies", "launches, flies, is held"],
+  ["stays", "stays up, does not take off"],
+  ["flies", "takes off, flies, is held"],
   ["beyond", "more than is held"],
 ];
 

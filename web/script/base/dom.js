@@ -52,6 +52,16 @@ export const linkTo = (href, go, properties, text) =>
     text,
   );
 
+/** Where a number comes from, behind a tap; nothing where that is plain. */
+export const whereFrom = (name, sources) =>
+  sources.length > 0 &&
+  make(
+    "details",
+    { class: "tools" },
+    make("summary", { "aria-label": `Where from: ${name}` }, "Where from"),
+    sources.map((source) => make("p", {}, source)),
+  );
+
 /** A card of a kind, with its heading. */
 export const cardOf = (kind, title, ...inside) =>
   make("section", { class: kind ? `card ${kind}` : "card" }, make("h2", {}, title), inside);

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 import { boundsOf, stepped as steppedTo } from "./bounds.js";
-import { freshId, make, stepButton } from "../base/dom.js";
+import { freshId, make, stepButton, whereFrom } from "../base/dom.js";
 import { entry, heading, shownUnit, withUnit, withoutUnit, words } from "../base/number.js";
 import { rowOf } from "../base/rows.js";
 import { faultsAt } from "../keep/settle.js";
@@ -23,6 +23,7 @@ function helpOf(row, name) {
     { class: "how" },
     make("summary", { "aria-label": `How to measure: ${name}` }, "?"),
     make("p", {}, row.doc, " ", make("span", { class: "band" }, `${row.range}${usual}`)),
+    whereFrom(name, row.sources),
   );
 }
 
