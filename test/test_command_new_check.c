@@ -141,9 +141,9 @@ TEST_FUNCTION(check_names_faults_by_place_and_counts_them)
 {
     write_file("s.yaml", "name: A\nperson:\n  mass: 75\n  hike: 70 cm\n");
     CHECK(lullwise("check s.yaml") == 2);
-    CHECK(answer_has("s.yaml:3:9: fault: person.mass: the number has no unit"));
+    CHECK(answer_has("s.yaml:3:9: fault: Sailor: mass (person.mass): the number has no unit"));
     CHECK(answer_has("    expected  25 to 150 kg\n    perhaps   75 kg\n"));
-    CHECK(answer_has("s.yaml:4:9: doubt: person.hike: unusual, but taken"));
+    CHECK(answer_has("s.yaml:4:9: doubt: Sailor: hike (person.hike): unusual, but taken"));
     CHECK(answer_has("s.yaml: 1 fault, 1 doubt."));
     CHECK(!answer_has("\033"));
 }

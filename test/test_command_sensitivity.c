@@ -23,6 +23,7 @@ TEST_FUNCTION(check_tells_which_measurements_matter_most)
 {
     CHECK(lullwise("check --sensitivity" FILES) == 0 && widest_line() <= 80);
     CHECK(answer_has("What matters most"));
+    CHECK(answer_has("Main foil: smooth") && !answer_has("main_foil.smooth"));
 }
 
 TEST_FUNCTION(sensitivity_has_no_answer_where_nothing_flies)

@@ -6,12 +6,14 @@
 #include "answer/sensitivity/sensitivity.h"
 #include "answer/words/number_text.h"
 #include "records/fault.h"
+#include "records/key_text.h"
 
 #define SHOWN_LEAST 5
 
 // clang-format off
 static const lw_item columns[] = {
-    {"key",            "measurement", LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
+    {"key",            NULL,          LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
+    {"name",           "measurement", LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
     {"error",          "error",       LW_AS_NUMBER, LW_UNIT_NONE, 0, NULL},
     {"unit",           NULL,          LW_AS_TEXT,   LW_UNIT_NONE, 0, NULL},
     {"hold_change",    "held to",     LW_AS_SIGNED, LW_UNIT_KN,   1, NULL},
@@ -36,6 +38,7 @@ static void tell_row(const lw_inputs *inputs, const lw_sensitivity_row *row, lw_
     char text[80];
     LW_FIT(text, "± %g%s", row->row->error, lw_unit_behind(row->row->unit));
     lw_tell_text(t, NULL, row->key);
+    lw_tell_text(t, NULL, LW_KEY_SPOKEN(row->key));
     lw_tell_number_as(t, NULL, row->row->error, text);
     lw_tell_text(t, NULL, lw_unit_sign(row->row->unit));
     lw_tell_number(t, NULL, row->hold);
@@ -73,7 +76,8 @@ static void tell_firsts(const lw_inputs *inputs, const lw_sensitivity *s, lw_tel
         LW_FIT(text,
                "%zu of the %zu measurements, wrong by one error alone, would take the first place "
                "from pin %s; of these %s matters most: pin %s would be first.",
-               count, s->count, best, row->key, inputs->boat.pins[row->first_instead].label);
+               count, s->count, best, LW_KEY_SPOKEN(row->key),
+               inputs->boat.pins[row->first_instead].label);
     }
     lw_tell_sentence(t, "firsts", text);
 }
@@ -82,12 +86,13 @@ static void tell_found(const lw_inputs *inputs, const lw_sensitivity *s, lw_tell
 {
     static const lw_item seconds = {.key = "seconds", .form = LW_AS_TIME, .unit = LW_UNIT_S};
     static const lw_item held_up_to = {.key = "held_up_to", .unit = LW_UNIT_KN, .digits = 1};
-    char text[500];
+    char text[500], time[LW_CELL_LENGTH];
+    lw_cell_time(time, s->seconds);
     LW_FIT(text,
-           "Pin %s, %s, %s: held to %s, %.0f s round the course. With the measurement one error "
+           "Pin %s, %s, %s: held to %s, %s round the course. With the measurement one error "
            "larger, these change by:",
            inputs->boat.pins[s->pin].label, inputs->sailor.name, inputs->day.name,
-           LW_SPEED_TEXT(s->held_up_to, 1, t->speed_unit), s->seconds);
+           LW_SPEED_TEXT(s->held_up_to, 1, t->speed_unit), time);
     lw_tell_sentence(t, "question", text);
     lw_tell_name(t, "pin", inputs->boat.pins[s->pin].label);
     lw_tell_number(t, &held_up_to, s->held_up_to);

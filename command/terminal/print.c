@@ -11,6 +11,7 @@
 #include <sys/ioctl.h>
 #include <unistd.h>
 
+#include "records/key_text.h"
 #include "records/source_text.h"
 #include "records/utf8.h"
 
@@ -19,6 +20,7 @@
 #define PLAIN  "\033[0m"
 
 #define NARROWEST 40
+#define KEY_MOST  (LW_KEY_TEXT + 100)
 
 // Of the terminal, or as COLUMNS says; never beyond the page's.
 size_t lw_print_width(FILE *out)
@@ -79,12 +81,21 @@ static void print_member(FILE *out, const char *name, const char *text)
     lw_print_wrapped(out, text, 14, 14);
 }
 
+// "Main foil: span (main_foil.span)"; what has no name stays as it is.
+static void print_key(const char *key, char name[KEY_MOST])
+{
+    const char *spoken = LW_KEY_SPOKEN(key);
+    const bool is_named = strcmp(spoken, key) != 0;
+    lw_text_fit(name, KEY_MOST, is_named ? "%s (%s)" : "%s", spoken, key);
+}
+
 static void print_fault(FILE *out, const lw_fault *fault, bool has_colour)
 {
     const char *kind = fault->is_doubt ? "doubt" : "fault";
-    char place[340], text[400];
+    char place[340], text[600], name[KEY_MOST];
     print_place(fault, place, sizeof place);
-    LW_FIT(text, "%s%s%s", fault->key, fault->key[0] ? ": " : "", fault->sentence);
+    print_key(fault->key, name);
+    LW_FIT(text, "%s%s%s", name, name[0] ? ": " : "", fault->sentence);
     fprintf(out, "%s%s%s:%s ", place, has_colour ? fault->is_doubt ? YELLOW : RED : "", kind,
             has_colour ? PLAIN : "");
     lw_print_wrapped(out, text, lw_utf8_count(place, strlen(place)) + strlen(kind) + 2, 4);
