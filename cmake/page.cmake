@@ -1,7 +1,7 @@
 # The engine of the page: a WebAssembly module without a main program, for web/script/engine.js.
 # SPDX-License-Identifier: MIT
 file(GLOB page_sources CONFIGURE_DEPENDS picture/*.c web/*.c
-     records/fault.c records/offsets_file.c records/record_*.c records/section_file.c records/source_text.c records/svg.c records/utf8.c records/yaml_*.c)
+     records/fault.c records/key_text.c records/offsets_file.c records/record_*.c records/section_file.c records/source_text.c records/svg.c records/utf8.c records/yaml_*.c)
 file(GLOB_RECURSE answer_sources CONFIGURE_DEPENDS answer/*.c)
 file(GLOB yaml_sources ${LW_YAML_SOURCE}/src/*.c)
 
