@@ -133,7 +133,7 @@ TEST_FUNCTION(no_wind_and_no_time_are_null_and_none)
 TEST_FUNCTION(the_risk_of_a_puff_is_no_key)
 {
     CHECK(lullwise("pick" DEMO "--set cost.puff_risk='3 %'") == 2);
-    CHECK(answer_has("no such key"));
+    CHECK(answer_has("(cost.puff_risk): there is no"));
 }
 
 TEST_FUNCTION(a_pin_that_cannot_be_held_is_told_with_both_winds)
