@@ -57,7 +57,7 @@ export const whereFrom = (name, sources) =>
   sources.length > 0 &&
   make(
     "details",
-    { class: "tools" },
+    { class: "where" },
     make("summary", { "aria-label": `Where from: ${name}` }, "Where from"),
     sources.map((source) => make("p", {}, source)),
   );
