@@ -120,11 +120,7 @@ test("which measurement is worth taking better is stopped, asked anew, grows old
   const told = await card
     .locator("tbody tr")
     .evaluateAll((all) => all.map((row) => [...row.children].map((cell) => cell.textContent)));
-  const spoken = (key) => key.split(".")[1].replaceAll("_", " ");
-  assert.deepEqual(
-    told.map(([name, ...cells]) => [name.split(": ")[1], ...cells]),
-    rows.map(([key, ...cells]) => [spoken(key), ...cells]),
-  );
+  assert.deepEqual(told, rows);
   assert.ok(told.some(([name]) => name.startsWith("Main foil: ")));
   await page.evaluate(() => {
     location.hash = "#boat?boat.main_foil.span=120+cm";
