@@ -8,11 +8,9 @@
 #include "records/fault.h"
 #include "records/record_file.h"
 
-// The section whose key stands before the first point; NULL for none.
-static const lw_section *section_of(const char *key)
+// The section whose key is that long; NULL for none.
+static const lw_section *section_of(const char *key, size_t length)
 {
-    const size_t length = strcspn(key, ".");
-    if (key[length] != '.') return NULL;
     for (int r = 0; lw_records[r]; r++) {
         for (size_t i = 0; i < lw_records[r]->section_count; i++) {
             const lw_section *section = &lw_records[r]->sections[i];
@@ -25,13 +23,15 @@ static const lw_section *section_of(const char *key)
 
 const char *lw_key_text(char text[LW_KEY_TEXT], const char *key)
 {
-    const lw_section *section = section_of(key);
+    const size_t length = strcspn(key, ".");
+    const lw_section *section = key[length] ? section_of(key, length) : NULL;
     lw_text_fit(text, LW_KEY_TEXT, "%s", key);
     if (!section) return text;
-    lw_text_fit(text, LW_KEY_TEXT, "%s: %s", section->table->title, strchr(key, '.') + 1);
+    const char *title = section->table->title;
+    lw_text_fit(text, LW_KEY_TEXT, "%s: %s", title, key + length + 1);
     if (section->kind == LW_SECTION_LABELLED) return text;
-    for (char *at = strchr(text, ':'); *at; at++) {
-        if (*at == '_') *at = ' ';
+    for (size_t at = strlen(title); text[at]; at++) {
+        if (text[at] == '_') text[at] = ' ';
     }
     return text;
 }

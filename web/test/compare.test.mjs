@@ -167,18 +167,22 @@ test("on a phone the answer stays in sight while one edits, and says when it is 
   await close();
 });
 
+// At once when the buttons are there, while the view still reads what it begins with.
 test("two lines changed one right after the other both stay", async () => {
-  const { page, close } = await openPage(browser, `${file}#compare`);
-  await page.getByRole("button", { name: "Longer wand" }).waitFor();
-  await page.evaluate(() => {
-    for (const name of ["Longer wand", "More gearing"])
-      [...document.querySelectorAll(".often button")]
-        .find((one) => one.textContent === name)
-        .click();
-  });
-  await until(
-    () => /with\.boat\.linkage\.wand_length/.test(page.url()) && /gearing/.test(page.url()),
-    "both in the address",
-  );
-  await close();
+  for (let i = 0; i < 5; i++) {
+    const { page, close } = await openPage(browser, `${file}#compare`);
+    await page.getByRole("button", { name: "Longer wand" }).waitFor();
+    await page.evaluate(() => {
+      for (const name of ["Longer wand", "More gearing"])
+        [...document.querySelectorAll(".often button")]
+          .find((one) => one.textContent === name)
+          .click();
+    });
+    await until(
+      () => /with\.boat\.linkage\.wand_length/.test(page.url()) && /gearing/.test(page.url()),
+      "both in the address",
+      20_000,
+    );
+    await close();
+  }
 });

@@ -21,12 +21,13 @@ function openFields(page, now, read, say) {
   const refused = byKind(() => ({}));
   const found = (kind, path, text) =>
     settleInto((tree) => read(kind, tree), now.set[kind], refused[kind], [path, text], withText);
-  let turn = Promise.resolve(); // one after the other: each begins with what the last has left
+  let turn = Promise.resolve();
+  /** One after the other: each begins with what the last has left. */
+  const inTurn = (begin) => (turn = turn.then(begin, begin));
 
   async function take(kind, path, text) {
     const one = await found(kind, path, text);
     refused[kind] = one.refused;
-    now.set[kind] = one.tree;
     say(kind, one.tree);
     return one.faults;
   }
@@ -41,10 +42,8 @@ function openFields(page, now, read, say) {
       else refused[kind] = {};
     },
     trial: async (kind, path, text) => (await found(kind, path, text)).faults,
-    put(kind, path, text) {
-      const begin = () => take(kind, path, text);
-      return (turn = turn.then(begin, begin));
-    },
+    inTurn,
+    put: (kind, path, text) => inTurn(() => take(kind, path, text)),
     /** When all that was put so far is said. */
     idle: () => turn,
   };
@@ -57,6 +56,7 @@ export function openOther(page) {
 
   function say(kind, tree) {
     const { set, more } = page.store.state;
+    now.set[kind] = tree;
     const key = (path) => `${mark}${kind}.${path}`;
     page.store.say(
       Object.fromEntries([
@@ -67,33 +67,38 @@ export function openOther(page) {
     );
   }
 
+  async function readAll() {
+    const { state } = page.store;
+    for (const kind of kinds) {
+      const tree = apply(state.set[kind], changesOf(state.more, kind));
+      const answer = await read(kind, tree);
+      const isSound = answer.is_sound;
+      now.faults[kind] = isSound ? [] : answer.faults;
+      now.set[kind] = isSound ? tree : state.set[kind];
+      now.values[kind] = isSound ? answer.values : state.values[kind];
+      now.doubts[kind] = isSound ? answer.faults : state.doubts[kind];
+    }
+    return kinds.every((kind) => !now.faults[kind].length);
+  }
+
   return {
     now,
     changesOf,
     /** For fields: the page with the other set in its store. */
     page: { ...page, store },
     /** Takes another boat, sailor or day as a whole; the present one again: nothing differs. */
-    choose(kind, tree) {
-      store.drop(kind);
-      say(kind, tree);
-    },
+    choose: (kind, tree) =>
+      store.inTurn(() => {
+        store.drop(kind);
+        say(kind, tree);
+      }),
     /** A line as it is again. */
-    takeBack(kind, path) {
-      store.drop(kind, path);
-      say(kind, withText(now.set[kind], path, textAt(page.store.state.set[kind], path) ?? null));
-    },
-    /** Reads what the address says; true when all of it is sound. */
-    async update(state) {
-      for (const kind of kinds) {
-        const tree = apply(state.set[kind], changesOf(state.more, kind));
-        const answer = await read(kind, tree);
-        const isSound = answer.is_sound;
-        now.faults[kind] = isSound ? [] : answer.faults;
-        now.set[kind] = isSound ? tree : state.set[kind];
-        now.values[kind] = isSound ? answer.values : state.values[kind];
-        now.doubts[kind] = isSound ? answer.faults : state.doubts[kind];
-      }
-      return kinds.every((kind) => !now.faults[kind].length);
-    },
+    takeBack: (kind, path) =>
+      store.inTurn(() => {
+        store.drop(kind, path);
+        say(kind, withText(now.set[kind], path, textAt(page.store.state.set[kind], path) ?? null));
+      }),
+    /** Reads what the address says when its turn has come; true when all of it is sound. */
+    update: () => store.inTurn(readAll),
   };
 }

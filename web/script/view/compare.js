@@ -36,7 +36,7 @@ class Compare {
 
   async update(state) {
     const own = ++this.#turn;
-    const isSound = await this.#other.update(state);
+    const isSound = await this.#other.update();
     if (!this.#isOpen || own !== this.#turn) return;
     this.#ask.update(state);
     if (!isSound) return;
