@@ -83,17 +83,25 @@ const acts = {
 const often = { type: 9, step: 7, slide: 6, undo: 5, go: 7, follow: 2, reload: 1 };
 const bag = Object.entries(often).flatMap(([act, count]) => Array(count).fill(act));
 
+const answers = [
+  ".answers > *",
+  ".answer-line p",
+  ".outcome",
+  ".margins",
+  ".figures",
+  ".trust",
+  ".events",
+  ".pins",
+  ".panel",
+];
+
 /** All that a view answers, in words; what differs by who opened it (bars, forms) is left out. */
 async function cardsOf(page, view) {
   await goTo(page, view);
   await page.evaluate(() => {
     for (const one of document.querySelectorAll("main details")) one.open = false;
   });
-  return page
-    .locator(
-      "main :is(.answers > *, .answer-line p, .outcome, .margins, .figures, .trust, .events, .pins, .panel)",
-    )
-    .allTextContents();
+  return page.locator(`main :is(${answers.join(", ")})`).allTextContents();
 }
 
 async function stroll(seed) {
