@@ -5,6 +5,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { file, goTo, openBrowser, openPage, settled, sizes, views } from "./browser.mjs";
+import { randomFrom } from "./random.mjs";
 
 const STROLLS = Number(process.env.LW_STROLLS ?? 2);
 const ACTS = 40;
@@ -14,17 +15,6 @@ before(async () => {
   browser = await openBrowser();
 });
 after(() => browser?.close());
-
-/** Numbers from 0 to 1 by a seed (xorshift). */
-function randomFrom(seed) {
-  let state = seed * 2654435761 + 1;
-  return () => {
-    state ^= state << 13;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    return (state >>> 0) / 2 ** 32;
-  };
-}
 
 // What is typed where: sound values, and some that are refused.
 const typed = [

@@ -13,6 +13,7 @@ import vm from "node:vm";
 import { build } from "esbuild";
 import { kinds } from "../script/base/kinds.js";
 import { engineIn } from "../script/engine/module.js";
+import { randomFrom } from "./random.mjs";
 
 const WALKS = Number(process.env.LW_WALKS ?? 15);
 const ACTS = 40;
@@ -59,17 +60,6 @@ const bundled = await build({
   globalName: "page",
 });
 const script = new vm.Script(bundled.outputFiles[0].text);
-
-/** Numbers from 0 to 1 by a seed (xorshift). */
-function randomFrom(seed) {
-  let state = seed * 2654435761 + 1;
-  return () => {
-    state ^= state << 13;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    return (state >>> 0) / 2 ** 32;
-  };
-}
 
 // What a tab's page may do to storage: others are told of it.
 function storage(held, onWrite) {
