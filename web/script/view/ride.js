@@ -87,7 +87,6 @@ class RideView {
   #sum;
   #clock;
   #line;
-  #words = ""; // of the ride that is shown
   #ask;
   #set;
   #sailed = null;
@@ -138,7 +137,8 @@ class RideView {
 
   #mark(isBusy) {
     this.#box.setAttribute("aria-busy", isBusy);
-    this.#line.show({ isCurrent: !isBusy, isStopped: false, words: this.#words });
+    const words = this.#sailed?.told.sum[0] ?? "";
+    this.#line.show({ isCurrent: !isBusy, isStopped: false, words });
   }
 
   async #sailOnce(isLast) {
@@ -155,7 +155,6 @@ class RideView {
     this.#sum.show(this.#sailed);
     this.#steer.update(this.#ask, state, this.#sailed);
     this.#clock.begin(this.#sailed.seconds);
-    this.#words = this.#sailed.told.sum[0];
     this.#mark(false);
   }
 
