@@ -265,7 +265,6 @@ class CompareForm {
   #other;
   #others;
   #pins;
-  #lines = [];
   #changes;
   #menu;
   #faults = make("div", { role: "alert" });
@@ -295,14 +294,14 @@ class CompareForm {
 
   update(state) {
     const { now } = this.#other;
-    this.#lines = linesOf(this.#page.tables, now.set);
-    this.#menu.update(this.#lines);
+    const lines = linesOf(this.#page.tables, now.set);
+    this.#menu.update(lines);
     for (const one of this.#others) one.update();
     this.#pins[0].update(state.set, state.more["pin-now"]);
     this.#pins[1].update(now.set, state.more["pin-then"]);
     const wrong = kinds.flatMap((kind) => now.faults[kind]);
     this.#complain(wrong.map((fault) => `${fault.key} ${sentenceOf(fault)}`));
-    this.#changes.update(this.#lines, state);
+    this.#changes.update(lines, state);
   }
 
   #differs() {
@@ -334,8 +333,11 @@ class CompareForm {
     if (answer.is_sound) this.#other.choose(answer.record, answer.written);
   }
 
-  #begin([, kind, path, by]) {
-    const line = this.#lines.find((one) => one.kind === kind && one.path === path);
+  // A tap may come before what the address says is read.
+  async #begin([, kind, path, by]) {
+    await this.#other.page.store.idle();
+    const lines = linesOf(this.#page.tables, this.#other.now.set);
+    const line = lines.find((one) => one.kind === kind && one.path === path);
     const { in_si, unit } = line.row;
     const more = valueAt(this.#other.now.values, line) / in_si + by;
     this.#changes.begin(line);
