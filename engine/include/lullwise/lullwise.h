@@ -62,6 +62,7 @@
 #include "lullwise/choice.h"
 #include "lullwise/choice_find.h"
 #include "lullwise/hold.h"
+#include "lullwise/signs.h"
 #include "lullwise/sensitivity.h"
 
 // clang-format on

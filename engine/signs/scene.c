@@ -1,0 +1,261 @@
+// scene.c - each pin as it should be trimmed for a wind, and stances beside that.
+// SPDX-License-Identifier: MIT
+
+#include <math.h>
+
+#include "lullwise/modes.h"
+#include "lullwise/signs.h"
+
+static double wind_in(const lw_scene *scene, int which)
+{
+    const double winds[LW_IN_WINDS] = {scene->wind.lull, scene->wind.mean, scene->wind.puff};
+    return winds[which];
+}
+
+static double puff_of(const lw_scene *scene) { return scene->wind.puff - scene->wind.mean; }
+
+// --- a pin as it should be trimmed
+
+static lw_levers levers_of(const lw_setup *setup, const lw_flight *flight)
+{
+    return (lw_levers){.turns = flight->turns,
+                       .place = flight->place_x,
+                       .heel = flight->heel,
+                       .sail = 1.0,
+                       .pin = setup->incidence,
+                       .rod = setup->rod,
+                       .wand = setup->wand_length,
+                       .gearing = setup->gearing};
+}
+
+static lw_ask ask_again(const lw_craft *craft, const lw_setup *setup, const lw_answer *answer)
+{
+    lw_ask ask = lw_ask_as(craft, setup, answer);
+    lw_ask_give_rudder(&ask, lw_craft_rudder(craft, answer->flight.turns));
+    return ask;
+}
+
+// Down to the lull with turns and place as they are, half of the way at a time.
+static lw_trim lulled(const lw_scene *scene, const lw_setup *setup, const lw_answer *mean)
+{
+    const lw_freedom free = {.by = LW_BY_SPEED, .heel = true, .course = scene->course.direction};
+    const double way = scene->wind.lull - scene->wind.mean;
+    lw_trim trim = {.ask = ask_again(scene->craft, setup, mean)};
+    for (int half = 1; half <= 2; half++) {
+        trim.ask.wind = scene->wind.mean + 0.5 * half * way;
+        const lw_trim next = lw_trim_from(scene->craft, &trim, &free);
+        if (!lw_trim_is_up(&next)) {
+            trim.steady = next.steady;
+            return trim;
+        }
+        trim = next;
+    }
+    return trim;
+}
+
+// The pin's trim sought from a neighbour's, or from nothing.
+static lw_trim trim_of(const lw_scene *scene, size_t pin, const lw_trim *from)
+{
+    const lw_setup setup = lw_craft_setup(scene->craft, scene->boat, pin);
+    const lw_walk walk = {
+        .craft = scene->craft, .setup = setup, .course = scene->course, .puff = puff_of(scene)};
+    lw_trim start = {.steady = {.outcome = LW_NO_BALANCE}};
+    if (!from || !lw_trim_is_up(from)) return lw_walk_trim(&walk, scene->wind.mean, NULL);
+    start = *from;
+    start.ask.setup = setup;
+    return lw_walk_trim(&walk, scene->wind.mean, &start);
+}
+
+// Keeps a pin's trim with its lull and puff. Returns how well it fits the wind.
+static double keep_pin(lw_scene *scene, size_t pin, lw_trim trim)
+{
+    const lw_setup setup = lw_craft_setup(scene->craft, scene->boat, pin);
+    lw_stance *own = &scene->own[pin];
+    *own =
+        (lw_stance){.levers = levers_of(&setup, &trim.steady.flight), .hump = NAN, .damping = NAN};
+    for (int i = 0; i < LW_IN_WINDS; i++) own->at[i] = trim.steady;
+    if (!lw_trim_is_up(&trim)) return trim.score;
+    const lw_trim lull = lulled(scene, &setup, &trim.steady);
+    own->at[LW_IN_LULL] = lull.steady;
+    own->at[LW_IN_PUFF] = trim.puffed;
+    for (int i = 0; i < LW_IN_WINDS; i++) {
+        const bool is_there = own->at[i].outcome == LW_FLIES;
+        lw_ask *ask = &scene->asks[pin][i];
+        *ask = ask_again(scene->craft, &setup, is_there ? &own->at[i] : &trim.steady);
+        ask->wind = wind_in(scene, i);
+    }
+    return trim.score - (lw_trim_is_up(&lull) ? 0.0 : 2.0);  // in a lull on the water  [judged]
+}
+
+// The first pin, from the middle outwards, that flies; on the heading of its best VMG, if it is
+// free, which is the scene's from then on.
+static size_t begin(lw_scene *scene, lw_trim *trim)
+{
+    const size_t count = scene->boat->pin_count;
+    for (size_t i = 0; i < count; i++) {
+        const size_t pin = (count / 2 + i) % count;
+        *trim = trim_of(scene, pin, NULL);
+        const double heading = trim->steady.flight.heading;
+        if (!lw_trim_is_up(trim)) continue;
+        scene->course = (lw_course){scene->course.direction, heading, heading};
+        return pin;
+    }
+    const double middle = lw_course_middle(scene->course);
+    scene->course = (lw_course){scene->course.direction, middle, middle};
+    return count / 2;
+}
+
+void lw_scene_prepare(lw_scene *scene, const lw_craft *craft, const lw_boat *boat,
+                      const lw_wind *wind, lw_course course)
+{
+    lw_trim trims[LW_PINS_MOST];
+    double best = -INFINITY;
+    scene->craft = craft, scene->boat = boat;
+    scene->wind = *wind, scene->course = course;
+    scene->wants_hump = scene->wants_damping = false;
+    scene->proper = 0;
+    const size_t first = begin(scene, &trims[0]);
+    if (first > 0) trims[first] = trims[0];
+    for (size_t pin = first; pin-- > 0;) trims[pin] = trim_of(scene, pin, &trims[pin + 1]);
+    for (size_t pin = first + 1; pin < boat->pin_count; pin++)
+        trims[pin] = trim_of(scene, pin, &trims[pin - 1]);
+    for (size_t pin = 0; pin < boat->pin_count; pin++) {
+        const double score = keep_pin(scene, pin, trims[pin]);
+        if (score > best) best = score, scene->proper = pin;
+    }
+}
+
+// --- stances
+
+#define PARTS 3   // of the way from a pin's own levers: each balance leads to the next
+#define BATCH 16  // stances side by side
+
+static lw_levers on_the_way(const lw_levers *from, const lw_levers *to, double part)
+{
+    lw_levers levers;
+    for (int k = 0; k < LW_LEVERS; k++) {
+        const lw_lever lever = (lw_lever)k;
+        const double a = lw_lever_get(from, lever), b = lw_lever_get(to, lever);
+        lw_lever_put(&levers, lever, a + part * (b - a));
+    }
+    return levers;
+}
+
+static void put_levers(const lw_scene *scene, size_t pin, int wind, const lw_levers *levers,
+                       lw_ask *ask)
+{
+    const double heel = scene->asks[pin][wind].heel + levers->heel - scene->own[pin].levers.heel;
+    ask->setup = (lw_setup){.incidence = levers->pin,
+                            .wand_length = levers->wand,
+                            .gearing = levers->gearing,
+                            .rod = levers->rod};
+    ask->heel = fmax(heel, 0.0);
+    ask->place = levers->place + scene->craft->transom_x;
+    lw_ask_give_rudder(ask, lw_craft_rudder(scene->craft, levers->turns));
+}
+
+// A sail of another fullness: lift and drag in proportion.  [judged]
+static const lw_craft *craft_with(lw_scene *scene, double fullness)
+{
+    if (fullness == 1.0) return scene->craft;
+    lw_craft *fuller = &scene->fuller;
+    *fuller = *scene->craft;
+    for (int i = 0; i < LW_CURVE_KNOTS; i++) {
+        fuller->sail.lift.value[i] *= fullness, fuller->sail.lift.slope[i] *= fullness;
+        fuller->sail.drag.value[i] *= fullness, fuller->sail.drag.slope[i] *= fullness;
+    }
+    return fuller;
+}
+
+// Takes an answer; without balance the flight that was reached stays.
+static void take(lw_stance *stance, int wind, const lw_answer *answer)
+{
+    if (answer->outcome == LW_NO_BALANCE)
+        stance->at[wind].outcome = LW_NO_BALANCE;
+    else
+        stance->at[wind] = *answer;
+}
+
+// A batch whose sails are alike.
+static void balance_some(lw_scene *scene, size_t pin, lw_stance *stances, size_t n)
+{
+    lw_ask asks[BATCH * LW_IN_WINDS];
+    lw_answer answers[BATCH * LW_IN_WINDS];
+    const lw_craft *craft = craft_with(scene, stances[0].levers.sail);
+    for (size_t i = 0; i < n * LW_IN_WINDS; i++) {
+        asks[i] = scene->asks[pin][i % LW_IN_WINDS];
+        stances[i / LW_IN_WINDS].at[i % LW_IN_WINDS] = scene->own[pin].at[i % LW_IN_WINDS];
+    }
+    for (int part = 1; part <= PARTS; part++) {
+        for (size_t i = 0; i < n * LW_IN_WINDS; i++) {
+            const lw_levers levers = on_the_way(
+                &scene->own[pin].levers, &stances[i / LW_IN_WINDS].levers, (double)part / PARTS);
+            put_levers(scene, pin, (int)(i % LW_IN_WINDS), &levers, &asks[i]);
+        }
+        lw_balance(craft, asks, answers, n * LW_IN_WINDS);
+        for (size_t i = 0; i < n * LW_IN_WINDS; i++) {
+            take(&stances[i / LW_IN_WINDS], (int)(i % LW_IN_WINDS), &answers[i]);
+            lw_ask_follow(craft, &asks[i], &answers[i]);
+        }
+    }
+}
+
+// --- what more is sought of a stance
+
+#define REACH (100.0 * LW_DEG)  // heading on which she takes off  [common practice]
+
+static double hump_of(const lw_scene *scene, const lw_craft *craft, const lw_levers *levers)
+{
+    const lw_setup setup = {levers->pin, levers->wand, levers->gearing, levers->rod};
+    const double rudder = lw_craft_rudder(craft, levers->turns);
+    return lw_launch_of(craft, &setup, rudder, scene->wind.mean, REACH).hump_spare;
+}
+
+static bool is_of_height(const lw_mode *mode)
+{
+    return mode->first == LW_PART_HEIGHT || mode->first == LW_PART_PITCH;
+}
+
+static double damping_of(const lw_scene *scene, const lw_craft *craft, size_t pin,
+                         const lw_stance *stance)
+{
+    lw_modes modes;
+    double least = 1.0;
+    lw_ask ask = scene->asks[pin][LW_IN_MEAN];
+    if (stance->at[LW_IN_MEAN].outcome != LW_FLIES) return NAN;
+    const lw_motion motion = lw_motion_of(craft);
+    put_levers(scene, pin, LW_IN_MEAN, &stance->levers, &ask);
+    const lw_ride_plan plan = lw_ride_plan_of(&motion, &ask, &stance->at[LW_IN_MEAN]);
+    lw_modes_of(&motion, &plan, LW_HANDS_STILL, &modes);
+    for (size_t i = 0; i < modes.count; i++) {
+        if (is_of_height(&modes.mode[i])) least = fmin(least, modes.mode[i].swing.damping);
+    }
+    return least;
+}
+
+static void seek_more(lw_scene *scene, size_t pin, lw_stance *stance)
+{
+    const lw_craft *craft = craft_with(scene, stance->levers.sail);
+    stance->hump = scene->wants_hump ? hump_of(scene, craft, &stance->levers) : NAN;
+    stance->damping = scene->wants_damping ? damping_of(scene, craft, pin, stance) : NAN;
+}
+
+void lw_scene_stances(lw_scene *scene, size_t pin, lw_stance *stances, size_t n)
+{
+    const bool flies = scene->own[pin].at[LW_IN_MEAN].outcome == LW_FLIES;
+    size_t first = 0;
+    while (first < n) {
+        size_t end = first + 1;
+        while (end < n && end - first < BATCH &&
+               stances[end].levers.sail == stances[first].levers.sail)
+            end++;
+        if (flies) balance_some(scene, pin, stances + first, end - first);
+        first = end;
+    }
+    for (size_t i = 0; i < n; i++) {
+        for (int w = 0; !flies && w < LW_IN_WINDS; w++) {
+            stances[i].at[w] = scene->own[pin].at[w];
+        }
+        seek_more(scene, pin, &stances[i]);
+    }
+}
