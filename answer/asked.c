@@ -72,6 +72,22 @@ bool lw_asked_whole(const lw_options *options, const char *name, double *value, 
     return lw_refuse(refusal, "--%s %s is no whole number", name, lw_options_text(options, name));
 }
 
+bool lw_asked_course(const lw_options *options, lw_course_kind *course, lw_refusal *refusal)
+{
+    const char *text = lw_options_text(options, "course");
+    *course = LW_UPWIND;
+    if (!text) return true;
+    for (int kind = 0; kind < LW_COURSE_COUNT; kind++) {
+        if (strcmp(text, lw_course_text((lw_course_kind)kind)) != 0) continue;
+        *course = (lw_course_kind)kind;
+        return true;
+    }
+    return lw_refuse(refusal,
+                     "there is no course \"%s\"; it is upwind, reach or downwind, or take "
+                     "--heading",
+                     text);
+}
+
 lw_craft lw_asked_craft(const lw_inputs *inputs)
 {
     lw_craft craft;

@@ -5,7 +5,7 @@
 #define LW_ASKED_H
 
 #include "answer/question.h"
-#include "lullwise/craft.h"
+#include "lullwise/range.h"
 
 #define LW_ALL_PINS (-1)
 
@@ -28,6 +28,9 @@ bool lw_asked_number(const lw_options *options, const char *name, lw_bounds boun
 // The same, and it must be whole.
 bool lw_asked_whole(const lw_options *options, const char *name, double *value,
                     lw_refusal *refusal);
+
+// The course of --course; upwind without it. False: refused.
+bool lw_asked_course(const lw_options *options, lw_course_kind *course, lw_refusal *refusal);
 
 lw_craft lw_asked_craft(const lw_inputs *inputs);
 

@@ -3,7 +3,6 @@
 
 #include "answer/asked_flight.h"
 
-#include <string.h>
 
 #include "answer/words/sections.h"
 
@@ -14,22 +13,6 @@ static bool ask_pin(lw_flown *flown, const lw_options *options, lw_refusal *refu
     if (!lw_asked_pin(options, boat, &pin, refusal)) return false;
     flown->pin = pin == LW_ALL_PINS ? boat->pin_count / 2 : (size_t)pin;
     return true;
-}
-
-static bool ask_course(lw_flown *flown, const lw_options *options, lw_refusal *refusal)
-{
-    const char *text = lw_options_text(options, "course");
-    flown->course = LW_UPWIND;
-    if (!text) return true;
-    for (int kind = 0; kind < LW_COURSE_COUNT; kind++) {
-        if (strcmp(text, lw_course_text((lw_course_kind)kind)) != 0) continue;
-        flown->course = (lw_course_kind)kind;
-        return true;
-    }
-    return lw_refuse(refusal,
-                     "there is no course \"%s\"; it is upwind, reach or downwind, or take "
-                     "--heading",
-                     text);
 }
 
 static bool ask_trim(lw_flown *flown, const lw_options *options, lw_refusal *refusal)
@@ -62,6 +45,6 @@ bool lw_asked_flight(lw_flown *flown, const lw_inputs *inputs, const lw_options 
     flown->wind = inputs->day.wind.mean;
     return ask_pin(flown, options, refusal) &&
            lw_asked_number(options, "wind", (lw_bounds){0}, &flown->wind, refusal) &&
-           ask_course(flown, options, refusal) && ask_trim(flown, options, refusal) &&
+           lw_asked_course(options, &flown->course, refusal) && ask_trim(flown, options, refusal) &&
            ask_numbers(flown, options, refusal);
 }

@@ -19,6 +19,12 @@ static const lw_quantity place_row = {
     .key = "place", .unit = LW_UNIT_M, .min = -1.0, .max = 5.0, .decimals = 2};
 static const lw_quantity turns_row = {
     .key = "turns", .unit = LW_UNIT_TURN, .min = -50.0, .max = 50.0, .decimals = 1};
+static const lw_quantity bow_row = {
+    .key = "bow", .unit = LW_UNIT_DEG, .min = -20.0, .max = 20.0, .decimals = 1};
+static const lw_quantity ride_height_row = {
+    .key = "ride-height", .unit = LW_UNIT_CM, .min = -30.0, .max = 150.0};
+static const lw_quantity wand_row = {
+    .key = "wand", .unit = LW_UNIT_DEG, .min = -20.0, .max = 100.0};
 static const lw_quantity puff_row = {
     .key = "puff", .unit = LW_UNIT_KN, .min = 0.0, .max = 20.0, .decimals = 1};
 static const lw_quantity speed_row = {
@@ -79,6 +85,14 @@ static const lw_option list[] = {
                                         "in --place '1.2 m'."},
     {"turns",   0,   "TURNS",     &turns_row, "Rudder lift on from the reference mark, as in "
                                         "--turns '2 turns'."},
+    {"sign",    0,   "WORD",      NULL, "What the boat does, as in --sign bow-up. May be given "
+                                        "again."},
+    {"bow",     0,   "ANGLE",     &bow_row, "Bow up as a photo has it, as in --bow '2 deg'; down: "
+                                        "negative."},
+    {"ride-height", 0, "LENGTH",  &ride_height_row, "Hull above the water as a photo has it, as "
+                                        "in --ride-height '55 cm'."},
+    {"wand",    0,   "ANGLE",     &wand_row, "Wand from straight down, swung aft positive, as a "
+                                        "photo has it, as in --wand '35 deg'."},
     {"trim",    0,   "WORD",      NULL, "How the sailor trims: speed, hold (most in hand) or level "
                                         "(the bow); speed without it."},
     {"puff",    0,   "SPEED",     &puff_row, "How far a puff goes above the wind that the boat is "

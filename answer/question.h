@@ -64,6 +64,7 @@ typedef struct lw_question {
     X(swims) \
     X(pick)  \
     X(hold)  \
+    X(why)   \
     X(sensitivity) \
     X(foil)  \
     X(hull)

@@ -60,7 +60,7 @@ typedef struct scale {
 static double gauss(double z) { return lw_exp(-0.5 * z * z); }
 
 // The departures of a lever, their priors summing to how often it is wrong.
-static void put_grid(const lw_diagnosis *found, const lw_told *told, lw_lever lever, scale *to)
+static void put_grid(const lw_diagnosis *found, const lw_known *told, lw_lever lever, scale *to)
 {
     const lw_lever_row *row = lw_lever_of(lever);
     const double share = row->often * (told->has[lever] ? row->doubt : 1.0);
@@ -80,7 +80,7 @@ static void put_grid(const lw_diagnosis *found, const lw_told *told, lw_lever le
 }
 
 // The boat's other pins, each with its own turns, or those that are told.
-static void put_pins(const lw_scene *scene, const lw_diagnosis *found, const lw_told *told,
+static void put_pins(const lw_scene *scene, const lw_diagnosis *found, const lw_known *told,
                      scale *to)
 {
     const lw_lever_row *row = lw_lever_of(LW_LEVER_PIN);
@@ -182,7 +182,7 @@ static lw_stance put_right(lw_scene *scene, const lw_diagnosis *found, lw_lever 
 }
 
 // Shares the chance of the boat as told among what of it is not as it should be.
-static void blame(lw_scene *scene, lw_diagnosis *found, const lw_told *told, double log_told)
+static void blame(lw_scene *scene, lw_diagnosis *found, const lw_known *told, double log_told)
 {
     double fault[LW_LEVERS] = {0}, sum = 0.0, prior = NOTHING;
     for (int k = 0; k < LW_LEVERS; k++) {
@@ -226,7 +226,7 @@ static void rank(lw_diagnosis *found)
 }
 
 // The boat as told: the pin in it, its own trim but for what is told.
-static void put_told(lw_scene *scene, const lw_told *told, lw_diagnosis *found)
+static void put_told(lw_scene *scene, const lw_known *told, lw_diagnosis *found)
 {
     found->pin = told->has_pin ? told->pin : scene->proper;
     found->told.levers = scene->own[found->pin].levers;
@@ -238,7 +238,7 @@ static void put_told(lw_scene *scene, const lw_told *told, lw_diagnosis *found)
     lw_scene_stances(scene, found->pin, &found->told, 1);
 }
 
-void lw_diagnose(lw_scene *scene, const lw_told *told, const lw_signs_seen *seen,
+void lw_diagnose(lw_scene *scene, const lw_known *told, const lw_signs_seen *seen,
                  lw_diagnosis *found)
 {
     scale weighed_now;

@@ -154,11 +154,11 @@ void lw_scene_stances(lw_scene *scene, size_t pin, lw_stance *stances, size_t n)
 // --- a diagnosis
 
 // What is told of the levers; the rest is taken as it should be.
-typedef struct lw_told {
+typedef struct lw_known {
     bool has_pin, has[LW_LEVERS];
     size_t pin;
     lw_levers levers;
-} lw_told;
+} lw_known;
 
 // What an eye, a phone or an instrument reads, in the rows of lw_flight.
 typedef enum lw_eye { LW_EYE_BOW, LW_EYE_HEIGHT, LW_EYE_WAND, LW_EYE_SPEED, LW_EYES } lw_eye;
@@ -192,7 +192,7 @@ typedef struct lw_diagnosis {
     lw_signs_seen seen;
 } lw_diagnosis;
 
-void lw_diagnose(lw_scene *scene, const lw_told *told, const lw_signs_seen *seen,
+void lw_diagnose(lw_scene *scene, const lw_known *told, const lw_signs_seen *seen,
                  lw_diagnosis *found);
 
 // --- remedies
