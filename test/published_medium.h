@@ -29,6 +29,12 @@ static double air_nu(const double *a)
     return lw_air_viscosity(air) / lw_air_density(air);
 }
 static double wind_chill(const double *a) { return lw_wind_chill(a[0], a[1] / 3.6); }
+// In degF and mph, rounded as the chart is.
+static double wind_chill_degf(const double *a)
+{
+    const double chill = lw_wind_chill((a[0] - 32.0) / 1.8, a[1] * 0.44704);
+    return floor(32.0 + 1.8 * chill + 0.5);
+}
 
 static double log_law(const double *a) { return lw_wind_at(1.0, a[1], a[0]); }
 static double power_law(const double *a) { return lw_wind_at_by_power(1.0, a[1], a[0], a[2]); }
@@ -142,8 +148,26 @@ static double cold_shock(const double *a)
     (void)a;
     return LW_COLD_SHOCK;
 }
-static double cold_able_to(const double *a) { return lw_cold_band_of(a[0]).able_to / 60.0; }
-static double cold_alive_to(const double *a) { return lw_cold_band_of(a[0]).alive_to / 60.0; }
+static double cold_breathing(const double *a)
+{
+    (void)a;
+    return LW_COLD_BREATHING / 60.0;
+}
+static double cold_movement(const double *a)
+{
+    (void)a;
+    return LW_COLD_MOVEMENT / 60.0;
+}
+static double cold_unconscious(const double *a)
+{
+    (void)a;
+    return LW_COLD_UNCONSCIOUS / 60.0;
+}
+static lw_cold_band band_of_degf(double t) { return lw_cold_band_of((t - 32.0) / 1.8); }
+static double cold_able_from(const double *a) { return band_of_degf(a[0]).able_from / 60.0; }
+static double cold_able_to(const double *a) { return band_of_degf(a[0]).able_to / 60.0; }
+static double cold_alive_from(const double *a) { return band_of_degf(a[0]).alive_from / 60.0; }
+static double cold_alive_to(const double *a) { return band_of_degf(a[0]).alive_to / 60.0; }
 
 // clang-format off
 #define PUBLISHED_MEDIUM                                  \
@@ -156,6 +180,7 @@ static double cold_alive_to(const double *a) { return lw_cold_band_of(a[0]).aliv
     {"air_mu",           "Pa s",  1, air_mu},             \
     {"air_nu",           "m2/s",  2, air_nu},             \
     {"wind_chill",       "degC",  2, wind_chill},         \
+    {"wind_chill_degf",  "-",     2, wind_chill_degf},    \
     {"log_law",          "-",     2, log_law},            \
     {"power_law",        "-",     3, power_law},          \
     {"turbulence",       "-",     2, turbulence},         \
@@ -186,7 +211,12 @@ static double cold_alive_to(const double *a) { return lw_cold_band_of(a[0]).aliv
     {"spectrum_t1",      "s",     1, spectrum_t1},        \
     {"spectrum_tz",      "s",     1, spectrum_tz},        \
     {"cold_shock",       "degC",  0, cold_shock},         \
+    {"cold_breathing",   "min",   0, cold_breathing},     \
+    {"cold_movement",    "min",   0, cold_movement},      \
+    {"cold_unconscious", "min",   0, cold_unconscious},   \
+    {"cold_able_from",   "min",   1, cold_able_from},     \
     {"cold_able_to",     "min",   1, cold_able_to},       \
+    {"cold_alive_from",  "min",   1, cold_alive_from},    \
     {"cold_alive_to",    "min",   1, cold_alive_to}
 // clang-format on
 

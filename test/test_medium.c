@@ -148,9 +148,8 @@ TEST_FUNCTION(gust_factors_fall_with_the_gust_and_rise_with_the_time)
 
 TEST_FUNCTION(wind_chill_is_the_air_where_it_does_not_apply)
 {
-    CHECK(lw_wind_chill(12.0, 10.0) == 12.0);
-    CHECK(lw_wind_chill(5.0, 1.0) == 5.0);
-    CHECK(lw_wind_chill(5.0, 10.0) < 5.0);
+    CHECK(lw_wind_chill(10.01, 10.0) == 10.01 && lw_wind_chill(10.0, 10.0) < 10.0);
+    CHECK(lw_wind_chill(5.0, 4.79 / 3.6) == 5.0 && lw_wind_chill(-20.0, 4.81 / 3.6) < -20.0);
 }
 
 TEST_FUNCTION(cold_bands_rise_and_cover_every_temperature)

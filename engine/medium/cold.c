@@ -11,16 +11,18 @@
 #define HOUR   3600.0
 #define DAY    86400.0
 
+#define DEGF(t) (((t)-32.0) / 1.8)  // [degC]
+
 // clang-format off
-// Edges are 32.5, 40, 50, 60, 70 and 80 degF.
+// An edge belongs to the warmer band.
 static const lw_cold_band bands[] = {
-    { 0.3,  0.0 * MINUTE, 15.0 * MINUTE, 15.0 * MINUTE, 45.0 * MINUTE},
-    { 4.4, 15.0 * MINUTE, 30.0 * MINUTE, 30.0 * MINUTE, 90.0 * MINUTE},
-    {10.0, 30.0 * MINUTE, 60.0 * MINUTE,  1.0 * HOUR,    3.0 * HOUR},
-    {15.6,  1.0 * HOUR,    2.0 * HOUR,    1.0 * HOUR,    6.0 * HOUR},
-    {21.1,  2.0 * HOUR,    7.0 * HOUR,    2.0 * HOUR,   40.0 * HOUR},
-    {26.7,  3.0 * HOUR,   12.0 * HOUR,    3.0 * HOUR,    DAY},
-    {99.0,  DAY,           DAY,           DAY,           DAY},
+    {DEGF(32.5),  0.0 * MINUTE, 15.0 * MINUTE, 15.0 * MINUTE, 45.0 * MINUTE},
+    {DEGF(40.0), 15.0 * MINUTE, 30.0 * MINUTE, 30.0 * MINUTE, 90.0 * MINUTE},
+    {DEGF(50.0), 30.0 * MINUTE, 60.0 * MINUTE,  1.0 * HOUR,    3.0 * HOUR},
+    {DEGF(60.0),  1.0 * HOUR,    2.0 * HOUR,    1.0 * HOUR,    6.0 * HOUR},
+    {DEGF(70.0),  2.0 * HOUR,    7.0 * HOUR,    2.0 * HOUR,   40.0 * HOUR},
+    {DEGF(80.0),  3.0 * HOUR,   12.0 * HOUR,    3.0 * HOUR,    DAY},
+    {99.0,        DAY,           DAY,           DAY,           DAY},
 };
 // clang-format on
 
@@ -36,7 +38,7 @@ lw_cold_band lw_cold_band_of(double temperature)
 double lw_wind_chill(double temperature, double wind)
 {
     const double t = temperature, v = 3.6 * wind;
-    if (t > 10.0 || v < 4.8) return t;
+    if (!(t <= 10.0 && v > 4.8)) return t;
     const double v_16 = lw_pow(v, 0.16);
     return 13.12 + 0.6215 * t - 11.37 * v_16 + 0.3965 * t * v_16;
 }
