@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "answer/compare/compare.h"
+#include "answer/words/caution.h"
 #include "answer/words/number_text.h"
 #include "records/fault.h"
 
@@ -143,10 +144,17 @@ static void tell_differences(lw_teller *t, lw_side as_is, lw_side changed)
     lw_tell_end(t);
 }
 
+static void tell_cautions(lw_teller *t, const lw_picked *as_is, const lw_picked *changed)
+{
+    const lw_care one = lw_care_of(as_is), other = lw_care_of(changed);
+    lw_tell_cautions_of_two(t, &one, &other);
+}
+
 void lw_tell_compared(lw_teller *t, lw_side as_is, lw_side changed)
 {
     tell_pair(t, as_is, changed);
     tell_pins(t, as_is.picked, changed.picked);
     tell_orders(t, as_is.picked, changed.picked);
     tell_differences(t, as_is, changed);
+    tell_cautions(t, as_is.picked, changed.picked);
 }

@@ -222,7 +222,10 @@ static void tell_unheld(const lw_held *held, lw_teller *t)
 
 static void tell_cautions(const lw_held *held, lw_teller *t)
 {
-    lw_tell_list(t, "cautions", "Take care");
+    lw_care care = lw_care_of(&held->picked);
+    care.mean = fmax(care.mean, held->hold.later);
+    care.puff = fmax(care.puff, lw_hold_puff(&held->hold, care.puff));
+    lw_tell_list(t, "cautions", LW_CAUTIONS_HEAD);
     tell_unheld(held, t);
     lw_tell_text(t, NULL,
                  "Faster is not safer. When the wind is more than you can handle, come off the "
@@ -230,7 +233,7 @@ static void tell_cautions(const lw_held *held, lw_teller *t)
     lw_tell_text(t, NULL,
                  "Stop clear of other boats and of the shore: she drifts while you change the "
                  "pin.");
-    lw_tell_cautions(t, &held->picked);
+    lw_tell_caution_lines(t, &care);
     lw_tell_end(t);
 }
 

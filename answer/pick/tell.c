@@ -45,7 +45,6 @@ void lw_tell_picked(lw_teller *t, const lw_picked *picked)
     lw_tell_turns(t, picked);
     lw_tell_others(t, picked);
     lw_tell_ranges(t, picked);
-    lw_tell_list(t, "cautions", "Take care");
-    lw_tell_cautions(t, picked);
-    lw_tell_end(t);
+    const lw_care care = lw_care_of(picked);
+    lw_tell_cautions(t, &care);
 }

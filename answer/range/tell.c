@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "answer/range/range.h"
+#include "answer/words/caution.h"
 #include "answer/words/margin_text.h"
 #include "answer/words/number_text.h"
 #include "answer/words/picked.h"
@@ -256,6 +257,19 @@ static void tell_flights(const lw_ranged *ranged, lw_teller *t)
     lw_tell_end(t);
 }
 
+// The puff is that of --puff.
+static void tell_cautions(const lw_ranged *ranged, lw_teller *t)
+{
+    lw_care care = lw_care_of_day(ranged->inputs, t->speed_unit);
+    care.puff = care.mean + ranged->puff;
+    for (int course = 0; course < LW_COURSE_COUNT; course++) {
+        const lw_range *range = &ranged->of[ranged->first][course].range;
+        const lw_range_point *point = lw_range_sailed(range, care.mean);
+        if (point) care.felt = fmax(care.felt, point->trimmed.flight.apparent_wind);
+    }
+    lw_tell_cautions(t, &care);
+}
+
 void lw_ranged_tell(const void *it, lw_teller *t)
 {
     const lw_ranged *ranged = it;
@@ -263,4 +277,5 @@ void lw_ranged_tell(const void *it, lw_teller *t)
     tell_ranges(ranged, t);
     tell_all_turns(ranged, t);
     tell_flights(ranged, t);
+    tell_cautions(ranged, t);
 }

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "answer/swims/swims.h"
+#include "answer/words/caution.h"
 #include "answer/words/number_text.h"
 #include "records/fault.h"
 
@@ -142,6 +143,13 @@ static void tell_trust(const lw_counted *counted, lw_teller *t)
     lw_tell_end(t);
 }
 
+static void tell_cautions(const lw_counted *counted, lw_teller *t)
+{
+    lw_care care = lw_care_of_day(&counted->inputs, counted->speed_unit);
+    care.felt = lw_outlook_felt_wind(&counted->outlook, counted->first);
+    lw_tell_cautions(t, &care);
+}
+
 void lw_counted_tell(const void *it, lw_teller *t)
 {
     const lw_counted *counted = it;
@@ -151,4 +159,5 @@ void lw_counted_tell(const void *it, lw_teller *t)
     tell_winds(counted, t);
     for (int course = 0; course < LW_COURSE_COUNT; course++) tell_course(counted, course, &h, t);
     tell_trust(counted, t);
+    tell_cautions(counted, t);
 }

@@ -123,6 +123,7 @@ typedef struct lw_person {
     double most_bow_down;  // theta_d [rad]  furthest down this sailor lets the bow fly
     double most_bow_up;    // theta_u [rad]  furthest up
     double skill;          // -      [-]    0 a beginner on foils, 1 practised, 2 an expert
+    double puff_known;     // U_k    [m/s]  strongest puffs sailed and come home from; 0: not said
 } lw_person;
 
 typedef struct lw_sailor {

@@ -109,10 +109,10 @@ const rudderCard = (answer) =>
   );
 
 /** What to take care of, as the answer tells it. */
-export const careCard = (answer, title = headOf(answer, "cautions")) =>
+export const careCard = (answer) =>
   cardOf(
     "care",
-    title,
+    headOf(answer, "cautions"),
     make(
       "ul",
       {},

@@ -31,7 +31,7 @@ function differences(compared) {
 
 /** The cards of an answer, in the order of their worth. */
 export function compareCards(page, answer) {
-  const { compared, choices } = answer;
+  const { compared } = answer;
   const tableCard = (key) => cardOf("sides", headOf(compared, key), drawTable(compared[key]));
   return [
     differences(compared),
@@ -42,6 +42,6 @@ export function compareCards(page, answer) {
     ),
     tableCard("pins"),
     tableCard("orders"),
-    careCard(choices[1], "Take care, changed"),
+    careCard(compared),
   ];
 }
