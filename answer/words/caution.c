@@ -75,7 +75,7 @@ static void add_swims(lines *to, const lw_picked *picked)
 
 // --- the sailor
 
-// Puffs, not means: it is a puff that throws her, and a day of the same mean may have stronger ones.
+// Puffs, not means: a puff throws her, and a day of the same mean may have stronger ones.
 static void add_experience(lines *to, const lw_care *care)
 {
     const double known = care->inputs->sailor.person.puff_known;

@@ -70,9 +70,9 @@ static const lw_quantity rows[] = {
     {LW_MEMBER(lw_person, puff_known),  .symbol = "U_k",
      .unit = LW_UNIT_KN,  .min = 0.0,  .max = 60.0,  .preset = 0.0,
      .usual_min = 0.0,    .usual_max = 35.0,  .decimals = 0,
-     .doc = "Strongest puffs in which this sailor has sailed such a boat for half an hour, and come "
-            "home without help and not worn out. From the log, with the gusts of a wind station "
-            "near by on that day. 0: not said. Only the cautions ask for it. [judged]"},
+     .doc = "Strongest puffs in which this sailor has sailed such a boat for half an hour, and "
+            "come home without help and not worn out. From the log, with the gusts of a wind "
+            "station near by on that day. 0: not said. Only the cautions ask for it. [judged]"},
 };
 // clang-format on
 LW_TABLE_COVERS(lw_person, rows);

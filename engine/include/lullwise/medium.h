@@ -113,8 +113,8 @@ lw_cold_band lw_cold_band_of(double temperature);
 //     13.12 + 0.6215 t - 11.37 v^0.16 + 0.3965 t v^0.16,   v in km/h at 10 m    [wind-chill]
 //
 // Holds for    t <= 10 degC and v > 4.8 km/h; outside, t itself is given back.
-// Leaves out   wet skin and clothes, which cool faster; sun; that less of the wind at 10 m reaches a
-//              face, so that a wind felt on a boat chills more than is said here.
+// Leaves out   wet skin and clothes, which cool faster; sun; that less of the wind at 10 m
+//              reaches a face, so that a wind felt on a boat chills more than is said here.
 double lw_wind_chill(double temperature, double wind);
 
 #endif
