@@ -14,7 +14,7 @@
 static void add_known(const lw_why *why, char *text, size_t room)
 {
     const lw_known *told = &why->known;
-    const char *label = why->inputs->boat.pins[why->found.pin].label;
+    const char *label = why->inputs->boat.pins[why->found.told.pin].label;
     lw_text_add(text, room, told->has_pin ? "Pin %s" : "Pin not told, %s fits this wind", label);
     for (int k = 0; k < LW_LEVERS; k++) {
         const lw_lever lever = (lw_lever)k;
@@ -44,7 +44,7 @@ static void tell_question(const lw_why *why, lw_teller *t)
     lw_tell_name(t, "boat", why->inputs->boat.name);
     lw_tell_name(t, "sailor", why->inputs->sailor.name);
     lw_tell_name(t, "day", why->inputs->day.name);
-    lw_tell_name(t, "pin", why->inputs->boat.pins[why->found.pin].label);
+    lw_tell_name(t, "pin", why->inputs->boat.pins[why->found.told.pin].label);
     lw_tell_flag(t, "pin_is_told", why->known.has_pin);
     lw_tell_number(t, &lull, why->wind.lull);
     lw_tell_number(t, &mean, why->wind.mean);
@@ -131,7 +131,7 @@ static void tell_causes(const lw_why *why, lw_teller *t)
         char text[LW_WHY_LENGTH], chance[LW_CELL_LENGTH];
         lw_chance_text(chance, found->nothing);
         LW_FIT(text, "Nothing wrong, she does so in this wind with pin %s: %s.",
-               why->inputs->boat.pins[found->pin].label, chance);
+               why->inputs->boat.pins[found->told.pin].label, chance);
         lw_tell_note(t, "nothing", text);
     }
     tell_checks(why, t);
@@ -224,7 +224,7 @@ static void tell_moves(const lw_why *why, lw_teller *t)
 
 static void tell_stance(const lw_why *why, const char *key, const lw_stance *stance, lw_teller *t)
 {
-    const lw_seen seen = lw_seen_of(stance, &why->found.should);
+    const lw_seen seen = lw_seen_of(&why->scene, stance);
     lw_tell_object(t, key, NULL);
     lw_tell_rows(t, "levers", &lw_levers_table, &stance->levers);
     lw_tell_rows(t, "seen", &lw_seen_table, &seen);

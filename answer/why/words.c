@@ -23,14 +23,14 @@ void lw_why_cause(const lw_why *why, const lw_cause *cause, char text[LW_WHY_LEN
     const lw_lever_row *row = lw_lever_of(cause->lever);
     const lw_pin *pins = why->inputs->boat.pins;
     const char *what = cause->is_more ? row->too_much : row->too_little;
-    const bool is_told = why->found.pin == cause->pin && why->known.has_pin;
+    const bool is_told = why->found.told.pin == cause->stance.pin && why->known.has_pin;
     if (cause->lever != LW_LEVER_PIN) {
         lw_text_fit(text, LW_WHY_LENGTH, "%s, by about %s", what, AMOUNT(cause->lever, cause->off));
     } else if (is_told) {
         lw_text_fit(text, LW_WHY_LENGTH, "%s: it is %s, and pin %s fits it best", what,
-                    pins[cause->pin].label, pins[why->scene.proper].label);
+                    pins[cause->stance.pin].label, pins[why->scene.proper].label);
     } else {
-        lw_text_fit(text, LW_WHY_LENGTH, "%s, as pin %s has", what, pins[cause->pin].label);
+        lw_text_fit(text, LW_WHY_LENGTH, "%s, as pin %s has", what, pins[cause->stance.pin].label);
     }
 }
 
@@ -42,7 +42,8 @@ void lw_why_move(const lw_why *why, const lw_remedy *remedy, char text[LW_WHY_LE
         lw_text_fit(text, LW_WHY_LENGTH, "%s by %s", what, AMOUNT(remedy->lever, remedy->by));
         return;
     }
-    lw_text_fit(text, LW_WHY_LENGTH, "%s: %s", what, why->inputs->boat.pins[remedy->pin].label);
+    lw_text_fit(text, LW_WHY_LENGTH, "%s: %s", what,
+                why->inputs->boat.pins[remedy->after.pin].label);
     if (fabs(remedy->turns) < 0.25) return;
     lw_text_add(text, LW_WHY_LENGTH, ", with rudder lift wound %s by %s",
                 remedy->turns > 0.0 ? "on" : "off", AMOUNT(LW_LEVER_TURNS, remedy->turns));

@@ -142,10 +142,9 @@ const lw_stance *lw_why_state(const lw_why *why)
 static void ease(lw_why *why)
 {
     const lw_stance *state = lw_why_state(why);
-    const size_t pin = why->found.count > 0 ? why->found.causes[0].pin : why->found.pin;
-    why->eased.levers = state->levers;
+    why->eased = (lw_stance){.levers = state->levers, .pin = state->pin};
     why->eased.levers.sail *= EASED * fmin(state->at[LW_IN_MEAN].flight.sail_power, 1.0);
-    lw_scene_stances(&why->scene, pin, &why->eased, 1);
+    lw_scene_stances(&why->scene, &why->eased, 1);
 }
 
 void lw_why_end(void *it)

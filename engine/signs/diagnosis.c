@@ -16,8 +16,9 @@
 #include "lullwise/elementary.h"
 #include "lullwise/signs.h"
 
-#define TOLD_OF 0.7   // q  [judged]
+#define TOLD_OF 0.85  // q  [judged]
 #define WRONGLY 0.02  // e  [judged]
+#define SECOND  0.3   // of those odds, where what is told is off already: a second thing  [judged]
 #define NOTHING 0.3   // prior odds that nothing is wrong, beside the levers'  [judged]
 
 // Of a number that was read: -z^2 / 2.
@@ -27,10 +28,10 @@ static double misread(const lw_signs_seen *seen, lw_eye eye, const lw_flight *fl
     return seen->has[eye] ? -0.5 * z * z : 0.0;
 }
 
-static double log_likelihood(const lw_signs_seen *seen, const lw_stance *stance,
-                             const lw_stance *should)
+static double log_likelihood(const lw_scene *scene, const lw_signs_seen *seen,
+                             const lw_stance *stance)
 {
-    const lw_seen look = lw_seen_of(stance, should);
+    const lw_seen look = lw_seen_of(scene, stance);
     const lw_flight *f = &stance->at[LW_IN_MEAN].flight;
     double sum = 0.0;
     for (int eye = 0; eye < LW_EYES; eye++) sum += misread(seen, (lw_eye)eye, f);
@@ -48,7 +49,6 @@ static double log_likelihood(const lw_signs_seen *seen, const lw_stance *stance,
 typedef struct weighed {
     lw_lever lever;
     double off, prior, log_l;
-    size_t pin;
     lw_stance stance;
 } weighed;
 
@@ -70,8 +70,7 @@ static void put_grid(const lw_diagnosis *found, const lw_known *told, lw_lever l
         const double z = 0.5 * (j < GRID / 2 ? j - GRID / 2 : j - GRID / 2 + 1);
         weighed *w = &to->at[j];
         *w = (weighed){.lever = lever, .off = z * row->usual, .prior = gauss(z)};
-        w->pin = found->pin;
-        w->stance.levers = found->told.levers;
+        w->stance = (lw_stance){.levers = found->told.levers, .pin = found->told.pin};
         const double is = lw_lever_get(&found->told.levers, lever);
         lw_lever_put(&w->stance.levers, lever, is + w->off);
         sum += w->prior;
@@ -89,11 +88,10 @@ static void put_pins(const lw_scene *scene, const lw_diagnosis *found, const lw_
     to->count = 0;
     for (size_t pin = 0; pin < scene->boat->pin_count && to->count < GRID; pin++) {
         const double off = scene->own[pin].levers.pin - found->told.levers.pin;
-        if (pin == found->pin || scene->own[pin].at[LW_IN_MEAN].outcome != LW_FLIES) continue;
+        if (pin == found->told.pin || scene->own[pin].at[LW_IN_MEAN].outcome != LW_FLIES) continue;
         weighed *w = &to->at[to->count++];
         *w = (weighed){.lever = LW_LEVER_PIN, .off = off, .prior = gauss(off / row->usual)};
-        w->pin = pin;
-        w->stance.levers = scene->own[pin].levers;
+        w->stance = (lw_stance){.levers = scene->own[pin].levers, .pin = pin};
         for (int k = 0; k < LW_LEVERS; k++) {
             const lw_lever lever = (lw_lever)k;
             if (told->has[k])
@@ -106,19 +104,12 @@ static void put_pins(const lw_scene *scene, const lw_diagnosis *found, const lw_
 
 static void weigh(lw_scene *scene, const lw_diagnosis *found, scale *to)
 {
-    for (size_t i = 0; i < to->count;) {
-        lw_stance stances[GRID];
-        size_t n = 0;
-        const size_t pin = to->at[i].pin;
-        while (i + n < to->count && to->at[i + n].pin == pin)
-            stances[n] = to->at[i + n].stance, n++;
-        lw_scene_stances(scene, pin, stances, n);
-        for (size_t k = 0; k < n; k++) {
-            weighed *w = &to->at[i + k];
-            w->stance = stances[k];
-            w->log_l = log_likelihood(&found->seen, &w->stance, &found->should);
-        }
-        i += n;
+    lw_stance stances[GRID];
+    for (size_t i = 0; i < to->count; i++) stances[i] = to->at[i].stance;
+    lw_scene_stances(scene, stances, to->count);
+    for (size_t i = 0; i < to->count; i++) {
+        to->at[i].stance = stances[i];
+        to->at[i].log_l = log_likelihood(scene, &found->seen, &stances[i]);
     }
 }
 
@@ -154,7 +145,6 @@ static void add_side(lw_diagnosis *found, const scale *from, bool is_more, doubl
     if (!is_first && mass < 0.5 * cause->chance) return;
     cause->factor = mass / prior;
     cause->off = best->off;
-    cause->pin = best->pin;
     cause->stance = best->stance;
 }
 
@@ -167,18 +157,32 @@ static double told_off(const lw_diagnosis *found, lw_lever lever)
 // The boat as told, with one lever put right; the pin with the turns that belong to it.
 static lw_stance put_right(lw_scene *scene, const lw_diagnosis *found, lw_lever lever)
 {
-    lw_stance right = {.levers = found->told.levers};
-    size_t pin = found->pin;
+    lw_stance right = {.levers = found->told.levers, .pin = found->told.pin};
     lw_lever_put(&right.levers, lever, lw_lever_get(&found->should.levers, lever));
     if (lever == LW_LEVER_PIN) {
-        const double more = right.levers.turns - scene->own[pin].levers.turns;
-        pin = scene->proper;
+        const double more = right.levers.turns - scene->own[right.pin].levers.turns;
+        right.pin = scene->proper;
         right.levers.turns = found->should.levers.turns + more;
         right.levers.place = found->should.levers.place;
         right.levers.heel = found->should.levers.heel;
     }
-    lw_scene_stances(scene, pin, &right, 1);
+    lw_scene_stances(scene, &right, 1);
     return right;
+}
+
+static bool is_told_off(const lw_diagnosis *found, const lw_known *told, lw_lever lever)
+{
+    const bool is_told = lever == LW_LEVER_PIN ? told->has_pin : told->has[lever];
+    return is_told && fabs(told_off(found, lever)) > 0.3 * lw_lever_of(lever)->usual;
+}
+
+// Part of their prior odds that causes beside what is told keep.
+static double beside_told(const lw_diagnosis *found, const lw_known *told)
+{
+    for (int k = 0; k < LW_LEVERS; k++) {
+        if (is_told_off(found, told, (lw_lever)k)) return SECOND;
+    }
+    return 1.0;
 }
 
 // Shares the chance of the boat as told among what of it is not as it should be.
@@ -187,10 +191,9 @@ static void blame(lw_scene *scene, lw_diagnosis *found, const lw_known *told, do
     double fault[LW_LEVERS] = {0}, sum = 0.0, prior = NOTHING;
     for (int k = 0; k < LW_LEVERS; k++) {
         const lw_lever lever = (lw_lever)k;
-        const bool is_told = lever == LW_LEVER_PIN ? told->has_pin : told->has[k];
-        if (!is_told || fabs(told_off(found, lever)) < 0.1 * lw_lever_of(lever)->usual) continue;
+        if (!is_told_off(found, told, lever)) continue;
         const lw_stance right = put_right(scene, found, lever);
-        const double gain = log_told - log_likelihood(&found->seen, &right, &found->should);
+        const double gain = log_told - log_likelihood(scene, &found->seen, &right);
         if (gain <= 0.0) continue;
         fault[k] = gain, sum += gain;
         prior += lw_lever_of(lever)->often * (1.0 - lw_lever_of(lever)->doubt);
@@ -204,7 +207,6 @@ static void blame(lw_scene *scene, lw_diagnosis *found, const lw_known *told, do
         cause->chance = blamed * fault[k] / sum;
         cause->factor = lw_exp(fault[k]);
         cause->off = told_off(found, lever);
-        cause->pin = found->pin;
         cause->stance = found->told;
     }
 }
@@ -228,14 +230,14 @@ static void rank(lw_diagnosis *found)
 // The boat as told: the pin in it, its own trim but for what is told.
 static void put_told(lw_scene *scene, const lw_known *told, lw_diagnosis *found)
 {
-    found->pin = told->has_pin ? told->pin : scene->proper;
-    found->told.levers = scene->own[found->pin].levers;
+    found->told.pin = told->has_pin ? told->pin : scene->proper;
+    found->told.levers = scene->own[found->told.pin].levers;
     for (int k = 0; k < LW_LEVERS; k++) {
         const lw_lever lever = (lw_lever)k;
         if (told->has[k])
             lw_lever_put(&found->told.levers, lever, lw_lever_get(&told->levers, lever));
     }
-    lw_scene_stances(scene, found->pin, &found->told, 1);
+    lw_scene_stances(scene, &found->told, 1);
 }
 
 void lw_diagnose(lw_scene *scene, const lw_known *told, const lw_signs_seen *seen,
@@ -246,11 +248,12 @@ void lw_diagnose(lw_scene *scene, const lw_known *told, const lw_signs_seen *see
     found->seen = *seen;
     scene->wants_hump = (seen->set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN)) != 0;
     scene->wants_damping = (seen->set & LW_SIGN_BIT(LW_SIGN_HOPS)) != 0;
-    found->should.levers = scene->own[scene->proper].levers;
-    lw_scene_stances(scene, scene->proper, &found->should, 1);
+    found->should = (lw_stance){.levers = scene->own[scene->proper].levers, .pin = scene->proper};
+    lw_scene_stances(scene, &found->should, 1);
     put_told(scene, told, found);
-    const double base = log_likelihood(seen, &found->told, &found->should);
+    const double base = log_likelihood(scene, seen, &found->told);
     blame(scene, found, told, base);
+    const double beside = beside_told(found, told);
     for (int k = 0; k < LW_LEVERS; k++) {
         const lw_lever lever = (lw_lever)k;
         if (lever == LW_LEVER_PIN)
@@ -258,6 +261,7 @@ void lw_diagnose(lw_scene *scene, const lw_known *told, const lw_signs_seen *see
         else
             put_grid(found, told, lever, &weighed_now);
         weigh(scene, found, &weighed_now);
+        for (size_t i = 0; i < weighed_now.count; i++) weighed_now.at[i].prior *= beside;
         add_side(found, &weighed_now, true, base);
         add_side(found, &weighed_now, false, base);
     }

@@ -14,25 +14,24 @@
 
 // --- how far the signs are gone
 
-static double chance_left(const lw_diagnosis *found, const lw_stance *before,
-                          const lw_stance *after)
+static double chance_left(const lw_scene *scene, lw_sign_set seen, const lw_remedy *remedy)
 {
     double was = 0.0, is = 0.0;
-    const lw_seen then = lw_seen_of(before, &found->should);
-    const lw_seen now = lw_seen_of(after, &found->should);
+    const lw_seen then = lw_seen_of(scene, &remedy->before);
+    const lw_seen now = lw_seen_of(scene, &remedy->after);
     for (int s = 0; s < LW_SIGNS; s++) {
-        if (!(found->seen.set & LW_SIGN_BIT(s))) continue;
+        if (!(seen & LW_SIGN_BIT(s))) continue;
         was += lw_sign_chance((lw_sign)s, &then);
         is += lw_sign_chance((lw_sign)s, &now);
     }
     return was > 0.0 ? is / was : 1.0;
 }
 
-static bool are_gone(const lw_diagnosis *found, const lw_stance *after)
+static bool are_gone(const lw_scene *scene, lw_sign_set seen, const lw_stance *after)
 {
-    const lw_seen now = lw_seen_of(after, &found->should);
+    const lw_seen now = lw_seen_of(scene, after);
     for (int s = 0; s < LW_SIGNS; s++) {
-        const bool was = found->seen.set & LW_SIGN_BIT(s);
+        const bool was = seen & LW_SIGN_BIT(s);
         if (was && lw_sign_chance((lw_sign)s, &now) > GONE) return false;
     }
     return true;
@@ -49,29 +48,33 @@ static double overdrawn(const lw_stance *stance)
            (wet ? 0.0 : lw_margins_overdrawn(&puff->margins));
 }
 
-// Where even the right set-up overdraws its margins, as little as that is enough.
-static bool is_enough(const lw_diagnosis *found, const lw_stance *after, double left)
-{
-    const double most = overdrawn(&found->should) + 0.05;
-    const bool is_held = lw_stance_is_kept(after) || overdrawn(after) <= most;
-    return is_held && are_gone(found, after) && left < HELPS;
-}
-
-static lw_remedy judged(const lw_diagnosis *found, lw_remedy remedy)
-{
-    remedy.left = chance_left(found, &remedy.before, &remedy.after);
-    remedy.is_enough = is_enough(found, &remedy.after, remedy.left);
-    return remedy;
-}
-
 // --- moves
 
 typedef struct bench {
     lw_scene *scene;
     const lw_diagnosis *found;
-    size_t pin;        // from whose own trim
     lw_stance before;  // the likeliest state
 } bench;
+
+// Where even the right set-up overdraws its margins, as little as that is enough.
+static bool is_enough(const bench *b, const lw_remedy *remedy)
+{
+    const double most = overdrawn(&b->found->should) + 0.05;
+    const bool is_held = lw_stance_is_kept(&remedy->after) || overdrawn(&remedy->after) <= most;
+    return is_held && are_gone(b->scene, b->found->seen.set, &remedy->after) &&
+           remedy->left < HELPS;
+}
+
+// A move from the likeliest state to another, judged.
+static lw_remedy move_to(const bench *b, lw_lever lever, const lw_stance *after)
+{
+    lw_remedy remedy = {.lever = lever, .before = b->before, .after = *after};
+    remedy.by = lw_lever_get(&after->levers, lever) - lw_lever_get(&b->before.levers, lever);
+    remedy.is_more = remedy.by > 0.0;
+    remedy.left = chance_left(b->scene, b->found->seen.set, &remedy);
+    remedy.is_enough = is_enough(b, &remedy);
+    return remedy;
+}
 
 static bool is_within(const bench *b, lw_lever lever, double value)
 {
@@ -102,18 +105,13 @@ static bool move(const bench *b, lw_lever lever, bool is_more, lw_remedy *remedy
     while (n < STEPS_MOST) {
         const double by = row->step * (double)(n + 1) * (is_more ? 1.0 : -1.0);
         if (fabs(by) > row->most + 1e-9 || !is_within(b, lever, from + by)) break;
-        after[n].levers = b->before.levers;
+        after[n] = (lw_stance){.levers = b->before.levers, .pin = b->before.pin};
         lw_lever_put(&after[n++].levers, lever, from + by);
     }
     if (n == 0) return false;
-    lw_scene_stances(b->scene, b->pin, after, n);
+    lw_scene_stances(b->scene, after, n);
     for (size_t i = 0; i < n; i++) {
-        const lw_remedy one =
-            judged(b->found, (lw_remedy){.lever = lever,
-                                         .is_more = is_more,
-                                         .by = lw_lever_get(&after[i].levers, lever) - from,
-                                         .before = b->before,
-                                         .after = after[i]});
+        const lw_remedy one = move_to(b, lever, &after[i]);
         if (i == 0 || one.is_enough || one.left < remedy->left) *remedy = one;
         if (one.is_enough) return true;
     }
@@ -124,17 +122,12 @@ static bool move(const bench *b, lw_lever lever, bool is_more, lw_remedy *remedy
 static bool change_pin(const bench *b, size_t pin, lw_remedy *remedy)
 {
     const lw_levers *own = &b->scene->own[pin].levers, *now = &b->before.levers;
-    lw_stance after = {.levers = *own};
+    lw_stance after = {.levers = *own, .pin = pin};
     after.levers.sail = now->sail, after.levers.rod = now->rod;
     after.levers.wand = now->wand, after.levers.gearing = now->gearing;
-    lw_scene_stances(b->scene, pin, &after, 1);
-    *remedy = judged(b->found, (lw_remedy){.lever = LW_LEVER_PIN,
-                                           .is_more = own->pin > now->pin,
-                                           .by = own->pin - now->pin,
-                                           .pin = pin,
-                                           .turns = own->turns - now->turns,
-                                           .before = b->before,
-                                           .after = after});
+    lw_scene_stances(b->scene, &after, 1);
+    *remedy = move_to(b, LW_LEVER_PIN, &after);
+    remedy->turns = own->turns - now->turns;
     return remedy->is_enough || remedy->left < HELPS;
 }
 
@@ -171,7 +164,7 @@ static size_t add_pins(const bench *b, lw_remedy list[LW_REMEDIES_MOST], size_t 
     for (size_t pin = 0; pin < b->scene->boat->pin_count; pin++) {
         lw_remedy one;
         const bool flies = b->scene->own[pin].at[LW_IN_MEAN].outcome == LW_FLIES;
-        if (pin == b->pin || !flies || !change_pin(b, pin, &one)) continue;
+        if (pin == b->before.pin || !flies || !change_pin(b, pin, &one)) continue;
         lw_remedy *top = &best[one.is_more];
         if (!has[one.is_more] || order_of(&one) < order_of(top)) *top = one;
         has[one.is_more] = true;
@@ -182,13 +175,36 @@ static size_t add_pins(const bench *b, lw_remedy list[LW_REMEDIES_MOST], size_t 
     return count;
 }
 
+// How clearly a stance shows the signs that are seen: the mean of their chances.
+static double showing(const lw_scene *scene, lw_sign_set seen, const lw_stance *stance)
+{
+    double sum = 0.0;
+    int count = 0;
+    const lw_seen look = lw_seen_of(scene, stance);
+    for (int s = 0; s < LW_SIGNS; s++) {
+        if (!(seen & LW_SIGN_BIT(s))) continue;
+        sum += lw_sign_chance((lw_sign)s, &look), count++;
+    }
+    return count > 0 ? sum / count : 0.0;
+}
+
+// What is put right: the likeliest state, as far as it shows the signs.
+static bench bench_of(lw_scene *scene, const lw_diagnosis *found)
+{
+    const lw_sign_set seen = found->seen.set;
+    bench b = {.scene = scene, .found = found, .before = found->told};
+    double best = found->nothing * showing(scene, seen, &found->told);
+    for (size_t i = 0; i < found->count; i++) {
+        const lw_cause *cause = &found->causes[i];
+        const double weight = cause->chance * showing(scene, seen, &cause->stance);
+        if (weight > best) best = weight, b.before = cause->stance;
+    }
+    return b;
+}
+
 size_t lw_remedies_of(lw_scene *scene, const lw_diagnosis *found, lw_remedy list[LW_REMEDIES_MOST])
 {
-    const bool is_off = found->count > 0 && found->causes[0].chance > 0.5 * found->nothing;
-    const bench b = {.scene = scene,
-                     .found = found,
-                     .pin = is_off ? found->causes[0].pin : found->pin,
-                     .before = is_off ? found->causes[0].stance : found->told};
+    const bench b = bench_of(scene, found);
     size_t count = 0;
     for (int k = 0; k < LW_LEVERS; k++) {
         for (int side = 0; side < 2 && k != LW_LEVER_PIN; side++) {

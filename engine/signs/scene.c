@@ -71,8 +71,8 @@ static double keep_pin(lw_scene *scene, size_t pin, lw_trim trim)
 {
     const lw_setup setup = lw_craft_setup(scene->craft, scene->boat, pin);
     lw_stance *own = &scene->own[pin];
-    *own =
-        (lw_stance){.levers = levers_of(&setup, &trim.steady.flight), .hump = NAN, .damping = NAN};
+    *own = (lw_stance){
+        .levers = levers_of(&setup, &trim.steady.flight), .pin = pin, .hump = NAN, .damping = NAN};
     for (int i = 0; i < LW_IN_WINDS; i++) own->at[i] = trim.steady;
     if (!lw_trim_is_up(&trim)) return trim.score;
     const lw_trim lull = lulled(scene, &setup, &trim.steady);
@@ -176,11 +176,12 @@ static void take(lw_stance *stance, int wind, const lw_answer *answer)
         stance->at[wind] = *answer;
 }
 
-// A batch whose sails are alike.
-static void balance_some(lw_scene *scene, size_t pin, lw_stance *stances, size_t n)
+// A batch whose pins and sails are alike.
+static void balance_some(lw_scene *scene, lw_stance *stances, size_t n)
 {
     lw_ask asks[BATCH * LW_IN_WINDS];
     lw_answer answers[BATCH * LW_IN_WINDS];
+    const size_t pin = stances[0].pin;
     const lw_craft *craft = craft_with(scene, stances[0].levers.sail);
     for (size_t i = 0; i < n * LW_IN_WINDS; i++) {
         asks[i] = scene->asks[pin][i % LW_IN_WINDS];
@@ -216,15 +217,14 @@ static bool is_of_height(const lw_mode *mode)
     return mode->first == LW_PART_HEIGHT || mode->first == LW_PART_PITCH;
 }
 
-static double damping_of(const lw_scene *scene, const lw_craft *craft, size_t pin,
-                         const lw_stance *stance)
+static double damping_of(const lw_scene *scene, const lw_craft *craft, const lw_stance *stance)
 {
     lw_modes modes;
     double least = 1.0;
-    lw_ask ask = scene->asks[pin][LW_IN_MEAN];
+    lw_ask ask = scene->asks[stance->pin][LW_IN_MEAN];
     if (stance->at[LW_IN_MEAN].outcome != LW_FLIES) return NAN;
     const lw_motion motion = lw_motion_of(craft);
-    put_levers(scene, pin, LW_IN_MEAN, &stance->levers, &ask);
+    put_levers(scene, stance->pin, LW_IN_MEAN, &stance->levers, &ask);
     const lw_ride_plan plan = lw_ride_plan_of(&motion, &ask, &stance->at[LW_IN_MEAN]);
     lw_modes_of(&motion, &plan, LW_HANDS_STILL, &modes);
     for (size_t i = 0; i < modes.count; i++) {
@@ -233,29 +233,36 @@ static double damping_of(const lw_scene *scene, const lw_craft *craft, size_t pi
     return least;
 }
 
-static void seek_more(lw_scene *scene, size_t pin, lw_stance *stance)
+static void seek_more(lw_scene *scene, lw_stance *stance)
 {
     const lw_craft *craft = craft_with(scene, stance->levers.sail);
     stance->hump = scene->wants_hump ? hump_of(scene, craft, &stance->levers) : NAN;
-    stance->damping = scene->wants_damping ? damping_of(scene, craft, pin, stance) : NAN;
+    stance->damping = scene->wants_damping ? damping_of(scene, craft, stance) : NAN;
 }
 
-void lw_scene_stances(lw_scene *scene, size_t pin, lw_stance *stances, size_t n)
+static bool are_alike(const lw_stance *one, const lw_stance *other)
 {
-    const bool flies = scene->own[pin].at[LW_IN_MEAN].outcome == LW_FLIES;
-    size_t first = 0;
-    while (first < n) {
-        size_t end = first + 1;
-        while (end < n && end - first < BATCH &&
-               stances[end].levers.sail == stances[first].levers.sail)
-            end++;
-        if (flies) balance_some(scene, pin, stances + first, end - first);
-        first = end;
-    }
-    for (size_t i = 0; i < n; i++) {
-        for (int w = 0; !flies && w < LW_IN_WINDS; w++) {
-            stances[i].at[w] = scene->own[pin].at[w];
+    return one->pin == other->pin && one->levers.sail == other->levers.sail;
+}
+
+// Those of a pin that does not fly are as that pin is.
+static void keep_down(const lw_scene *scene, lw_stance *stance)
+{
+    const lw_stance *own = &scene->own[stance->pin];
+    for (int w = 0; w < LW_IN_WINDS; w++) stance->at[w] = own->at[w];
+}
+
+void lw_scene_stances(lw_scene *scene, lw_stance *stances, size_t n)
+{
+    for (size_t first = 0, end; first < n; first = end) {
+        const lw_stance *own = &scene->own[stances[first].pin];
+        for (end = first + 1; end < n && end - first < BATCH; end++) {
+            if (!are_alike(&stances[first], &stances[end])) break;
         }
-        seek_more(scene, pin, &stances[i]);
+        if (own->at[LW_IN_MEAN].outcome == LW_FLIES)
+            balance_some(scene, stances + first, end - first);
+        else
+            for (size_t i = first; i < end; i++) keep_down(scene, &stances[i]);
     }
+    for (size_t i = 0; i < n; i++) seek_more(scene, &stances[i]);
 }

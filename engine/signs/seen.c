@@ -32,18 +32,22 @@ static double lift_left(const lw_answer *lull)
     return fmin(lull->margins.flap_down, 0.0) - LOST_WAY;
 }
 
-lw_seen lw_seen_of(const lw_stance *stance, const lw_stance *should)
+// Nothing of a flight can be seen of a boat that does not fly.
+static lw_seen unseen(const lw_stance *stance)
 {
-    const lw_answer *lull = &stance->at[LW_IN_LULL], *mean = &stance->at[LW_IN_MEAN];
-    const lw_answer *puff = &stance->at[LW_IN_PUFF];
-    const lw_flight *is = &mean->flight, *fair = &should->at[LW_IN_MEAN].flight;
-    const bool flies = mean->outcome != LW_NO_BALANCE || is->speed > 0.0;
-    if (!flies || should->at[LW_IN_MEAN].outcome != LW_FLIES) {
-        return (lw_seen){NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, stance->hump, NAN};
-    }
+    return (lw_seen){NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, stance->hump, NAN};
+}
+
+lw_seen lw_seen_of(const lw_scene *scene, const lw_stance *stance)
+{
+    const lw_answer *lull = &stance->at[LW_IN_LULL], *puff = &stance->at[LW_IN_PUFF];
+    const lw_answer *own = &scene->own[stance->pin].at[LW_IN_MEAN];
+    const lw_answer *fair = &scene->own[scene->proper].at[LW_IN_MEAN];
+    const lw_flight *is = &stance->at[LW_IN_MEAN].flight;
+    if (own->outcome != LW_FLIES || fair->outcome != LW_FLIES) return unseen(stance);
     return (lw_seen){
-        .bow = is->pitch - fair->pitch,
-        .height = is->ride_height - fair->ride_height,
+        .bow = is->pitch - own->flight.pitch,
+        .height = is->ride_height - fair->flight.ride_height,
         .travel = travel_of(stance),
         .tip = puff->margins.tip_depth - lost(puff, LOST),
         .stern_tip = puff->margins.rudder_tip,
@@ -51,7 +55,7 @@ lw_seen lw_seen_of(const lw_stance *stance, const lw_stance *should)
         .lift_left = lift_left(lull),
         .power_left = puff->margins.power,
         .sitting = lull->flight.effort,
-        .speed = is->speed / fair->speed - 1.0,
+        .speed = is->speed / fair->flight.speed - 1.0,
         .hump = stance->hump,
         .damping = stance->damping,
     };
@@ -65,6 +69,6 @@ double lw_eye_of(lw_eye eye, const lw_flight *f)
 
 // By a photo from abeam against the horizon and the hull's length; by a satellite receiver and a
 // wind that is never even.  [judged]
-static const double errors[LW_EYES] = {0.7 * LW_DEG, 0.04, 3.0 * LW_DEG, 0.5 * LW_KN};
+static const double errors[LW_EYES] = {0.5 * LW_DEG, 0.03, 2.0 * LW_DEG, 0.5 * LW_KN};
 
 double lw_eye_error(lw_eye eye) { return errors[eye]; }

@@ -64,6 +64,7 @@ enum { LW_IN_LULL, LW_IN_MEAN, LW_IN_PUFF, LW_IN_WINDS };
 // An answer without balance has the flight and margins that were reached on the way to it.
 typedef struct lw_stance {
     lw_levers levers;
+    size_t pin;  // sought from this pin's own trim, the pin in the boat
     lw_answer at[LW_IN_WINDS];
     double hump;     // [m/s^2] spare through the hump on a reach, in the mean wind; NAN: not sought
     double damping;  // [-]     of the swing of height and pitch; NAN: not sought
@@ -72,7 +73,8 @@ typedef struct lw_stance {
 // Flies in the lull, keeps its margins in the mean wind, and rides the puff out.
 bool lw_stance_is_kept(const lw_stance *stance);
 
-// What a sailor could see of a stance, beside the same boat as she should fly.
+// What a sailor could see of a stance, beside how she should fly: the bow as with that pin, height
+// and speed as with the pin that fits the wind best.
 typedef struct lw_seen {
     double bow;         // [rad]    up, more than she should
     double height;      // [m]      higher than she should
@@ -89,8 +91,6 @@ typedef struct lw_seen {
 } lw_seen;
 #define LW_SEEN (sizeof(lw_seen) / sizeof(double))
 extern const lw_table lw_seen_table;
-
-lw_seen lw_seen_of(const lw_stance *stance, const lw_stance *should);
 
 // --- signs: one table says what each looks for
 
@@ -148,8 +148,10 @@ typedef struct lw_scene {
 void lw_scene_prepare(lw_scene *scene, const lw_craft *craft, const lw_boat *boat,
                       const lw_wind *wind, lw_course course);
 
-// Stances from their levers, n side by side, sought from a pin's own.
-void lw_scene_stances(lw_scene *scene, size_t pin, lw_stance *stances, size_t n);
+// Stances from their pins and levers, n side by side.
+void lw_scene_stances(lw_scene *scene, lw_stance *stances, size_t n);
+
+lw_seen lw_seen_of(const lw_scene *scene, const lw_stance *stance);
 
 // --- a diagnosis
 
@@ -178,7 +180,6 @@ typedef struct lw_cause {
     double chance;     // of all that was weighed
     double factor;     // Bayes factor against nothing wrong
     double off;        // how far it is off, likeliest, in SI
-    size_t pin;        // from whose own trim the stance is
     lw_stance stance;  // the boat so
 } lw_cause;
 
