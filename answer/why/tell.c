@@ -256,6 +256,31 @@ static void tell_tip(const char *what, size_t margin, const lw_stance *stances[3
     }
 }
 
+static void tell_flight_lines(const lw_stance *stances[3], lw_teller *t)
+{
+    tell_line("bow up", "pitch", stances, t);
+    tell_line("hull above the water", "ride_height", stances, t);
+    tell_line("wand", "wand", stances, t);
+    tell_line("speed", "speed", stances, t);
+    tell_tip("main tip in the puff", offsetof(lw_margins, tip_depth) / sizeof(double), stances, t);
+    tell_tip("rudder tip in the puff", offsetof(lw_margins, rudder_tip) / sizeof(double), stances,
+             t);
+}
+
+// Of a boat that does not take off.
+static void tell_hump_line(const lw_why *why, const lw_stance *stances[3], lw_teller *t)
+{
+    const lw_quantity *row = lw_table_find(&lw_seen_table, "hump");
+    lw_tell_row(t);
+    lw_tell_text(t, NULL, "spare through the hump");
+    for (int i = 0; i < 3; i++) {
+        char text[LW_CELL_LENGTH];
+        const lw_seen seen = lw_seen_of(&why->scene, stances[i]);
+        lw_cell_value(text, row, &seen);
+        lw_tell_text(t, NULL, text);
+    }
+}
+
 static void tell_change(const lw_why *why, lw_teller *t)
 {
     static const lw_item columns[] = {
@@ -270,17 +295,34 @@ static void tell_change(const lw_why *why, lw_teller *t)
     lw_why_move(why, first, move);
     LW_FIT(head, "Then, if you %s", move);
     lw_tell_table(t, "change", head, columns, LW_COUNT_OF(columns));
-    tell_line("bow up", "pitch", stances, t);
-    tell_line("hull above the water", "ride_height", stances, t);
-    tell_line("wand", "wand", stances, t);
-    tell_line("speed", "speed", stances, t);
-    tell_tip("main tip in the puff", offsetof(lw_margins, tip_depth) / sizeof(double), stances, t);
-    tell_tip("rudder tip in the puff", offsetof(lw_margins, rudder_tip) / sizeof(double), stances,
-             t);
+    if (why->found.seen.set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN))
+        tell_hump_line(why, stances, t);
+    else
+        tell_flight_lines(stances, t);
     lw_tell_end(t);
     tell_stance(why, "before", &first->before, t);
     tell_stance(why, "after", &first->after, t);
     tell_stance(why, "should", &why->found.should, t);
+}
+
+// From what wind she takes off, where she does not.
+static void tell_takes_off(const lw_why *why, lw_teller *t)
+{
+    static const lw_item takes_off = {.key = "takes_off", .unit = LW_UNIT_KN, .digits = 1};
+    char text[LW_WHY_LENGTH];
+    const char *label = why->inputs->boat.pins[lw_why_state(why)->pin].label;
+    if (!(why->found.seen.set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN))) return;
+    lw_tell_number(t, &takes_off, why->takes_off > 0.0 ? why->takes_off : NAN);
+    if (why->takes_off <= 0.0)
+        LW_FIT(text, "On a reach pin %s takes off in no wind up to 8 kn more than this.", label);
+    else if (why->takes_off > why->wind.mean)
+        LW_FIT(text,
+               "On a reach pin %s takes off from a steady %s, %s more than this: wait for a "
+               "puff, bear away to a reach, bear up once she flies.",
+               label, SPEED(why->takes_off), SPEED(why->takes_off - why->wind.mean));
+    else
+        LW_FIT(text, "On a reach pin %s should take off in this wind.", label);
+    lw_tell_sentence(t, "takes_off_says", text);
 }
 
 // --- when to give up, and how far to trust it
@@ -325,6 +367,7 @@ void lw_why_tell(const void *it, lw_teller *t)
     } else {
         lw_tell_sentence(t, "nothing_helps", "No single move of trim or set-up makes it better.");
     }
+    tell_takes_off(why, t);
     tell_stops(why, t);
     tell_trust(why, t);
 }

@@ -21,7 +21,8 @@ typedef struct lw_why {
     lw_diagnosis found;
     lw_remedy remedies[LW_REMEDIES_MOST];
     size_t remedy_count;
-    lw_stance eased;  // the likeliest state with a tenth of the sail's power in use taken off
+    double takes_off;  // [m/s] of the likeliest state, where she stays down; 0: none
+    lw_stance eased;   // the likeliest state with a tenth of the sail's power in use taken off
 } lw_why;
 
 // The faces of the question.

@@ -12,7 +12,8 @@ static const char *amount(char text[LW_CELL_LENGTH], lw_lever lever, double si)
 {
     const lw_quantity *row = &lw_levers_table.rows[lever];
     const double by = fabs(si);
-    if (lever == LW_LEVER_SAIL) return lw_measure_text(text, by, 0, LW_UNIT_PERCENT);
+    if (lever == LW_LEVER_SAIL || lever == LW_LEVER_WIND)
+        return lw_measure_text(text, by, 0, LW_UNIT_PERCENT);
     if (row->unit == LW_UNIT_M) return lw_measure_text(text, by, 0, LW_UNIT_CM);
     return lw_measure_text(text, by, row->decimals, row->unit);
 }

@@ -154,6 +154,7 @@ void lw_why_end(void *it)
     lw_diagnose(&why->scene, &why->known, &why->seen, &why->found);
     why->remedy_count = lw_remedies_of(&why->scene, &why->found, why->remedies);
     ease(why);
+    if (why->scene.wants_hump) why->takes_off = lw_scene_takes_off(&why->scene, lw_why_state(why));
 }
 
 bool lw_why_is_answered(const void *it)

@@ -16,6 +16,7 @@ static const lw_quantity rows[] = {
     ROW(rod,     "r",     DEG,  1, "flap that the ride-height rod adds"),
     ROW(wand,    "l_w",   M,    2, "wand, pivot to tip"),
     ROW(gearing, "G",     NONE, 2, "flap degrees for each wand degree"),
+    ROW(wind,    "",      NONE, 2, "true wind over the wind that is told"),
 };
 // clang-format on
 LW_TABLE_COVERS(lw_levers, rows);
@@ -64,6 +65,10 @@ static const lw_lever_row levers[LW_LEVERS] = {
         "the gearing is too quick", "the gearing is too slow",
         "gear the flap up", "gear the flap down",
         "swing the wand 20 degrees and measure the flap"},
+    [LW_LEVER_WIND] = {0.08, 0.12, 1.0, 0.0, 0.0, 0.0, true,
+        "there is more wind than told", "there is less wind than told",
+        "wait for more wind", "wait for less wind",
+        "read the wind again, in lull and puff"},
 };
 // clang-format on
 

@@ -54,6 +54,8 @@ typedef struct bench {
     lw_scene *scene;
     const lw_diagnosis *found;
     lw_stance before;  // the likeliest state
+    lw_lever off;      // the lever that is off there, and by how much
+    double by;
 } bench;
 
 // Where even the right set-up overdraws its margins, as little as that is enough.
@@ -71,6 +73,7 @@ static lw_remedy move_to(const bench *b, lw_lever lever, const lw_stance *after)
     lw_remedy remedy = {.lever = lever, .before = b->before, .after = *after};
     remedy.by = lw_lever_get(&after->levers, lever) - lw_lever_get(&b->before.levers, lever);
     remedy.is_more = remedy.by > 0.0;
+    remedy.rights = lever == b->off && remedy.is_more != (b->by > 0.0);
     remedy.left = chance_left(b->scene, b->found->seen.set, &remedy);
     remedy.is_enough = is_enough(b, &remedy);
     return remedy;
@@ -95,12 +98,11 @@ static bool is_within(const bench *b, lw_lever lever, double value)
     }
 }
 
-// A lever one way, step by step: the first that is enough, else the best of them.
-static bool move(const bench *b, lw_lever lever, bool is_more, lw_remedy *remedy)
+// Steps of a lever one way, as many as there are; whole steps.
+static size_t steps_of(const bench *b, lw_lever lever, bool is_more, lw_stance after[STEPS_MOST])
 {
     const lw_lever_row *row = lw_lever_of(lever);
     const double from = lw_lever_get(&b->before.levers, lever);
-    lw_stance after[STEPS_MOST];
     size_t n = 0;
     while (n < STEPS_MOST) {
         const double by = row->step * (double)(n + 1) * (is_more ? 1.0 : -1.0);
@@ -108,11 +110,30 @@ static bool move(const bench *b, lw_lever lever, bool is_more, lw_remedy *remedy
         after[n] = (lw_stance){.levers = b->before.levers, .pin = b->before.pin};
         lw_lever_put(&after[n++].levers, lever, from + by);
     }
+    return n;
+}
+
+// The step from which on moving is worth while: what is off is put right, not half of it.
+static size_t least_step(const bench *b, lw_lever lever, bool is_more, size_t n)
+{
+    const lw_lever_row *row = lw_lever_of(lever);
+    if (lever != b->off || is_more == (b->by > 0.0)) return 0;
+    const double steps = floor(fabs(b->by) / row->step + 0.5);
+    return steps < 1.0 ? 0 : steps > (double)n ? n - 1 : (size_t)steps - 1;
+}
+
+// A lever one way: the first step that is enough, else the best of them.
+static bool move(const bench *b, lw_lever lever, bool is_more, lw_remedy *remedy)
+{
+    lw_stance after[STEPS_MOST];
+    const size_t n = steps_of(b, lever, is_more, after);
     if (n == 0) return false;
     lw_scene_stances(b->scene, after, n);
-    for (size_t i = 0; i < n; i++) {
+    const size_t first = least_step(b, lever, is_more, n);
+    for (size_t k = 0; k < n; k++) {
+        const size_t i = (first + k) % n;  // those before it last
         const lw_remedy one = move_to(b, lever, &after[i]);
-        if (i == 0 || one.is_enough || one.left < remedy->left) *remedy = one;
+        if (k == 0 || one.is_enough || one.left < remedy->left) *remedy = one;
         if (one.is_enough) return true;
     }
     return remedy->left < HELPS;
@@ -125,6 +146,7 @@ static bool change_pin(const bench *b, size_t pin, lw_remedy *remedy)
     lw_stance after = {.levers = *own, .pin = pin};
     after.levers.sail = now->sail, after.levers.rod = now->rod;
     after.levers.wand = now->wand, after.levers.gearing = now->gearing;
+    after.levers.wind = now->wind;
     lw_scene_stances(b->scene, &after, 1);
     *remedy = move_to(b, LW_LEVER_PIN, &after);
     remedy->turns = own->turns - now->turns;
@@ -139,11 +161,13 @@ static double size_of(const lw_remedy *remedy)
     return row->trouble * fabs(remedy->by) / row->usual;
 }
 
-// Trim that is enough, set-up that is enough, the smallest first; what helps, by what it leaves.
+// Trim that is enough, set-up that is enough, what is likeliest off before the smallest; what only
+// helps, by what it leaves.
 static double order_of(const lw_remedy *remedy)
 {
     const bool is_trim = lw_lever_of(remedy->lever)->is_trim;
-    if (remedy->is_enough) return (is_trim ? 0.0 : 100.0) + size_of(remedy);
+    const double least = is_trim ? 0.0 : 100.0;
+    if (remedy->is_enough) return remedy->rights ? least : least + size_of(remedy);
     return 200.0 + remedy->left;
 }
 
@@ -192,12 +216,14 @@ static double showing(const lw_scene *scene, lw_sign_set seen, const lw_stance *
 static bench bench_of(lw_scene *scene, const lw_diagnosis *found)
 {
     const lw_sign_set seen = found->seen.set;
-    bench b = {.scene = scene, .found = found, .before = found->told};
+    bench b = {.scene = scene, .found = found, .before = found->told, .off = LW_LEVERS};
     double best = found->nothing * showing(scene, seen, &found->told);
     for (size_t i = 0; i < found->count; i++) {
         const lw_cause *cause = &found->causes[i];
         const double weight = cause->chance * showing(scene, seen, &cause->stance);
-        if (weight > best) best = weight, b.before = cause->stance;
+        if (weight <= best) continue;
+        best = weight, b.before = cause->stance;
+        b.off = cause->lever, b.by = cause->off;
     }
     return b;
 }

@@ -25,7 +25,8 @@ static lw_levers levers_of(const lw_setup *setup, const lw_flight *flight)
                        .pin = setup->incidence,
                        .rod = setup->rod,
                        .wand = setup->wand_length,
-                       .gearing = setup->gearing};
+                       .gearing = setup->gearing,
+                       .wind = 1.0};
 }
 
 static lw_ask ask_again(const lw_craft *craft, const lw_setup *setup, const lw_answer *answer)
@@ -149,6 +150,7 @@ static void put_levers(const lw_scene *scene, size_t pin, int wind, const lw_lev
                             .wand_length = levers->wand,
                             .gearing = levers->gearing,
                             .rod = levers->rod};
+    ask->wind = levers->wind * wind_in(scene, wind);
     ask->heel = fmax(heel, 0.0);
     ask->place = levers->place + scene->craft->transom_x;
     lw_ask_give_rudder(ask, lw_craft_rudder(scene->craft, levers->turns));
@@ -205,11 +207,11 @@ static void balance_some(lw_scene *scene, lw_stance *stances, size_t n)
 
 #define REACH (100.0 * LW_DEG)  // heading on which she takes off  [common practice]
 
-static double hump_of(const lw_scene *scene, const lw_craft *craft, const lw_levers *levers)
+static double hump_of(const lw_craft *craft, const lw_levers *levers, double wind)
 {
     const lw_setup setup = {levers->pin, levers->wand, levers->gearing, levers->rod};
     const double rudder = lw_craft_rudder(craft, levers->turns);
-    return lw_launch_of(craft, &setup, rudder, scene->wind.mean, REACH).hump_spare;
+    return lw_launch_of(craft, &setup, rudder, wind, REACH).hump_spare;
 }
 
 static bool is_of_height(const lw_mode *mode)
@@ -236,7 +238,8 @@ static double damping_of(const lw_scene *scene, const lw_craft *craft, const lw_
 static void seek_more(lw_scene *scene, lw_stance *stance)
 {
     const lw_craft *craft = craft_with(scene, stance->levers.sail);
-    stance->hump = scene->wants_hump ? hump_of(scene, craft, &stance->levers) : NAN;
+    const double wind = stance->levers.wind * scene->wind.mean;
+    stance->hump = scene->wants_hump ? hump_of(craft, &stance->levers, wind) : NAN;
     stance->damping = scene->wants_damping ? damping_of(scene, craft, stance) : NAN;
 }
 
@@ -265,4 +268,17 @@ void lw_scene_stances(lw_scene *scene, lw_stance *stances, size_t n)
             for (size_t i = first; i < end; i++) keep_down(scene, &stances[i]);
     }
     for (size_t i = 0; i < n; i++) seek_more(scene, &stances[i]);
+}
+
+#define MORE      (8.0 * LW_KN)
+#define MORE_STEP (0.25 * LW_KN)
+
+double lw_scene_takes_off(lw_scene *scene, const lw_stance *stance)
+{
+    const lw_craft *craft = craft_with(scene, stance->levers.sail);
+    const double from = scene->wind.mean;
+    for (double more = 0.0; more <= MORE; more += MORE_STEP) {
+        if (hump_of(craft, &stance->levers, from + more) > 0.0) return from + more;
+    }
+    return 0.0;
 }

@@ -49,8 +49,9 @@ typedef struct look {
     }
 
 typedef struct sign_row {
-    look looks[LOOKS];
+    look looks[LOOKS];  // all of them
     const char *stop;
+    look or_else;  // or this one alone
 } sign_row;
 
 #define DEG LW_DEG
@@ -61,19 +62,22 @@ static const sign_row signs[LW_SIGNS] = {
         "the bow will not come down with two turns more: sit forward, then look at the pin"},
     [LW_SIGN_BOW_DOWN] = {{FOR(bow, UNDER, -1.5 * DEG, 0.4 * DEG)},
         "the bow stays down with two turns off: sit aft, then look at the pin"},
-    [LW_SIGN_NOSE_RISES] = {{FOR(bow, UNDER, -0.8 * DEG, 0.4 * DEG), FOR(travel, UNDER, 8.0 * DEG, 2.0 * DEG)},
+    [LW_SIGN_NOSE_RISES] = {{FOR(bow, UNDER, -0.8 * DEG, 0.4 * DEG),
+                             FOR(travel, UNDER, 8.0 * DEG, 2.0 * DEG)},
         "it is the sign to give the pin up: she breaches next"},
-    [LW_SIGN_RISES] = {{FOR(height, OVER, 0.05, 0.015), FOR(travel, UNDER, 14.0 * DEG, 3.0 * DEG), FOR(bow, OVER, -0.8 * DEG, 0.5 * DEG)},
+    [LW_SIGN_RISES] = {{FOR(height, OVER, 0.05, 0.015), FOR(travel, UNDER, 14.0 * DEG, 3.0 * DEG),
+                        FOR(bow, OVER, -0.8 * DEG, 0.5 * DEG)},
         "she rises again with the rudder wound: give the pin up"},
     [LW_SIGN_HOPS] = {{FOR(damping, UNDER, 0.45, 0.12)},
         "she hops higher each time: let her down and gear the flap down ashore"},
     [LW_SIGN_LOW] = {{FOR(height, UNDER, -0.05, 0.015)},
         "she rides low with the bow level: look at rod and wand, then a pin with more lift"},
-    [LW_SIGN_TOUCHES] = {{FOR(clearance, UNDER, 0.22, 0.04)},
-        "she touches in every lull: the pin has too little lift for this wind"},
+    [LW_SIGN_TOUCHES] = {{FOR(clearance, UNDER, 0.30, 0.05)},
+        "she touches in every lull: the pin has too little lift for this wind",
+        FOR(tip, UNDER, -1.0, 0.3)},
     [LW_SIGN_STAYS_DOWN] = {{FOR(hump, UNDER, 0.02, 0.03)},
         "no puff lifts her on a reach: a pin with more lift, or sail her on the hull"},
-    [LW_SIGN_DROPS] = {{FOR(lift_left, UNDER, 1.5 * DEG, 0.7 * DEG)},
+    [LW_SIGN_DROPS] = {{FOR(lift_left, UNDER, 2.5 * DEG, 1.0 * DEG)},
         "she drops in every lull: a pin with more lift, if the puffs allow it"},
     [LW_SIGN_BREACHES] = {{FOR(tip, UNDER, -0.1, 0.15)},
         "she breaches twice in a leg with the rudder wound: give the pin up"},
@@ -85,7 +89,7 @@ static const sign_row signs[LW_SIGNS] = {
         "she lies over with the sheet right out: it is too much wind, go in"},
     [LW_SIGN_WINDWARD] = {{FOR(sitting, UNDER, 0.15, 0.06)},
         "she falls to windward though you sit in: sail her flatter"},
-    [LW_SIGN_SLOW] = {{FOR(speed, UNDER, -0.05, 0.015)},
+    [LW_SIGN_SLOW] = {{FOR(speed, UNDER, -0.035, 0.012)},
         "she stays slow with the trim of the table: look at foils for weed and dents"},
 };
 
@@ -133,17 +137,23 @@ static double logistic(double z)
     return 1.0 / (1.0 + lw_exp(-(z < -40.0 ? -40.0 : z > 40.0 ? 40.0 : z)));
 }
 
+static double look_chance(const look *at, const lw_seen *seen)
+{
+    const double value = *(const double *)((const char *)seen + at->member);
+    if (value != value) return 0.0;  // not sought
+    const double over = (value - at->from) / at->edge;
+    return logistic(1.7 * (at->side == OVER ? over : -over));
+}
+
 double lw_sign_chance(lw_sign sign, const lw_seen *seen)
 {
+    const sign_row *row = &signs[sign];
     double chance = 1.0;
-    for (int i = 0; i < LOOKS && signs[sign].looks[i].side != NOTHING; i++) {
-        const look *at = &signs[sign].looks[i];
-        const double value = *(const double *)((const char *)seen + at->member);
-        if (value != value) return 0.0;  // not sought
-        const double over = (value - at->from) / at->edge;
-        chance *= logistic(1.7 * (at->side == OVER ? over : -over));
+    for (int i = 0; i < LOOKS && row->looks[i].side != NOTHING; i++) {
+        chance *= look_chance(&row->looks[i], seen);
     }
-    return chance;
+    if (row->or_else.side == NOTHING) return chance;
+    return 1.0 - (1.0 - chance) * (1.0 - look_chance(&row->or_else, seen));
 }
 
 bool lw_signs_clash(lw_sign_set set, lw_sign *one, lw_sign *other)

@@ -27,11 +27,12 @@ typedef struct lw_levers {
     double rod;      // [rad]   flap added by the ride-height rod
     double wand;     // [m]     its length
     double gearing;  // [-]
+    double wind;     // [-]     true / as told: nobody moves it, but it may be what is off
 } lw_levers;
 
 // clang-format off
 #define LW_LEVER_LIST(X) \
-    X(TURNS) X(PLACE) X(HEEL) X(SAIL) X(PIN) X(ROD) X(WAND) X(GEARING)
+    X(TURNS) X(PLACE) X(HEEL) X(SAIL) X(PIN) X(ROD) X(WAND) X(GEARING) X(WIND)
 // clang-format on
 #define LW_AS_LEVER(name) LW_LEVER_##name,
 typedef enum lw_lever { LW_LEVER_LIST(LW_AS_LEVER) LW_LEVERS } lw_lever;
@@ -153,6 +154,10 @@ void lw_scene_stances(lw_scene *scene, lw_stance *stances, size_t n);
 
 lw_seen lw_seen_of(const lw_scene *scene, const lw_stance *stance);
 
+// Least mean wind [m/s], as told or more, that lifts a stance through the hump on a reach; 0: none
+// up to 8 kn more.
+double lw_scene_takes_off(lw_scene *scene, const lw_stance *stance);
+
 // --- a diagnosis
 
 // What is told of the levers; the rest is taken as it should be.
@@ -204,6 +209,7 @@ typedef struct lw_remedy {
     double by;       // how far, in SI
     size_t pin;      // with LW_LEVER_PIN: which
     double turns;    // with LW_LEVER_PIN: turns then, less those now
+    bool rights;     // puts right what is likeliest off
     bool is_enough;  // the signs go and the margins are kept
     double left;     // chance of the signs afterwards, of their chance before
     lw_stance before, after;
