@@ -126,6 +126,8 @@ static const lw_section sections[] = {
      .count_offset = offsetof(lw_boat, pin_count), .label_offset = offsetof(lw_pin, label)},
 };
 
+static const char *const grips[] = {"clockwise", "counter-clockwise", LW_GRIP_UNKNOWN, NULL};
+
 static const lw_text texts[] = {
     {.key = "name", .offset = offsetof(lw_boat, name), .preset = "Unnamed boat",
      .doc = "What you call this boat, in this state."},
@@ -133,6 +135,9 @@ static const lw_text texts[] = {
      .preset = LW_SECTION_AS_MEASURED, .doc = "Section of the main foil: " SECTION_DOC},
     {.key = "rudder_section", .offset = offsetof(lw_boat, rudder_section),
      .preset = LW_SECTION_AS_MEASURED, .doc = "Section of the rudder foil: " SECTION_DOC},
+    {.key = "grip", .offset = offsetof(lw_boat, grip), .preset = LW_GRIP_UNKNOWN, .words = grips,
+     .doc = "Which way the twist grip turns to add rudder lift, seen from where you sit, looking "
+            "along the tiller. Ashore: turn it and see which way the rudder foil's nose goes up."},
 };
 // clang-format on
 

@@ -93,11 +93,14 @@ typedef struct lw_pin {
 } lw_pin;
 
 #define LW_SECTION_AS_MEASURED "as measured"
+#define LW_GRIP_UNKNOWN        "unknown"
 
 typedef struct lw_boat {
     char name[LW_NAME_LENGTH];
     char main_section[LW_NAME_LENGTH];    // designation of the main foil's section, "NACA 63-412",
     char rudder_section[LW_NAME_LENGTH];  // and of the rudder foil's; or as measured
+    char grip[LW_NAME_LENGTH];  // how the twist grip turns to add rudder lift: "clockwise",
+                                // "counter-clockwise" or "unknown"
     lw_hull hull;
     lw_foil main_foil;
     lw_foil rudder_foil;
