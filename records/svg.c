@@ -4,7 +4,6 @@
 #include "records/svg.h"
 
 #include <math.h>
-#include <stdbool.h>
 #include <string.h>
 
 #include "records/utf8.h"
@@ -31,14 +30,29 @@ static void escaped(FILE *out, const char *text)
     }
 }
 
+static void white_page(FILE *out, const char *title)
+{
+    fputs("\n<title>", out);
+    escaped(out, title);
+    fputs("</title>\n<rect width=\"100%\" height=\"100%\" fill=\"white\"/>\n", out);
+}
+
 void lw_svg_begin(FILE *out, double width, double height, const char *title)
 {
     fprintf(out,
             "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" width=\"%.0f\" "
-            "height=\"%.0f\" font-family=\"sans-serif\">\n<title>",
+            "height=\"%.0f\" font-family=\"sans-serif\">",
             width, height, width, height);
-    escaped(out, title);
-    fputs("</title>\n<rect width=\"100%\" height=\"100%\" fill=\"white\"/>\n", out);
+    white_page(out, title);
+}
+
+void lw_svg_begin_paper(FILE *out, double width, double height, const char *title)
+{
+    fprintf(out,
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.4f %.4f\" width=\"%gmm\" "
+            "height=\"%gmm\" font-family=\"Liberation Sans, Arial, Helvetica, sans-serif\">",
+            width / LW_SVG_POINT, height / LW_SVG_POINT, width, height);
+    white_page(out, title);
 }
 
 void lw_svg_end(FILE *out) { fputs("</svg>\n", out); }
@@ -55,6 +69,7 @@ void lw_svg_text(FILE *out, lw_svg_point at, lw_svg_words how, const char *text)
     fprintf(out, "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%g\" text-anchor=\"%s\" fill=\"%s\"",
             at.x, at.y, how.size, how.anchor ? how.anchor : "start",
             how.colour ? how.colour : "#222");
+    if (how.is_bold) fputs(" font-weight=\"bold\"", out);
     if (how.turn != 0.0) fprintf(out, " transform=\"rotate(%g %.2f %.2f)\"", how.turn, at.x, at.y);
     if (is_wider(how, text))
         fprintf(out, " textLength=\"%g\" lengthAdjust=\"spacingAndGlyphs\"", how.room);

@@ -4,6 +4,7 @@
 #ifndef LW_SVG_H
 #define LW_SVG_H
 
+#include <stdbool.h>
 #include <stdio.h>
 
 typedef struct lw_svg_point {
@@ -16,6 +17,7 @@ typedef struct lw_svg_words {
     double turn;         // [deg] clockwise
     const char *colour;
     double room;  // words that would be wider are set closer; 0: as wide as they are
+    bool is_bold;
 } lw_svg_words;
 
 typedef struct lw_svg_stroke {
@@ -27,6 +29,10 @@ typedef struct lw_svg_stroke {
 
 // A white page; the title is for those who cannot see it.
 void lw_svg_begin(FILE *out, double width, double height, const char *title);
+
+// One of paper [mm], on which lengths are points of a 72nd of an inch.
+#define LW_SVG_POINT (25.4 / 72.0)  // [mm]
+void lw_svg_begin_paper(FILE *out, double width, double height, const char *title);
 void lw_svg_end(FILE *out);
 
 void lw_svg_text(FILE *out, lw_svg_point at, lw_svg_words how, const char *text);
