@@ -10,7 +10,7 @@
 #include "answer/pick/pick.h"
 #include "lullwise/choice_find.h"
 #include "test/check.h"
-#include "test/random_outlook.h"
+#include "test/random_day.h"
 #include "test/told_tree.h"
 
 #ifdef __SANITIZE_ADDRESS__
@@ -28,81 +28,6 @@
 static lw_range ranges[RANGES];
 static lw_outlook outlook;
 
-// One pin of any boat on any course.
-static lw_range any_range(boat_kind kind, random_stream *stream)
-{
-    long again = 0;
-    lw_craft craft;
-    lw_range range;
-    const lw_boat boat = random_boat(kind, stream, &again);
-    const lw_person person = random_person(kind, stream);
-    const lw_day day = random_day(kind, stream);
-    const lw_medium medium = lw_medium_of(&day);
-    lw_craft_prepare(&craft, &boat, random_sections(stream), &person, &medium);
-    lw_setup setup = craft.setup;
-    setup.incidence = boat.pins[0].incidence;
-    const lw_course course = lw_course_to(random_between(stream, 0.0, 180.0) * LW_DEG);
-    lw_range_of(&craft, &setup, course, random_between(stream, 0.0, 6.0) * LW_KN, &range);
-    return range;
-}
-
-// One pin of the presets' boat with a sailor who sails her: held in some wind.
-static lw_range good_range(random_stream *stream)
-{
-    static lw_polar_room room;
-    static lw_sections sections;
-    static bool is_ready;
-    lw_boat boat;
-    lw_sailor sailor;
-    lw_craft craft;
-    lw_range range;
-    lw_record_preset(&lw_boat_record, &boat);
-    lw_record_preset(&lw_sailor_record, &sailor);
-    if (!is_ready) lw_sections_prepare(&sections, &boat, &room);
-    is_ready = true;
-    sailor.person.mass = random_between(stream, 60.0, 90.0);
-    const lw_day day = random_day(BOAT_USUAL, stream);
-    const lw_medium medium = lw_medium_of(&day);
-    lw_craft_prepare(&craft, &boat, &sections, &sailor.person, &medium);
-    lw_setup setup = craft.setup;
-    setup.incidence = random_between(stream, 0.0, 5.0) * LW_DEG;
-    const lw_course course = lw_course_of((lw_course_kind)(random_bits(stream) % LW_COURSE_COUNT));
-    lw_range_of(&craft, &setup, course, random_between(stream, 0.0, 4.0) * LW_KN, &range);
-    return range;
-}
-
-// The first half of them good.
-static void work_out_ranges(random_stream *stream)
-{
-    for (size_t i = 0; i < RANGES; i++) {
-        ranges[i] = i < RANGES / 2 ? good_range(stream) : any_range(kind_of((int)i), stream);
-    }
-}
-
-// Winds in which she may well fly.
-static void draw_breeze(lw_wind *wind, random_stream *stream)
-{
-    wind->mean = random_between(stream, 4.0, 18.0) * LW_KN;
-    wind->lull = wind->mean * random_between(stream, 0.6, 0.95);
-    wind->puff = wind->mean * random_between(stream, 1.05, 1.5);
-}
-
-// Rides that swim nowhere, flying always or when the wind is more.
-static void calm_rides(random_stream *stream)
-{
-    for (size_t b = 0; b < LW_BLOCKS; b++) {
-        for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
-            for (size_t pin = 0; pin < outlook.pin_count; pin++) {
-                for (size_t c = 0; c < outlook.course_count; c++) {
-                    lw_ride_sum *one = &outlook.blocks[b].as_is[k][pin][c];
-                    one->swims = outlook.blocks[b].drawn[k][pin][c].swims = 0.0;
-                    one->along = one->seconds * random_between(stream, 2.0, 8.0);
-                }
-            }
-        }
-    }
-}
-
 static void ride_it(void)
 {
     outlook.effort.seconds = 10.0;
@@ -113,28 +38,16 @@ static void ride_it(void)
 // False where the day contradicts itself.
 static bool random_picked(lw_picked *picked, int run, random_stream *stream)
 {
-    const char *why;
-    long again = 0;
     lw_inputs *inputs = &picked->inputs;
-    const boat_kind kind = kind_of(run);
-    lw_record_preset(&lw_sailor_record, &inputs->sailor);
-    inputs->boat = random_boat(kind, stream, &again);
-    inputs->sailor.person = random_person(kind, stream);
-    inputs->day = random_day(kind, stream);
-    if (run % 3) draw_breeze(&inputs->day.wind, stream);
-    snprintf(inputs->day.aim, sizeof inputs->day.aim, "%s", lw_aim_text((lw_aim)(run / 2 % 3)));
-    if (!lw_day_settle(&inputs->day, &why)) return false;
+    if (!random_inputs(inputs, run, stream)) return false;
     picked->outlook = &outlook;
     picked->speed_unit = run % 5 ? LW_UNIT_NONE : LW_UNIT_MPS;
     lw_outlook_begin(&outlook, &inputs->boat, random_sections(stream), &inputs->sailor.person,
                      &inputs->day);
-    if (run >= DRAWN * soak_times()) {
+    if (run >= DRAWN * soak_times())
         ride_it();
-    } else {
-        draw_ranges(&outlook, &(range_pool){ranges, run % 3 ? RANGES / 2 : RANGES}, stream);
-        draw_rides(&outlook, stream);
-        if (run % 4) calm_rides(stream);
-    }
+    else
+        draw_outlook(&outlook, &(range_pool){ranges, RANGES}, run, stream);
     lw_outlook_end(&outlook);
     lw_picked_rank(picked);
     return true;
@@ -469,7 +382,7 @@ TEST_FUNCTION(no_two_things_told_of_a_day_contradict_each_other)
     static lw_picked picked;
     random_stream stream = {31};
     long days = 0, unheld = 0, calm = 0;
-    work_out_ranges(&stream);
+    work_out_ranges(ranges, RANGES, &stream);
     for (int run = 0; run < DRAWN * soak_times() + RIDDEN; run++) {
         if (!random_picked(&picked, run, &stream)) continue;
         json_t *told = tree_of(tell, &picked);
