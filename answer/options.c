@@ -63,6 +63,9 @@ static const lw_quantity builds_to_row = {
     .key = "builds-to", .unit = LW_UNIT_KN, .min = 0.5, .max = 60.0, .decimals = 1};
 static const lw_quantity stop_row = {
     .key = "stop", .unit = LW_UNIT_S, .min = 0.0, .max = 3600.0};
+static const lw_quantity season_row = {
+    .key = "season", .unit = LW_UNIT_KN, .min = 2.0, .max = 40.0,
+    .usual_min = 3.0, .usual_max = 35.0};
 static const lw_quantity port_row = {
     .key = "port", .unit = LW_UNIT_NONE, .min = 1024.0, .max = 65535.0};
 
@@ -149,6 +152,14 @@ static const lw_option list[] = {
                                         "down to sailing at speed again: by a watch, or 120 s, "
                                         "which "
                                         "is taken without it."},
+    {"second",  0,   "FILE",      NULL, "A second sailor of this boat, on the same card."},
+    {"season",  0,   "SPEEDS",    &season_row, "A card for mean winds from:to:step, eight at most, "
+                                        "as in --season '6:24:3 kn', instead of the day's."},
+    {"paper",   0,   "WORD",      NULL, "A6, A5 or half-letter (5.5 x 8.5 in); A6 without it."},
+    {"date",    0,   "DATE",      NULL, "Of the card, as in --date 2030-05-17; today without it."},
+    {"pdf",     0,   "FILE",      NULL, "Also write both pages as PDF; takes rsvg-convert."},
+    {"png",     0,   "FILE",      NULL, "Also write each page as a picture of 300 dots an inch, "
+                                        "named as for --svg; takes rsvg-convert."},
     {"port",    0,   "NUMBER",    &port_row, "Where the page is, instead of at port 8247. What the "
                                         "page keeps belongs to its port."},
     {"no-browser", 0, NULL,       NULL, "Only print the address."},

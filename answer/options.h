@@ -20,6 +20,7 @@ typedef struct lw_option {
 typedef struct lw_options {
     const char *command;      // the question's name, for messages
     lw_unit speed_unit;       // of speeds in sentences; LW_UNIT_NONE: knots
+    const char *today;        // as in 2030-05-17; NULL: not known
     bool (*wants_end)(void);  // whether a long step should end with what there is; or NULL
     size_t count, operand_count;
     const lw_option *given[LW_GIVEN_MOST];

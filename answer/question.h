@@ -49,6 +49,7 @@ typedef struct lw_question {
     lw_tell *tell;
 
     lw_writer *draw;            // a picture as SVG; NULL: none
+    lw_writer *draw_back;       // its second page; NULL: it has one
     lw_writer *log;             // a history as CSV; NULL: none
     void (*release)(void *it);  // gives memory back; NULL: it holds none
     const char *work;           // what is worked out, for a line of progress
@@ -65,6 +66,7 @@ typedef struct lw_question {
     X(pick)  \
     X(hold)  \
     X(why)   \
+    X(card)  \
     X(sensitivity) \
     X(foil)  \
     X(hull)

@@ -6,8 +6,8 @@
 set -eu
 
 run="build-essential cmake ninja-build pkg-config libyaml-dev libjansson-dev libevent-dev
-     nettle-dev"
-test="$run libcmocka-dev libcminpack-dev libmpfr-dev liblapack-dev libsundials-dev clang-14
+     nettle-dev librsvg2-bin"
+test="$run poppler-utils libcmocka-dev libcminpack-dev libmpfr-dev liblapack-dev libsundials-dev clang-14
       lld-14 wasi-libc libclang-rt-14-dev libclang-rt-14-dev-wasm32 mandoc"
 page="cmake ninja-build clang-14 lld-14 wasi-libc libclang-rt-14-dev-wasm32"
 node=""

@@ -1,12 +1,16 @@
 // ask.c - a question of answer/ asked on the command line.
 // SPDX-License-Identifier: MIT
 
+#define _POSIX_C_SOURCE 200809L  // localtime_r
+
 #include "command/ask.h"
 
 #include <stdlib.h>
 #include <string.h>
+#include <time.h>
 
 #include "command/figures.h"
+#include "command/pages.h"
 #include "command/terminal/print.h"
 #include "command/terminal/stop.h"
 #include "command/told_json.h"
@@ -68,7 +72,8 @@ static bool tell(const lw_question *question, const void *it, const lw_options *
 {
     lw_figure figures[LW_FIGURES_MOST + 1];
     if (lw_options_has(options, "json")) return lw_told_json_write(question->tell, it, stdout);
-    if (is_output(options, "svg", question->draw) || is_output(options, "csv", question->log))
+    if (is_output(options, "svg", question->draw) || is_output(options, "csv", question->log) ||
+        is_output(options, "pdf", question->draw) || is_output(options, "png", question->draw))
         return true;
     lw_terminal_tell(question->tell, it, stdout, lw_figures_of(question, it, figures));
     return true;
@@ -78,11 +83,21 @@ static lw_exit answer(const lw_question *question, void *it, const lw_options *o
 {
     lw_work(question, it);
     const bool is_told = tell(question, it, options);
-    const bool is_drawn = write_file(options, "svg", question->draw, it);
+    const bool is_drawn = lw_pages_write(question, it, options);
     const bool is_logged = write_file(options, "csv", question->log, it);
     const bool is_answered = !question->is_answered || question->is_answered(it);
     const bool is_fine = is_told && is_drawn && is_logged && is_answered;
     return is_fine ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
+}
+
+// The day on this computer's clock, as in 2030-05-17.
+static const char *today(void)
+{
+    static char text[16];
+    const time_t now = time(NULL);
+    struct tm at;
+    if (!localtime_r(&now, &at) || !strftime(text, sizeof text, "%Y-%m-%d", &at)) return NULL;
+    return text;
 }
 
 lw_exit lw_ask_question(const lw_question *question, const lw_options *given)
@@ -93,6 +108,7 @@ lw_exit lw_ask_question(const lw_question *question, const lw_options *given)
     lw_refusal refusal = {0};
     asked = *given;
     asked.wants_end = lw_stop_wanted;
+    asked.today = today();
     lw_stop_watch();
     if (!read_inputs(&inputs, options)) return LW_EXIT_WRONG_INPUT;
     void *it = calloc(1, question->size);

@@ -7,6 +7,7 @@
 #include "command/ask.h"
 #include "command/command.h"
 #include "command/command_line.h"
+#include "command/pages.h"
 #include "command/terminal/print.h"
 #include "records/output_file.h"
 
@@ -94,7 +95,7 @@ static lw_exit say_unknown(const char *name)
 // Files that would be refused in the end are refused before the work.
 static bool outputs_can_be(const lw_options *options)
 {
-    static const char *const names[] = {"output", "csv", "svg"};
+    static const char *const names[] = {"output", "csv"};
     for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
         const char *path = lw_options_text(options, names[i]), *why;
         if (lw_output_can(path, lw_options_has(options, "force"), &why)) continue;
@@ -124,8 +125,9 @@ static lw_exit run(const lw_command *command, int count, char *const *words)
         return LW_EXIT_WRONG_INPUT;
     }
     if (!outputs_can_be(&options)) return LW_EXIT_WRONG_INPUT;
-    return command->question ? lw_ask_question(command->question, &options)
-                             : command->run(&options);
+    if (!command->question) return command->run(&options);
+    if (!lw_pages_can(command->question, &options)) return LW_EXIT_WRONG_INPUT;
+    return lw_ask_question(command->question, &options);
 }
 
 static lw_exit answer(int count, char *const *words)
