@@ -71,6 +71,7 @@ static void tell_signs(const lw_why *why, lw_teller *t)
 
 #define CAUSES_SHOWN 4
 #define LEAST_SHOWN  0.02  // chance of one that is shown  [judged]
+#define LEAST_FACTOR 1.2   // and how far the signs speak for it  [judged]
 
 // clang-format off
 static const lw_item cause_columns[] = {
@@ -82,6 +83,11 @@ static const lw_item cause_columns[] = {
     {.key = "check",   .form = LW_AS_TEXT},
 };
 // clang-format on
+
+static bool is_telling(const lw_cause *cause)
+{
+    return cause->chance >= LEAST_SHOWN && cause->factor >= LEAST_FACTOR;
+}
 
 static void tell_cause(const lw_why *why, const lw_cause *cause, bool is_shown, lw_teller *t)
 {
@@ -105,10 +111,12 @@ static void tell_checks(const lw_why *why, lw_teller *t)
     char text[400] = "To see which: ";
     const lw_diagnosis *found = &why->found;
     size_t n = 0;
+    bool is_told[LW_LEVERS] = {false};
     for (size_t i = 0; i < found->count && n < 3; i++) {
-        if (found->causes[i].chance < 0.1) break;
-        lw_text_add(text, sizeof text, "%s%s", n++ ? "; " : "",
-                    lw_lever_of(found->causes[i].lever)->check);
+        const lw_cause *cause = &found->causes[i];
+        if (cause->chance < 0.1 || !is_telling(cause) || is_told[cause->lever]) continue;
+        is_told[cause->lever] = true;
+        lw_text_add(text, sizeof text, "%s%s", n++ ? "; " : "", lw_lever_of(cause->lever)->check);
     }
     lw_text_add(text, sizeof text, ".");
     lw_tell_note(t, "checks", n > 1 ? text : NULL);
@@ -116,13 +124,15 @@ static void tell_checks(const lw_why *why, lw_teller *t)
 
 static void tell_causes(const lw_why *why, lw_teller *t)
 {
+    size_t shown = 0;
     const lw_diagnosis *found = &why->found;
     static const lw_item nothing = {
         .key = "nothing_wrong", .form = LW_AS_CHANCE, .unit = LW_UNIT_PERCENT};
     lw_tell_table(t, "causes", "What it is likely to be", cause_columns,
                   LW_COUNT_OF(cause_columns));
     for (size_t i = 0; i < found->count; i++) {
-        const bool is_shown = i < CAUSES_SHOWN && found->causes[i].chance >= LEAST_SHOWN;
+        const bool is_shown = shown < CAUSES_SHOWN && is_telling(&found->causes[i]);
+        shown += is_shown;
         tell_cause(why, &found->causes[i], is_shown, t);
     }
     lw_tell_end(t);
@@ -311,7 +321,7 @@ static void tell_takes_off(const lw_why *why, lw_teller *t)
     static const lw_item takes_off = {.key = "takes_off", .unit = LW_UNIT_KN, .digits = 1};
     char text[LW_WHY_LENGTH];
     const char *label = why->inputs->boat.pins[lw_why_state(why)->pin].label;
-    if (!(why->found.seen.set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN))) return;
+    if (!(why->found.seen.set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN)) && lw_why_flies(why)) return;
     lw_tell_number(t, &takes_off, why->takes_off > 0.0 ? why->takes_off : NAN);
     if (why->takes_off <= 0.0)
         LW_FIT(text, "On a reach pin %s takes off in no wind up to 8 kn more than this.", label);
@@ -355,11 +365,9 @@ static void tell_trust(const lw_why *why, lw_teller *t)
     lw_tell_end(t);
 }
 
-void lw_why_tell(const void *it, lw_teller *t)
+// What the signs say, where there is a flight to be read.
+static void tell_reading(const lw_why *why, lw_teller *t)
 {
-    const lw_why *why = it;
-    tell_question(why, t);
-    tell_signs(why, t);
     tell_causes(why, t);
     if (lw_why_is_answered(why)) {
         tell_moves(why, t);
@@ -367,6 +375,20 @@ void lw_why_tell(const void *it, lw_teller *t)
     } else {
         lw_tell_sentence(t, "nothing_helps", "No single move of trim or set-up makes it better.");
     }
+}
+
+void lw_why_tell(const void *it, lw_teller *t)
+{
+    const lw_why *why = it;
+    const bool stays_down = why->found.seen.set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN);
+    tell_question(why, t);
+    tell_signs(why, t);
+    if (lw_why_flies(why) || stays_down)
+        tell_reading(why, t);
+    else
+        lw_tell_sentence(t, "no_flight",
+                         "No pin of this boat flies in this wind on this heading: there is no "
+                         "flight to be read.");
     tell_takes_off(why, t);
     tell_stops(why, t);
     tell_trust(why, t);

@@ -21,7 +21,7 @@ typedef struct lw_why {
     lw_diagnosis found;
     lw_remedy remedies[LW_REMEDIES_MOST];
     size_t remedy_count;
-    double takes_off;  // [m/s] of the likeliest state, where she stays down; 0: none
+    double takes_off;  // [m/s] of the likeliest state on a reach, where she stays down; 0: none
     lw_stance eased;   // the likeliest state with a tenth of the sail's power in use taken off
 } lw_why;
 
@@ -31,6 +31,9 @@ bool lw_why_begin(void *it, const lw_inputs *inputs, const lw_options *options,
 void lw_why_end(void *it);
 bool lw_why_is_answered(const void *it);
 void lw_why_tell(const void *it, lw_teller *teller);
+
+// Some pin flies in this wind on this heading, so that a flight can be read at all.
+bool lw_why_flies(const lw_why *why);
 
 // The likeliest state: what the remedies start from.
 const lw_stance *lw_why_state(const lw_why *why);

@@ -132,6 +132,16 @@ bool lw_why_begin(void *it, const lw_inputs *inputs, const lw_options *options, 
 
 // --- the answer
 
+bool lw_why_flies(const lw_why *why)
+{
+    return lw_answer_is_up(&why->scene.own[why->scene.proper].at[LW_IN_MEAN]);
+}
+
+static bool stays_down(const lw_why *why)
+{
+    return (why->seen.set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN)) != 0;
+}
+
 const lw_stance *lw_why_state(const lw_why *why)
 {
     return why->remedy_count > 0 ? &why->remedies[0].before : &why->found.told;
@@ -152,9 +162,11 @@ void lw_why_end(void *it)
     lw_why *why = it;
     lw_scene_prepare(&why->scene, &why->craft, &why->inputs->boat, &why->wind, why->course);
     lw_diagnose(&why->scene, &why->known, &why->seen, &why->found);
-    why->remedy_count = lw_remedies_of(&why->scene, &why->found, why->remedies);
+    if (lw_why_flies(why) || stays_down(why))
+        why->remedy_count = lw_remedies_of(&why->scene, &why->found, why->remedies);
     ease(why);
-    if (why->scene.wants_hump) why->takes_off = lw_scene_takes_off(&why->scene, lw_why_state(why));
+    if (stays_down(why) || !lw_why_flies(why))
+        why->takes_off = lw_scene_takes_off(&why->scene, lw_why_state(why));
 }
 
 bool lw_why_is_answered(const void *it)

@@ -8,7 +8,7 @@
 //
 // p: lw_sign_chance of the stance; q: that a sailor tells of it, e: that she tells of it wrongly.
 // What is told and is not as it should be is blamed, too, as far as putting it right makes the
-// signs less likely: in proportion to ln L told - ln L put right.
+// signs that are seen less likely: in proportion to ln of their L as told less ln of it put right.
 
 #include <math.h>
 #include <string.h>
@@ -19,7 +19,7 @@
 #define TOLD_OF 0.85  // q  [judged]
 #define WRONGLY 0.02  // e  [judged]
 #define SECOND  0.3   // of those odds, where what is told is off already: a second thing  [judged]
-#define NOTHING 0.3   // prior odds that nothing is wrong, beside the levers'  [judged]
+#define NOTHING 1.0   // prior odds that nothing is wrong, beside the levers'  [judged]
 
 // Of a number that was read: -z^2 / 2.
 static double misread(const lw_signs_seen *seen, lw_eye eye, const lw_flight *flight)
@@ -28,16 +28,30 @@ static double misread(const lw_signs_seen *seen, lw_eye eye, const lw_flight *fl
     return seen->has[eye] ? -0.5 * z * z : 0.0;
 }
 
+// Of what is seen: signs and readings.
+static double log_seen(const lw_scene *scene, const lw_signs_seen *seen, const lw_stance *stance)
+{
+    const lw_seen look = lw_seen_of(scene, stance);
+    double sum = 0.0;
+    for (int eye = 0; eye < LW_EYES; eye++) {
+        sum += misread(seen, (lw_eye)eye, &stance->at[LW_IN_MEAN].flight);
+    }
+    for (int s = 0; s < LW_SIGNS; s++) {
+        if (!(seen->set & LW_SIGN_BIT(s))) continue;
+        sum += lw_log(TOLD_OF * lw_sign_chance((lw_sign)s, &look) + WRONGLY);
+    }
+    return sum;
+}
+
+// And of the signs that are not.
 static double log_likelihood(const lw_scene *scene, const lw_signs_seen *seen,
                              const lw_stance *stance)
 {
     const lw_seen look = lw_seen_of(scene, stance);
-    const lw_flight *f = &stance->at[LW_IN_MEAN].flight;
-    double sum = 0.0;
-    for (int eye = 0; eye < LW_EYES; eye++) sum += misread(seen, (lw_eye)eye, f);
+    double sum = log_seen(scene, seen, stance);
     for (int s = 0; s < LW_SIGNS; s++) {
-        const double p = TOLD_OF * lw_sign_chance((lw_sign)s, &look);
-        sum += lw_log(seen->set & LW_SIGN_BIT(s) ? p + WRONGLY : 1.0 - p);
+        if (seen->set & LW_SIGN_BIT(s)) continue;
+        sum += lw_log(1.0 - TOLD_OF * lw_sign_chance((lw_sign)s, &look));
     }
     return sum;
 }
@@ -186,14 +200,15 @@ static double beside_told(const lw_diagnosis *found, const lw_known *told)
 }
 
 // Shares the chance of the boat as told among what of it is not as it should be.
-static void blame(lw_scene *scene, lw_diagnosis *found, const lw_known *told, double log_told)
+static void blame(lw_scene *scene, lw_diagnosis *found, const lw_known *told)
 {
+    const double log_told = log_seen(scene, &found->seen, &found->told);
     double fault[LW_LEVERS] = {0}, sum = 0.0, prior = NOTHING;
     for (int k = 0; k < LW_LEVERS; k++) {
         const lw_lever lever = (lw_lever)k;
         if (!is_told_off(found, told, lever)) continue;
         const lw_stance right = put_right(scene, found, lever);
-        const double gain = log_told - log_likelihood(scene, &found->seen, &right);
+        const double gain = log_told - log_seen(scene, &found->seen, &right);
         if (gain <= 0.0) continue;
         fault[k] = gain, sum += gain;
         prior += lw_lever_of(lever)->often * (1.0 - lw_lever_of(lever)->doubt);
@@ -252,7 +267,7 @@ void lw_diagnose(lw_scene *scene, const lw_known *told, const lw_signs_seen *see
     lw_scene_stances(scene, &found->should, 1);
     put_told(scene, told, found);
     const double base = log_likelihood(scene, seen, &found->told);
-    blame(scene, found, told, base);
+    blame(scene, found, told);
     const double beside = beside_told(found, told);
     for (int k = 0; k < LW_LEVERS; k++) {
         const lw_lever lever = (lw_lever)k;

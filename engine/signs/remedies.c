@@ -10,6 +10,7 @@
 
 #define STEPS_MOST 8
 #define GONE       0.3  // chance of a sign, below which it is gone  [judged]
+#define WORSE      1.0  // scales of margins that what helps may cost  [judged]
 #define HELPS      0.7  // part of the signs' chance that is left by what is worth telling  [judged]
 
 // --- how far the signs are gone
@@ -65,6 +66,12 @@ static bool is_enough(const bench *b, const lw_remedy *remedy)
     const bool is_held = lw_stance_is_kept(&remedy->after) || overdrawn(&remedy->after) <= most;
     return is_held && are_gone(b->scene, b->found->seen.set, &remedy->after) &&
            remedy->left < HELPS;
+}
+
+// Leaves less of the signs, and the margins no worse.
+static bool helps(const lw_remedy *remedy)
+{
+    return remedy->left < HELPS && overdrawn(&remedy->after) <= overdrawn(&remedy->before) + WORSE;
 }
 
 // A move from the likeliest state to another, judged.
@@ -133,10 +140,11 @@ static bool move(const bench *b, lw_lever lever, bool is_more, lw_remedy *remedy
     for (size_t k = 0; k < n; k++) {
         const size_t i = (first + k) % n;  // those before it last
         const lw_remedy one = move_to(b, lever, &after[i]);
-        if (k == 0 || one.is_enough || one.left < remedy->left) *remedy = one;
+        const bool is_better = helps(&one) && (!helps(remedy) || one.left < remedy->left);
+        if (k == 0 || one.is_enough || is_better) *remedy = one;
         if (one.is_enough) return true;
     }
-    return remedy->left < HELPS;
+    return helps(remedy);
 }
 
 // Another pin, trimmed anew; what else is off stays off.
@@ -150,7 +158,7 @@ static bool change_pin(const bench *b, size_t pin, lw_remedy *remedy)
     lw_scene_stances(b->scene, &after, 1);
     *remedy = move_to(b, LW_LEVER_PIN, &after);
     remedy->turns = own->turns - now->turns;
-    return remedy->is_enough || remedy->left < HELPS;
+    return remedy->is_enough || helps(remedy);
 }
 
 // --- in order
