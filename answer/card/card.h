@@ -6,6 +6,7 @@
 
 #include "answer/question.h"
 #include "answer/words/caution.h"
+#include "answer/words/move_text.h"
 #include "picture/card_page.h"
 
 #define LW_CARD_SAILORS 2
@@ -42,6 +43,13 @@ typedef struct lw_card_side {
     lw_card_rung rungs[LW_CARD_RUNGS];
 } lw_card_side;
 
+// What the boat does, and what is moved first.
+typedef struct lw_card_sign {
+    lw_sign sign;
+    char change[LW_MOVE_LENGTH];
+} lw_card_sign;
+#define LW_CARD_SIGNS 9
+
 typedef struct lw_carded {
     lw_paper paper;
     bool is_season;
@@ -51,6 +59,8 @@ typedef struct lw_carded {
     double winds[LW_CARD_WINDS];  // [m/s] lull, mean and puff of the day, or a season's means
     size_t side_count;
     lw_card_side sides[LW_CARD_SAILORS];
+    size_t sign_count;
+    lw_card_sign signs[LW_CARD_SIGNS];
 } lw_carded;
 
 // What a step works out: a pin on a course, or a step of an outlook.
@@ -117,13 +127,9 @@ size_t lw_card_trust(const lw_carded *card, lw_card_words texts[]);  // LW_CARD_
 #define LW_CARD_CAUTIONS_MOST (LW_CARD_SAILORS * LW_CAUTIONS_MOST)
 size_t lw_card_cautions(const lw_carded *card, lw_card_words texts[]);
 
-// --- signs: what the boat does, and the first change of trim
-
-typedef struct lw_card_sign {
-    const char *sign, *change;
-} lw_card_sign;
-size_t lw_card_signs(const lw_carded *card, const lw_card_sign **signs);
-const char *lw_card_signs_source(void);
+// What the first sailor sees with her pin, and moves first. Fills `signs`.
+void lw_card_read_signs(lw_carded *card);
+void lw_card_signs_head(const lw_carded *card, lw_card_words text);
 
 // --- the faces of the question
 

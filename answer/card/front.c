@@ -230,11 +230,14 @@ static void add_side(const lw_carded *card, size_t i, lw_card_sheet *sheet)
 
 static void add_signs(const lw_carded *card, lw_card_sheet *sheet)
 {
-    const lw_card_sign *signs;
-    const size_t count = lw_card_signs(card, &signs);
-    lw_card_add(sheet, ruled(bold), "Signs, and the first change (%s)", lw_card_signs_source());
-    for (size_t i = 0; i < count; i++)
-        lw_card_add(sheet, plain, "%s: %s", signs[i].sign, signs[i].change);
+    lw_card_words head;
+    if (card->sign_count == 0) return;
+    lw_card_signs_head(card, head);
+    lw_card_add(sheet, ruled(bold), "%s", head);
+    for (size_t i = 0; i < card->sign_count; i++) {
+        const lw_card_sign *it = &card->signs[i];
+        lw_card_add(sheet, plain, "%s: %s", lw_sign_text(it->sign), it->change);
+    }
 }
 
 void lw_carded_front(const lw_carded *card, lw_card_sheet *sheet)

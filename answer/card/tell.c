@@ -125,18 +125,15 @@ static void tell_side(const lw_carded *card, const lw_card_side *side, lw_teller
 
 static void tell_signs(const lw_carded *card, lw_teller *t)
 {
-    static const lw_item columns[] = {
-        {"sign", "sign", LW_AS_TEXT, LW_UNIT_NONE, 0, NULL},
-        {"change", "first change", LW_AS_TEXT, LW_UNIT_NONE, 0, NULL}};
-    char head[80];
-    const lw_card_sign *signs;
-    const size_t count = lw_card_signs(card, &signs);
-    LW_FIT(head, "Signs, and the first change (%s)", lw_card_signs_source());
-    lw_tell_table(t, "signs", head, columns, LW_COUNT_OF(columns));
-    for (size_t i = 0; i < count; i++) {
+    static const lw_item columns[] = {{"sign", "sign", LW_AS_TEXT, LW_UNIT_NONE, 0, NULL},
+                                      {"change", "move first", LW_AS_TEXT, LW_UNIT_NONE, 0, NULL}};
+    lw_card_words head;
+    lw_card_signs_head(card, head);
+    lw_tell_table(t, "signs", card->sign_count > 0 ? head : "", columns, LW_COUNT_OF(columns));
+    for (size_t i = 0; i < card->sign_count; i++) {
         lw_tell_row(t);
-        lw_tell_text(t, NULL, signs[i].sign);
-        lw_tell_text(t, NULL, signs[i].change);
+        lw_tell_text(t, NULL, lw_sign_text(card->signs[i].sign));
+        lw_tell_text(t, NULL, card->signs[i].change);
     }
     lw_tell_end(t);
 }

@@ -208,6 +208,7 @@ void lw_carded_end(void *it)
         }
         lw_card_climb(card, side);
     }
+    lw_card_read_signs(card);
 }
 
 bool lw_carded_is_answered(const void *it)

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "answer/why/why.h"
+#include "answer/words/move_text.h"
 #include "answer/words/number_text.h"
 #include "records/fault.h"
 
@@ -172,9 +173,9 @@ static double speed_gain(const lw_stance *before, const lw_stance *after)
 
 static void tell_move(const lw_why *why, const lw_remedy *remedy, bool is_shown, lw_teller *t)
 {
-    char text[LW_WHY_LENGTH];
+    char text[LW_MOVE_LENGTH];
     const bool is_trim = lw_lever_of(remedy->lever)->is_trim;
-    lw_why_move(why, remedy, text);
+    lw_move_text(&why->inputs->boat, remedy, text);
     if (is_shown)
         lw_tell_row(t);
     else
@@ -301,8 +302,8 @@ static void tell_change(const lw_why *why, lw_teller *t)
     };
     const lw_remedy *first = &why->remedies[0];
     const lw_stance *stances[3] = {&first->before, &first->after, &why->found.should};
-    char head[LW_WHY_LENGTH], move[LW_WHY_LENGTH];
-    lw_why_move(why, first, move);
+    char head[LW_WHY_LENGTH], move[LW_MOVE_LENGTH];
+    lw_move_text(&why->inputs->boat, first, move);
     LW_FIT(head, "Then, if you %s", move);
     lw_tell_table(t, "change", head, columns, LW_COUNT_OF(columns));
     if (why->found.seen.set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN))
@@ -320,7 +321,7 @@ static void tell_takes_off(const lw_why *why, lw_teller *t)
 {
     static const lw_item takes_off = {.key = "takes_off", .unit = LW_UNIT_KN, .digits = 1};
     char text[LW_WHY_LENGTH];
-    const char *label = why->inputs->boat.pins[lw_why_state(why)->pin].label;
+    const char *label = why->inputs->boat.pins[why->taken_off].label;
     if (!(why->found.seen.set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN)) && lw_why_flies(why)) return;
     lw_tell_number(t, &takes_off, why->takes_off > 0.0 ? why->takes_off : NAN);
     if (why->takes_off <= 0.0)
@@ -390,6 +391,6 @@ void lw_why_tell(const void *it, lw_teller *t)
                          "No pin of this boat flies in this wind on this heading: there is no "
                          "flight to be read.");
     tell_takes_off(why, t);
-    tell_stops(why, t);
+    if (lw_why_flies(why)) tell_stops(why, t);
     tell_trust(why, t);
 }

@@ -21,7 +21,8 @@ typedef struct lw_why {
     lw_diagnosis found;
     lw_remedy remedies[LW_REMEDIES_MOST];
     size_t remedy_count;
-    double takes_off;  // [m/s] of the likeliest state on a reach, where she stays down; 0: none
+    double takes_off;  // [m/s] least wind on a reach, where she stays down; 0: none
+    size_t taken_off;  // the pin that does
     lw_stance eased;   // the likeliest state with a tenth of the sail's power in use taken off
 } lw_why;
 
@@ -38,10 +39,8 @@ bool lw_why_flies(const lw_why *why);
 // The likeliest state: what the remedies start from.
 const lw_stance *lw_why_state(const lw_why *why);
 
-// "too little rudder lift is on, by about 2.0 turns"; "wind rudder lift on by 1.0 turns", "take pin
-// C, and wind rudder lift off by 2.7 turns"; what it does: "bow 1.6 deg down, ...". No full stop.
+// "too little rudder lift is on, by about 2.0 turns". No full stop.
 #define LW_WHY_LENGTH 300
 void lw_why_cause(const lw_why *why, const lw_cause *cause, char text[LW_WHY_LENGTH]);
-void lw_why_move(const lw_why *why, const lw_remedy *remedy, char text[LW_WHY_LENGTH]);
 
 #endif

@@ -157,6 +157,19 @@ static void ease(lw_why *why)
     lw_scene_stances(&why->scene, &why->eased, 1);
 }
 
+// Of the pin in the boat; of all, the one that takes off soonest, where none is told.
+static void take_off(lw_why *why)
+{
+    const lw_stance *state = lw_why_state(why);
+    why->taken_off = state->pin;
+    why->takes_off = lw_scene_takes_off(&why->scene, state);
+    for (size_t pin = 0; !why->known.has_pin && pin < why->inputs->boat.pin_count; pin++) {
+        const double wind = lw_scene_takes_off(&why->scene, &why->scene.own[pin]);
+        if (wind <= 0.0 || (why->takes_off > 0.0 && wind >= why->takes_off)) continue;
+        why->takes_off = wind, why->taken_off = pin;
+    }
+}
+
 void lw_why_end(void *it)
 {
     lw_why *why = it;
@@ -165,8 +178,7 @@ void lw_why_end(void *it)
     if (lw_why_flies(why) || stays_down(why))
         why->remedy_count = lw_remedies_of(&why->scene, &why->found, why->remedies);
     ease(why);
-    if (stays_down(why) || !lw_why_flies(why))
-        why->takes_off = lw_scene_takes_off(&why->scene, lw_why_state(why));
+    if (stays_down(why) || !lw_why_flies(why)) take_off(why);
 }
 
 bool lw_why_is_answered(const void *it)

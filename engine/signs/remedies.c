@@ -147,6 +147,17 @@ static bool move(const bench *b, lw_lever lever, bool is_more, lw_remedy *remedy
     return helps(remedy);
 }
 
+// The pin by itself, all else as it is, leaves no more of the signs: else it is the new trim that
+// helps, and that can be had without.
+static bool pin_helps(const bench *b, size_t pin)
+{
+    lw_stance alone = {.levers = b->before.levers, .pin = b->before.pin};
+    alone.levers.pin = b->scene->own[pin].levers.pin;
+    lw_scene_stances(b->scene, &alone, 1);
+    const lw_remedy remedy = move_to(b, LW_LEVER_PIN, &alone);
+    return remedy.left < 1.0;
+}
+
 // Another pin, trimmed anew; what else is off stays off.
 static bool change_pin(const bench *b, size_t pin, lw_remedy *remedy)
 {
@@ -158,7 +169,7 @@ static bool change_pin(const bench *b, size_t pin, lw_remedy *remedy)
     lw_scene_stances(b->scene, &after, 1);
     *remedy = move_to(b, LW_LEVER_PIN, &after);
     remedy->turns = own->turns - now->turns;
-    return remedy->is_enough || helps(remedy);
+    return (remedy->is_enough || helps(remedy)) && pin_helps(b, pin);
 }
 
 // --- in order

@@ -1,0 +1,36 @@
+// move_text.c - what to move, and how far, in the sailor's words.
+// SPDX-License-Identifier: MIT
+
+#include "answer/words/move_text.h"
+
+#include <math.h>
+
+#include "answer/words/number_text.h"
+#include "records/fault.h"
+
+const char *lw_lever_amount(char text[LW_MOVE_LENGTH], lw_lever lever, double si)
+{
+    const lw_quantity *row = &lw_levers_table.rows[lever];
+    const double by = fabs(si);
+    if (lever == LW_LEVER_SAIL || lever == LW_LEVER_WIND)
+        return lw_measure_text(text, by, 0, LW_UNIT_PERCENT);
+    if (row->unit == LW_UNIT_M) return lw_measure_text(text, by, 0, LW_UNIT_CM);
+    return lw_measure_text(text, by, row->decimals, row->unit);
+}
+
+#define UNTOLD 0.25  // [turns] beside a change of pin  [judged]
+
+void lw_move_text(const lw_boat *boat, const lw_remedy *remedy, char text[LW_MOVE_LENGTH])
+{
+    const lw_lever_row *row = lw_lever_of(remedy->lever);
+    const char *what = remedy->is_more ? row->more : row->less;
+    if (remedy->lever != LW_LEVER_PIN) {
+        lw_text_fit(text, LW_MOVE_LENGTH, "%s by %s", what,
+                    LW_LEVER_AMOUNT(remedy->lever, remedy->by));
+        return;
+    }
+    lw_text_fit(text, LW_MOVE_LENGTH, "%s: %s", what, boat->pins[remedy->after.pin].label);
+    if (fabs(remedy->turns) < UNTOLD) return;
+    lw_text_add(text, LW_MOVE_LENGTH, ", with rudder lift wound %s by %s",
+                remedy->turns > 0.0 ? "on" : "off", LW_LEVER_AMOUNT(LW_LEVER_TURNS, remedy->turns));
+}

@@ -1,0 +1,18 @@
+// move_text.h - what to move, and how far, in the sailor's words.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_WORDS_MOVE_TEXT_H
+#define LW_WORDS_MOVE_TEXT_H
+
+#include "lullwise/signs.h"
+
+// "wind rudder lift on by 1.0 turns"; "take a pin with less lift: C, with rudder lift wound off by
+// 2.7 turns". No full stop.
+#define LW_MOVE_LENGTH 200
+void lw_move_text(const lw_boat *boat, const lw_remedy *remedy, char text[LW_MOVE_LENGTH]);
+
+// "2.0 turns", "10 cm", "0.05", "10 %": how far a lever is off or moved, without a sign.
+const char *lw_lever_amount(char text[LW_MOVE_LENGTH], lw_lever lever, double si);
+#define LW_LEVER_AMOUNT(lever, si) lw_lever_amount((char[LW_MOVE_LENGTH]){0}, (lever), (si))
+
+#endif
