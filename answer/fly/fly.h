@@ -11,6 +11,7 @@ typedef struct lw_fly {
     lw_flown flown;
     bool has_flight;  // it is worked out
     bool has_range;   // so is the range, where she does not fly
+    lw_unit speed_unit;
 } lw_fly;
 
 // The faces of the question. The second step is the range, from which follows what to try where she
@@ -21,5 +22,6 @@ size_t lw_fly_steps(void *it);
 void lw_fly_step(void *it, size_t step);
 bool lw_fly_is_answered(const void *it);
 void lw_fly_tell(const void *it, lw_teller *teller);
+void lw_fly_draw(const void *it, FILE *out);
 
 #endif

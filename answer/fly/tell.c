@@ -12,15 +12,8 @@
 
 static void tell_question(const lw_flown *a, lw_teller *t)
 {
-    char text[400], heading[60];
-    const lw_pin *pin = &a->inputs->boat.pins[a->pin];
-    LW_FIT(heading, "%s%s", lw_course_text(a->course),
-           a->course == LW_REACH ? "" : ", heading chosen for the best VMG");
-    if (a->has_heading) LW_FIT(heading, "heading %s", LW_ANGLE_TEXT(fabs(a->heading), 0));
-    LW_FIT(text, "%s, %s. Pin %s (%s), wind %s, %s%s.", a->inputs->boat.name,
-           a->inputs->sailor.name, pin->label, LW_ANGLE_TEXT(pin->incidence, 1),
-           LW_SPEED_TEXT(a->wind, 1, t->speed_unit), heading,
-           a->heading < 0.0 ? " (starboard tack; port is its mirror)" : "");
+    char text[LW_FLOWN_LENGTH];
+    lw_flown_question(a, t->speed_unit, text);
     lw_tell_sentence(t, "question", text);
     lw_flown_freedom(a, text);
     lw_tell_sentence(t, "freedom", text);

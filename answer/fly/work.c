@@ -6,7 +6,9 @@
 
 bool lw_fly_begin(void *it, const lw_inputs *inputs, const lw_options *options, lw_refusal *refusal)
 {
-    return lw_asked_flight(&((lw_fly *)it)->flown, inputs, options, refusal);
+    lw_fly *fly = it;
+    fly->speed_unit = options->speed_unit;
+    return lw_asked_flight(&fly->flown, inputs, options, refusal);
 }
 
 size_t lw_fly_steps(void *it)

@@ -27,6 +27,19 @@ bool lw_flown_turns(const lw_flown *a, char text[LW_FLOWN_LENGTH])
     return true;
 }
 
+void lw_flown_question(const lw_flown *a, lw_unit unit, char text[LW_FLOWN_LENGTH])
+{
+    char heading[60];
+    const lw_pin *pin = &a->inputs->boat.pins[a->pin];
+    LW_FIT(heading, "%s%s", lw_course_text(a->course),
+           a->course == LW_REACH ? "" : ", heading chosen for the best VMG");
+    if (a->has_heading) LW_FIT(heading, "heading %s", LW_ANGLE_TEXT(fabs(a->heading), 0));
+    lw_text_fit(text, LW_FLOWN_LENGTH, "%s, %s. Pin %s (%s), wind %s, %s%s.", a->inputs->boat.name,
+                a->inputs->sailor.name, pin->label, LW_ANGLE_TEXT(pin->incidence, 1),
+                SPEED(a->wind), heading,
+                a->heading < 0.0 ? " (starboard tack; port is its mirror)" : "");
+}
+
 void lw_flown_freedom(const lw_flown *a, char text[LW_FLOWN_LENGTH])
 {
     static const char *const wound_for[] = {

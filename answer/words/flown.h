@@ -12,6 +12,9 @@
 #define LW_FLOWN_LENGTH 400
 bool lw_flown_turns(const lw_flown *flown, char text[LW_FLOWN_LENGTH]);
 
+// "Grey Heron, Wren. Pin B (3.6°), wind 12.0 kn, heading 50°."
+void lw_flown_question(const lw_flown *flown, lw_unit unit, char text[LW_FLOWN_LENGTH]);
+
 // "Flies at 17.2 kn on 45°. First to run out: ..."; what to try when she does not fly, speeds in
 // the unit; and what was given and what was chosen.
 void lw_flown_outcome(const lw_flown *flown, lw_unit unit, char text[LW_FLOWN_LENGTH]);
