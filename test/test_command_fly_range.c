@@ -254,6 +254,46 @@ TEST_FUNCTION(json_ends_with_a_newline_and_has_twelve_digits_at_most)
     CHECK(answer_has("null") && !answer_has("nan") && !answer_has("inf"));
 }
 
+// The picture's numbers are those of the answer, rounded to whole newtons.
+TEST_FUNCTION(fly_draws_the_flight_that_it_tells)
+{
+    char text[60];
+    json_t *json = json_answer("fly" DEMO "--pin B --heading '100 deg'");
+    CHECK(lullwise("fly" DEMO "--pin B --heading '100 deg' --svg -") == 0);
+    CHECK(strncmp(answer, "<svg", 4) == 0 && answer_has("</svg>") && !answer_has("nan"));
+    snprintf(text, sizeof text, "lift %.0f N", json_number(json, "flight", "main_lift"));
+    CHECK(answer_has(text));
+    snprintf(text, sizeof text, "drive %.0f N", json_number(json, "flight", "drive"));
+    CHECK(answer_has(text) && answer_has("Pin B"));
+    json_decref(json);
+}
+
+TEST_FUNCTION(fly_without_a_balance_draws_its_words)
+{
+    CHECK(lullwise("fly --pin A --course downwind --wind '22 kn' --svg -" DEMO) == 1);
+    CHECK(strncmp(answer, "<svg", 4) == 0 && answer_has("No steady balance was found."));
+}
+
+TEST_FUNCTION(range_draws_the_winds_that_it_tells)
+{
+    char text[60];
+    json_t *json = json_answer("range --pin C" DEMO);
+    const json_t *reach = json_object_get(json_object_get(json, "ranges"), "reach");
+    const json_t *row = json_array_get(json_object_get(reach, "rows"), 0);
+    CHECK(lullwise("range --pin C --svg -" DEMO) == 0);
+    CHECK(strncmp(answer, "<svg", 4) == 0 && answer_has("</svg>") && !answer_has("nan"));
+    CHECK(answer_has(">upwind<") && answer_has(">downwind<") && answer_has(json_text(row, "end")));
+    snprintf(text, sizeof text, ">%.1f<", json_number_value(json_object_get(row, "held_up_to")));
+    CHECK(answer_has(text));
+    json_decref(json);
+}
+
+TEST_FUNCTION(a_picture_that_cannot_be_kept_is_refused_before_the_work)
+{
+    CHECK(lullwise("range --svg /nowhere/winds.svg" DEMO) == 2 && !answer_has("stays up"));
+    CHECK(lullwise("fly --svg /nowhere/side.svg" DEMO) == 2 && !answer_has("Steady flight"));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -272,6 +312,10 @@ int main(void)
         TEST(range_tells_the_turns_of_its_flights),
         TEST(the_text_fits_eighty_columns_and_has_no_colour_in_a_pipe),
         TEST(json_ends_with_a_newline_and_has_twelve_digits_at_most),
+        TEST(fly_draws_the_flight_that_it_tells),
+        TEST(fly_without_a_balance_draws_its_words),
+        TEST(range_draws_the_winds_that_it_tells),
+        TEST(a_picture_that_cannot_be_kept_is_refused_before_the_work),
     };
     return RUN_TESTS(tests);
 }

@@ -22,8 +22,9 @@ typedef struct lw_ranged_one {
 typedef struct lw_ranged {
     const lw_inputs *inputs;
     lw_craft craft;
-    double puff;          // above the wind that she is trimmed for [m/s]
-    size_t first, count;  // pins asked for
+    double puff;  // above the wind that she is trimmed for [m/s]
+    lw_unit speed_unit;
+    size_t first, count;                              // pins asked for
     lw_ranged_one of[LW_PINS_MOST][LW_COURSE_COUNT];  // by pin of the boat
 } lw_ranged;
 
@@ -39,5 +40,11 @@ void lw_ranged_give(const void *it, size_t step, void *part);
 void lw_ranged_take(void *it, size_t step, const void *part);
 bool lw_ranged_is_answered(const void *it);
 void lw_ranged_tell(const void *it, lw_teller *teller);
+void lw_ranged_draw(const void *it, FILE *out);
+
+// What was asked, winds in a unit; and what ends a pin's range.
+#define LW_RANGED_LENGTH 500
+void lw_ranged_question(const lw_ranged *ranged, lw_unit unit, char text[LW_RANGED_LENGTH]);
+const char *lw_ranged_end(const lw_range *range);
 
 #endif

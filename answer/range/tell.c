@@ -17,9 +17,9 @@ static const char *label_of(const lw_ranged *ranged, size_t pin)
 
 // --- what was asked
 
-static void tell_question(const lw_ranged *ranged, lw_teller *t)
+void lw_ranged_question(const lw_ranged *ranged, lw_unit unit, char text[LW_RANGED_LENGTH])
 {
-    char waves[120], text[500];
+    char waves[120];
     const lw_inputs *inputs = ranged->inputs;
     const lw_medium *medium = &ranged->craft.medium;
     const double wind = inputs->day.wind.mean;
@@ -27,9 +27,17 @@ static void tell_question(const lw_ranged *ranged, lw_teller *t)
         LW_FIT(waves, "Waves of %.2f m in every wind, as the day says.", medium->wave_height);
     else
         LW_FIT(waves, "Waves of %.2f m in %s of wind, growing with it.",
-               lw_medium_wave(medium, wind).height, LW_SPEED_TEXT(wind, 1, t->speed_unit));
-    LW_FIT(text, "%s, %s. Puffs %s above the wind that she is trimmed for. %s", inputs->boat.name,
-           inputs->sailor.name, LW_SPEED_TEXT(ranged->puff, 1, t->speed_unit), waves);
+               lw_medium_wave(medium, wind).height, LW_SPEED_TEXT(wind, 1, unit));
+    lw_text_fit(text, LW_RANGED_LENGTH,
+                "%s, %s. Puffs %s above the wind that she is trimmed for. %s", inputs->boat.name,
+                inputs->sailor.name, LW_SPEED_TEXT(ranged->puff, 1, unit), waves);
+}
+
+static void tell_question(const lw_ranged *ranged, lw_teller *t)
+{
+    char text[LW_RANGED_LENGTH];
+    const lw_inputs *inputs = ranged->inputs;
+    lw_ranged_question(ranged, t->speed_unit, text);
     lw_tell_sentence(t, "question", text);
     lw_tell_name(t, "boat", inputs->boat.name);
     lw_tell_name(t, "sailor", inputs->sailor.name);
@@ -52,7 +60,7 @@ static const lw_item limits[] = {
 };
 // clang-format on
 
-static const char *end_of(const lw_range *range)
+const char *lw_ranged_end(const lw_range *range)
 {
     const bool is_open = range->ends_by == LW_MARGIN_COUNT && !range->ends_in_puff &&
                          range->held_up_to > 33.9 * LW_KN;
@@ -71,7 +79,7 @@ static void tell_limits(const lw_ranged *ranged, size_t pin, const lw_range *ran
     lw_tell_number(t, NULL, range->has_hold ? range->held_up_to : NAN);
     lw_tell_text(t, NULL, range->has_hold ? lw_margin_key(range->ends_by) : NULL);
     lw_tell_truth(t, NULL, range->ends_in_puff);
-    lw_tell_text(t, NULL, end_of(range));
+    lw_tell_text(t, NULL, lw_ranged_end(range));
 }
 
 // Where the launch fails on a course, she may still be launched on a reach and come up or down.

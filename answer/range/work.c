@@ -22,6 +22,7 @@ bool lw_ranged_begin(void *it, const lw_inputs *inputs, const lw_options *option
     if (!lw_asked_pins(options, &inputs->boat, &ranged->first, &ranged->count, refusal))
         return false;
     ranged->inputs = inputs;
+    ranged->speed_unit = options->speed_unit;
     ranged->puff = inputs->day.wind.puff - inputs->day.wind.mean;
     ranged->craft = lw_asked_craft(inputs);
     for (size_t i = 0; i < LW_PINS_MOST; i++) {
