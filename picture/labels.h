@@ -25,8 +25,8 @@ typedef struct lw_labels {
 void lw_labels_keep_off(lw_labels *labels, lw_box box);
 void lw_labels_keep_off_line(lw_labels *labels, lw_svg_point from, lw_svg_point to, double beside);
 
-// Writes words as near to a point as they stand free and within the bounds, with a line to the point
-// where that is far. Where no place is free it is the one that covers least.
+// Writes words as near to a point as they stand free and within the bounds, with a line to the
+// point where that is far. Where no place is free it is the one that covers least.
 void lw_labels_put(lw_labels *labels, lw_svg_point near, double size, const char *text);
 
 // Words from a point to the right, in as many lines as the room needs; returns the height of the

@@ -261,9 +261,9 @@ TEST_FUNCTION(fly_draws_the_flight_that_it_tells)
     json_t *json = json_answer("fly" DEMO "--pin B --heading '100 deg'");
     CHECK(lullwise("fly" DEMO "--pin B --heading '100 deg' --svg -") == 0);
     CHECK(strncmp(answer, "<svg", 4) == 0 && answer_has("</svg>") && !answer_has("nan"));
-    snprintf(text, sizeof text, "lift %.0f N", json_number(json, "flight", "main_lift"));
+    snprintf(text, sizeof text, "lift %.0f N", json_number(json, "forces", "main_lift"));
     CHECK(answer_has(text));
-    snprintf(text, sizeof text, "drive %.0f N", json_number(json, "flight", "drive"));
+    snprintf(text, sizeof text, "drive %.0f N", json_number(json, "forces", "drive"));
     CHECK(answer_has(text) && answer_has("Pin B"));
     json_decref(json);
 }
