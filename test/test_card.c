@@ -1,5 +1,5 @@
-// test_card.c - claims about cards: no two pieces of text overlap, none is off the page or too small,
-// whatever boat, sailors and day; which pin a season names; hashes.
+// test_card.c - claims about cards: no two pieces of text overlap, none is off the page or too
+// small, whatever boat, sailors and day; which pin a season names; hashes.
 // SPDX-License-Identifier: MIT
 
 #include <string.h>

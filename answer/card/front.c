@@ -228,15 +228,21 @@ static void add_side(const lw_carded *card, size_t i, lw_card_sheet *sheet)
     add_pins(card, side, large + 1, sheet);
 }
 
+#define SIGNS_SPARED 100  // the last of them first of all
+
 static void add_signs(const lw_carded *card, lw_card_sheet *sheet)
 {
     lw_card_words head;
     if (card->sign_count == 0) return;
     lw_card_signs_head(card, head);
-    lw_card_add(sheet, ruled(bold), "%s", head);
+    lw_card_line how = ruled(bold);
+    how.spare = SIGNS_SPARED;
+    lw_card_add(sheet, how, "%s", head);
+    how = plain;
     for (size_t i = 0; i < card->sign_count; i++) {
         const lw_card_sign *it = &card->signs[i];
-        lw_card_add(sheet, plain, "%s: %s", lw_sign_text(it->sign), it->change);
+        how.spare = SIGNS_SPARED + (int)i;
+        lw_card_add(sheet, how, "%s: %s", lw_sign_text(it->sign), it->change);
     }
 }
 

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "answer/why/why.h"
+#include "answer/words/caution.h"
 #include "answer/words/move_text.h"
 #include "answer/words/number_text.h"
 #include "records/fault.h"
@@ -359,10 +360,18 @@ static void tell_trust(const lw_why *why, lw_teller *t)
         lw_tell_text(t, NULL,
                      "Not even the pin that fits best keeps all margins in this wind: expect some "
                      "of these signs with any trim.");
+    lw_tell_end(t);
+}
+
+static void tell_cautions(const lw_why *why, lw_teller *t)
+{
+    lw_care care = lw_care_of_day(why->inputs, t->speed_unit);
+    care.mean = why->wind.mean, care.puff = why->wind.puff;
+    lw_tell_list(t, "cautions", LW_CAUTIONS_HEAD);
     lw_tell_text(t, NULL,
                  "If she lets go, spins or throws you: ease, let her down, and look at foils and "
-                 "struts before you try again. Local rules, and qualified people who see the place "
-                 "and you, decide; not this.");
+                 "struts before you try again.");
+    lw_tell_caution_lines(t, &care);
     lw_tell_end(t);
 }
 
@@ -393,4 +402,5 @@ void lw_why_tell(const void *it, lw_teller *t)
     tell_takes_off(why, t);
     if (lw_why_flies(why)) tell_stops(why, t);
     tell_trust(why, t);
+    tell_cautions(why, t);
 }

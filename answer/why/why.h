@@ -32,6 +32,7 @@ bool lw_why_begin(void *it, const lw_inputs *inputs, const lw_options *options,
 void lw_why_end(void *it);
 bool lw_why_is_answered(const void *it);
 void lw_why_tell(const void *it, lw_teller *teller);
+void lw_why_draw(const void *it, FILE *out);
 
 // Some pin flies in this wind on this heading, so that a flight can be read at all.
 bool lw_why_flies(const lw_why *why);

@@ -18,8 +18,6 @@ const char *lw_lever_amount(char text[LW_MOVE_LENGTH], lw_lever lever, double si
     return lw_measure_text(text, by, row->decimals, row->unit);
 }
 
-#define UNTOLD 0.25  // [turns] beside a change of pin  [judged]
-
 void lw_move_text(const lw_boat *boat, const lw_remedy *remedy, char text[LW_MOVE_LENGTH])
 {
     const lw_lever_row *row = lw_lever_of(remedy->lever);
@@ -30,7 +28,7 @@ void lw_move_text(const lw_boat *boat, const lw_remedy *remedy, char text[LW_MOV
         return;
     }
     lw_text_fit(text, LW_MOVE_LENGTH, "%s: %s", what, boat->pins[remedy->after.pin].label);
-    if (fabs(remedy->turns) < UNTOLD) return;
+    if (fabs(remedy->turns) < LW_TURNS_UNTOLD) return;
     lw_text_add(text, LW_MOVE_LENGTH, ", with rudder lift wound %s by %s",
                 remedy->turns > 0.0 ? "on" : "off", LW_LEVER_AMOUNT(LW_LEVER_TURNS, remedy->turns));
 }

@@ -8,7 +8,8 @@
 
 // "wind rudder lift on by 1.0 turns"; "take a pin with less lift: C, with rudder lift wound off by
 // 2.7 turns". No full stop.
-#define LW_MOVE_LENGTH 200
+#define LW_MOVE_LENGTH  200
+#define LW_TURNS_UNTOLD 0.25  // [turns] beside a change of pin  [judged]
 void lw_move_text(const lw_boat *boat, const lw_remedy *remedy, char text[LW_MOVE_LENGTH]);
 
 // "2.0 turns", "10 cm", "0.05", "10 %": how far a lever is off or moved, without a sign.
