@@ -166,7 +166,9 @@ static measured ridden(const lw_scene *scene, const lw_stance *stance, uint64_t 
 
 // --- what a sailor tells of it
 
-static lw_sign_set events_told(const double count[LW_RIDE_EVENTS])
+// What happens more often than to the boat beside her.
+static lw_sign_set events_told(const double count[LW_RIDE_EVENTS],
+                               const double beside[LW_RIDE_EVENTS])
 {
     static const struct {
         lw_ride_what what;
@@ -178,7 +180,7 @@ static lw_sign_set events_told(const double count[LW_RIDE_EVENTS])
                 {LW_RIDE_WINDWARD, LW_SIGN_WINDWARD}};
     lw_sign_set set = 0;
     for (size_t i = 0; i < sizeof list / sizeof list[0]; i++) {
-        if (count[list[i].what] > 0.0) set |= LW_SIGN_BIT(list[i].sign);
+        if (count[list[i].what] > beside[list[i].what]) set |= LW_SIGN_BIT(list[i].sign);
     }
     return set;
 }
@@ -192,14 +194,15 @@ static lw_sign_set shown_by(const lw_seen *seen)
     return set;
 }
 
-// Beside a ride with her pin's own trim, and one with the pin that fits the wind best.
+// Beside a boat with her pin's own trim, and one with the pin that fits the wind best, both in the
+// same gusts.
 static lw_sign_set told_of(const measured *m, const measured *own, const measured *fair)
 {
     lw_seen seen = m->seen;
     seen.bow = m->pitch - own->pitch;
     seen.height = m->height - fair->height;
     seen.speed = m->speed / fair->speed - 1.0;
-    return shown_by(&seen) | events_told(m->count);
+    return shown_by(&seen) | events_told(m->count, fair->count);
 }
 
 static double normal_draw(random_stream *stream)

@@ -269,10 +269,9 @@ static bool make_stance(random_stream *stream, made *it)
 static bool see(random_stream *stream, made *it)
 {
     const uint64_t seed = random_bits(stream) >> 16;
-    const measured fair = ridden(&scene, &scene.own[scene.proper], seed + 1);
-    const measured own = it->stance.pin == scene.proper
-                             ? fair
-                             : ridden(&scene, &scene.own[it->stance.pin], seed + 1);
+    const measured fair = ridden(&scene, &scene.own[scene.proper], seed);
+    const measured own =
+        it->stance.pin == scene.proper ? fair : ridden(&scene, &scene.own[it->stance.pin], seed);
     const measured m = ridden(&scene, &it->stance, seed);
     if (fmin(fmin(m.flying, own.flying), fair.flying) < LEAST_FLOWN) return false;
     it->seen = (lw_signs_seen){.set = told_of(&m, &own, &fair)};

@@ -270,15 +270,24 @@ void lw_scene_stances(lw_scene *scene, lw_stance *stances, size_t n)
     for (size_t i = 0; i < n; i++) seek_more(scene, &stances[i]);
 }
 
-#define MORE      (8.0 * LW_KN)
-#define MORE_STEP (0.25 * LW_KN)
+#define MORE   (8.0 * LW_KN)
+#define COARSE (1.0 * LW_KN)
+#define FINE   (0.25 * LW_KN)
+
+// The first wind from one on, in steps up to another, that lifts her; beyond it where none does.
+static double lifted_from(const lw_craft *craft, const lw_levers *levers, double wind, double to,
+                          double step)
+{
+    while (wind <= to && hump_of(craft, levers, wind) <= 0.0) wind += step;
+    return wind;
+}
 
 double lw_scene_takes_off(lw_scene *scene, const lw_stance *stance)
 {
     const lw_craft *craft = craft_with(scene, stance->levers.sail);
-    const double from = scene->wind.mean;
-    for (double more = 0.0; more <= MORE; more += MORE_STEP) {
-        if (hump_of(craft, &stance->levers, from + more) > 0.0) return from + more;
-    }
-    return 0.0;
+    const double from = scene->wind.mean, to = from + MORE;
+    const double coarse = lifted_from(craft, &stance->levers, from, to, COARSE);
+    if (coarse > to) return 0.0;
+    if (coarse == from) return from;
+    return lifted_from(craft, &stance->levers, coarse - COARSE + FINE, coarse, FINE);
 }
