@@ -396,30 +396,39 @@ static void tell_wand(side *s)
 {
     char text[60];
     const lw_linkage *l = &s->of->boat->linkage;
-    const lw_flight *f = s->of->flight;
-    LW_FIT(text, "wand %.0f°, flap %.1f° %s", f->wand / LW_DEG, fabs(f->flap) / LW_DEG,
-           f->flap < 0.0 ? "up" : "down");
+    LW_FIT(text, "wand %.0f°", s->of->flight->wand / LW_DEG);
     say(s, on(s, l->wand_x, l->wand_height), text);
 }
 
-// Bow, heel and rudder, in the upper left corner.
+// "bow 1.3° up"; the last of the ways where it reads 0.
+static void fit_way(char text[60], const char *name, double angle, const char *const ways[3])
+{
+    const double degrees = fabs(angle) / LW_DEG;
+    if (degrees < 0.05)
+        lw_text_fit(text, 60, "%s %s", name, ways[2]);
+    else
+        lw_text_fit(text, 60, "%s %.1f° %s", name, degrees, ways[angle < 0.0]);
+}
+
+// What is held and how the flap stands, in the upper left corner.
 static void tell_trim(side *s)
 {
+    static const char *const up[] = {"up", "down", "level"};
+    static const char *const down[] = {"down", "up", "in line"};
+    static const char *const windward[] = {"to windward", "to leeward", "none"};
     const lw_flight *f = s->of->flight;
-    char text[3][60];
-    const bool is_level = fabs(f->pitch) < 0.05 * LW_DEG;
-    LW_FIT(text[0], is_level ? "bow level" : "bow %.1f° %s", fabs(f->pitch) / LW_DEG,
-           f->pitch < 0.0 ? "down" : "up");
-    LW_FIT(text[1], "heel %.0f° to %s", fabs(f->heel) / LW_DEG,
-           f->heel < 0.0 ? "leeward" : "windward");
-    LW_FIT(text[2], "rudder lift %+.1f turns", f->turns);
     const lw_box *bounds = &s->labels.bounds;
-    for (int i = 0; i < 3; i++) {
+    char text[4][60];
+    fit_way(text[0], "bow", f->pitch, up);
+    fit_way(text[1], "heel", f->heel, windward);
+    fit_way(text[2], "flap", f->flap, down);
+    LW_FIT(text[3], "rudder lift %+.1f turns", f->turns);
+    for (int i = 0; i < 4; i++) {
         const lw_svg_point at = {bounds->left + 4.0, bounds->top + (i + 1) * 1.35 * LETTERS};
         lw_svg_text(s->out, at, (lw_svg_words){.size = LETTERS, .colour = INK}, text[i]);
     }
-    lw_labels_keep_off(&s->labels, (lw_box){bounds->left, bounds->top, bounds->left + 14 * LETTERS,
-                                            bounds->top + 4.5 * LETTERS});
+    lw_labels_keep_off(&s->labels, (lw_box){bounds->left, bounds->top, bounds->left + 15 * LETTERS,
+                                            bounds->top + 5.8 * LETTERS});
 }
 
 // 1, 2 or 5 times a power of ten, at most this.
