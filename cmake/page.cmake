@@ -14,5 +14,6 @@ target_compile_options(page_yaml PRIVATE -Os -w)
 
 add_executable(page_engine ${page_sources} ${answer_sources})
 target_compile_definitions(page_engine PRIVATE LW_VERSION="${PROJECT_VERSION}")
+target_compile_options(page_engine PRIVATE -Os)  # words and pictures: small; the engine stays quick
 target_link_libraries(page_engine PRIVATE lw_flags lullwise_engine page_yaml)
 target_link_options(page_engine PRIVATE -mexec-model=reactor -Wl,--gc-sections -Wl,--strip-all)
