@@ -200,6 +200,7 @@ static lw_sign_set told_of(const measured *m, const measured *own, const measure
 {
     lw_seen seen = m->seen;
     seen.bow = m->pitch - own->pitch;
+    seen.level = m->pitch;
     seen.height = m->height - fair->height;
     seen.speed = m->speed / fair->speed - 1.0;
     return shown_by(&seen) | events_told(m->count, fair->count);

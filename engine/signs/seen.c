@@ -35,7 +35,7 @@ static double lift_left(const lw_answer *lull)
 // Nothing of a flight can be seen of a boat that does not fly.
 static lw_seen unseen(const lw_stance *stance)
 {
-    return (lw_seen){NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, stance->hump, NAN};
+    return (lw_seen){NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, stance->hump, NAN};
 }
 
 lw_seen lw_seen_of(const lw_scene *scene, const lw_stance *stance)
@@ -47,6 +47,7 @@ lw_seen lw_seen_of(const lw_scene *scene, const lw_stance *stance)
     if (own->outcome != LW_FLIES || fair->outcome != LW_FLIES) return unseen(stance);
     return (lw_seen){
         .bow = is->pitch - own->flight.pitch,
+        .level = is->pitch,
         .height = is->ride_height - fair->flight.ride_height,
         .travel = travel_of(stance),
         .tip = puff->margins.tip_depth - lost(puff, LOST),

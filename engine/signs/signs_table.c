@@ -13,6 +13,7 @@
 // clang-format off
 static const lw_quantity rows[] = {
     ROW(bow,        "", DEG,  1, "bow up, more than she should fly"),
+    ROW(level,      "", DEG,  1, "bow above level"),
     ROW(height,     "", CM,   0, "ride height, more than she should fly"),
     ROW(travel,     "", DEG,  0, "wand travel left before the linkage's stop, as the puff hits"),
     ROW(tip,        "", NONE, 1, "main foil's higher tip below trough and half a chord, in chords"),
@@ -62,8 +63,8 @@ static const sign_row signs[LW_SIGNS] = {
         "the bow will not come down with two turns more: sit forward, then look at the pin"},
     [LW_SIGN_BOW_DOWN] = {{FOR(bow, UNDER, -1.5 * DEG, 0.4 * DEG)},
         "the bow stays down with two turns off: sit aft, then look at the pin"},
-    [LW_SIGN_NOSE_RISES] = {{FOR(bow, UNDER, -0.8 * DEG, 0.4 * DEG),
-                             FOR(travel, UNDER, 8.0 * DEG, 2.0 * DEG)},
+    [LW_SIGN_NOSE_RISES] = {{FOR(level, UNDER, -1.5 * DEG, 0.5 * DEG),
+                             FOR(travel, UNDER, 11.0 * DEG, 3.0 * DEG)},
         "it is the sign to give the pin up: she breaches next"},
     [LW_SIGN_RISES] = {{FOR(height, OVER, 0.05, 0.015), FOR(travel, UNDER, 14.0 * DEG, 3.0 * DEG),
                         FOR(bow, OVER, -0.8 * DEG, 0.5 * DEG)},

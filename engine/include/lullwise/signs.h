@@ -78,6 +78,7 @@ bool lw_stance_is_kept(const lw_stance *stance);
 // and speed as with the pin that fits the wind best.
 typedef struct lw_seen {
     double bow;         // [rad]    up, more than she should
+    double level;       // [rad]    bow above level
     double height;      // [m]      higher than she should
     double travel;      // [rad]    wand travel left before the linkage's stop, as the puff hits
     double tip;         // [chords] margin of the main foil's tip, as the puff hits
