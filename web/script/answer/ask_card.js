@@ -3,8 +3,8 @@
 //
 // A question that has no view of its own needs no line here: it is asked as on the command line.
 
-import { freshId, make } from "../base/dom.js";
-import { heading, withUnit } from "../base/number.js";
+import { make } from "../base/dom.js";
+import { optionField } from "../form/option_field.js";
 import { drawRefusal, drawTold } from "./told.js";
 import { workBar } from "./work_bar.js";
 
@@ -14,55 +14,6 @@ const NOT_ASKED = ["boat", "sailor", "day", "set", "aim", "json", "svg", "csv", 
 /** The options of a question that the page asks for, in its order. */
 const optionsOf = (question) =>
   question.takes.split(" ").filter((name) => !NOT_ASKED.includes(name));
-
-const labelOf = (name) => heading(name.replace(/-/g, " "));
-
-function pinSelect(id) {
-  const select = make("select", { id });
-  return {
-    element: select,
-    text: () => select.value,
-    update({ set }) {
-      const labels = (set.boat?.pins ?? []).map((one) => one.label);
-      const now = select.value;
-      select.replaceChildren(
-        make("option", { value: "" }, "–"),
-        ...labels.map((one) => make("option", { value: one }, one)),
-      );
-      select.value = labels.includes(now) ? now : "";
-    },
-  };
-}
-
-function textField(id, option) {
-  const input = make("input", { id, inputmode: option.is_number ? "decimal" : null });
-  const unit = option.sign && make("span", { class: "unit" }, option.sign);
-  return {
-    element: make("span", { class: "entry" }, input, unit),
-    text: () => (input.value.trim() ? withUnit(input.value, option.unit) : ""),
-    update() {},
-  };
-}
-
-// The help of an option without how it is written on a command line.
-const withoutCommand = (help) => help.replace(/, as in --\S+ ('[^']*'|[^ ,.]+)/g, "");
-
-function optionField(page, name) {
-  const id = freshId(),
-    option = page.tables.options[name];
-  const field = name === "pin" ? pinSelect(id) : textField(id, option);
-  return {
-    name,
-    ...field,
-    element: make(
-      "div",
-      { class: "field" },
-      make("label", { for: id }, labelOf(name)),
-      field.element,
-      make("p", { class: "note" }, withoutCommand(option.help)),
-    ),
-  };
-}
 
 class AskCard {
   #page;

@@ -68,9 +68,14 @@ class EngineModule {
     return new Uint8Array(this.calls.memory.buffer, start, length);
   }
 
-  /** Asks a slot a question by its name, with options as on a command line: { is_taken, ... }. */
+  /**
+   * Asks a slot a question by its name, with options as on a command line, a list for one that is
+   * given again: { is_taken, ... }.
+   */
   question(slot, name, options = {}) {
-    const given = Object.entries(options).filter(([, text]) => text !== undefined && text !== "");
+    const given = Object.entries(options)
+      .flatMap(([option, texts]) => [texts].flat().map((text) => [option, text]))
+      .filter(([, text]) => text !== undefined && text !== "");
     const words = [name, ...given.flat()].map((word) => `${word}\0`);
     return this.ask("ask", slot, this.#putAll([utf8.encode(words.join(""))]));
   }
