@@ -8,6 +8,7 @@
 #include "lullwise/choice.h"
 #include "lullwise/order.h"
 #include "lullwise/ride.h"
+#include "lullwise/signs.h"
 #include "records/record_value.h"
 #include "web/page.h"
 #include "web/parcel.h"
@@ -158,6 +159,19 @@ static void put_words(void)
     lw_parcel_end();
 }
 
+// What a boat may be seen to do.
+static void put_signs(void)
+{
+    lw_parcel_list("signs");
+    for (int s = 0; s < LW_SIGNS; s++) {
+        lw_parcel_object("");
+        lw_parcel_text("key", lw_sign_key((lw_sign)s));
+        lw_parcel_text("words", lw_sign_text((lw_sign)s));
+        lw_parcel_end();
+    }
+    lw_parcel_end();
+}
+
 // What can be asked, and the options that are numbers or words.
 static void put_questions(void)
 {
@@ -200,5 +214,6 @@ LW_EXPORT(lw_web_tables) void lw_web_tables(void)
     put_names("moment_names", &lw_trace_table, lw_moment_name);
     put_units();
     put_words();
+    put_signs();
     put_questions();
 }

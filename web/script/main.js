@@ -18,9 +18,10 @@ import { today } from "./view/today.js";
 import { boat } from "./view/boat.js";
 import { flight } from "./view/flight.js";
 import { ride } from "./view/ride.js";
+import { signs } from "./view/signs.js";
 import { compare } from "./view/compare.js";
 
-const views = [today, boat, flight, ride, compare];
+const views = [today, boat, flight, ride, signs, compare];
 
 async function open() {
   const engine = await openEngine(document.getElementById("engine"), workerSource);

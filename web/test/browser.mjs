@@ -1,6 +1,8 @@
 // browser.mjs - Debian's Chromium, opened for a test of the page; every request it makes is kept.
 // SPDX-License-Identifier: MIT
 
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
 import { chromium } from "playwright-core";
 
 const flags = [
@@ -20,7 +22,7 @@ export const sizes = { phone: { width: 360, height: 740 }, laptop: { width: 1366
 export const file = new URL("../../build/page/lullwise.html", import.meta.url).href;
 
 /** The views, by the names that stand in the address. */
-export const views = ["today", "boat", "flight", "ride", "compare"];
+export const views = ["today", "boat", "flight", "ride", "signs", "compare"];
 
 /** letters: [px] that the reader has chosen for letters. */
 export const openBrowser = (letters = 16) =>
@@ -73,4 +75,16 @@ export async function goTo(page, view) {
   await page.locator(`nav a[href="#${view}"]`).click();
   await until(async () => new URL(page.url()).hash.startsWith(`#${view}`), `the view ${view}`);
   await settled(page);
+}
+
+const axe = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
+
+/** What axe-core finds against the page, in words. */
+export async function violations(page) {
+  if (!(await page.evaluate(() => "axe" in globalThis)))
+    await page.evaluate(await readFile(axe, "utf8"));
+  const found = await page.evaluate(async () => (await globalThis.axe.run()).violations);
+  return found.flatMap(({ id, nodes }) =>
+    nodes.map((node) => `${id}: ${node.target} ${node.failureSummary}`),
+  );
 }

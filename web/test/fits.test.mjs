@@ -57,7 +57,7 @@ for (const [letters, [width, height], shown] of looks) {
     const browser = await openBrowser(letters);
     t.after(() => browser.close());
     for (const day of shown) {
-      const address = `${file}#today?${encodeURI(days[day])}`;
+      const address = `${file}#today?signs=bow-up+touches&${encodeURI(days[day])}`;
       const { page, complaints, close } = await openPage(browser, address, { width, height });
       await page.evaluate(seen);
       for (const view of views)

@@ -18,7 +18,7 @@ const module = await WebAssembly.compile(
   await readFile(new URL("../../build/page/page_engine.wasm", import.meta.url)),
 );
 const engine = await engineIn(module);
-const { questions } = engine.ask("tables");
+const { questions, signs } = engine.ask("tables");
 const demo = async (name) => readFile(new URL(`../../demo/${name}.yaml`, import.meta.url), "utf8");
 const texts = { boat: await demo("heron"), sailor: await demo("light"), day: await demo("breeze") };
 
@@ -28,6 +28,7 @@ const asked = {
   fly: { pin: "B", wind: "14 kn" },
   modes: { pin: "B" },
   ride: { pin: "B", minutes: "2", seed: "7" },
+  why: { sign: ["bow-up", "touches"], pin: "B" },
   foil: { part: "main", speed: "8:12:2 kn" },
 };
 
@@ -53,7 +54,8 @@ async function byCommand(set, name, options) {
     await writeFile(join(folder, `${kind}.yaml`), text);
     words.push(`--${kind}`, join(folder, `${kind}.yaml`));
   }
-  for (const [option, text] of Object.entries(options)) words.push(`--${option}`, text);
+  for (const [option, texts] of Object.entries(options))
+    for (const text of [texts].flat()) words.push(`--${option}`, text);
   const { stdout, stderr } = lullwise(words);
   return stdout ? JSON.parse(stdout) : stderr;
 }
@@ -141,6 +143,7 @@ const ofDay = {
   }),
   range: () => ({ pin: one(["A", "B", "C", "D"]) }),
   swims: () => ({}),
+  why: () => ({ sign: one(signs).key, course: one(["upwind", "reach", "downwind"]) }),
   ride: () => ({ pin: one(["A", "B", "C", "D"]), minutes: "3", seed: between(1, 1000, 0) }),
 };
 

@@ -3,12 +3,19 @@
 
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
-import { createRequire } from "node:module";
 import { after, before, test } from "node:test";
-import { file, goTo, openBrowser, openPage, settled, sizes, views } from "./browser.mjs";
+import {
+  file,
+  goTo,
+  openBrowser,
+  openPage,
+  settled,
+  sizes,
+  views,
+  violations,
+} from "./browser.mjs";
 import { openDesk } from "./desk.mjs";
 
-const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 let browser, desk;
 before(async () => {
   [browser, desk] = await Promise.all([openBrowser(), openDesk()]);
@@ -16,15 +23,6 @@ before(async () => {
 after(async () => {
   await Promise.all([browser?.close(), desk?.close()]);
 });
-
-/** What axe-core finds against the page, in words. */
-async function violations(page) {
-  if (!(await page.evaluate(() => "axe" in globalThis))) await page.evaluate(axe);
-  const found = await page.evaluate(async () => (await globalThis.axe.run()).violations);
-  return found.flatMap(({ id, nodes }) =>
-    nodes.map((node) => `${id}: ${node.target} ${node.failureSummary}`),
-  );
-}
 
 const isWithin = (page) => page.evaluate(() => document.documentElement.scrollWidth <= innerWidth);
 

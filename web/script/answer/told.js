@@ -4,6 +4,7 @@
 // The script types no word, unit or digit of an answer: all stand in the parcel (parcel.js).
 
 import { freshId, make } from "../base/dom.js";
+import { heading } from "../base/number.js";
 import { sentenceOf } from "../form/field.js";
 import { HIDDEN, TOLD } from "../engine/parcel.js";
 import { spoken } from "../base/tree.js";
@@ -122,9 +123,10 @@ const drawList = (list) =>
 
 /** Why a question was not taken, in the engine's words. */
 export const drawRefusal = ({ refusal, faults }) =>
-  (refusal ? [refusal] : faults.map((fault) => `${fault.key}: ${sentenceOf(fault)}`)).map((line) =>
-    make("p", { class: "refused" }, line),
-  );
+  (refusal
+    ? [refusal]
+    : faults.map((fault) => `${heading(fault.key.replace(/^--/, ""))}: ${sentenceOf(fault)}`)
+  ).map((line) => make("p", { class: "refused" }, line));
 
 // Members with a name before them, as a list of names and values.
 const drawKeys = (pairs) =>
