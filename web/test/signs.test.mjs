@@ -25,6 +25,7 @@ async function openSigns(words = "", size = sizes.phone, more = {}) {
 
 const sign = (page, name) => page.getByRole("button", { name, exact: true });
 const line = (page) => page.locator(".answer-line p").textContent();
+const stops = (page) => page.locator(".care").first().locator("li").count();
 const answered = (page) => page.locator(".signs .trust").waitFor({ timeout: 120_000 });
 
 /** What the command says, blanks as one. */
@@ -33,7 +34,7 @@ const toldOf = (words) => JSON.parse(lullwise(["why", ...files, "--json", ...wor
 
 async function isPrinted(page, words) {
   const text = printed(words);
-  const told = page.locator(".signs .answers").locator("li, .note, h2, tbody td, tbody th");
+  const told = page.locator(".signs .answers").locator("li, .note, .said, h2, tbody td, tbody th");
   const all = await told.allInnerTexts();
   assert.ok(all.length > 10);
   for (const one of all) assert.ok(text.includes(plain(one)), `${one}\n${text}`);
@@ -81,11 +82,11 @@ test("by keyboard two signs are told at once, taken back, and cleared", async ()
   await until(async () => /signs=bow-up\+touches/.test(page.url()), "both in the address");
   await answered(page);
   const both = ["--sign", "bow-up", "--sign", "touches", "--pin", "B"];
-  await until(async () => (await page.locator(".care li").count()) === 2, "the answer of both");
+  await until(async () => (await stops(page)) === 2, "the answer of both");
   await isPrinted(page, both);
   await page.keyboard.press("Enter");
   await until(async () => /signs=touches$/.test(page.url()), "one in the address");
-  await until(async () => (await page.locator(".care li").count()) === 1, "the answer of one");
+  await until(async () => (await stops(page)) === 1, "the answer of one");
   await sign(page, "Clear").press("Enter");
   assert.equal(await line(page), "Tap what the boat does.");
   assert.doesNotMatch(page.url(), /signs=/);
@@ -119,6 +120,16 @@ test("what is known is told with it: course, wind, turns and what a photo reads"
   const [, name, what, band] = /^(\S+): (.*); expected: (.*)$/.exec(said);
   for (const part of [name, what, band])
     assert.ok(plain(stderr).toLowerCase().includes(part.toLowerCase()), `${part}\n${stderr}`);
+  assert.deepEqual(complaints, []);
+  await close();
+});
+
+test("in a calm she is told that none flies, and from what wind one does", async () => {
+  const { page, complaints, close } = await openSigns("?signs=drops&wind=3+kn");
+  await answered(page);
+  const words = ["--sign", "drops", "--wind", "3 kn"];
+  assert.equal(await line(page), toldOf(words).no_flight);
+  await isPrinted(page, words);
   assert.deepEqual(complaints, []);
   await close();
 });

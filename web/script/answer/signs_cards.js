@@ -2,7 +2,11 @@
 // SPDX-License-Identifier: MIT
 
 import { cardOf, make } from "../base/dom.js";
-import { drawTable, drawTold, headOf } from "./told.js";
+import { HIDDEN, TOLD } from "../engine/parcel.js";
+import { drawTable, drawTold } from "./told.js";
+
+const CARE = ["stop", "cautions"];
+const ELSEWHERE = ["question", "signs"]; // above the cards; the buttons that are pressed
 
 const listOf = (lines) =>
   make(
@@ -11,26 +15,26 @@ const listOf = (lines) =>
     lines.map((line) => make("li", {}, line)),
   );
 
-const tableCard = (answer, key, notes) =>
-  answer[key] &&
-  cardOf(
-    `told-table told-${key}`,
-    headOf(answer, key),
-    drawTable(answer[key]),
-    drawTold(answer, notes),
-  );
+function memberCard(key, head, value) {
+  if (Array.isArray(value)) return cardOf(CARE.includes(key) ? "care" : key, head, listOf(value));
+  const isEmpty = value.rows.every((row) => row[HIDDEN]);
+  return cardOf(`told-table told-${key}`, head, !isEmpty && drawTable(value));
+}
+
+/** The first move, or that there is none. */
+export const firstOf = ({ moves, nothing_helps: nothing, no_flight: none }) =>
+  moves?.rows[0]?.says ?? nothing ?? none ?? "";
 
 /** The cards of an answer, in its order; picture: the boat now and then, or nothing. */
 export function signsCards(answer, picture) {
-  const change = tableCard(answer, "change", []);
-  if (change && picture) change.append(picture);
-  return [
-    make("p", { class: "note" }, answer.question),
-    tableCard(answer, "causes", ["nothing", "checks"]),
-    tableCard(answer, "moves", ["eased"]),
-    answer.nothing_helps && cardOf("", answer.nothing_helps),
-    change,
-    cardOf("care", headOf(answer, "stop"), listOf(answer.stop)),
-    cardOf("trust", headOf(answer, "trust"), listOf(answer.trust)),
-  ].filter(Boolean);
+  const cards = [];
+  for (const [key, { head }] of answer[TOLD]) {
+    const value = answer[key];
+    if (!value || head === null || ELSEWHERE.includes(key)) continue;
+    if (typeof value === "object") cards.push(memberCard(key, head, value));
+    else if (head === "") cards.push(make("p", { class: "card said" }, value));
+    else cards.at(-1)?.append(...drawTold(answer, [key]));
+    if (key === "change" && picture) cards.at(-1).append(picture);
+  }
+  return [make("p", { class: "note" }, answer.question), ...cards];
 }

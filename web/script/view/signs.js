@@ -3,7 +3,7 @@
 
 import { answerLine } from "../answer/answer_line.js";
 import { fromWords, toWords, WINDS } from "../answer/asked.js";
-import { signsCards } from "../answer/signs_cards.js";
+import { firstOf, signsCards } from "../answer/signs_cards.js";
 import { drawRefusal } from "../answer/told.js";
 import { make } from "../base/dom.js";
 import { latest } from "../base/latest.js";
@@ -143,8 +143,7 @@ class SignsView {
       this.#showForm(state);
     }
     const picture = answer.before && beforeAfter(this.#page.tables, state.values.boat, answer);
-    const first = answer.moves?.rows[0].says ?? answer.nothing_helps;
-    this.#show(heading(first), signsCards(answer, picture));
+    this.#show(heading(firstOf(answer)), signsCards(answer, picture));
   }
 
   #show(words, cards) {
