@@ -258,6 +258,7 @@ static void draw_surface(side *s)
     lw_labels_keep_off_line(&s->labels, from, to, 1.0);
     if (!(s->at.trough > 0.0)) return;
     const lw_svg_point low = pixel(s, (point){s->left, -s->at.trough});
+    lw_labels_keep_off_line(&s->labels, low, (lw_svg_point){to.x, low.y}, 1.0);
     lw_svg_line(s->out, low, (lw_svg_point){to.x, low.y},
                 (lw_svg_stroke){.width = 0.8, .colour = "#345", .dashes = "3 4"});
 }
