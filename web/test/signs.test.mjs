@@ -124,6 +124,21 @@ test("what is known is told with it: course, wind, turns and what a photo reads"
   await close();
 });
 
+test("the line has the move whose change is told, ashore too; no flight, no picture", async () => {
+  const { page, close } = await openSigns("?signs=breaches&pin=A&wind=20+kn");
+  await answered(page);
+  const words = ["--sign", "breaches", "--pin", "A", "--wind", "20 kn"];
+  const first = (await line(page)).toLowerCase();
+  assert.ok(printed(words).toLowerCase().includes(`then, if you ${first}`), first);
+  assert.equal(await page.locator(".before-after").count(), 1);
+  await close();
+  const { page: other, close: closeOther } = await openSigns("?signs=stays-down&wind=8+kn");
+  await answered(other);
+  assert.equal(await other.locator(".told-change").count(), 1);
+  assert.equal(await other.locator(".before-after").count(), 0);
+  await closeOther();
+});
+
 test("in a calm she is told that none flies, and from what wind one does", async () => {
   const { page, complaints, close } = await openSigns("?signs=drops&wind=3+kn");
   await answered(page);

@@ -3,7 +3,7 @@
 
 import { cardOf, make } from "../base/dom.js";
 import { HIDDEN, TOLD } from "../engine/parcel.js";
-import { drawTable, drawTold } from "./told.js";
+import { drawTable, drawTold, headOf } from "./told.js";
 
 const CARE = ["stop", "cautions"];
 const ELSEWHERE = ["question", "signs"]; // above the cards; the buttons that are pressed
@@ -21,9 +21,12 @@ function memberCard(key, head, value) {
   return cardOf(`told-table told-${key}`, head, !isEmpty && drawTable(value));
 }
 
-/** The first move, or that there is none. */
-export const firstOf = ({ moves, nothing_helps: nothing, no_flight: none }) =>
-  moves?.rows[0]?.says ?? nothing ?? none ?? "";
+/** The move whose change is told, or that there is none. */
+export function firstOf(answer) {
+  const isFirst = ({ says }) => headOf(answer, "change").endsWith(says);
+  const first = answer.moves?.rows.find(isFirst);
+  return first?.says ?? answer.nothing_helps ?? answer.no_flight ?? "";
+}
 
 /** The cards of an answer, in its order; picture: the boat now and then, or nothing. */
 export function signsCards(answer, picture) {

@@ -142,7 +142,9 @@ class SignsView {
       this.#dayMean = answer.mean * (state.speedUnit === "m/s" ? 1 : KNOT);
       this.#showForm(state);
     }
-    const picture = answer.before && beforeAfter(this.#page.tables, state.values.boat, answer);
+    // of one that will not take off there is no flight to be seen
+    const isFlight = answer.before && answer.takes_off === undefined;
+    const picture = isFlight && beforeAfter(this.#page.tables, state.values.boat, answer);
     this.#show(heading(firstOf(answer)), signsCards(answer, picture));
   }
 
