@@ -506,9 +506,9 @@ void lw_side_draw_at(FILE *out, lw_svg_point corner, double width, const lw_side
     draw_wand(&s);
     draw_surface(&s);
     draw_key(&s);
+    tell_height(&s);
     draw_forces(&s);
     tell_trim(&s);
-    tell_height(&s);
     tell_depth(&s, &of->boat->main_strut);
     tell_depth(&s, &of->boat->rudder_strut);
     tell_wand(&s);
