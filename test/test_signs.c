@@ -150,10 +150,13 @@ static bool is_as_practised(lw_sign sign)
     return sign == LW_SIGN_NOSE_RISES || first->turns < 0.05;  // rises: less of both
 }
 
-// Turns off the pin's own, either way: where the sign shows, alone of these four.
+// Turns off the pin's own, either way: where the sign shows; of the bow alone, where she does not
+// rise as well.
 static void count_sign(lw_sign sign, size_t pin, double turns, practice_count *to)
 {
-    const lw_sign_set stop = LW_SIGN_BIT(LW_SIGN_NOSE_RISES) | LW_SIGN_BIT(LW_SIGN_RISES);
+    const bool is_stop = sign == LW_SIGN_NOSE_RISES || sign == LW_SIGN_RISES;
+    const lw_sign_set stop =
+        is_stop ? 0 : LW_SIGN_BIT(LW_SIGN_NOSE_RISES) | LW_SIGN_BIT(LW_SIGN_RISES);
     lw_stance stance = {.levers = scene.own[pin].levers, .pin = pin};
     stance.levers.turns += turns;
     if (stance.levers.turns < scene.craft->least_turns ||
@@ -163,7 +166,7 @@ static void count_sign(lw_sign sign, size_t pin, double turns, practice_count *t
     if (stance.at[LW_IN_MEAN].outcome != LW_FLIES) return;
     const lw_seen look = lw_seen_of(&scene, &stance);
     const lw_sign_set shown = shown_by(&look);
-    if (!(shown & LW_SIGN_BIT(sign)) || (shown & stop & ~LW_SIGN_BIT(sign))) return;
+    if (!(shown & LW_SIGN_BIT(sign)) || (shown & stop)) return;
     const lw_known known = {.has_pin = true, .pin = pin};
     const lw_signs_seen seen = {.set = LW_SIGN_BIT(sign)};
     lw_diagnose(&scene, &known, &seen, &found);
