@@ -7,8 +7,8 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-// Width of so many bytes of UTF-8 [sizes of the letters], by the advance widths of the widest of
-// common sans-serif letters: words in any of the others are no wider.
+// Width of so many bytes of UTF-8, in sizes of the letters, by the advance widths of the widest
+// of the common sans-serif letters: words in any of the others are no wider.
 //
 // Leaves out   letters that are drawn into one, and those beside ASCII: as wide as the widest.
 double lw_letters_width(const char *text, size_t length, bool is_bold);

@@ -152,7 +152,7 @@ TEST_FUNCTION(the_way_of_the_grip_is_told_or_is_to_be_checked)
     CHECK(lullwise("card --set grip=unknown " SEASON DEMO) == 0);
     CHECK(answer_has("Check which way the grip adds rudder lift"));
     CHECK(lullwise("card --set grip=counter-clockwise " SEASON DEMO) == 0);
-    CHECK(answer_has("lift counter-clockwise") && !answer_has("Check which way"));
+    CHECK(answer_has("on: grip counter-clockwise") && !answer_has("Check which way"));
     CHECK(lullwise("card --set grip=left " SEASON DEMO) == 2);
     CHECK(answer_has("counter-clockwise"));
 }

@@ -115,16 +115,22 @@ LW_EXPORT(lw_web_ask_tell) void lw_web_ask_tell(int slot)
     lw_teller_finish(&teller);
 }
 
+static void put_drawn(const char *key, lw_writer *write, const void *it)
+{
+    char *text = NULL;
+    size_t length;
+    FILE *out = write ? open_memstream(&text, &length) : NULL;
+    if (!out) return;
+    write(it, out);
+    fclose(out);
+    lw_parcel_text(key, text);
+    free(text);
+}
+
 LW_EXPORT(lw_web_ask_draw) void lw_web_ask_draw(int slot)
 {
     const asked *a = &latest[slot];
-    char *text = NULL;
-    size_t length;
     lw_parcel_begin();
-    FILE *out = a->question->draw ? open_memstream(&text, &length) : NULL;
-    if (!out) return;
-    a->question->draw(a->it, out);
-    fclose(out);
-    lw_parcel_text("svg", text);
-    free(text);
+    put_drawn("svg", a->question->draw, a->it);
+    put_drawn("back", a->question->draw_back, a->it);
 }

@@ -9,6 +9,7 @@
 #include "lullwise/order.h"
 #include "lullwise/ride.h"
 #include "lullwise/signs.h"
+#include "picture/card_page.h"
 #include "records/record_value.h"
 #include "web/page.h"
 #include "web/parcel.h"
@@ -148,6 +149,15 @@ static void put_words(void)
     lw_parcel_end();
     lw_parcel_list("courses");
     for (int i = 0; i < LW_COURSE_COUNT; i++) lw_parcel_text("", lw_course_text((lw_course_kind)i));
+    lw_parcel_end();
+    lw_parcel_list("papers");
+    for (int i = 0; i < LW_PAPER_COUNT; i++) {
+        lw_parcel_object("");
+        lw_parcel_text("key", lw_paper_text((lw_paper)i));
+        lw_parcel_number("width", lw_paper_width((lw_paper)i));
+        lw_parcel_number("height", lw_paper_height((lw_paper)i));
+        lw_parcel_end();
+    }
     lw_parcel_end();
     lw_parcel_list("margins");
     for (size_t i = 0; i <= LW_MARGIN_COUNT; i++) {

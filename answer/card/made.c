@@ -24,7 +24,7 @@ void lw_card_grip(const lw_carded *card, lw_card_words text)
     if (grip[0] == '\0' || strcmp(grip, LW_GRIP_UNKNOWN) == 0)
         FIT("Check which way the grip adds rudder lift.");
     else
-        FIT("The grip adds rudder lift %s, seen from where you sit.", grip);
+        FIT("Rudder lift on: grip %s, as you sit.", grip);
 }
 
 void lw_card_scene(const lw_carded *card, lw_card_words text)

@@ -20,8 +20,9 @@ import { flight } from "./view/flight.js";
 import { ride } from "./view/ride.js";
 import { signs } from "./view/signs.js";
 import { compare } from "./view/compare.js";
+import { card } from "./view/card.js";
 
-const views = [today, boat, flight, ride, signs, compare];
+const views = [today, boat, flight, ride, signs, compare, card];
 
 async function open() {
   const engine = await openEngine(document.getElementById("engine"), workerSource);

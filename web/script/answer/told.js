@@ -11,7 +11,10 @@ import { spoken } from "../base/tree.js";
 
 const NOTE = "\n"; // the head of small print
 const isTable = (value) => Array.isArray(value?.columns) && Array.isArray(value?.rows);
-const inRow = (row, { key }) => row[TOLD]?.get(key)?.shown ?? row[key] ?? "";
+function inRow(row, { key }) {
+  const value = row[TOLD]?.get(key)?.shown ?? row[key] ?? "";
+  return typeof value === "boolean" ? (value ? "yes" : "no") : value;
+}
 
 /** How a member is called, and how it is shown. */
 export const headOf = (object, key) => object[TOLD]?.get(key)?.head ?? "";

@@ -109,7 +109,8 @@ class Engine {
 
   /**
    * Any question by its name, with options as on a command line, its steps shared among workers:
-   * { answer, stop }; the answer is { told, svg } or { refused: { refusal, faults } }, and null
+   * { answer, stop }; the answer is { told, svg, back } (pages, where options.svg asks for them) or
+   * { refused: { refusal, faults } }, and null
    * once it is stopped. onProgress(done, of).
    */
   question(slot, set, onProgress, name, options = {}) {

@@ -104,7 +104,7 @@ const questions = {
       for (let done = 0, steps; done < (steps = engine.askSteps(slot)); )
         while (done < steps) engine.calls.lw_web_ask_step(slot, done++);
     const told = engine.told("ask_tell", slot); // which puts the steps together: to be drawn, too
-    return { told, svg: asked.options.svg ? engine.ask("ask_draw", slot).svg : null };
+    return { told, ...(asked.options.svg && engine.ask("ask_draw", slot)) };
   },
   // Both slots' choices side by side; labels of the pins wanted, "" for the first.
   compare(sets, asked, parts, labels) {

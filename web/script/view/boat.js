@@ -3,7 +3,7 @@
 
 import { askCard } from "../answer/ask_card.js";
 import { card, make } from "../base/dom.js";
-import { nameField, sentenceOf } from "../form/field.js";
+import { nameField, sentenceOf, wordField } from "../form/field.js";
 import { recordField } from "../form/record_field.js";
 import { measuredLine } from "../form/measured.js";
 import { PartCard } from "../answer/part_card.js";
@@ -32,6 +32,13 @@ const alone = {
 const titleOf = (page, key) =>
   page.tables.records.boat.sections.find(({ table }) => table.key === key).table.title;
 
+// Which way the grip turns, for the card.
+function gripField(page) {
+  const { words } = page.tables.records.boat.texts.find(({ key }) => key === "grip");
+  const choices = words.map((key) => ({ key }));
+  return wordField(page, "boat", "grip", "The grip adds rudder lift", choices);
+}
+
 const questionOf = (page, wanted) => page.tables.questions.find(({ name }) => name === wanted);
 
 const partCards = (page) =>
@@ -45,6 +52,7 @@ export const boat = {
       { element: make("h2", { class: "record" }, page.tables.records[kind].title), update() {} },
       recordField(page, kind, kind === "boat" ? "Which boat" : "Who sails"),
       nameField(page, kind),
+      ...(kind === "boat" ? [gripField(page)] : []),
       measuredLine(page, kind),
       ...page.tables.records[kind].sections.map((section) => sectionForm(page, kind, section)),
     ]);

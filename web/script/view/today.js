@@ -11,7 +11,7 @@ import { KNOT } from "../base/number.js";
 import { workBar } from "../answer/work_bar.js";
 
 // Those with a view or a card of their own; every other question is a card here.
-const ELSEWHERE = ["pick", "fly", "modes", "ride", "why", "foil", "hull", "range", "sensitivity"];
+const ELSEWHERE = "pick fly modes ride why foil hull range sensitivity card".split(" ");
 
 const PAUSE = 250; // [ms] after the last change, before the long work begins
 
