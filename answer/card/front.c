@@ -8,7 +8,16 @@
 #include "records/fault.h"
 
 // How well lines can be spared where there is no room; the second sailor's one better.
-enum { SPARE_UNDER = 1, SPARE_LIMITS = 3, SPARE_LADDER = 5, SPARE_STOP = 7, SPARE_PINS = 9 };
+enum {
+    SPARE_UNDER = 1,
+    SPARE_LIMITS = 3,
+    SPARE_LADDER = 5,
+    SPARE_STOP = 7,
+    SPARE_PINS = 9,                               // those on the ladder
+    SPARE_SIGNS = SPARE_PINS + 4 * LW_PINS_MOST,  // but the first of them
+    SPARE_OTHERS = SPARE_SIGNS + LW_CARD_SIGNS,   // other pins
+};
+#define SIGNS_KEPT 4
 
 static const lw_card_line plain = {.scale = 1.0};
 static const lw_card_line bold = {.scale = 1.0, .is_bold = true};
@@ -145,8 +154,7 @@ static int spare_of(const lw_carded *card, const lw_card_side *side, size_t pin)
 {
     const size_t first = first_pin(card, side);
     const int apart = pin > first ? 2 * (int)(pin - first) : 2 * (int)(first - pin) + 1;
-    const int rank = apart + (is_on_ladder(side, pin) ? 0 : 2 * LW_PINS_MOST);
-    return SPARE_PINS + 2 * rank;
+    return (is_on_ladder(side, pin) ? SPARE_PINS : SPARE_OTHERS) + 2 * apart;
 }
 
 // Whether turns of a pin are told in a wind: of a season only where she is held.
@@ -228,21 +236,17 @@ static void add_side(const lw_carded *card, size_t i, lw_card_sheet *sheet)
     add_pins(card, side, large + 1, sheet);
 }
 
-#define SIGNS_SPARED 100  // the last of them first of all
-
 static void add_signs(const lw_carded *card, lw_card_sheet *sheet)
 {
     lw_card_words head;
     if (card->sign_count == 0) return;
     lw_card_signs_head(card, head);
-    lw_card_line how = ruled(bold);
-    how.spare = SIGNS_SPARED;
-    lw_card_add(sheet, how, "%s", head);
-    how = plain;
+    lw_card_add(sheet, ruled(bold), "%s", head);
     for (size_t i = 0; i < card->sign_count; i++) {
         const lw_card_sign *it = &card->signs[i];
-        how.spare = SIGNS_SPARED + (int)i;
-        lw_card_add(sheet, how, "%s: %s", lw_sign_text(it->sign), it->change);
+        lw_card_line line = plain;
+        line.spare = i < SIGNS_KEPT ? 0 : SPARE_SIGNS + (int)i;
+        lw_card_add(sheet, line, "%s: %s", lw_sign_text(it->sign), it->change);
     }
 }
 
