@@ -44,9 +44,9 @@ static double overdrawn(const lw_stance *stance)
     const lw_answer *puff = &stance->at[LW_IN_PUFF];
     const double lost = puff->outcome == LW_NO_BALANCE ? 10.0 : 0.0;
     const double down = lw_answer_is_up(&stance->at[LW_IN_LULL]) ? 0.0 : 1.0;
-    const double wet = puff->outcome == LW_FLOATS;
+    const bool is_wet = puff->outcome == LW_FLOATS;
     return lw_margins_overdrawn(&stance->at[LW_IN_MEAN].margins) + lost + down +
-           (wet ? 0.0 : lw_margins_overdrawn(&puff->margins));
+           (is_wet ? 0.0 : lw_margins_overdrawn(&puff->margins));
 }
 
 // --- moves

@@ -189,7 +189,7 @@ typedef struct lw_cause {
     lw_stance stance;  // the boat so
 } lw_cause;
 
-#define LW_CAUSES_MOST (2 * LW_LEVERS)
+#define LW_CAUSES_MOST ((size_t)2 * LW_LEVERS)
 typedef struct lw_diagnosis {
     size_t pin;              // in the boat
     lw_stance told, should;  // as told; as she should be sailed
@@ -218,7 +218,7 @@ typedef struct lw_remedy {
 
 // What to move, of trim first, then of set-up; the first in each that is enough before those that
 // only help. Returns how many.
-#define LW_REMEDIES_MOST (2 * LW_LEVERS)
+#define LW_REMEDIES_MOST ((size_t)2 * LW_LEVERS)
 size_t lw_remedies_of(lw_scene *scene, const lw_diagnosis *found,
                       lw_remedy remedies[LW_REMEDIES_MOST]);
 
