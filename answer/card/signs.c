@@ -11,7 +11,7 @@
 // Those that are told, the first of them first where there is no room for all.
 static const lw_sign list[LW_CARD_SIGNS] = {
     LW_SIGN_BOW_UP, LW_SIGN_BOW_DOWN, LW_SIGN_NOSE_RISES, LW_SIGN_RISES, LW_SIGN_BREACHES,
-    LW_SIGN_SPINS,  LW_SIGN_DROPS,    LW_SIGN_LOW,   LW_SIGN_SLOW,
+    LW_SIGN_SPINS,  LW_SIGN_DROPS,    LW_SIGN_LOW,        LW_SIGN_SLOW,
 };
 
 // The pin and the gusts that signs are read in: the day's, or those in the middle of a season.

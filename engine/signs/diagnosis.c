@@ -261,6 +261,7 @@ void lw_diagnose(lw_scene *scene, const lw_known *told, const lw_signs_seen *see
     scale weighed_now;
     memset(found, 0, sizeof *found);
     found->seen = *seen;
+    found->knows_pin = told->has_pin;
     scene->wants_hump = (seen->set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN)) != 0;
     scene->wants_damping = (seen->set & LW_SIGN_BIT(LW_SIGN_HOPS)) != 0;
     found->should = (lw_stance){.levers = scene->own[scene->proper].levers, .pin = scene->proper};

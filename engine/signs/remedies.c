@@ -240,7 +240,8 @@ static bench bench_of(lw_scene *scene, const lw_diagnosis *found)
     for (size_t i = 0; i < found->count; i++) {
         const lw_cause *cause = &found->causes[i];
         const double weight = cause->chance * showing(scene, seen, &cause->stance);
-        if (weight <= best) continue;
+        const bool is_of_pin = !found->knows_pin || cause->stance.pin == found->told.pin;
+        if (weight <= best || !is_of_pin) continue;
         best = weight, b.before = cause->stance;
         b.off = cause->lever, b.by = cause->off;
     }

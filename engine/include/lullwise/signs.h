@@ -191,6 +191,7 @@ typedef struct lw_cause {
 
 #define LW_CAUSES_MOST ((size_t)2 * LW_LEVERS)
 typedef struct lw_diagnosis {
+    bool knows_pin;          // it was told: what is put right starts from it
     size_t pin;              // in the boat
     lw_stance told, should;  // as told; as she should be sailed
     double nothing;          // chance that nothing is off: it belongs to this wind
