@@ -38,7 +38,7 @@ const lw_table lw_seen_table = {.key = "seen",
 // One thing that a sign looks for: `member` at least (or, under, at most) about `from`, told apart
 // over `edge`. Edges are those of an eye on a moving boat.  [judged]
 typedef struct look {
-    size_t member;  // offset in lw_seen
+    size_t member;  // row of lw_seen_table
     enum { NOTHING, OVER, UNDER } side;
     double from, edge;  // in SI
 } look;
@@ -46,7 +46,7 @@ typedef struct look {
 #define LOOKS 3
 #define FOR(member, side, from, edge)               \
     {                                               \
-        offsetof(lw_seen, member), side, from, edge \
+        offsetof(lw_seen, member) / sizeof(double), side, from, edge \
     }
 
 typedef struct sign_row {
@@ -143,7 +143,7 @@ static double logistic(double z)
 
 static double look_chance(const look *at, const lw_seen *seen)
 {
-    const double value = *(const double *)((const char *)seen + at->member);
+    const double value = lw_quantity_value(&rows[at->member], seen);
     if (value != value) return 0.0;  // not sought
     const double over = (value - at->from) / at->edge;
     return logistic(1.7 * (at->side == OVER ? over : -over));
