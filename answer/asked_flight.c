@@ -3,7 +3,6 @@
 
 #include "answer/asked_flight.h"
 
-
 #include "answer/words/sections.h"
 
 static bool ask_pin(lw_flown *flown, const lw_options *options, lw_refusal *refusal)

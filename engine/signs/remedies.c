@@ -129,6 +129,12 @@ static size_t least_step(const bench *b, lw_lever lever, bool is_more, size_t n)
     return steps < 1.0 ? 0 : steps > (double)n ? n - 1 : (size_t)steps - 1;
 }
 
+// Of two that are not enough.
+static bool is_better(const lw_remedy *one, const lw_remedy *other)
+{
+    return helps(one) && (!helps(other) || one->left < other->left);
+}
+
 // A lever one way: the first step that is enough, else the best of them.
 static bool move(const bench *b, lw_lever lever, bool is_more, lw_remedy *remedy)
 {
@@ -140,8 +146,7 @@ static bool move(const bench *b, lw_lever lever, bool is_more, lw_remedy *remedy
     for (size_t k = 0; k < n; k++) {
         const size_t i = (first + k) % n;  // those before it last
         const lw_remedy one = move_to(b, lever, &after[i]);
-        const bool is_better = helps(&one) && (!helps(remedy) || one.left < remedy->left);
-        if (k == 0 || one.is_enough || is_better) *remedy = one;
+        if (k == 0 || one.is_enough || is_better(&one, remedy)) *remedy = one;
         if (one.is_enough) return true;
     }
     return helps(remedy);

@@ -44,8 +44,8 @@ typedef struct look {
 } look;
 
 #define LOOKS 3
-#define FOR(member, side, from, edge)               \
-    {                                               \
+#define FOR(member, side, from, edge)                                \
+    {                                                                \
         offsetof(lw_seen, member) / sizeof(double), side, from, edge \
     }
 
