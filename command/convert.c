@@ -12,6 +12,8 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include "records/fault.h"
+
 #define PROGRAM    "rsvg-convert"
 #define PATH_MOST  4096
 #define PAGES_MOST 2
@@ -43,9 +45,8 @@ static bool make_folder(folder *at)
     const int wrote =
         snprintf(at->path, sizeof at->path, "%s/lullwise-XXXXXX", base && base[0] ? base : "/tmp");
     if (wrote < 0 || (size_t)wrote >= sizeof at->path || !mkdtemp(at->path)) return false;
-    for (int i = 0; i < PAGES_MOST; i++)
-        snprintf(at->pages[i], sizeof at->pages[i], "%s/%d.svg", at->path, i + 1);
-    snprintf(at->made, sizeof at->made, "%s/made", at->path);
+    for (int i = 0; i < PAGES_MOST; i++) LW_FIT(at->pages[i], "%s/%d.svg", at->path, i + 1);
+    LW_FIT(at->made, "%s/made", at->path);
     return true;
 }
 
