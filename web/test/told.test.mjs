@@ -30,6 +30,7 @@ const asked = {
   ride: { pin: "B", minutes: "2", seed: "7" },
   why: { sign: ["bow-up", "touches"], pin: "B" },
   foil: { part: "main", speed: "8:12:2 kn" },
+  card: { date: "2026-05-17" },
 };
 
 let folder;
