@@ -393,7 +393,8 @@ TEST_FUNCTION(no_two_things_told_of_a_day_contradict_each_other)
         json_decref(told);
     }
     print_message("of %ld days: %ld hold no pin, on %ld nothing flies\n", days, unheld, calm);
-    CHECK(unheld > days / 20 && calm > days / 50 && unheld + calm < 9 * days / 10);
+    CHECK(unheld > days / 20 && unheld + calm < 9 * days / 10);
+    CHECK(calm > days / 50 || days < 100);  // of few days none may be calm
 }
 
 int main(void)

@@ -152,10 +152,12 @@ static void put_words(void)
     lw_parcel_end();
     lw_parcel_list("papers");
     for (int i = 0; i < LW_PAPER_COUNT; i++) {
+        char size[60];  // as a style sheet has it
+        const lw_paper paper = (lw_paper)i;
+        LW_FIT(size, "%.1fmm %.1fmm", lw_paper_width(paper), lw_paper_height(paper));
         lw_parcel_object("");
-        lw_parcel_text("key", lw_paper_text((lw_paper)i));
-        lw_parcel_number("width", lw_paper_width((lw_paper)i));
-        lw_parcel_number("height", lw_paper_height((lw_paper)i));
+        lw_parcel_text("key", lw_paper_text(paper));
+        lw_parcel_text("size", size);
         lw_parcel_end();
     }
     lw_parcel_end();

@@ -102,7 +102,7 @@ static void put_pins(const lw_scene *scene, const lw_diagnosis *found, const lw_
     to->count = 0;
     for (size_t pin = 0; pin < scene->boat->pin_count && to->count < GRID; pin++) {
         const double off = scene->own[pin].levers.pin - found->told.levers.pin;
-        if (pin == found->told.pin || scene->own[pin].at[LW_IN_MEAN].outcome != LW_FLIES) continue;
+        if (pin == found->told.pin || !lw_answer_is_up(&scene->own[pin].at[LW_IN_MEAN])) continue;
         weighed *w = &to->at[to->count++];
         *w = (weighed){.lever = LW_LEVER_PIN, .off = off, .prior = gauss(off / row->usual)};
         w->stance = (lw_stance){.levers = scene->own[pin].levers, .pin = pin};

@@ -211,7 +211,7 @@ static size_t add_pins(const bench *b, lw_remedy list[LW_REMEDIES_MOST], size_t 
     bool has[2] = {false, false};
     for (size_t pin = 0; pin < b->scene->boat->pin_count; pin++) {
         lw_remedy one;
-        const bool flies = b->scene->own[pin].at[LW_IN_MEAN].outcome == LW_FLIES;
+        const bool flies = lw_answer_is_up(&b->scene->own[pin].at[LW_IN_MEAN]);
         if (pin == b->before.pin || !flies || !change_pin(b, pin, &one)) continue;
         lw_remedy *top = &best[one.is_more];
         if (!has[one.is_more] || order_of(&one) < order_of(top)) *top = one;

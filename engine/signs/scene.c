@@ -60,9 +60,8 @@ static lw_trim trim_of(const lw_scene *scene, size_t pin, const lw_trim *from)
     const lw_setup setup = lw_craft_setup(scene->craft, scene->boat, pin);
     const lw_walk walk = {
         .craft = scene->craft, .setup = setup, .course = scene->course, .puff = puff_of(scene)};
-    lw_trim start = {.steady = {.outcome = LW_NO_BALANCE}};
     if (!from || !lw_trim_is_up(from)) return lw_walk_trim(&walk, scene->wind.mean, NULL);
-    start = *from;
+    lw_trim start = *from;
     start.ask.setup = setup;
     return lw_walk_trim(&walk, scene->wind.mean, &start);
 }
@@ -223,8 +222,9 @@ static double damping_of(const lw_scene *scene, const lw_craft *craft, const lw_
 {
     lw_modes modes;
     double least = 1.0;
+    const bool is_up = lw_answer_is_up(&scene->own[stance->pin].at[LW_IN_MEAN]);
+    if (!is_up || stance->at[LW_IN_MEAN].outcome != LW_FLIES) return NAN;
     lw_ask ask = scene->asks[stance->pin][LW_IN_MEAN];
-    if (stance->at[LW_IN_MEAN].outcome != LW_FLIES) return NAN;
     const lw_motion motion = lw_motion_of(craft);
     put_levers(scene, stance->pin, LW_IN_MEAN, &stance->levers, &ask);
     const lw_ride_plan plan = lw_ride_plan_of(&motion, &ask, &stance->at[LW_IN_MEAN]);
@@ -262,7 +262,7 @@ void lw_scene_stances(lw_scene *scene, lw_stance *stances, size_t n)
         for (end = first + 1; end < n && end - first < BATCH; end++) {
             if (!are_alike(&stances[first], &stances[end])) break;
         }
-        if (own->at[LW_IN_MEAN].outcome == LW_FLIES)
+        if (lw_answer_is_up(&own->at[LW_IN_MEAN]))
             balance_some(scene, stances + first, end - first);
         else
             for (size_t i = first; i < end; i++) keep_down(scene, &stances[i]);

@@ -44,7 +44,7 @@ lw_seen lw_seen_of(const lw_scene *scene, const lw_stance *stance)
     const lw_answer *own = &scene->own[stance->pin].at[LW_IN_MEAN];
     const lw_answer *fair = &scene->own[scene->proper].at[LW_IN_MEAN];
     const lw_flight *is = &stance->at[LW_IN_MEAN].flight;
-    if (own->outcome != LW_FLIES || fair->outcome != LW_FLIES) return unseen(stance);
+    if (!lw_answer_is_up(own) || !lw_answer_is_up(fair)) return unseen(stance);
     return (lw_seen){
         .bow = is->pitch - own->flight.pitch,
         .level = is->pitch,

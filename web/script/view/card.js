@@ -130,12 +130,10 @@ class Card {
   }
 
   #show(drawn, told) {
-    const { width, height } = this.#page.tables.papers.find(
-      ({ key }) => key === this.#paper.text(),
-    );
+    const { size } = this.#page.tables.papers.find(({ key }) => key === this.#paper.text());
     this.#drawn = drawn;
     this.#print.disabled = this.#save.disabled = this.#told.hidden = !told;
-    this.#sheet.replaceSync(`@page { size: ${width}mm ${height}mm; margin: 0; }`);
+    this.#sheet.replaceSync(`@page { size: ${size}; margin: 0; }`);
     this.#pages.replaceChildren(
       ...drawn.map((svg, i) => picture(i ? "Second page" : "First page", svg)),
     );
