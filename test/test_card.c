@@ -108,8 +108,7 @@ static bool are_apart(const lw_card_box *a, const lw_card_box *b)
 {
     const double touch = 1e-6;
     return a->x + a->width <= b->x + touch || b->x + b->width <= a->x + touch ||
-           a->y + a->height <= b->y + touch ||
-           b->y + b->height <= a->y + touch;
+           a->y + a->height <= b->y + touch || b->y + b->height <= a->y + touch;
 }
 
 static void box_is_on_the_page(const lw_card_box *box)
