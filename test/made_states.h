@@ -128,29 +128,18 @@ static lw_ride_plan plan_for_stance(const lw_scene *scene, const lw_motion *moti
     const double more = (is->turns - own->levers.turns) * craft->rudder_turn;
     lw_ride_plan plan =
         lw_ride_plan_of(motion, &scene->asks[stance->pin][LW_IN_MEAN], &own->at[LW_IN_MEAN]);
-    plan.setup = (lw_setup){is->pin, is->wand, is->gearing, is->rod};
+    plan.setup = lw_levers_setup(is);
     plan.place = is->place + craft->transom_x;
     plan.start.rudder += more;
     for (int k = 0; k < LW_WISHES; k++) plan.pilot.rudder[k] += more;
     return plan;
 }
 
-static const lw_craft *craft_for(const lw_craft *craft, double fullness)
-{
-    if (fullness == 1.0) return craft;
-    fuller = *craft;
-    for (int i = 0; i < LW_CURVE_KNOTS; i++) {
-        fuller.sail.lift.value[i] *= fullness, fuller.sail.lift.slope[i] *= fullness;
-        fuller.sail.drag.value[i] *= fullness, fuller.sail.drag.slope[i] *= fullness;
-    }
-    return &fuller;
-}
-
 static measured ridden(const lw_scene *scene, const lw_stance *stance, uint64_t seed)
 {
     static lw_ride ride;
     measured m = {0};
-    const lw_craft *craft = craft_for(scene->craft, stance->levers.sail);
+    const lw_craft *craft = lw_levers_craft(&stance->levers, scene->craft, &fuller);
     const lw_motion motion = motion_for(craft, &scene->wind);
     lw_ride_plan plan = plan_for_stance(scene, &motion, stance);
     plan.seed = seed;

@@ -307,7 +307,7 @@ static void tell_change(const lw_why *why, lw_teller *t)
     lw_move_text(&why->inputs->boat, first, move);
     LW_FIT(head, "Then, if you %s", move);
     lw_tell_table(t, "change", head, columns, LW_COUNT_OF(columns));
-    if (why->found.seen.set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN))
+    if (lw_why_stays_down(why))
         tell_hump_line(why, stances, t);
     else
         tell_flight_lines(stances, t);
@@ -323,7 +323,7 @@ static void tell_takes_off(const lw_why *why, lw_teller *t)
     static const lw_item takes_off = {.key = "takes_off", .unit = LW_UNIT_KN, .digits = 1};
     char text[LW_WHY_LENGTH];
     const char *label = why->inputs->boat.pins[why->taken_off].label;
-    if (!(why->found.seen.set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN)) && lw_why_flies(why)) return;
+    if (!lw_why_stays_down(why) && lw_why_flies(why)) return;
     lw_tell_number(t, &takes_off, why->takes_off > 0.0 ? why->takes_off : NAN);
     if (why->takes_off <= 0.0)
         LW_FIT(text, "On a reach pin %s takes off in no wind up to 8 kn more than this.", label);
@@ -390,10 +390,9 @@ static void tell_reading(const lw_why *why, lw_teller *t)
 void lw_why_tell(const void *it, lw_teller *t)
 {
     const lw_why *why = it;
-    const bool stays_down = why->found.seen.set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN);
     tell_question(why, t);
     tell_signs(why, t);
-    if (lw_why_flies(why) || stays_down)
+    if (lw_why_flies(why) || lw_why_stays_down(why))
         tell_reading(why, t);
     else
         lw_tell_sentence(t, "no_flight",

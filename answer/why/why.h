@@ -36,6 +36,7 @@ void lw_why_draw(const void *it, FILE *out);
 
 // Some pin flies in this wind on this heading, so that a flight can be read at all.
 bool lw_why_flies(const lw_why *why);
+bool lw_why_stays_down(const lw_why *why);  // it is told that she does
 
 // The likeliest state: what the remedies start from.
 const lw_stance *lw_why_state(const lw_why *why);

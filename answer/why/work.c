@@ -137,7 +137,7 @@ bool lw_why_flies(const lw_why *why)
     return lw_answer_is_up(&why->scene.own[why->scene.proper].at[LW_IN_MEAN]);
 }
 
-static bool stays_down(const lw_why *why)
+bool lw_why_stays_down(const lw_why *why)
 {
     return (why->seen.set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN)) != 0;
 }
@@ -175,10 +175,10 @@ void lw_why_end(void *it)
     lw_why *why = it;
     lw_scene_prepare(&why->scene, &why->craft, &why->inputs->boat, &why->wind, why->course);
     lw_diagnose(&why->scene, &why->known, &why->seen, &why->found);
-    if (lw_why_flies(why) || stays_down(why))
+    if (lw_why_flies(why) || lw_why_stays_down(why))
         why->remedy_count = lw_remedies_of(&why->scene, &why->found, why->remedies);
     ease(why);
-    if (stays_down(why) || !lw_why_flies(why)) take_off(why);
+    if (lw_why_stays_down(why) || !lw_why_flies(why)) take_off(why);
 }
 
 bool lw_why_is_answered(const void *it)

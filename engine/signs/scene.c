@@ -141,31 +141,40 @@ static lw_levers on_the_way(const lw_levers *from, const lw_levers *to, double p
     return levers;
 }
 
+lw_setup lw_levers_setup(const lw_levers *levers)
+{
+    return (lw_setup){.incidence = levers->pin,
+                      .wand_length = levers->wand,
+                      .gearing = levers->gearing,
+                      .rod = levers->rod};
+}
+
+const lw_craft *lw_levers_craft(const lw_levers *levers, const lw_craft *craft, lw_craft *room)
+{
+    const double fullness = levers->sail;
+    if (fullness == 1.0) return craft;
+    *room = *craft;
+    for (int i = 0; i < LW_CURVE_KNOTS; i++) {
+        room->sail.lift.value[i] *= fullness, room->sail.lift.slope[i] *= fullness;
+        room->sail.drag.value[i] *= fullness, room->sail.drag.slope[i] *= fullness;
+    }
+    return room;
+}
+
 static void put_levers(const lw_scene *scene, size_t pin, int wind, const lw_levers *levers,
                        lw_ask *ask)
 {
     const double heel = scene->asks[pin][wind].heel + levers->heel - scene->own[pin].levers.heel;
-    ask->setup = (lw_setup){.incidence = levers->pin,
-                            .wand_length = levers->wand,
-                            .gearing = levers->gearing,
-                            .rod = levers->rod};
+    ask->setup = lw_levers_setup(levers);
     ask->wind = levers->wind * wind_in(scene, wind);
     ask->heel = fmax(heel, 0.0);
     ask->place = levers->place + scene->craft->transom_x;
     lw_ask_give_rudder(ask, lw_craft_rudder(scene->craft, levers->turns));
 }
 
-// A sail of another fullness: lift and drag in proportion.  [judged]
-static const lw_craft *craft_with(lw_scene *scene, double fullness)
+static const lw_craft *craft_of(lw_scene *scene, const lw_stance *stance)
 {
-    if (fullness == 1.0) return scene->craft;
-    lw_craft *fuller = &scene->fuller;
-    *fuller = *scene->craft;
-    for (int i = 0; i < LW_CURVE_KNOTS; i++) {
-        fuller->sail.lift.value[i] *= fullness, fuller->sail.lift.slope[i] *= fullness;
-        fuller->sail.drag.value[i] *= fullness, fuller->sail.drag.slope[i] *= fullness;
-    }
-    return fuller;
+    return lw_levers_craft(&stance->levers, scene->craft, &scene->fuller);
 }
 
 // Takes an answer; without balance the flight that was reached stays.
@@ -183,7 +192,7 @@ static void balance_some(lw_scene *scene, lw_stance *stances, size_t n)
     lw_ask asks[BATCH * LW_IN_WINDS];
     lw_answer answers[BATCH * LW_IN_WINDS];
     const size_t pin = stances[0].pin;
-    const lw_craft *craft = craft_with(scene, stances[0].levers.sail);
+    const lw_craft *craft = craft_of(scene, &stances[0]);
     for (size_t i = 0; i < n * LW_IN_WINDS; i++) {
         asks[i] = scene->asks[pin][i % LW_IN_WINDS];
         stances[i / LW_IN_WINDS].at[i % LW_IN_WINDS] = scene->own[pin].at[i % LW_IN_WINDS];
@@ -208,7 +217,7 @@ static void balance_some(lw_scene *scene, lw_stance *stances, size_t n)
 
 static double hump_of(const lw_craft *craft, const lw_levers *levers, double wind)
 {
-    const lw_setup setup = {levers->pin, levers->wand, levers->gearing, levers->rod};
+    const lw_setup setup = lw_levers_setup(levers);
     const double rudder = lw_craft_rudder(craft, levers->turns);
     return lw_launch_of(craft, &setup, rudder, wind, REACH).hump_spare;
 }
@@ -237,10 +246,12 @@ static double damping_of(const lw_scene *scene, const lw_craft *craft, const lw_
 
 static void seek_more(lw_scene *scene, lw_stance *stance)
 {
-    const lw_craft *craft = craft_with(scene, stance->levers.sail);
+    stance->hump = stance->damping = NAN;
+    if (!scene->wants_hump && !scene->wants_damping) return;
+    const lw_craft *craft = craft_of(scene, stance);
     const double wind = stance->levers.wind * scene->wind.mean;
-    stance->hump = scene->wants_hump ? hump_of(craft, &stance->levers, wind) : NAN;
-    stance->damping = scene->wants_damping ? damping_of(scene, craft, stance) : NAN;
+    if (scene->wants_hump) stance->hump = hump_of(craft, &stance->levers, wind);
+    if (scene->wants_damping) stance->damping = damping_of(scene, craft, stance);
 }
 
 static bool are_alike(const lw_stance *one, const lw_stance *other)
@@ -284,7 +295,7 @@ static double lifted_from(const lw_craft *craft, const lw_levers *levers, double
 
 double lw_scene_takes_off(lw_scene *scene, const lw_stance *stance)
 {
-    const lw_craft *craft = craft_with(scene, stance->levers.sail);
+    const lw_craft *craft = craft_of(scene, stance);
     const double from = scene->wind.mean, to = from + MORE;
     const double coarse = lifted_from(craft, &stance->levers, from, to, COARSE);
     if (coarse > to) return 0.0;

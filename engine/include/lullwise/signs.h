@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 //
 //     lw_scene_prepare(&scene, &craft, &boat, &wind, course)   each pin as trimmed for this wind
-//     lw_diagnose(&scene, &told, &signs, &found)           causes, the likeliest first
-//     lw_remedies_of(&scene, &found, remedies)               what to move, the smallest first
+//     lw_diagnose(&scene, &told, &seen, &found)                causes, the likeliest first
+//     lw_remedies_of(&scene, &found, remedies)                 what to move
 //
 // All states are steady flights in the lull, the mean wind and the puff, with nothing moved from
 // one to the next but heel, sheet and body: what trim and set-up make of her by themselves.
@@ -58,6 +58,11 @@ const lw_lever_row *lw_lever_of(lw_lever lever);
 double lw_lever_get(const lw_levers *levers, lw_lever lever);
 void lw_lever_put(lw_levers *levers, lw_lever lever, double si);
 
+// What of the levers is fixed while sailing; and the craft with the sail as full as they say, in
+// the room given where it is not the craft itself. Lift and drag go with fullness.  [judged]
+lw_setup lw_levers_setup(const lw_levers *levers);
+const lw_craft *lw_levers_craft(const lw_levers *levers, const lw_craft *craft, lw_craft *room);
+
 // --- a stance: how the levers stand, and what comes of it in lull, mean and puff
 
 enum { LW_IN_LULL, LW_IN_MEAN, LW_IN_PUFF, LW_IN_WINDS };
@@ -91,7 +96,6 @@ typedef struct lw_seen {
     double hump;        // [m/s^2]  spare through the hump
     double damping;     // [-]      of height and pitch
 } lw_seen;
-#define LW_SEEN (sizeof(lw_seen) / sizeof(double))
 extern const lw_table lw_seen_table;
 
 // --- signs: one table says what each looks for
@@ -192,7 +196,6 @@ typedef struct lw_cause {
 #define LW_CAUSES_MOST ((size_t)2 * LW_LEVERS)
 typedef struct lw_diagnosis {
     bool knows_pin;          // it was told: what is put right starts from it
-    size_t pin;              // in the boat
     lw_stance told, should;  // as told; as she should be sailed
     double nothing;          // chance that nothing is off: it belongs to this wind
     size_t count;
@@ -209,7 +212,6 @@ typedef struct lw_remedy {
     lw_lever lever;
     bool is_more;
     double by;       // how far, in SI
-    size_t pin;      // with LW_LEVER_PIN: which
     double turns;    // with LW_LEVER_PIN: turns then, less those now
     bool rights;     // puts right what is likeliest off
     bool is_enough;  // the signs go and the margins are kept
