@@ -66,6 +66,8 @@ static const lw_quantity stop_row = {
 static const lw_quantity season_row = {
     .key = "season", .unit = LW_UNIT_KN, .min = 2.0, .max = 40.0,
     .usual_min = 3.0, .usual_max = 35.0};
+static const lw_quantity width_row = {
+    .key = "width", .unit = LW_UNIT_NONE, .min = 240.0, .max = 10000.0};
 static const lw_quantity port_row = {
     .key = "port", .unit = LW_UNIT_NONE, .min = 1024.0, .max = 65535.0};
 
@@ -120,6 +122,8 @@ static const lw_option list[] = {
     {"part",    0,   "WORD",      NULL, "main or rudder: which foil of the boat."},
     {"load",    0,   "FORCE",     &load_row, "What the foil is to carry, as in --load '900 N'."},
     {"svg",     0,   "FILE",      NULL, "Also draw it as a picture into this file."},
+    {"width",   0,   "NUMBER",    &width_row, "Of the picture that --svg draws, in pixels: what "
+                                        "does not fit beside one another is set below."},
     {"speed",   0,   "SPEEDS",    &speed_row, "Through the water: one, or from:to:step, as in "
                                         "--speed '1:8:0.5 kn'."},
     {"froude",  0,   "NUMBERS",   &froude_row, "Froude numbers on the length, instead of speeds: "

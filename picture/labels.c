@@ -11,7 +11,7 @@
 
 #define GAP       2.0   // [px] between words and what else stands there
 #define FAR       16.0  // from here on a line leads to the words
-#define RINGS     9     // of places that are tried about a point,
+#define RINGS 40
 #define RING_STEP 8.0   // so far apart
 #define STATIONS  12    // of a line to words that are looked at
 #define PIECE     6.0   // [px] of a line that is kept off
@@ -79,12 +79,14 @@ static double crossed(const lw_labels *labels, lw_svg_point near, lw_box box)
     return sum;
 }
 
-// What words there would cover or leave.
+// What words there would cover or leave: other words and the edge by far the worst.
+#define WORSE 20.0
 static double covered(const lw_labels *labels, lw_svg_point near, lw_box box)
 {
-    return area(box) - common(box, labels->bounds) + crossed(labels, near, box) +
-           common_with(box, labels->taken, labels->count) +
-           common_with(box, labels->words, labels->word_count);
+    const double worst = area(box) - common(box, labels->bounds) +
+                         common_with(box, labels->words, labels->word_count);
+    return WORSE * worst + crossed(labels, near, box) +
+           common_with(box, labels->taken, labels->count);
 }
 
 // Words so wide and high, so far from a point along one of the ways.

@@ -11,17 +11,20 @@
 #include "picture/plot.h"
 #include "records/fault.h"
 
-#define WIDTH   900.0
+#define WIDTH   900.0  // [px] as it comes
 #define MARGIN  14.0
-#define LABEL   64.0   // [px] of the pins' labels
-#define ENDS    250.0  // of what ends them
+#define ENDS    250.0  // of what ends the pins' bars, where
+#define ROOMY   640.0  // there is room beside them
+#define LABEL   0.3    // of the width that the pins' labels may take beside their bars
 #define ROW     36.0
 #define BAR     13.0
-#define HEADING 30.0  // above a panel's first row
+#define LINE    17.0  // of words above or below a bar
+#define HEADING 34.0  // above a panel's first row
 #define LETTERS 13.0
 #define SMALL   11.0
 #define INK     "#111"
-#define MARKS   10  // numbers along the wind
+#define MARKS   10    // numbers along the wind at most,
+#define APART   30.0  // [px] or so
 
 // What a pin does along the wind, in its order.
 typedef enum state { ON_HULL, STAYS, FLIES, BEYOND, STATES } state;
@@ -31,8 +34,11 @@ static const char *const state_texts[] = {"on the hull", "stays up, does not tak
 typedef struct picture {
     FILE *out;
     const lw_range_drawn *of;
-    lw_axis wind;  // in the unit
-    double left, width;
+    double whole;        // width of the picture
+    double label, ends;  // of the columns of labels and of ends; 0: they stand above and below
+    double row;          // height of a pin's row
+    lw_axis wind;        // in the unit
+    double left, width;  // of the bars
 } picture;
 
 static double shown(const picture *p, double wind) { return wind / lw_unit_in_si(p->of->unit); }
@@ -43,7 +49,14 @@ static double across(const picture *p, double wind)
     return p->left + p->width * fmin(fmax(at, 0.0), 1.0);
 }
 
+static double wide(const char *text, double size)
+{
+    return size * lw_letters_width(text, strlen(text), false);
+}
+
 // --- bars
+
+static const lw_svg_stroke backing = {.width = 0.0, .colour = "none", .fill = "white"};
 
 static void box(const picture *p, lw_box at, lw_svg_stroke how)
 {
@@ -104,13 +117,12 @@ static double put_number(const picture *p, double wind, double y, double free)
 {
     char text[40];
     LW_FIT(text, "%.1f", shown(p, wind));
-    const double wide = SMALL * lw_letters_width(text, strlen(text), false);
-    const double left = fmax(across(p, wind) - 0.5 * wide, free);
-    box(p, (lw_box){left - 1.0, y - 0.8 * SMALL, left + wide + 1.0, y + 1.0},
-        (lw_svg_stroke){.width = 0.0, .colour = "none", .fill = "white"});
+    const double length = wide(text, SMALL);
+    const double left = fmax(across(p, wind) - 0.5 * length, free);
+    box(p, (lw_box){left - 1.0, y - 0.8 * SMALL, left + length + 1.0, y + 1.0}, backing);
     lw_svg_text(p->out, (lw_svg_point){left, y}, (lw_svg_words){.size = SMALL, .anchor = "start"},
                 text);
-    return left + wide + 4.0;
+    return left + length + 4.0;
 }
 
 // Of the winds at which the bar changes.
@@ -123,27 +135,59 @@ static void put_numbers(const picture *p, const lw_range_bar *bar, double y)
     }
 }
 
-static double top_of_bar(double row) { return row + ROW - BAR - 4.0; }
+static double above_bar(const picture *p) { return p->label > 0.0 ? 0.0 : LINE; }
+
+static double top_of_bar(const picture *p, double row)
+{
+    return row + above_bar(p) + ROW - BAR - 4.0;
+}
+
+// Beside the bar or, where there is no room, in lines above and below it.
+static void put_words(const picture *p, const lw_range_bar *bar, double high)
+{
+    const double base = high + BAR, room = p->whole - 2.0 * MARGIN;
+    if (p->label > 0.0)
+        lw_svg_text(p->out, (lw_svg_point){p->left - 8.0, base - 1.0},
+                    (lw_svg_words){.size = LETTERS, .anchor = "end", .room = p->label}, bar->pin);
+    else
+        lw_svg_text(p->out, (lw_svg_point){MARGIN, high - LINE},
+                    (lw_svg_words){.size = LETTERS, .anchor = "start", .room = room}, bar->pin);
+}
+
+// What ends it, beside the bar or below it on white.
+static void put_end(const picture *p, const lw_range_bar *bar, double high)
+{
+    const double base = high + BAR, y = base + LINE - 4.0;
+    if (!bar->end) return;
+    if (p->ends > 0.0) {
+        lw_svg_text(p->out, (lw_svg_point){p->left + p->width + 10.0, base - 1.0},
+                    (lw_svg_words){.size = SMALL, .anchor = "start", .room = p->ends - 14.0},
+                    bar->end);
+        return;
+    }
+    box(p, (lw_box){p->left, base + 2.0, p->left + wide(bar->end, SMALL), y + 3.0}, backing);
+    lw_svg_text(p->out, (lw_svg_point){p->left, y},
+                (lw_svg_words){.size = SMALL, .anchor = "start", .room = p->width}, bar->end);
+}
 
 static void draw_bar(const picture *p, const lw_range_bar *bar, double top)
 {
     double from[STATES + 1];
-    const double high = top_of_bar(top), base = high + BAR;
+    const double high = top_of_bar(p, top), base = high + BAR;
     limits_of(p, bar, from);
     for (int i = 0; i < STATES; i++) {
         draw_state(p, (lw_box){across(p, from[i]), high, across(p, from[i + 1]), base}, (state)i);
     }
-    lw_svg_text(p->out, (lw_svg_point){p->left - 8.0, base - 1.0},
-                (lw_svg_words){.size = LETTERS, .anchor = "end", .room = LABEL - 12.0}, bar->pin);
-    lw_svg_text(p->out, (lw_svg_point){p->left + p->width + 10.0, base - 1.0},
-                (lw_svg_words){.size = SMALL, .anchor = "start", .room = ENDS - 14.0}, bar->end);
+    put_words(p, bar, high);
 }
 
 // --- the day
 
-static double panel_height(const lw_range_panel *panel)
+static double above_rows(const lw_range_panel *panel) { return panel->heading ? HEADING : 14.0; }
+
+static double panel_height(const picture *p, const lw_range_panel *panel)
 {
-    return HEADING + ROW * (double)panel->count + 22.0;
+    return above_rows(panel) + p->row * (double)panel->count + 22.0;
 }
 
 static void draw_band(const picture *p, double top, double bottom)
@@ -190,23 +234,55 @@ static void draw_marks(const picture *p, double y)
 
 static void draw_panel(const picture *p, const lw_range_panel *panel, double top)
 {
-    const double first = top + HEADING, last = first + ROW * (double)panel->count;
-    lw_svg_text(p->out, (lw_svg_point){MARGIN, top + 16.0},
-                (lw_svg_words){.size = 1.1 * LETTERS, .anchor = "start"}, panel->heading);
+    const double first = top + above_rows(panel), last = first + p->row * (double)panel->count;
+    if (panel->heading)
+        lw_svg_text(p->out, (lw_svg_point){MARGIN, top + 16.0},
+                    (lw_svg_words){.size = 1.1 * LETTERS, .anchor = "start"}, panel->heading);
     draw_band(p, first, last);
     for (size_t i = 0; i < panel->count; i++) {
-        draw_bar(p, &panel->bars[i], first + ROW * (double)i);
+        draw_bar(p, &panel->bars[i], first + p->row * (double)i);
     }
     draw_winds(p, first, last);
     for (size_t i = 0; i < panel->count; i++) {
-        put_numbers(p, &panel->bars[i], top_of_bar(first + ROW * (double)i) - 3.0);
+        const double high = top_of_bar(p, first + p->row * (double)i);
+        put_numbers(p, &panel->bars[i], high - 3.0);
+        put_end(p, &panel->bars[i], high);
     }
     draw_marks(p, last);
 }
 
+// --- for those who cannot see it
+
+#define SAID_LENGTH 16000
+
+static void say_bar(const picture *p, const lw_range_bar *bar, char said[SAID_LENGTH])
+{
+    double from[STATES + 1];
+    const char *between = "";
+    limits_of(p, bar, from);
+    lw_text_add(said, SAID_LENGTH, " %s: ", bar->pin);
+    for (int i = 0; i < STATES; i++) {
+        if (!(from[i + 1] > from[i])) continue;
+        lw_text_add(said, SAID_LENGTH, "%s%.1f to %.1f %s %s", between, shown(p, from[i]),
+                    shown(p, from[i + 1]), lw_unit_text(p->of->unit), state_texts[i]);
+        between = ", ";
+    }
+    lw_text_add(said, SAID_LENGTH, ".");
+}
+
+static void say(const picture *p, char said[SAID_LENGTH])
+{
+    lw_text_fit(said, SAID_LENGTH, "Winds, pin by pin.");
+    for (size_t i = 0; i < p->of->panel_count; i++) {
+        const lw_range_panel *panel = &p->of->panels[i];
+        if (panel->heading) lw_text_add(said, SAID_LENGTH, " %s.", panel->heading);
+        for (size_t k = 0; k < panel->count; k++) say_bar(p, &panel->bars[k], said);
+    }
+}
+
 // --- the picture
 
-static lw_axis axis_of(const lw_range_drawn *of)
+static lw_axis axis_of(const lw_range_drawn *of, double width)
 {
     double low = of->lull, high = of->puff;
     const double si = lw_unit_in_si(of->unit), room = 2.0 * LW_KN;
@@ -217,37 +293,81 @@ static lw_axis axis_of(const lw_range_drawn *of)
             high = fmax(high, fmax(bar->held_up_to, fmax(bar->launches_at, bar->stays_up_at)));
         }
     }
-    return lw_axis_over(fmax(low - room, 0.0) / si, (high + room) / si, MARKS, "");
+    const int marks = (int)fmin(MARKS, width / APART);
+    return lw_axis_over(fmax(low - room, 0.0) / si, (high + room) / si, marks, "");
 }
 
-static void draw_key(const picture *p, double top)
+#define FIELD 26.0  // of a state in the key
+static const char *const note =
+    "L, M, P: the day's lull, mean and puff. Above each bar: the winds at which it changes.";
+
+static lw_svg_words note_words(const picture *p)
+{
+    return (lw_svg_words){.size = SMALL, .anchor = "start", .room = p->whole - 2.0 * MARGIN};
+}
+
+// In as many lines as it needs, from a height down; returns where it ends.
+static double put_key(const picture *p, double top, bool is_drawn)
 {
     double x = MARGIN;
     for (int i = 0; i < STATES; i++) {
-        draw_state(p, (lw_box){x, top, x + 26.0, top + BAR}, (state)i);
-        lw_svg_text(p->out, (lw_svg_point){x + 32.0, top + BAR - 2.0},
-                    (lw_svg_words){.size = SMALL, .anchor = "start"}, state_texts[i]);
-        x += 48.0 + SMALL * lw_letters_width(state_texts[i], strlen(state_texts[i]), false);
+        const double end = x + FIELD + 6.0 + wide(state_texts[i], SMALL);
+        if (end > p->whole - MARGIN && x > MARGIN)
+            top += LINE, i--, x = MARGIN;
+        else {
+            if (is_drawn) {
+                draw_state(p, (lw_box){x, top, x + FIELD, top + BAR}, (state)i);
+                lw_svg_text(p->out, (lw_svg_point){x + FIELD + 6.0, top + BAR - 2.0},
+                            (lw_svg_words){.size = SMALL, .anchor = "start"}, state_texts[i]);
+            }
+            x = end + 16.0;
+        }
     }
-    lw_svg_text(
-        p->out, (lw_svg_point){MARGIN, top + BAR + 18.0},
-        (lw_svg_words){.size = SMALL, .anchor = "start"},
-        "L, M, P: the day's lull, mean and puff. Above each bar: the winds at which it changes.");
+    const lw_svg_point at = {MARGIN, top + BAR + 6.0};
+    return at.y + lw_words_wrapped(is_drawn ? p->out : NULL, at, note_words(p), note);
+}
+
+// Columns as wide as there is room for.
+static picture laid(FILE *out, const lw_range_drawn *of)
+{
+    double label = 0.0;
+    bool has_ends = false;
+    for (size_t i = 0; i < of->panel_count; i++) {
+        for (size_t k = 0; k < of->panels[i].count; k++) {
+            label = fmax(label, wide(of->panels[i].bars[k].pin, LETTERS));
+            has_ends |= of->panels[i].bars[k].end != NULL;
+        }
+    }
+    picture p = {.out = out, .of = of};
+    p.whole = of->width > 0.0 ? of->width : WIDTH;
+    p.label = label < LABEL * p.whole ? fmax(label, wide(lw_unit_text(of->unit), SMALL)) : 0.0;
+    p.ends = has_ends && p.whole >= ROOMY ? ENDS : 0.0;
+    p.row = ROW + above_bar(&p) + (has_ends && p.ends == 0.0 ? LINE : 0.0);
+    p.left = MARGIN + (p.label > 0.0 ? p.label : wide(lw_unit_text(of->unit), SMALL)) + 12.0;
+    p.width = p.whole - MARGIN - p.left - p.ends;
+    p.wind = axis_of(of, p.width);
+    return p;
+}
+
+static double put_head(const picture *p, FILE *out)
+{
+    const lw_svg_words how = {.size = LETTERS, .anchor = "start", .room = p->whole - 2.0 * MARGIN};
+    return lw_words_wrapped(out, (lw_svg_point){MARGIN, MARGIN}, how, p->of->head) + 8.0;
 }
 
 void lw_range_draw(FILE *out, const lw_range_drawn *of)
 {
-    const lw_svg_words head = {.size = LETTERS, .anchor = "start", .room = WIDTH - 2.0 * MARGIN};
-    const lw_svg_point corner = {MARGIN, MARGIN};
-    picture p = {out, of, axis_of(of), MARGIN + LABEL, WIDTH - 2.0 * MARGIN - LABEL - ENDS};
-    double top = MARGIN + lw_words_wrapped(NULL, corner, head, of->head) + 8.0, below = top;
-    for (size_t i = 0; i < of->panel_count; i++) below += panel_height(&of->panels[i]);
-    lw_svg_begin(out, WIDTH, below + BAR + 40.0, "Winds in which each pin flies and is held");
-    lw_words_wrapped(out, corner, head, of->head);
+    char said[SAID_LENGTH];
+    const picture p = laid(out, of);
+    double top = MARGIN + (of->head ? put_head(&p, NULL) : 0.0), below = top;
+    for (size_t i = 0; i < of->panel_count; i++) below += panel_height(&p, &of->panels[i]);
+    say(&p, said);
+    lw_svg_begin(out, p.whole, put_key(&p, below + 12.0, false) + MARGIN, said);
+    if (of->head) put_head(&p, out);
     for (size_t i = 0; i < of->panel_count; i++) {
         draw_panel(&p, &of->panels[i], top);
-        top += panel_height(&of->panels[i]);
+        top += panel_height(&p, &of->panels[i]);
     }
-    draw_key(&p, below + 12.0);
+    put_key(&p, below + 12.0, true);
     lw_svg_end(out);
 }

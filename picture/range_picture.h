@@ -13,23 +13,24 @@
 typedef struct lw_range_bar {
     const char *pin;
     double launches_at, stays_up_at, held_up_to;
-    const char *end;  // what ends it
+    const char *end;  // what ends it; NULL: not told
 } lw_range_bar;
 
 // The pins on a heading.
 typedef struct lw_range_panel {
-    const char *heading;
+    const char *heading;  // NULL: none
     lw_range_bar bars[LW_PINS_MOST];
     size_t count;
 } lw_range_panel;
 
 #define LW_RANGE_PANELS_MOST 8
 typedef struct lw_range_drawn {
-    const char *head;  // sentences above it
+    const char *head;  // sentences above it; NULL: none
     lw_range_panel panels[LW_RANGE_PANELS_MOST];
     size_t panel_count;
     double lull, mean, puff;  // [m/s] of the day
     lw_unit unit;             // of winds
+    double width;             // [px] of the picture; 0: as it comes
 } lw_range_drawn;
 
 // Each state along the wind has a pattern of its own, so that no colour is needed; the band from

@@ -57,6 +57,9 @@ void lw_svg_begin_paper(FILE *out, double width, double height, const char *titl
 
 void lw_svg_end(FILE *out) { fputs("</svg>\n", out); }
 
+void lw_svg_group(FILE *out, const char *name) { fprintf(out, "<g class=\"%s\">\n", name); }
+void lw_svg_group_end(FILE *out) { fputs("</g>\n", out); }
+
 // Letters are taken to be 0.55 of their size wide, about what sans-serif letters are.
 static bool is_wider(lw_svg_words how, const char *text)
 {

@@ -35,6 +35,10 @@ void lw_svg_begin(FILE *out, double width, double height, const char *title);
 void lw_svg_begin_paper(FILE *out, double width, double height, const char *title);
 void lw_svg_end(FILE *out);
 
+// What is drawn in between is one part of the picture, with a name.
+void lw_svg_group(FILE *out, const char *name);
+void lw_svg_group_end(FILE *out);
+
 void lw_svg_text(FILE *out, lw_svg_point at, lw_svg_words how, const char *text);
 void lw_svg_line(FILE *out, lw_svg_point from, lw_svg_point to, lw_svg_stroke how);
 

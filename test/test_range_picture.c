@@ -74,8 +74,9 @@ static double some_wind(random_stream *stream)
     return random_between(stream, 0.0, 1.0) < 0.2 ? 0.0 : random_between(stream, 3.0, 34.0) * LW_KN;
 }
 
-TEST_FUNCTION(words_stand_apart_and_on_the_page_whatever_the_winds)
+TEST_FUNCTION(words_stand_apart_and_on_the_page_whatever_the_winds_and_the_width)
 {
+    static const double widths[] = {0.0, 300.0, 420.0, 700.0};
     random_stream stream = {7};
     for (int run = 0; run < 500; run++) {
         const double a = random_between(&stream, 2.0, 25.0), b = random_between(&stream, 0.0, 8.0);
@@ -83,11 +84,12 @@ TEST_FUNCTION(words_stand_apart_and_on_the_page_whatever_the_winds)
         of.lull = a * LW_KN, of.mean = (a + b) * LW_KN, of.puff = (a + 2.0 * b + 1.0) * LW_KN;
         of.panels[0].count = 1 + (size_t)run % LW_PINS_MOST;
         for (size_t i = 0; i < of.panels[0].count; i++) {
-            of.panels[0].bars[i] =
-                (lw_range_bar){"label", some_wind(&stream), some_wind(&stream), some_wind(&stream),
-                               "main foil's tip in the chop"};
+            of.panels[0].bars[i] = (lw_range_bar){
+                run % 3 ? "label" : "a label of many letters, of a pin", some_wind(&stream),
+                some_wind(&stream), some_wind(&stream), "main foil's tip in the chop"};
         }
         of.panels[1] = of.panels[0];
+        of.width = widths[run % 4];
         draw(&of);
         CHECK(words_that_collide(&drawn) == 0 && words_that_leave(&drawn) == 0);
     }
@@ -99,7 +101,7 @@ int main(void)
         TEST(the_winds_at_which_a_pin_changes_are_told_in_the_unit),
         TEST(a_pin_that_takes_off_in_more_than_it_is_held_in_has_no_such_wind),
         TEST(a_pin_that_does_not_fly_has_its_row_without_a_number),
-        TEST(words_stand_apart_and_on_the_page_whatever_the_winds),
+        TEST(words_stand_apart_and_on_the_page_whatever_the_winds_and_the_width),
     };
     return RUN_TESTS(tests);
 }

@@ -13,18 +13,20 @@
 
 static drawn_words drawn;
 
-// The words of so many flights side by side; the picture's text, which the caller frees.
-static char *draw(const lw_side_drawn *sides, size_t count)
+// The words of so many flights in a picture so wide; the picture's text, which the caller frees.
+static char *draw_in(double width, const lw_side_drawn *sides, size_t count)
 {
     char *svg = NULL;
     size_t length;
     FILE *out = open_memstream(&svg, &length);
     CHECK(out != NULL);
-    lw_sides_draw(out, sides, count, "a test");
+    lw_sides_draw(out, &(lw_sides_drawn){sides, count, width, "a test"});
     fclose(out);
     read_words(svg, &drawn);
     return svg;
 }
+
+static char *draw(const lw_side_drawn *sides, size_t count) { return draw_in(0.0, sides, count); }
 
 // Any balance of a boat, in so many tries.
 static lw_answer random_answer(const lw_craft *craft, random_stream *stream)
@@ -41,12 +43,13 @@ TEST_FUNCTION(words_stand_apart_and_on_the_page_in_any_flight)
 {
     const lw_boat boat = preset_boat();
     const lw_craft craft = preset_craft();
+    static const double widths[] = {0.0, 320.0, 420.0, 760.0};
     random_stream stream = {1};
     for (int i = 0; i < 200; i++) {
         const lw_answer one = random_answer(&craft, &stream), two = random_answer(&craft, &stream);
         const lw_side_drawn sides[] = {{&boat, &craft, 1, &one.flight, "Before."},
                                        {&boat, &craft, 2, &two.flight, "After."}};
-        free(draw(sides, 1 + (size_t)i % 2));
+        free(draw_in(widths[i / 2 % 4], sides, 1 + (size_t)i % 2));
         CHECK(words_that_collide(&drawn) == 0 && words_that_leave(&drawn) == 0);
     }
 }

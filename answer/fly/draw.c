@@ -23,5 +23,7 @@ void lw_fly_draw(const void *it, FILE *out)
         .flight = lw_fly_is_answered(fly) ? &a->answer.flight : NULL,
         .head = head,
     };
-    lw_sides_draw(out, &side, 1, "The boat from the side, to scale, with the forces on her");
+    lw_sides_draw(out,
+                  &(lw_sides_drawn){&side, 1, fly->width,
+                                    "The boat from the side, to scale, with the forces on her"});
 }

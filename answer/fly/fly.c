@@ -8,7 +8,7 @@
 const lw_question lw_question_fly = {
     .name = "fly",
     .summary = "One steady flight: speed, trim, forces, and what runs out first.",
-    .takes = LW_INPUT_OPTIONS " " LW_FLIGHT_OPTIONS " svg force json",
+    .takes = LW_INPUT_OPTIONS " " LW_FLIGHT_OPTIONS " svg width force json",
     .doc =
         "Balances the boat in one wind on one heading. Without --wind it is the day's mean, "
         "without --course or --heading upwind with the best VMG, without --pin the middle one. "

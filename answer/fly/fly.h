@@ -12,6 +12,7 @@ typedef struct lw_fly {
     bool has_flight;  // it is worked out
     bool has_range;   // so is the range, where she does not fly
     lw_unit speed_unit;
+    double width;  // [px] of the picture; 0: as it comes
 } lw_fly;
 
 // The faces of the question. The second step is the range, from which follows what to try where she

@@ -8,7 +8,8 @@ bool lw_fly_begin(void *it, const lw_inputs *inputs, const lw_options *options, 
 {
     lw_fly *fly = it;
     fly->speed_unit = options->speed_unit;
-    return lw_asked_flight(&fly->flown, inputs, options, refusal);
+    return lw_asked_flight(&fly->flown, inputs, options, refusal) &&
+           lw_asked_number(options, "width", (lw_bounds){0}, &fly->width, refusal);
 }
 
 size_t lw_fly_steps(void *it)

@@ -26,7 +26,8 @@ void lw_ranged_draw(const void *it, FILE *out)
                             .lull = wind->lull,
                             .mean = wind->mean,
                             .puff = wind->puff,
-                            .unit = lw_speed_unit(ranged->speed_unit)};
+                            .unit = lw_speed_unit(ranged->speed_unit),
+                            .width = ranged->width};
     for (int course = 0; course < LW_COURSE_COUNT; course++) {
         lw_range_panel *panel = &drawn.panels[course];
         panel->heading = lw_course_text((lw_course_kind)course);

@@ -24,6 +24,7 @@ typedef struct lw_ranged {
     lw_craft craft;
     double puff;  // above the wind that she is trimmed for [m/s]
     lw_unit speed_unit;
+    double width;                                     // [px] of the picture; 0: as it comes
     size_t first, count;                              // pins asked for
     lw_ranged_one of[LW_PINS_MOST][LW_COURSE_COUNT];  // by pin of the boat
 } lw_ranged;

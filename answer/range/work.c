@@ -28,7 +28,8 @@ bool lw_ranged_begin(void *it, const lw_inputs *inputs, const lw_options *option
     for (size_t i = 0; i < LW_PINS_MOST; i++) {
         for (size_t k = 0; k < LW_COURSE_COUNT; k++) put_nothing(&ranged->of[i][k]);
     }
-    return lw_asked_number(options, "puff", (lw_bounds){0}, &ranged->puff, refusal);
+    return lw_asked_number(options, "puff", (lw_bounds){0}, &ranged->puff, refusal) &&
+           lw_asked_number(options, "width", (lw_bounds){0}, &ranged->width, refusal);
 }
 
 // A step is a pin on a course.

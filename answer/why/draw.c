@@ -26,11 +26,12 @@ void lw_why_draw(const void *it, FILE *out)
         LW_FIT(now, "Now, likely: %s", then);
     }
     if (!lw_why_is_answered(why)) {
-        lw_sides_draw(out, sides, 1, "The boat from the side, now");
+        lw_sides_draw(out, &(lw_sides_drawn){sides, 1, why->width, "The boat from the side, now"});
         return;
     }
     lw_move_text(&why->inputs->boat, &why->remedies[0], move);
     LW_FIT(then, "Then, if you %s", move);
     sides[1] = side_of(why, &why->remedies[0].after, then);
-    lw_sides_draw(out, sides, 2, "The boat from the side, now and after the first move");
+    lw_sides_draw(out, &(lw_sides_drawn){sides, 2, why->width,
+                                         "The boat from the side, now and after the first move"});
 }

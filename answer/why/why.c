@@ -8,7 +8,7 @@ const lw_question lw_question_why = {
     .summary = "The boat does this: what it is likely to be, and what to move first.",
     .takes = LW_INPUT_OPTIONS
     " sign pin wind heading course turns place heel bow ride-height "
-    "wand speed svg force json",
+    "wand speed svg width force json",
     .doc =
         "Tell with --sign what the boat does, as often as there are signs, and what is known: pin, "
         "wind, heading or course, turns, place, heel. What is not told is taken as it should be in "

@@ -16,6 +16,7 @@ typedef struct lw_why {
     bool has_heading;
     lw_known known;
     lw_signs_seen seen;
+    double width;  // [px] of the picture; 0: as it comes
     // answered
     lw_scene scene;
     lw_diagnosis found;

@@ -124,7 +124,8 @@ bool lw_why_begin(void *it, const lw_inputs *inputs, const lw_options *options, 
     why->inputs = inputs;
     if (!ask_signs(why, options, refusal) || !ask_wind(why, options, refusal) ||
         !ask_course(why, options, refusal) || !ask_levers(why, options, refusal) ||
-        !ask_eyes(why, options, refusal))
+        !ask_eyes(why, options, refusal) ||
+        !lw_asked_number(options, "width", (lw_bounds){0}, &why->width, refusal))
         return false;
     why->craft = lw_asked_craft(inputs);
     return true;
