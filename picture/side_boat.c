@@ -186,11 +186,16 @@ static void draw_sailor(lw_side_view *s)
     }
     shape(s, body, 8, (lw_svg_stroke){.width = 1.2, .colour = LW_SIDE_INK, .fill = "#ddd"});
     shape(s, head, 12, (lw_svg_stroke){.width = 1.2, .colour = LW_SIDE_INK, .fill = "#ddd"});
+    keep_off(s, body, 8);
+}
+
+static void draw_racks(lw_side_view *s)
+{
     const lw_place *place = &s->of->boat->place;
+    const double seat = s->of->boat->hull.rack_height;
     const point rack[] = {{place->aft_x - 0.25, seat}, {place->forward_x + 0.25, seat}};
     line(s, rack[0], rack[1], (lw_svg_stroke){.width = 3.0, .colour = LW_SIDE_INK});
     keep_off(s, rack, 2);
-    keep_off(s, body, 8);
 }
 
 static point wand_tip(const lw_side_view *s)
@@ -224,5 +229,6 @@ void lw_side_boat(lw_side_view *s)
     draw_part(s, "rudder", draw_rudder);
     draw_part(s, "hull", draw_hull);
     draw_part(s, "sailor", draw_sailor);
+    draw_part(s, "racks", draw_racks);
     draw_part(s, "wand", draw_wand);
 }

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 //
 // A line for each call: "read RECORD LENGTH" and that many bytes behind it, the file's name, a zero
-// and its text; "fly" and six numbers; "ride" and eight; "choice". Prints the hash of each parcel:
+// and its text; "fly" and seven numbers; "ride" and eight; "choice". Prints the hash of each parcel:
 // the page's own calls, played in a browser, must hand over the very same bytes
 // (web/test/bits.test.mjs).
 
@@ -58,7 +58,7 @@ static bool play_choice(void)
 static bool play(const char *call)
 {
     if (strcmp(call, "read") == 0) return play_read();
-    if (strcmp(call, "fly") == 0) return play_asked(6, lw_web_fly);
+    if (strcmp(call, "fly") == 0) return play_asked(7, lw_web_fly);
     if (strcmp(call, "ride") == 0) return play_asked(8, lw_web_ride);
     return strcmp(call, "choice") == 0 && play_choice();
 }

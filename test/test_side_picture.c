@@ -122,6 +122,31 @@ TEST_FUNCTION(without_a_balance_only_its_words_are_drawn)
     CHECK(drawn.count == 1 && words_have(&drawn, "No steady balance"));
 }
 
+// What the page moves: each part once, in a group of its name.
+TEST_FUNCTION(the_boat_by_herself_is_drawn_part_by_part)
+{
+    static const char *const parts[] = {"rig", "main", "rudder", "hull", "sailor", "racks", "wand"};
+    const lw_boat boat = preset_boat();
+    const lw_craft craft = preset_craft();
+    char *svg = NULL, text[40];
+    size_t length;
+    FILE *out = open_memstream(&svg, &length);
+    CHECK(out != NULL);
+    lw_side_parts_draw(out, &boat, &craft);
+    fclose(out);
+    CHECK(!strstr(svg, "nan") && !strstr(svg, "<text"));
+    for (size_t i = 0; i < sizeof parts / sizeof *parts; i++) {
+        snprintf(text, sizeof text, "<g class=\"%s\">", parts[i]);
+        const char *first = strstr(svg, text);
+        CHECK(first && !strstr(first + 1, text));
+    }
+    // the wand hangs straight down from its pivot
+    snprintf(text, sizeof text, "M%.2f %.2fL%.2f ", 100.0 * boat.linkage.wand_x,
+             -100.0 * boat.linkage.wand_height, 100.0 * boat.linkage.wand_x);
+    CHECK(strstr(svg, text));
+    free(svg);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -130,6 +155,7 @@ int main(void)
         TEST(the_forces_that_are_told_are_those_of_the_flight),
         TEST(a_foil_that_rides_higher_is_told_less_deep),
         TEST(without_a_balance_only_its_words_are_drawn),
+        TEST(the_boat_by_herself_is_drawn_part_by_part),
     };
     return RUN_TESTS(tests);
 }

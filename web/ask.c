@@ -1,8 +1,6 @@
 // ask.c - any question of answer/ asked by the page, as on a command line.
 // SPDX-License-Identifier: MIT
 
-#define _POSIX_C_SOURCE 200809L
-
 #include <stdlib.h>
 #include <string.h>
 
@@ -117,14 +115,10 @@ LW_EXPORT(lw_web_ask_tell) void lw_web_ask_tell(int slot)
 
 static void put_drawn(const char *key, lw_writer *write, const void *it)
 {
-    char *text = NULL;
-    size_t length;
-    FILE *out = write ? open_memstream(&text, &length) : NULL;
-    if (!out) return;
+    if (!write) return;
+    FILE *out = lw_web_drawing();
     write(it, out);
-    fclose(out);
-    lw_parcel_text(key, text);
-    free(text);
+    lw_web_put_drawing(key, out);
 }
 
 LW_EXPORT(lw_web_ask_draw) void lw_web_ask_draw(int slot)

@@ -8,12 +8,12 @@
 #include "answer/modes/modes.h"
 #include "answer/words/sections.h"
 #include "lullwise/drawn.h"
+#include "picture/side_picture.h"
 #include "web/page.h"
 #include "web/parcel.h"
 
-// What a picture needs beyond the measured boat, in SI: the flight; where weight and sail act,
-// forward of the transom and above the hull's bottom; the sailor's middle to windward, sitting in
-// and hiked.
+// What the small pictures need beyond the measured boat, in SI: the flight; the sailor's middle to
+// windward, sitting in and hiked; the chop.
 static void put_drawn(const lw_flown *flown)
 {
     const lw_craft *craft = &flown->craft;
@@ -22,15 +22,9 @@ static void put_drawn(const lw_flown *flown)
     const lw_craft_drawn at = lw_craft_drawn_of(craft, incidence, place, flown->wind);
     lw_parcel_object("drawn");
     lw_parcel_rows("flight", &lw_flight_table, &flown->answer.flight);
-    lw_parcel_number("weight", at.weight);
-    lw_parcel_number("weight_x", at.weight_x);
-    lw_parcel_number("weight_height", at.weight_height);
-    lw_parcel_number("sail_x", at.sail_x);
-    lw_parcel_number("sail_height", at.sail_height);
     lw_parcel_number("body_in", at.body_in);
     lw_parcel_number("body_out", at.body_out);
     lw_parcel_number("body_height", at.body_height);
-    lw_parcel_number("strut_turn", at.strut_turn);
     lw_parcel_number("trough", at.trough);
     lw_parcel_end();
 }
@@ -55,6 +49,7 @@ static void prepare(int slot)
 // What the script asks, as doubles in the room; NAN: not given, to be chosen.
 typedef struct question {
     double pin, wind, heading, heel, place, turns;
+    double width;  // [px] of the picture; NAN: none is wanted
 } question;
 
 static void ask(lw_flown *flown, const question *q)
@@ -65,6 +60,18 @@ static void ask(lw_flown *flown, const question *q)
     flown->heel = q->heel, flown->has_heel = !isnan(q->heel);
     flown->place = q->place, flown->has_place = !isnan(q->place);
     flown->turns = q->turns, flown->has_turns = !isnan(q->turns);
+}
+
+static void put_picture(double width)
+{
+    const lw_flown *flown = &fly.flown;
+    const lw_side_drawn side = {.boat = &flown->inputs->boat,
+                                .craft = &flown->craft,
+                                .pin = flown->pin,
+                                .flight = &flown->answer.flight};
+    FILE *out = lw_web_drawing();
+    lw_side_draw_alone(out, &side, width);
+    lw_web_put_drawing("picture", out);
 }
 
 static void put_told(void (*tell)(const void *, lw_teller *), const void *it)
@@ -85,6 +92,7 @@ LW_EXPORT(lw_web_fly) void lw_web_fly(int slot)
     ask(&fly.flown, &q);
     lw_fly_step(&fly, 0);
     put_drawn(&fly.flown);
+    if (!isnan(q.width) && lw_fly_is_answered(&fly)) put_picture(q.width);
     put_told(lw_fly_tell, &fly);
 }
 

@@ -85,8 +85,8 @@ void lw_web_wind(int slot);
 void lw_web_pictures(int slot);
 
 // One flight: what is asked stands in the room as doubles (pin, wind, heading, heel, place, turns),
-// NAN for what is to be chosen. Parcel: `drawn`, what a picture needs, in SI; the rest as `lullwise
-// fly` tells it.
+// NAN for what is to be chosen, and the width of its picture, NAN: none. Parcel: `drawn`, what the
+// small pictures need, in SI; picture, an SVG; the rest as `lullwise fly` tells it.
 void lw_web_fly(int slot);
 // The flight asked last, told with what to try where she does not fly; and the motions about it, as
 // `lullwise modes` tells them.
@@ -95,9 +95,17 @@ void lw_web_fly_modes(void);
 
 // One ride: what is asked stands in the room as doubles (pin, wind, heading, turns, course, seed,
 // seconds, every), NAN for what is to be chosen. Parcel: `drawn`, what the moving picture needs, in
-// SI, with its history, rows of a trace and the water along the boat; the rest as `lullwise ride`
-// tells it.
+// SI, with its history, rows of a trace and the water along the boat, and the boat's parts; the
+// rest as `lullwise ride` tells it.
 void lw_web_ride(int slot);
+
+// Winds of some pins as a picture, `picture` in the parcel: what is asked stands in the room
+// (web/chart.c).
+void lw_web_chart(int slot, size_t length);
+
+// An SVG into the parcel: where it is drawn, and then its key.
+FILE *lw_web_drawing(void);
+void lw_web_put_drawing(const char *key, FILE *out);
 
 // Into the parcel: faults, left_out.
 void lw_parcel_faults(const lw_faults *faults);

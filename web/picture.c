@@ -1,11 +1,7 @@
 // picture.c - pictures of the boat for the page, as SVG.
 // SPDX-License-Identifier: MIT
 
-#define _POSIX_C_SOURCE 200809L
-
 #include "picture/boat_picture.h"
-
-#include <stdlib.h>
 
 #include "answer/words/sections.h"
 #include "web/page.h"
@@ -18,18 +14,13 @@ LW_EXPORT(lw_web_pictures) void lw_web_pictures(int slot)
     const char *const keys[] = {"side", "foils", "drag"};
     lw_parcel_begin();
     for (int i = 0; i < 3; i++) {
-        char *text = NULL;
-        size_t length;
-        FILE *out = open_memstream(&text, &length);
-        if (!out) abort();
+        FILE *out = lw_web_drawing();
         if (i == 0) lw_boat_draw_side(out, &inputs->boat);
         if (i == 1) lw_boat_draw_foils(out, &inputs->boat);
         if (i == 2) {
             lw_boat_draw_drag(out, &inputs->boat, lw_sections_of(&inputs->boat),
                               &inputs->sailor.person, &medium);
         }
-        fclose(out);
-        lw_parcel_text(keys[i], text);
-        free(text);
+        lw_web_put_drawing(keys[i], out);
     }
 }

@@ -9,6 +9,7 @@
 #include "answer/ride/ride.h"
 #include "answer/words/sections.h"
 #include "lullwise/drawn.h"
+#include "picture/side_picture.h"
 #include "web/page.h"
 #include "web/parcel.h"
 
@@ -70,6 +71,14 @@ static void put_history(void)
 }
 
 // What the picture needs beyond the measured boat, and the wind's three heights; in SI.
+static void put_boat(void)
+{
+    const lw_flown *flown = &rode.ridden.flown;
+    FILE *out = lw_web_drawing();
+    lw_side_parts_draw(out, &flown->inputs->boat, &flown->craft);
+    lw_web_put_drawing("boat", out);
+}
+
 static void put_drawn(void)
 {
     const lw_flown *flown = &rode.ridden.flown;
@@ -86,6 +95,7 @@ static void put_drawn(void)
     lw_parcel_number("mean", rode.ridden.wind.mean);
     lw_parcel_number("puff", rode.ridden.wind.puff);
     put_history();
+    put_boat();
     lw_parcel_end();
 }
 

@@ -107,6 +107,7 @@ const askedOf = ({ pin, wind, heading, heel, place, turns }) => [
   heel * degrees,
   place,
   turns * turn,
+  420, // wide is the picture
 ];
 const rideOf = (one, i) => {
   // seconds, every

@@ -1,7 +1,7 @@
 // calls.mjs - the page's calls of the engine, played natively and in the page itself.
 // SPDX-License-Identifier: MIT
 //
-// A call: { call: "read", record, name, text }, { call: "fly", asked: six numbers },
+// A call: { call: "read", record, name, text }, { call: "fly", asked: seven numbers },
 // { call: "ride", asked: eight numbers } or { call: "choice" }. Each hands over a parcel, of which
 // the hash is taken.
 

@@ -25,7 +25,7 @@ async function loaded() {
   return engine;
 }
 
-const flight = (engine) => (engine.put([1, 6.2, 1.7, NaN, NaN, 2]), engine.ask("fly", 0));
+const flight = (engine) => (engine.put([1, 6.2, 1.7, NaN, NaN, 2, NaN]), engine.ask("fly", 0));
 
 test("rows of sections from several engines give another its own flight", async () => {
   const several = [await loaded(), await loaded(), await loaded()];

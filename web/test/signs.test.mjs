@@ -3,6 +3,9 @@
 // SPDX-License-Identifier: MIT
 
 import assert from "node:assert/strict";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { file, openBrowser, openPage, settled, sizes, until, violations } from "./browser.mjs";
 import { lullwise } from "./desk.mjs";
@@ -31,6 +34,16 @@ const answered = (page) => page.locator(".signs .trust").waitFor({ timeout: 120_
 /** What the command says, blanks as one. */
 const printed = (words) => plain(lullwise(["why", ...files, ...words]).stdout);
 const toldOf = (words) => JSON.parse(lullwise(["why", ...files, "--json", ...words]).stdout);
+
+/** The words of the picture that the command draws so wide. */
+function drawnBy(words, width) {
+  const folder = mkdtempSync(join(tmpdir(), "lullwise-"));
+  const svg = join(folder, "sides.svg");
+  lullwise(["why", ...files, ...words, "--width", String(width), "--svg", svg]);
+  const text = readFileSync(svg, "utf8");
+  rmSync(folder, { recursive: true });
+  return [...text.matchAll(/<text [^>]*>([^<]*)</g)].map(([, words]) => words);
+}
 
 async function isPrinted(page, words) {
   const text = printed(words);
@@ -130,12 +143,12 @@ test("the line has the move whose change is told, ashore too; no flight, no pict
   const words = ["--sign", "breaches", "--pin", "A", "--wind", "20 kn"];
   const first = (await line(page)).toLowerCase();
   assert.ok(printed(words).toLowerCase().includes(`then, if you ${first}`), first);
-  assert.equal(await page.locator(".before-after").count(), 1);
+  assert.equal(await page.locator(".told-change .picture").count(), 1);
   await close();
   const { page: other, close: closeOther } = await openSigns("?signs=stays-down&wind=8+kn");
   await answered(other);
   assert.equal(await other.locator(".told-change").count(), 1);
-  assert.equal(await other.locator(".before-after").count(), 0);
+  assert.equal(await other.locator(".told-change .picture").count(), 0);
   await closeOther();
 });
 
@@ -206,21 +219,20 @@ test("what is answered is accessible in both themes", async () => {
   await close();
 });
 
-test("the picture now and then is to one scale and says in words what it shows", async () => {
-  const { page, close } = await openSigns("?signs=bow-up&pin=B");
+test("the picture now and then is the one that the command draws, side by side where there is room", async () => {
+  const { page, close } = await openSigns("?signs=bow-up&pin=B", sizes.laptop);
   await answered(page);
-  const { change } = toldOf(["--sign", "bow-up", "--pin", "B"]);
-  const pictures = page.locator(".before-after [role=img]");
-  const [now, then] = await pictures.evaluateAll((all) =>
-    all.map((one) => one.getAttribute("aria-label")),
-  );
-  const said = (key) => change.rows.map((row) => `${row.what} ${row[key]}`).join(", ");
-  assert.equal(now, `now: ${said("before")}`);
-  assert.equal(then, `then: ${said("after")}`);
-  const boxes = await pictures
-    .locator("svg")
-    .evaluateAll((all) => all.map((one) => one.getAttribute("viewBox")));
-  assert.equal(boxes[0], boxes[1]);
+  const picture = page.locator(".told-change .picture svg");
+  const words = ["--sign", "bow-up", "--pin", "B"];
+  const boxOf = async () => (await picture.getAttribute("viewBox")).split(" ").map(Number);
+  const texts = () => picture.locator("text").allTextContents();
+  const [, , wide, high] = await boxOf();
+  assert.deepEqual(await texts(), drawnBy(words, wide));
+  assert.match(await picture.getAttribute("aria-label"), /now and after the first move/);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await until(async () => (await boxOf())[2] < 400, "a picture for a narrow page");
+  const [, , narrow, tall] = await boxOf();
+  assert.ok(narrow < wide && tall > high, "one under the other");
   await close();
 });
 

@@ -88,7 +88,7 @@ function chartCard(page, answer, state) {
   return card(
     "From what wind, up to what wind",
     make("div", { class: "field aside" }, make("label", { for: id }, "On"), select),
-    rangeChart(rows, answer.wind, state.speedUnit),
+    rangeChart(page, rows, answer.wind),
   );
 }
 

@@ -7,7 +7,7 @@ import { rangeChart } from "./range_chart.js";
 import { drawTable, headOf } from "./told.js";
 
 // Both sides on one chart, or on two where the winds are not the same.
-function charts({ compared, choices }, { speedUnit }) {
+function charts(page, { compared, choices }) {
   const sides = choices.map((choice, i) => {
     const pin = compared[i ? "pin_changed" : "pin_as_is"];
     const limits = choice.places.rows.find((row) => row.pin === pin);
@@ -15,8 +15,8 @@ function charts({ compared, choices }, { speedUnit }) {
   });
   const [one, two] = choices.map((choice) => choice.wind);
   return JSON.stringify(one) === JSON.stringify(two)
-    ? rangeChart(sides, one, speedUnit)
-    : [one, two].map((wind, i) => rangeChart([sides[i]], wind, speedUnit));
+    ? rangeChart(page, sides, one)
+    : [one, two].map((wind, i) => rangeChart(page, [sides[i]], wind));
 }
 
 function differences(compared) {
@@ -36,10 +36,7 @@ export function compareCards(page, answer) {
   return [
     differences(compared),
     tableCard("members"),
-    card(
-      "From what wind, up to what wind",
-      make("div", { class: "named" }, charts(answer, page.store.state)),
-    ),
+    card("From what wind, up to what wind", make("div", { class: "named" }, charts(page, answer))),
     tableCard("pins"),
     tableCard("orders"),
     careCard(compared),

@@ -3,17 +3,38 @@
 
 import { make } from "./dom.js";
 
-/** On white in either theme, as on paper; its own title is read to those who cannot see it. */
-export function picture(title, text) {
+const LEAST = 280; // wide that a picture is drawn; on less it is made smaller
+
+/** The drawing, in whatever room there is. */
+export function drawing(text) {
   const svg = new DOMParser().parseFromString(text, "image/svg+xml").documentElement;
-  svg.setAttribute("role", "img");
-  svg.setAttribute("aria-label", svg.querySelector("title")?.textContent ?? title);
   svg.removeAttribute("width");
   svg.removeAttribute("height");
-  return make(
-    "figure",
-    { class: "picture" },
-    title && make("figcaption", {}, title),
-    document.importNode(svg, true),
-  );
+  return document.importNode(svg, true);
+}
+
+/** Its own title is read to those who cannot see it. */
+export function picture(title, text) {
+  const svg = drawing(text);
+  svg.setAttribute("role", "img");
+  svg.setAttribute("aria-label", svg.querySelector("title")?.textContent ?? title);
+  return make("figure", { class: "picture" }, title && make("figcaption", {}, title), svg);
+}
+
+/** How wide a picture in an element is to be drawn for its letters to be as large as the page's. */
+export function widthIn(element) {
+  const rem = parseFloat(getComputedStyle(document.documentElement).fontSize);
+  return Math.max(Math.floor((16 * element.clientWidth) / rem), LEAST);
+}
+
+/** Calls onWidth(width) when the element has got another. */
+export function onWidth(element, onWidth) {
+  let last = 0;
+  const observer = new ResizeObserver(() => {
+    const width = element.clientWidth && widthIn(element);
+    if (!width || width === last) return;
+    last = width;
+    onWidth(width);
+  });
+  observer.observe(element);
 }

@@ -68,6 +68,13 @@ class EngineModule {
     return new Uint8Array(this.calls.memory.buffer, start, length);
   }
 
+  chart(slot, { width, winds, bars, labels }) {
+    const numbers = Float64Array.of(width, bars.length, ...winds, ...bars.flat());
+    const words = utf8.encode(labels.map((label) => `${label}\0`).join(""));
+    const length = this.#putAll([new Uint8Array(numbers.buffer), words]);
+    return this.ask("chart", slot, length);
+  }
+
   /**
    * Asks a slot a question by its name, with options as on a command line, a list for one that is
    * given again: { is_taken, ... }.

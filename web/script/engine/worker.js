@@ -29,11 +29,11 @@ const questions = {
   },
   /** A record to begin with. */
   starter: (kind) => engine.ask("write", -1, kinds.indexOf(kind)).text,
-  /** asked: { pin, wind, heading, heel, place, turns } in SI; what is left out is chosen. */
+  /** asked: { pin, wind, heading, heel, place, turns } in SI, what is left out is chosen; width. */
   fly(slot, set, asked) {
     engine.load(slot, set);
     engine.put(
-      ["pin", "wind", "heading", "heel", "place", "turns"].map((key) => asked[key] ?? NaN),
+      ["pin", "wind", "heading", "heel", "place", "turns", "width"].map((key) => asked[key] ?? NaN),
     );
     return engine.told("fly", slot);
   },
@@ -54,6 +54,11 @@ const questions = {
   pictures(slot, set) {
     engine.load(slot, set);
     return engine.ask("pictures", slot);
+  },
+  /** asked: { width, winds: [lull, mean, puff], bars: [[take-off, up, held]], labels } as told. */
+  chart(slot, set, asked) {
+    engine.load(slot, set);
+    return engine.chart(slot, asked);
   },
   /** asked: { pin, wind, heading, turns, course, seed, seconds, every } in SI. */
   ride(slot, set, asked) {

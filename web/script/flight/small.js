@@ -46,9 +46,8 @@ export function asternView(s, tell) {
   const boat = boatAstern(s, top);
   const trough = line(-half, 0, half, 0, "trough");
   const heel = make("b", {});
-  const { svg } = canvas(
+  const svg = canvas(
     [-half, top, 2 * half, bottom - top],
-    () => {},
     draw("rect", { class: "sea", x: -half, y: 0, width: 2 * half, height: bottom }),
     trough,
     boat.element,
@@ -83,7 +82,7 @@ export function foilView({ main_foil: foil, pins }, tell) {
     draw("path", { class: "foil", d: section(chord, foil.thickness, 0, 1 - foil.flap_chord) }),
     flap,
   );
-  const { svg } = canvas([-118, -52, 150, 102], () => {}, line(-114, 0, 28, 0, "trough"), whole);
+  const svg = canvas([-118, -52, 150, 102], line(-114, 0, 28, 0, "trough"), whole);
   const nose = make("b", {});
   const turned = make("b", {});
   const what = make("span", { class: "roomy" }, "Main foil and flap, against the track");

@@ -1,7 +1,7 @@
 // side.js - the boat from the side on the water that runs under it, one moment of a ride.
 // SPDX-License-Identifier: MIT
 //
-// A unit is a centimetre, y down from the mean water (flight_side.js).
+// A unit is a centimetre, y down from the mean water (flight/side.js).
 
 import { draw, make } from "../base/dom.js";
 import { arrow, at, canvas } from "../base/drawing.js";
@@ -10,19 +10,18 @@ import { boatOf, boundsOf } from "../flight/side.js";
 const WEIGHT = 70; // [cm] that the weight would be drawn long
 
 /**
- * { element, update(moment, ride) }: a moment has the trace's keys and `water`, heights of the
+ * Of the boat's parts as drawn, { element, update(moment, ride) }: a moment has the trace's keys and `water`, heights of the
  * surface [m] from ride.surface_from on, every ride.surface_step along the boat.
  */
-export function rideSide(s) {
+export function rideSide(s, parts) {
   const { left, right, top, bottom, wide } = boundsOf(s),
-    boat = boatOf(s);
+    boat = boatOf(s, parts);
   const sea = draw("path", { class: "sea" }),
     surface = draw("path", { class: "surface" });
-  const force = { main: arrow(), rudder: arrow("start") };
+  const force = { main: arrow(), rudder: arrow() };
   const mean = draw("path", { class: "trough", d: `M${at(left, 0)}H${at(right)}` });
-  const { svg, px } = canvas(
+  const svg = canvas(
     [left, top, wide, bottom - top],
-    () => {},
     sea,
     mean,
     boat.element,
@@ -41,8 +40,8 @@ export function rideSide(s) {
       per = WEIGHT / ride.weight;
     const [mx, my] = on(s.main.x, -s.main.length),
       [rx, ry] = on(s.rudder.x, -s.rudder.length);
-    force.main.move([mx, my], [0, -now.main_lift * per], "", [mx, my + 21 * px()]);
-    force.rudder.move([rx, ry], [0, -now.rudder_lift * per], "", [rx, ry + 21 * px()]);
+    force.main.move([mx, my], [0, -now.main_lift * per]);
+    force.rudder.move([rx, ry], [0, -now.rudder_lift * per]);
     svg.classList.toggle("aired", now.main_air > 0.5 || now.rudder_air > 0.5);
   }
 

@@ -4,7 +4,8 @@
 import { fromWords, HEADINGS, toWords, WINDS } from "../answer/asked.js";
 import { make } from "../base/dom.js";
 import { foilView, asternView } from "../flight/small.js";
-import { sideView, sizes } from "../flight/side.js";
+import { sizes } from "../flight/side.js";
+import { drawing, onWidth, widthIn } from "../base/picture.js";
 import { latest } from "../base/latest.js";
 import { modesCard } from "../answer/modes_card.js";
 import { heading, KNOT, minus, told as toldBy, words } from "../base/number.js";
@@ -200,32 +201,33 @@ function flightCards(tables, onMotions) {
   };
 }
 
-/** The pictures of a flight: { element, build(boat), show(answer, pin, words) }. */
-function flightPictures(tables) {
+/** The pictures of a flight: { element, width(), build(boat), show(answer, pin, words) }. */
+function flightPictures(tables, onNewWidth) {
   const tell = (key, si) => toldBy(resultRow(tables, "flight", key), si);
-  const element = make("div", { class: "drawn" });
-  let side;
+  const side = make("figure", { class: "side picture", role: "img" });
+  const element = make("div", { class: "drawn" }, side);
   let small = [];
   let drawn = "";
+  onWidth(side, onNewWidth);
   return {
     element,
+    width: () => widthIn(side),
     build(boat) {
       if (drawn === JSON.stringify(boat)) return;
       drawn = JSON.stringify(boat);
       const s = sizes(boat);
-      side = sideView(s, tell);
       small = [asternView(s, tell), foilView(boat, tell)];
       const smalls = small.map((one) => one.element);
-      element.replaceChildren(side.element, make("div", { class: "smalls" }, smalls));
+      element.replaceChildren(side, make("div", { class: "smalls" }, smalls));
     },
     /** A flight that is not there leaves the last one, greyed. */
-    show({ outcome, drawn }, pin, words) {
+    show({ outcome, drawn, picture }, pin, words) {
       const hasBalance = outcome !== "no_balance";
       element.classList.toggle("old", !hasBalance);
-      side.element.setAttribute("aria-label", words);
+      side.setAttribute("aria-label", words);
       if (!hasBalance) return;
       const { flight } = drawn;
-      side.update({ flight, drawn });
+      side.replaceChildren(drawing(picture));
       for (const one of small) one.update({ flight, drawn }, pin);
     },
   };
@@ -250,7 +252,7 @@ class FlightView {
   constructor(page, main) {
     this.#page = page;
     this.#steer = helm(page, (key, si) => this.#move(key, si));
-    this.#pictures = flightPictures(page.tables);
+    this.#pictures = flightPictures(page.tables, () => this.#ask && this.#begin());
     this.#cards = flightCards(page.tables, () => this.#tellModes());
     this.#box = make(
       "div",
@@ -291,7 +293,8 @@ class FlightView {
   }
 
   async #flyOnce() {
-    const answer = await this.#page.engine.ask("fly", 0, this.#set, this.#ask);
+    const asked = { ...this.#ask, width: this.#pictures.width() };
+    const answer = await this.#page.engine.ask("fly", 0, this.#set, asked);
     if (!this.#isOpen) return;
     if (answer.flight) this.#show(answer);
     clearTimeout(this.#rest);

@@ -58,9 +58,9 @@ function rideStage(tables) {
     curves,
     whole,
     show(ride, { values: { boat }, speedUnit }) {
-      if (drawn !== JSON.stringify(boat)) {
-        drawn = JSON.stringify(boat);
-        side = rideSide(sizes(boat));
+      if (drawn !== ride.boat) {
+        drawn = ride.boat;
+        side = rideSide(sizes(boat), ride.boat);
         picture.replaceChildren(side.element);
       }
       strips = { traces: traces(tables, ride, boat, speedUnit), whole: overview(ride) };

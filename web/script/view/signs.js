@@ -8,11 +8,12 @@ import { drawRefusal } from "../answer/told.js";
 import { make } from "../base/dom.js";
 import { latest } from "../base/latest.js";
 import { heading, KNOT } from "../base/number.js";
-import { beforeAfter } from "../flight/before_after.js";
+import { onWidth, picture, widthIn } from "../base/picture.js";
 import { dayPinOf } from "../form/pin_field.js";
 import { readings, signsForm } from "../form/signs_form.js";
 
 const REST = 250; // [ms] after the last move of the wind, before it is asked
+const CARD = 34; // [px] of width that a card takes for its edges
 const NOTHING = "Tap what the boat does.";
 
 /** What the address says: { signs, pin, course, wind (null: the day's) }. */
@@ -54,6 +55,7 @@ class SignsView {
     const answers = make("div", {}, this.#line.old, this.#answers);
     const both = make("div", { class: "today" }, this.#form.element, answers);
     main.append(make("div", { class: "signs" }, this.#line.element, both));
+    onWidth(this.#answers, () => this.#ask && this.update(page.store.state));
   }
 
   update(state) {
@@ -89,7 +91,8 @@ class SignsView {
   #options({ more }) {
     const { signs, pin, course, wind } = this.#ask;
     const numbers = Object.fromEntries(readings.map((name) => [name, more[name] ?? ""]));
-    return { sign: signs, pin: pin ?? "", course, wind: wind ?? "", ...numbers };
+    const drawn = { svg: "-", width: String(widthIn(this.#answers) - CARD) };
+    return { sign: signs, pin: pin ?? "", course, wind: wind ?? "", ...numbers, ...drawn };
   }
 
   #tap(keys) {
@@ -128,7 +131,7 @@ class SignsView {
     const got = await engine.question(0, texts(state.set), null, "why", options).answer;
     if (!this.#isOpen || mine !== this.#asked) return;
     if (got.refused) this.#refuse(got.refused);
-    else this.#tell(got.told, state);
+    else this.#tell(got, state);
   }
 
   #refuse(refused) {
@@ -137,15 +140,14 @@ class SignsView {
     this.#show(heading(first), [make("div", { class: "card tree" }, lines)]);
   }
 
-  #tell(answer, state) {
+  #tell({ told: answer, svg }, state) {
     if (this.#ask.wind === null) {
       this.#dayMean = answer.mean * (state.speedUnit === "m/s" ? 1 : KNOT);
       this.#showForm(state);
     }
     // of one that will not take off there is no flight to be seen
     const isFlight = answer.before && answer.takes_off === undefined;
-    const picture = isFlight && beforeAfter(this.#page.tables, state.values.boat, answer);
-    this.#show(heading(firstOf(answer)), signsCards(answer, picture));
+    this.#show(heading(firstOf(answer)), signsCards(answer, isFlight && picture("", svg)));
   }
 
   #show(words, cards) {
