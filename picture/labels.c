@@ -11,7 +11,7 @@
 
 #define GAP       2.0   // [px] between words and what else stands there
 #define FAR       16.0  // from here on a line leads to the words
-#define RINGS 40
+#define RINGS     40
 #define RING_STEP 8.0   // so far apart
 #define STATIONS  12    // of a line to words that are looked at
 #define PIECE     6.0   // [px] of a line that is kept off

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 //
 // A line for each call: "read RECORD LENGTH" and that many bytes behind it, the file's name, a zero
-// and its text; "fly" and seven numbers; "ride" and eight; "choice". Prints the hash of each parcel:
-// the page's own calls, played in a browser, must hand over the very same bytes
+// and its text; "fly" and seven numbers; "ride" and eight; "choice". Prints each parcel's hash: the
+// page's own calls, played in a browser, must hand over the very same bytes
 // (web/test/bits.test.mjs).
 
 #include <inttypes.h>
