@@ -22,7 +22,7 @@ height_of() {
         boat) echo 3 ;;
         flight) echo 4 ;;
         motion) echo 5 ;;
-        choice | signs) echo 6 ;;
+        choice | signs | track) echo 6 ;;
         *) echo unknown ;;
     esac
 }

@@ -65,6 +65,10 @@
 #include "lullwise/signs.h"
 #include "lullwise/sensitivity.h"
 
+// A track that was sailed: speeds, wind by its mirror axis, flights, stops and turns.
+#include "lullwise/track.h"
+#include "lullwise/track_events.h"
+
 // clang-format on
 
 #endif
