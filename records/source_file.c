@@ -70,21 +70,26 @@ static char *fetch(FILE *file, size_t most, size_t *length)
     return text;
 }
 
+FILE *lw_source_open(const char *path, lw_faults *faults)
+{
+    const char *sentence = sentence_of_errno(0);
+    FILE *file = strcmp(path, "-") == 0 ? stdin : open_source(path, &sentence);
+    if (file && !is_folder(file)) return file;
+    lw_source_fault(faults, path, file ? sentence_of_errno(EISDIR) : sentence);
+    if (file && file != stdin) fclose(file);
+    return NULL;
+}
+
 char *lw_source_fetch(const char *path, size_t most, size_t *length, lw_faults *faults)
 {
-    const bool is_stdin = strcmp(path, "-") == 0;
-    const char *sentence = sentence_of_errno(0);
-    FILE *file = is_stdin ? stdin : open_source(path, &sentence);
-    if (!file) {
-        lw_source_fault(faults, path, sentence);
-        return NULL;
-    }
-    sentence = is_folder(file) ? sentence_of_errno(EISDIR) : NULL;
-    char *text = sentence ? NULL : fetch(file, most, length);
-    if (!sentence && !text) sentence = "there is not enough memory to read this";
+    const char *sentence = NULL;
+    FILE *file = lw_source_open(path, faults);
+    if (!file) return NULL;
+    char *text = fetch(file, most, length);
+    if (!text) sentence = "there is not enough memory to read this";
     if (!sentence && ferror(file)) sentence = sentence_of_errno(errno);
     if (!sentence && *length > most) sentence = "the file is too long: 1 MB is the most";
-    if (!is_stdin) fclose(file);
+    if (file != stdin) fclose(file);
     if (!sentence) return text;
 
     lw_source_fault(faults, path, sentence);

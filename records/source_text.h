@@ -4,6 +4,8 @@
 #ifndef LW_SOURCE_TEXT_H
 #define LW_SOURCE_TEXT_H
 
+#include <stdio.h>
+
 #include "records/fault.h"
 
 // A text at hand, and what faults call it: the path it came from, or a name.
@@ -18,6 +20,10 @@ const char *lw_source_name(const char *path);
 
 // Adds the fault of a whole file.
 void lw_source_fault(lw_faults *faults, const char *path, const char *sentence);
+
+// A file open for reading ("-": standard input, which stays open). NULL and a fault when it is
+// missing, unreadable or a folder.
+FILE *lw_source_open(const char *path, lw_faults *faults);
 
 // Reads a whole file of at most `most` bytes ("-": standard input) into *text, which the caller
 // frees; a closing zero is added. NULL and a fault when it is missing, unreadable, a folder or

@@ -23,6 +23,7 @@
 #include "test/published_medium.h"
 #include "test/published_profile.h"
 #include "test/published_series.h"
+#include "test/published_track.h"
 #include "test/published_wing.h"
 
 #define ROWS_LEAST    80
@@ -31,7 +32,7 @@
 
 static const published_function functions[] = {
     PUBLISHED_MEDIUM,  PUBLISHED_FOIL,  PUBLISHED_BOAT,   PUBLISHED_WING, PUBLISHED_HULL,
-    PUBLISHED_PROFILE, PUBLISHED_LAYER, PUBLISHED_SERIES, PUBLISHED_FACE};
+    PUBLISHED_PROFILE, PUBLISHED_LAYER, PUBLISHED_SERIES, PUBLISHED_FACE, PUBLISHED_TRACK};
 static const char *const hows[] = {"seen", "quoted second-hand", "from memory", "computed"};
 
 #define COUNT_OF(array) (sizeof(array) / sizeof(array)[0])
