@@ -11,6 +11,8 @@
 static const lw_quantity wind_row = {
     .key = "wind", .unit = LW_UNIT_KN, .min = 0.5, .max = 60.0,
     .usual_min = 3.0, .usual_max = 35.0};
+static const lw_quantity wind_from_row = {
+    .key = "wind-from", .unit = LW_UNIT_DEG, .min = 0.0, .max = 360.0};
 static const lw_quantity heading_row = {
     .key = "heading", .unit = LW_UNIT_DEG, .min = -180.0, .max = 180.0};
 static const lw_quantity heel_row = {
@@ -83,6 +85,9 @@ static const lw_option list[] = {
     {"pin",     0,   "LABEL",     NULL, "This pin only; for hold: the pin in the boat."},
     {"wind",    0,   "SPEED",     &wind_row, "True wind at the height where the day's wind is "
                                         "read, as in --wind '12 kn'."},
+    {"wind-from", 0, "ANGLE",     &wind_from_row, "Where the wind comes from, clockwise from "
+                                        "north, as in --wind-from '225 deg', instead of what the "
+                                        "track tells."},
     {"heading", 0,   "ANGLE",     &heading_row, "Course from the wind, as in --heading '60 deg': 0 "
                                         "dead upwind, 180 dead downwind."},
     {"heel",    0,   "ANGLE",     &heel_row, "Windward heel, as in --heel '15 deg'."},
@@ -148,6 +153,7 @@ static const lw_option list[] = {
     {"every",   0,   "TIME",      &every_row, "From row to row of the history, as in --every "
                                         "'0.2 s', which is taken without it."},
     {"csv",     0,   "FILE",      NULL, "Also write the history into this file, a row a line."},
+    {"geojson", 0,   "FILE",      NULL, "Also write a map of it into this file, as GeoJSON."},
     {"left",    0,   "LENGTH",    &left_row, "Of the race along its legs, from mark to mark, as in "
                                         "--left '3 nmi'. Without it: the day's course once."},
     {"builds-to", 0, "SPEED",     &builds_to_row, "Mean wind expected at the finish, as in "

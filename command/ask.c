@@ -73,7 +73,8 @@ static bool tell(const lw_question *question, const void *it, const lw_options *
     lw_figure figures[LW_FIGURES_MOST + 1];
     if (lw_options_has(options, "json")) return lw_told_json_write(question->tell, it, stdout);
     if (is_output(options, "svg", question->draw) || is_output(options, "csv", question->log) ||
-        is_output(options, "pdf", question->draw) || is_output(options, "png", question->draw))
+        is_output(options, "geojson", question->map) || is_output(options, "pdf", question->draw) ||
+        is_output(options, "png", question->draw))
         return true;
     lw_terminal_tell(question->tell, it, stdout, lw_figures_of(question, it, figures));
     return true;
@@ -85,8 +86,9 @@ static lw_exit answer(const lw_question *question, void *it, const lw_options *o
     const bool is_told = tell(question, it, options);
     const bool is_drawn = lw_pages_write(question, it, options);
     const bool is_logged = write_file(options, "csv", question->log, it);
+    const bool is_mapped = write_file(options, "geojson", question->map, it);
     const bool is_answered = !question->is_answered || question->is_answered(it);
-    const bool is_fine = is_told && is_drawn && is_logged && is_answered;
+    const bool is_fine = is_told && is_drawn && is_logged && is_mapped && is_answered;
     return is_fine ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
 }
 

@@ -12,6 +12,7 @@
 #define LW_COMMAND_LIST(X) \
     X(new)                 \
     X(check)               \
+    X(track)               \
     X(desk)                \
     X(quantities)
 // clang-format on
@@ -31,7 +32,7 @@ typedef struct lw_command {
     const char *takes;  // options by name, spaces between: "json set"; --help always
     const char *doc;    // the help's paragraph
     lw_exit (*run)(const lw_options *options);
-    const lw_question *question;  // or NULL: it is run
+    const lw_question *question;  // or NULL: it is run; it has name, summary, options and doc
     bool is_hidden;               // not in the list of commands
     bool is_behind;               // stands behind the questions there
 } lw_command;

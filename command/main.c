@@ -19,14 +19,16 @@
 static const lw_command *const commands[] = {LW_COMMAND_LIST(LW_AS_ENTRY)};
 #define COMMAND_COUNT (sizeof commands / sizeof commands[0])
 
-static lw_command command_of(const lw_question *question)
+// A command with what its question says of itself.
+static lw_command as_asked(lw_command command)
 {
-    return (lw_command){.name = question->name,
-                        .summary = question->summary,
-                        .operands = "",
-                        .takes = question->takes,
-                        .doc = question->doc,
-                        .question = question};
+    const lw_question *question = command.question;
+    if (!question) return command;
+    command.name = question->name;
+    command.summary = question->summary;
+    command.takes = question->takes;
+    command.doc = question->doc;
+    return command;
 }
 
 // The commands in the order of the help, the questions among them; no name behind the last.
@@ -35,14 +37,14 @@ static lw_command command_at(size_t i)
     const lw_question *question;
     for (size_t k = 0; k < COMMAND_COUNT; k++) {
         if (commands[k]->is_behind) continue;
-        if (i-- == 0) return *commands[k];
+        if (i-- == 0) return as_asked(*commands[k]);
     }
     for (size_t k = 0; (question = lw_question_at(k)); k++) {
-        if (i-- == 0) return command_of(question);
+        if (i-- == 0) return as_asked((lw_command){.operands = "", .question = question});
     }
     for (size_t k = 0; k < COMMAND_COUNT; k++) {
         if (!commands[k]->is_behind) continue;
-        if (i-- == 0) return *commands[k];
+        if (i-- == 0) return as_asked(*commands[k]);
     }
     return (lw_command){0};
 }
@@ -95,7 +97,7 @@ static lw_exit say_unknown(const char *name)
 // Files that would be refused in the end are refused before the work.
 static bool outputs_can_be(const lw_options *options)
 {
-    static const char *const names[] = {"output", "csv"};
+    static const char *const names[] = {"output", "csv", "geojson"};
     for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
         const char *path = lw_options_text(options, names[i]), *why;
         if (lw_output_can(path, lw_options_has(options, "force"), &why)) continue;

@@ -1,0 +1,81 @@
+// track.h - `lullwise track`: what a sailed track tells.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_ANSWER_TRACK_H
+#define LW_ANSWER_TRACK_H
+
+#include "answer/question.h"
+#include "lullwise/range.h"
+#include "lullwise/track_events.h"
+#include "records/track/track_file.h"
+
+#define LW_TRACKED_EVENTS 4000  // kept; more are only counted
+
+// Asked by the program, which has files; the page has none to read.
+extern const lw_question lw_question_track;
+
+// Where the wind's direction is from.
+typedef enum lw_tracked_by {
+    LW_WIND_UNKNOWN,
+    LW_WIND_ASKED,
+    LW_WIND_TOLD,
+    LW_WIND_SAILED
+} lw_tracked_by;
+
+// Best averages: over seconds, or along metres.
+#define LW_TRACKED_BESTS 5
+typedef struct lw_tracked_best {
+    const char *key, *text;
+    double seconds, metres;  // one of them
+} lw_tracked_best;
+extern const lw_tracked_best lw_tracked_bests[LW_TRACKED_BESTS];
+
+// What the model has for the boat that was given.
+typedef struct lw_tracked_model {
+    bool is_asked;
+    size_t pin;
+    double wind;  // [m/s] the day's mean
+    lw_craft craft;
+    lw_setup setup;
+    double takes_off;  // [m/s] speed at which she lifts off on a reach; NAN: she does not
+    double speed[LW_TRACK_ANGLES];  // [m/s] in the middle of each angle; NAN: does not fly on it
+} lw_tracked_model;
+
+typedef struct lw_tracked {
+    const lw_inputs *inputs;
+    lw_unit speed_unit;
+    const char *name;  // of the first file
+    size_t file_count;
+    lw_track_file file;
+    lw_track track;
+    lw_track_wind sailed;  // as estimated
+    lw_tracked_by by;
+    double asked, from, error;  // [rad] given; taken; its error, NAN where it is not known
+    lw_tracked_model model;
+    lw_track_limits limits;
+    lw_track_event list[LW_TRACKED_EVENTS];
+    lw_track_events events;
+    lw_track_sum sum;
+    lw_track_angle angles[LW_TRACK_ANGLES];
+    double best[LW_TRACKED_BESTS];  // [m/s]
+} lw_tracked;
+
+// The faces of the question.
+bool lw_tracked_begin(void *it, const lw_inputs *inputs, const lw_options *options,
+                      lw_refusal *refusal);
+size_t lw_tracked_steps(void *it);
+void lw_tracked_step(void *it, size_t step);
+bool lw_tracked_are_apart(const void *it);
+void lw_tracked_end(void *it);
+void lw_tracked_release(void *it);
+void lw_tracked_tell(const void *it, lw_teller *teller);
+void lw_tracked_draw(const void *it, FILE *out);
+void lw_tracked_map(const void *it, FILE *out);
+void lw_tracked_log(const void *it, FILE *out);
+
+// What was sailed, when and for how long; and where the wind is from, how it is known.
+#define LW_TRACKED_LENGTH 400
+void lw_tracked_head(const lw_tracked *tracked, char text[LW_TRACKED_LENGTH]);
+void lw_tracked_wind_text(const lw_tracked *tracked, char text[LW_TRACKED_LENGTH]);
+
+#endif

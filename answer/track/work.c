@@ -1,0 +1,169 @@
+// work.c - the answer of `lullwise track` worked out.
+// SPDX-License-Identifier: MIT
+
+#include <math.h>
+#include <stdlib.h>
+
+#include "answer/asked.h"
+#include "answer/track/track.h"
+#include "lullwise/elementary.h"
+#include "records/track/moment.h"
+
+#define FIRST_ANGLE 4    // 40 to 50 deg: closer to the wind the model is not asked
+#define LAST_ANGLE  14   // 140 to 150 deg
+#define COMES_DOWN  0.8  // of the speed at which she lifts off  [judged]
+#define TOLD_LEAST  30   // readings of a wind, to take it       [judged]
+
+const lw_tracked_best lw_tracked_bests[LW_TRACKED_BESTS] = {
+    {"over_2_s", "2 s", 2.0, 0.0},         {"over_10_s", "10 s", 10.0, 0.0},
+    {"along_100_m", "100 m", 0.0, 100.0},  {"along_500_m", "500 m", 0.0, 500.0},
+    {"along_1_nmi", "1 nmi", 0.0, LW_NMI},
+};
+
+// --- what is asked
+
+static bool ask_model(lw_tracked *t, const lw_options *options, lw_refusal *refusal)
+{
+    int pin;
+    t->model.is_asked = lw_options_has(options, "boat");
+    if (!t->model.is_asked && lw_options_has(options, "pin"))
+        return lw_refuse(refusal, "--pin goes with --boat");
+    if (!lw_asked_pin(options, &t->inputs->boat, &pin, refusal)) return false;
+    t->model.pin = pin == LW_ALL_PINS ? 0 : (size_t)pin;
+    t->model.wind = t->inputs->day.wind.mean;
+    t->model.takes_off = NAN;
+    for (size_t i = 0; i < LW_TRACK_ANGLES; i++) t->model.speed[i] = NAN;
+    if (!t->model.is_asked) return true;
+    t->model.craft = lw_asked_craft(t->inputs);
+    t->model.setup = lw_craft_setup(&t->model.craft, &t->inputs->boat, t->model.pin);
+    return true;
+}
+
+static bool read_files(lw_tracked *t, const lw_options *options, lw_refusal *refusal)
+{
+    double today;
+    t->file_count = options->operand_count;
+    t->name = options->operands[0];
+    if (options->today && lw_moment_read(options->today, &today))
+        t->file.latest = today + 2.0 * 86400.0;  // to the end of the day, wherever she is
+    for (size_t i = 0; i < t->file_count; i++) {
+        if (!lw_track_file_read(&t->file, options->operands[i], &refusal->faults)) return false;
+    }
+    return lw_track_file_settle(&t->file, t->name, &refusal->faults);
+}
+
+bool lw_tracked_begin(void *it, const lw_inputs *inputs, const lw_options *options,
+                      lw_refusal *refusal)
+{
+    lw_tracked *t = it;
+    t->inputs = inputs;
+    t->speed_unit = options->speed_unit;
+    t->asked = t->from = t->error = NAN;
+    if (options->operand_count == 0) return lw_refuse(refusal, "which track? lullwise track FILE");
+    if (!lw_asked_number(options, "wind-from", (lw_bounds){0}, &t->asked, refusal)) return false;
+    if (!ask_model(t, options, refusal) || !read_files(t, options, refusal)) return false;
+    t->track = (lw_track){.fixes = t->file.fixes,
+                          .ways = calloc(t->file.count, sizeof *t->track.ways),
+                          .count = t->file.count};
+    t->events = (lw_track_events){.list = t->list, .room = LW_TRACKED_EVENTS};
+    return t->track.ways || lw_faults_no_memory(&refusal->faults, t->name);
+}
+
+// --- the model
+
+// A step is an angle; the last is the launch.
+size_t lw_tracked_steps(void *it)
+{
+    const lw_tracked *t = it;
+    return t->model.is_asked ? LAST_ANGLE - FIRST_ANGLE + 2 : 0;
+}
+
+bool lw_tracked_are_apart(const void *it)
+{
+    (void)it;
+    return true;
+}
+
+static double puff_of(const lw_tracked *t)
+{
+    return t->inputs->day.wind.puff - t->inputs->day.wind.mean;
+}
+
+// Lifting off in the day's wind, or in the least wind that lifts her.
+static void find_launch(lw_tracked *t)
+{
+    lw_tracked_model *m = &t->model;
+    lw_range *range = calloc(1, sizeof *range);
+    if (!range) return;
+    lw_range_of(&m->craft, &m->setup, lw_course_of(LW_REACH), puff_of(t), range);
+    const lw_launch *here = &range->on_hull[lw_range_nearest(m->wind)];
+    if (!here->flies) here = &range->on_hull[lw_range_nearest(range->launches_at)];
+    if (range->has_launch && here->flies) m->takes_off = here->speed;
+    free(range);
+}
+
+void lw_tracked_step(void *it, size_t step)
+{
+    lw_tracked *t = it;
+    lw_tracked_model *m = &t->model;
+    const size_t angle = FIRST_ANGLE + step;
+    if (angle > LAST_ANGLE) {
+        find_launch(t);
+        return;
+    }
+    const double heading = ((double)angle + 0.5) * LW_PI / LW_TRACK_ANGLES;
+    const lw_course course = {.direction = heading, .low = heading, .high = heading};
+    const lw_walk walk = lw_walk_of(&m->craft, &m->setup, course, puff_of(t));
+    const lw_trim trim = lw_walk_flight(&walk, m->wind);
+    if (lw_trim_is_up(&trim)) m->speed[angle] = trim.steady.flight.speed;
+}
+
+// --- the track
+
+static void settle_wind(lw_tracked *t)
+{
+    const lw_track_told_wind *told = &t->file.wind;
+    lw_track_room *room = calloc(1, sizeof *room);
+    if (room) t->sailed = lw_track_wind_of(&t->track, room);
+    free(room);
+    if (!isnan(t->asked)) {
+        t->by = LW_WIND_ASKED;
+        t->from = t->asked;
+    } else if (told->count >= TOLD_LEAST) {
+        const double from = lw_atan2(told->east, told->north);
+        t->by = LW_WIND_TOLD;
+        t->from = from < 0.0 ? from + 2.0 * LW_PI : from;
+    } else if (t->sailed.is_found) {
+        t->by = LW_WIND_SAILED;
+        t->from = t->sailed.from;
+        t->error = t->sailed.error;
+    }
+}
+
+void lw_tracked_end(void *it)
+{
+    lw_tracked *t = it;
+    t->limits = (lw_track_limits){LW_TRACK_UP, LW_TRACK_DOWN};
+    if (!isnan(t->model.takes_off))
+        t->limits = (lw_track_limits){t->model.takes_off, COMES_DOWN * t->model.takes_off};
+    lw_track_smooth(&t->track);
+    settle_wind(t);
+    lw_track_fly(&t->track, t->limits, &t->events);
+    if (t->by != LW_WIND_UNKNOWN) {
+        lw_track_turn(&t->track, t->from, &t->events);
+        lw_track_by_angle(&t->track, t->from, t->angles);
+    }
+    t->sum = lw_track_sum_of(&t->track, &t->events);
+    for (int i = 0; i < LW_TRACKED_BESTS; i++) {
+        const lw_tracked_best *best = &lw_tracked_bests[i];
+        t->best[i] = best->seconds > 0.0 ? lw_track_best_over(&t->track, best->seconds)
+                                         : lw_track_best_along(&t->track, best->metres);
+    }
+}
+
+void lw_tracked_release(void *it)
+{
+    lw_tracked *t = it;
+    free(t->track.ways);
+    lw_track_file_free(&t->file);
+}
