@@ -76,6 +76,9 @@ void lw_record_example(const lw_record *record, void *data);
 // Writes a file in which every value is explained; it reads back. NULL: the example.
 void lw_record_write(const lw_record *record, const void *data, FILE *out);
 
+// The same without its comments: what was read from a file reads back to the bit.
+void lw_record_write_bare(const lw_record *record, const void *data, FILE *out);
+
 // The page on all quantities of a record, in Markdown.
 void lw_record_manual(FILE *out, const lw_record *record);
 

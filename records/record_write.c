@@ -75,17 +75,34 @@ static void write_label(FILE *out, const char *label)
         write_quoted(out, label);
 }
 
-// As many digits as the row shows, and more only when the value would else read back changed.
+// The value in one unit, in the fewest decimals from `decimals` on that read back as the same bits.
+static bool write_in(FILE *out, const lw_quantity *row, double si, lw_unit unit)
+{
+    const int least = unit == row->unit ? row->decimals : 0;
+    for (int decimals = least; decimals <= 15; decimals++) {
+        char text[48];
+        double read;
+        lw_text_fit(text, sizeof text, "%.*f %s", decimals, si / lw_unit_in_si(unit),
+                    lw_unit_text(unit));
+        if (lw_quantity_read(row, text, &read) != LW_OK || read != si) continue;
+        text[strlen(text) - (unit == LW_UNIT_NONE)] = '\0';
+        fputs(text, out);
+        return true;
+    }
+    return false;
+}
+
+// In the row's unit, or in another in which it was written; a number that no digits bring back
+// comes near.
 static void write_value(FILE *out, const lw_quantity *row, const void *data)
 {
-    const double shown = lw_quantity_shown(row, data);
-    char text[48] = "";
-    for (int decimals = row->decimals; decimals <= 15; decimals++) {
-        lw_text_fit(text, sizeof text, "%.*f", decimals, shown);
-        if (fabs(strtod(text, NULL) - shown) <= 1e-9 * fabs(shown)) break;
+    const double si = lw_quantity_value(row, data);
+    if (write_in(out, row, si, row->unit)) return;
+    for (int i = 0; i < LW_UNIT_COUNT; i++) {
+        const lw_unit unit = (lw_unit)i;
+        if (lw_unit_same_dimension(unit, row->unit) && write_in(out, row, si, unit)) return;
     }
-    const char *unit = lw_unit_text(row->unit);
-    fprintf(out, "%s%s%s", text, unit[0] ? " " : "", unit);
+    fprintf(out, "%.15g %s", lw_quantity_shown(row, data), lw_unit_text(row->unit));
 }
 
 static void write_row_comment(FILE *out, const char *indent, const lw_quantity *row)
@@ -126,15 +143,14 @@ static void write_plain(FILE *out, const lw_table *table, const void *data, cons
     }
 }
 
-static void write_array(FILE *out, const lw_section *section, const char *data, size_t count)
+static void write_elements(FILE *out, const lw_section *section, const char *data)
 {
     static const char *const leads[2] = {"  - ", "    "};
-    const lw_table *table = section->table;
-    for (size_t i = 0; i < table->count; i++) write_row_comment(out, "  ", &table->rows[i]);
+    const size_t count = *(const size_t *)(data + section->count_offset);
     for (size_t i = 0; i < count; i++) {
         const char *element = data + section->offset + i * section->stride;
         if (section->kind == LW_SECTION_LIST) {
-            write_rows(out, table, element, leads);
+            write_rows(out, section->table, element, leads);
             continue;
         }
         fputs(section->kind == LW_SECTION_VALUES ? "  - " : "  ", out);
@@ -142,9 +158,16 @@ static void write_array(FILE *out, const lw_section *section, const char *data, 
             write_label(out, element + section->label_offset);
             fputs(": ", out);
         }
-        write_value(out, &table->rows[0], element);
+        write_value(out, &section->table->rows[0], element);
         fputc('\n', out);
     }
+}
+
+static void write_array(FILE *out, const lw_section *section, const char *data)
+{
+    const lw_table *table = section->table;
+    for (size_t i = 0; i < table->count; i++) write_row_comment(out, "  ", &table->rows[i]);
+    write_elements(out, section, data);
 }
 
 // Three readings behind a #, to show how a list of values is written.
@@ -177,7 +200,7 @@ static void write_section(FILE *out, const lw_section *section, const char *data
     if (section->kind == LW_SECTION_PLAIN)
         write_plain(out, table, data + section->offset, off);
     else if (is_used)
-        write_array(out, section, data, *(const size_t *)(data + section->count_offset));
+        write_array(out, section, data);
     else
         write_unused_list(out, section);
 }
@@ -198,6 +221,30 @@ static void write_texts(FILE *out, const lw_record *record, const char *data)
         fputc('\n', out);
     }
 }
+
+// --- without a word: what a record is, and no more
+
+void lw_record_write_bare(const lw_record *record, const void *data, FILE *out)
+{
+    static const char *const leads[2] = {"  ", "  "};
+    const char *from = data;
+    for (size_t i = 0; i < record->text_count; i++) {
+        fprintf(out, "%s: ", record->texts[i].key);
+        write_quoted(out, from + record->texts[i].offset);
+        fputc('\n', out);
+    }
+    for (size_t i = 0; i < record->section_count; i++) {
+        const lw_section *section = &record->sections[i];
+        if (!lw_section_is_given(section, data)) continue;
+        fprintf(out, "%s:\n", section->table->key);
+        if (section->kind == LW_SECTION_PLAIN)
+            write_rows(out, section->table, from + section->offset, leads);
+        else
+            write_elements(out, section, from);
+    }
+}
+
+// --- with every word
 
 void lw_record_write(const lw_record *record, const void *data, FILE *out)
 {
