@@ -17,17 +17,6 @@ static void list_signs(char *text, size_t room)
     }
 }
 
-// By its key or its words, in any case.
-static lw_sign sign_of(const char *text)
-{
-    for (int s = 0; s < LW_SIGNS; s++) {
-        const lw_sign sign = (lw_sign)s;
-        if (lw_text_distance(text, lw_sign_key(sign)) == 0) return sign;
-        if (lw_text_distance(text, lw_sign_text(sign)) == 0) return sign;
-    }
-    return LW_SIGNS;
-}
-
 static bool refuse_sign(const char *text, lw_refusal *refusal)
 {
     char all[LW_REFUSAL_LENGTH / 2];
@@ -43,7 +32,7 @@ static bool ask_signs(lw_why *why, const lw_options *options, lw_refusal *refusa
     lw_sign one, other;
     for (size_t n = 0; lw_options_nth(options, "sign", n); n++) {
         const char *text = lw_options_nth(options, "sign", n);
-        const lw_sign sign = sign_of(text);
+        const lw_sign sign = lw_sign_named(text);
         if (sign == LW_SIGNS) return refuse_sign(text, refusal);
         why->seen.set |= LW_SIGN_BIT(sign);
     }

@@ -119,11 +119,14 @@ const char *lw_sign_key(lw_sign sign) { return keys[sign]; }
 const char *lw_sign_text(lw_sign sign) { return texts[sign]; }
 const char *lw_sign_stop(lw_sign sign) { return signs[sign].stop; }
 
-lw_sign lw_sign_named(const char *key)
+lw_sign lw_sign_named(const char *text)
 {
-    int sign = 0;
-    while (sign < LW_SIGNS && strcmp(key, keys[sign]) != 0) sign++;
-    return (lw_sign)sign;
+    for (int s = 0; s < LW_SIGNS; s++) {
+        const lw_sign sign = (lw_sign)s;
+        if (lw_text_distance(text, lw_sign_key(sign)) == 0) return sign;
+        if (lw_text_distance(text, lw_sign_text(sign)) == 0) return sign;
+    }
+    return LW_SIGNS;
 }
 
 lw_sign lw_sign_nearest(const char *key)

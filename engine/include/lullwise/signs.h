@@ -123,8 +123,8 @@ extern const lw_table lw_seen_table;
 typedef enum lw_sign { LW_SIGN_LIST(LW_AS_SIGN) LW_SIGNS } lw_sign;
 const char *lw_sign_key(lw_sign sign);
 const char *lw_sign_text(lw_sign sign);
-const char *lw_sign_stop(lw_sign sign);  // what says: give the pin up, or go in
-lw_sign lw_sign_named(const char *key);  // LW_SIGNS: none
+const char *lw_sign_stop(lw_sign sign);   // what says: give the pin up, or go in
+lw_sign lw_sign_named(const char *text);  // its key or its words, in any case; LW_SIGNS: none
 lw_sign lw_sign_nearest(const char *key);
 
 typedef uint32_t lw_sign_set;  // 1 << sign
