@@ -1,6 +1,8 @@
 // record_manual.c - the page on all quantities of a record, in Markdown.
 // SPDX-License-Identifier: MIT
 
+#include <math.h>
+
 #include "records/record_file.h"
 #include "records/record_value.h"
 
@@ -24,6 +26,8 @@ static void write_row(FILE *out, const lw_quantity *row)
     fprintf(out, " | %s | %s | ", range, is_banded ? usual : "");
     if (row->required)
         fputs("must be given", out);
+    else if (isnan(row->preset))
+        fputs("not told", out);
     else
         fprintf(out, "%.10g", row->preset);
     if (row->error > 0.0)

@@ -23,6 +23,7 @@ height_of() {
         flight) echo 4 ;;
         motion) echo 5 ;;
         choice | signs | track) echo 6 ;;
+        learning) echo 7 ;;
         *) echo unknown ;;
     esac
 }

@@ -8,6 +8,7 @@
 #include "answer/card/card.h"
 #include "answer/steps.h"
 #include "answer/words/sections.h"
+#include "lullwise/logged.h"
 #include "records/record_file.h"
 
 // --- what is asked
@@ -20,20 +21,10 @@ static bool ask_paper(lw_carded *card, const lw_options *options, lw_refusal *re
     return lw_refuse(refusal, "there is no paper \"%.40s\"; it is A6, A5 or half-letter", text);
 }
 
-static bool is_date(const char *text)
-{
-    static const char form[] = "0000-00-00";
-    for (size_t i = 0; i < sizeof form; i++) {
-        const bool is_digit = text[i] >= '0' && text[i] <= '9';
-        if (form[i] == '0' ? !is_digit : text[i] != form[i]) return false;
-    }
-    return true;
-}
-
 static bool ask_date(lw_carded *card, const lw_options *options, lw_refusal *refusal)
 {
     const char *given = lw_options_text(options, "date");
-    if (given && !is_date(given))
+    if (given && !lw_date_is_sound(given))
         return lw_refuse(refusal, "\"%.40s\" is no date; write it as 2030-05-17", given);
     if (!given) given = options->today ? options->today : "";
     LW_FIT(card->date, "%s", given);

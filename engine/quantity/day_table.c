@@ -168,7 +168,7 @@ LW_TABLE_COVERS(lw_air, air_rows);
 LW_TABLE_COVERS(lw_cost, cost_rows);
 LW_TABLE_COVERS(lw_leg, leg_rows);
 
-static const lw_table wind_table = {
+const lw_table lw_wind_table = {
     "wind", "Wind", wind_rows, LW_ROW_COUNT(wind_rows),
     "Lulls and puffs as read where you sail. Give lull, mean and puff here, or readings, or a "
     "forecast: one of the three. With readings or a forecast, height, period and shift may stand "
@@ -176,13 +176,13 @@ static const lw_table wind_table = {
 static const lw_table forecast_table = {
     "forecast", "Forecast", forecast_rows, LW_ROW_COUNT(forecast_rows),
     "Instead of wind readings. Lulls and puffs then follow from the exposure."};
-static const lw_table sea_table = {
+const lw_table lw_sea_table = {
     "sea", "Sea", sea_rows, LW_ROW_COUNT(sea_rows),
     "Chop decides how much of a foil tip's depth is left. Without this section: flat water."};
-static const lw_table water_table = {"water", "Water", water_rows, LW_ROW_COUNT(water_rows),
-                                     "What the foils run in."};
-static const lw_table air_table = {"air", "Air", air_rows, LW_ROW_COUNT(air_rows),
-                                   "Cold air is heavier and pushes harder."};
+const lw_table lw_water_table = {"water", "Water", water_rows, LW_ROW_COUNT(water_rows),
+                                 "What the foils run in."};
+const lw_table lw_air_table = {"air", "Air", air_rows, LW_ROW_COUNT(air_rows),
+                               "Cold air is heavier and pushes harder."};
 static const lw_table cost_table = {"cost", "What time is worth", cost_rows,
                                     LW_ROW_COUNT(cost_rows),
                                     "Seconds that things cost on a course."};
@@ -199,16 +199,16 @@ static const lw_table leg_table = {"legs", "Legs", leg_rows, LW_ROW_COUNT(leg_ro
 
 // clang-format off
 static const lw_section sections[] = {
-    {.table = &wind_table, .kind = LW_SECTION_PLAIN, .offset = offsetof(lw_day, wind),
+    {.table = &lw_wind_table, .kind = LW_SECTION_PLAIN, .offset = offsetof(lw_day, wind),
      .count_offset = offsetof(lw_day, has_wind)},
     {.table = &reading_table, .kind = LW_SECTION_VALUES, .offset = offsetof(lw_day, readings),
      .stride = sizeof(double), .most = LW_READINGS_MOST,
      .count_offset = offsetof(lw_day, reading_count)},
     {.table = &forecast_table, .kind = LW_SECTION_PLAIN, .offset = offsetof(lw_day, forecast),
      .count_offset = offsetof(lw_day, has_forecast)},
-    PLAIN(sea,   sea_table),
-    PLAIN(water, water_table),
-    PLAIN(air,   air_table),
+    PLAIN(sea,   lw_sea_table),
+    PLAIN(water, lw_water_table),
+    PLAIN(air,   lw_air_table),
     {.table = &leg_table, .kind = LW_SECTION_LIST, .required = true,
      .offset = offsetof(lw_day, legs), .stride = sizeof(lw_leg), .most = LW_LEGS_MOST,
      .count_offset = offsetof(lw_day, leg_count)},

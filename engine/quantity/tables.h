@@ -16,6 +16,12 @@ extern const lw_table lw_rudder_strut_table;
 extern const lw_table lw_linkage_table;
 extern const lw_table lw_rudder_table;
 
+// Of a day, by day_table.c: a logged day has them too.
+extern const lw_table lw_wind_table;
+extern const lw_table lw_sea_table;
+extern const lw_table lw_water_table;
+extern const lw_table lw_air_table;
+
 // A row of a result: nobody writes it, so it has no range, preset or error.
 #define LW_RESULT(record, member, sym, u, digits, words)                                        \
     {                                                                                           \

@@ -69,6 +69,9 @@
 #include "lullwise/track.h"
 #include "lullwise/track_events.h"
 
+// Days as they were sailed, and how like they are.
+#include "lullwise/logged.h"
+
 // clang-format on
 
 #endif
