@@ -5,8 +5,8 @@
 # Usage: cmake/packages.sh run|page|test|bench|fuzz|check|format
 set -eu
 
-run="build-essential cmake ninja-build pkg-config libyaml-dev libjansson-dev libexpat1-dev libproj-dev libevent-dev
-     nettle-dev librsvg2-bin"
+run="build-essential cmake ninja-build pkg-config libyaml-dev libjansson-dev libexpat1-dev
+     libproj-dev libsqlite3-dev libevent-dev nettle-dev librsvg2-bin"
 test="$run poppler-utils libcmocka-dev libcminpack-dev libmpfr-dev liblapack-dev libsundials-dev clang-14
       lld-14 wasi-libc libclang-rt-14-dev libclang-rt-14-dev-wasm32 mandoc"
 page="cmake ninja-build clang-14 lld-14 wasi-libc libclang-rt-14-dev-wasm32"
