@@ -152,7 +152,8 @@ static const lw_option list[] = {
                                         "without it."},
     {"every",   0,   "TIME",      &every_row, "From row to row of the history, as in --every "
                                         "'0.2 s', which is taken without it."},
-    {"csv",     0,   "FILE",      NULL, "Also write the history into this file, a row a line."},
+    {"csv",     0,   "FILE",      NULL, "Also write the history into this file, a row a "
+                                        "line; log export: the days."},
     {"geojson", 0,   "FILE",      NULL, "Also write a map of it into this file, as GeoJSON."},
     {"left",    0,   "LENGTH",    &left_row, "Of the race along its legs, from mark to mark, as in "
                                         "--left '3 nmi'. Without it: the day's course once."},
@@ -166,10 +167,17 @@ static const lw_option list[] = {
     {"season",  0,   "SPEEDS",    &season_row, "A card for mean winds from:to:step, eight at most, "
                                         "as in --season '6:24:3 kn', instead of the day's."},
     {"paper",   0,   "WORD",      NULL, "A6, A5 or half-letter (5.5 x 8.5 in); A6 without it."},
-    {"date",    0,   "DATE",      NULL, "Of the card, as in --date 2030-05-17; today without it."},
+    {"date",    0,   "DATE",      NULL, "Of the card or the logged day, as in --date "
+                                        "2030-05-17; today without it."},
     {"pdf",     0,   "FILE",      NULL, "Also write both pages as PDF; takes rsvg-convert."},
     {"png",     0,   "FILE",      NULL, "Also write each page as a picture of 300 dots an inch, "
                                         "named as for --svg; takes rsvg-convert."},
+    {"notes",   0,   "TEXT",      NULL, "Your own words on the day."},
+    {"track",   0,   "FILE",      NULL, "A track of the day: its name is kept, and a hash "
+                                        "that tells whether it is still the same. May be given "
+                                        "again."},
+    {"logbook", 0,   "FILE",      NULL, "The logbook, instead of lullwise/logbook.db in "
+                                        "$XDG_DATA_HOME or ~/.local/share."},
     {"port",    0,   "NUMBER",    &port_row, "Where the page is, instead of at port 8247. What the "
                                         "page keeps belongs to its port."},
     {"no-browser", 0, NULL,       NULL, "Only print the address."},

@@ -1,18 +1,16 @@
 // ask.c - a question of answer/ asked on the command line.
 // SPDX-License-Identifier: MIT
 
-#define _POSIX_C_SOURCE 200809L  // localtime_r
-
 #include "command/ask.h"
 
 #include <stdlib.h>
 #include <string.h>
-#include <time.h>
 
 #include "command/figures.h"
 #include "command/pages.h"
 #include "command/terminal/print.h"
 #include "command/terminal/stop.h"
+#include "command/today.h"
 #include "command/told_json.h"
 #include "command/work.h"
 #include "records/output_file.h"
@@ -92,16 +90,6 @@ static lw_exit answer(const lw_question *question, void *it, const lw_options *o
     return is_fine ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
 }
 
-// The day on this computer's clock, as in 2030-05-17.
-static const char *today(void)
-{
-    static char text[16];
-    const time_t now = time(NULL);
-    struct tm at;
-    if (!localtime_r(&now, &at) || !strftime(text, sizeof text, "%Y-%m-%d", &at)) return NULL;
-    return text;
-}
-
 lw_exit lw_ask_question(const lw_question *question, const lw_options *given)
 {
     static lw_inputs inputs;
@@ -110,7 +98,7 @@ lw_exit lw_ask_question(const lw_question *question, const lw_options *given)
     lw_refusal refusal = {0};
     asked = *given;
     asked.wants_end = lw_stop_wanted;
-    asked.today = today();
+    asked.today = lw_today();
     lw_stop_watch();
     if (!read_inputs(&inputs, options)) return LW_EXIT_WRONG_INPUT;
     void *it = calloc(1, question->size);

@@ -14,6 +14,7 @@
     X(check)               \
     X(track)               \
     X(desk)                \
+    X(log)                 \
     X(quantities)
 // clang-format on
 
