@@ -38,8 +38,8 @@ bool lw_logbook_add(lw_logbook *book, const lw_entry *entry);
 bool lw_logbook_replace(lw_logbook *book, const lw_entry *entry);  // the one of its id
 bool lw_logbook_remove(lw_logbook *book, const char *id);
 
-// All days, from the earliest date on and by id within one, behind those in the list. Records and tracks of boat and
-// sailor are left out unless `wants_all`.
+// All days, from the earliest date on and by id within one, behind those in the list. Tracks, and
+// the records of boat and sailor, are left out unless `wants_all`.
 bool lw_logbook_days(lw_logbook *book, bool wants_all, lw_entries *days);
 
 #endif
