@@ -3,6 +3,7 @@
 
 #define _DEFAULT_SOURCE
 
+#include <dirent.h>
 #include <errno.h>
 #include <fcntl.h>
 #include <signal.h>
@@ -12,6 +13,7 @@
 #include <time.h>
 
 #include "records/logbook/transfer.h"
+#include "test/days_claims.h"
 #include "test/logged_days.h"
 
 #define BOOK "book.db"
@@ -87,6 +89,33 @@ TEST_FUNCTION(no_days_are_a_csv_and_a_json_too)
     const lw_entries none = {0};
     check_there_and_back(&none, lw_days_write_csv);
     check_there_and_back(&none, lw_days_write_json);
+}
+
+// What fuzzing begins with, and what it has found.
+static size_t claim_of_folder(const char *path)
+{
+    static char bytes[1 << 16];
+    size_t count = 0;
+    DIR *seeds = opendir(path);
+    CHECK(seeds != NULL);
+    for (const struct dirent *seed; (seed = readdir(seeds));) {
+        char file[600];
+        if (seed->d_name[0] == '.') continue;
+        snprintf(file, sizeof file, "%s/%s", path, seed->d_name);
+        FILE *from = fopen(file, "rb");
+        CHECK(from != NULL);
+        claim_of_days(bytes, fread(bytes, 1, sizeof bytes, from));
+        fclose(from);
+        count++;
+    }
+    closedir(seeds);
+    return count;
+}
+
+TEST_FUNCTION(what_fuzzing_has_kept_is_read_or_refused)
+{
+    CHECK(claim_of_folder(LW_TEST_DATA "/../seeds/fuzz_days_csv") >= 3);
+    CHECK(claim_of_folder(LW_TEST_DATA "/../seeds/fuzz_days_json") >= 3);
 }
 
 TEST_FUNCTION(every_quantity_of_a_logged_day_is_a_column)
@@ -587,6 +616,7 @@ int main(void)
         TEST(a_day_comes_out_of_the_logbook_as_it_went_in),
         TEST(csv_and_json_bring_every_column_back),
         TEST(no_days_are_a_csv_and_a_json_too),
+        TEST(what_fuzzing_has_kept_is_read_or_refused),
         TEST(every_quantity_of_a_logged_day_is_a_column),
         TEST(a_record_written_bare_reads_back_to_the_bit),
         TEST(a_change_replaces_a_day_and_removal_takes_its_records_too),

@@ -261,14 +261,13 @@ static bool take_days(lw_logbook *book, const lw_columns *columns, bool wants_al
     sqlite3_stmt *row = sql ? lw_statement(book, sql) : NULL;
     free(sql);
     if (!row) return false;
-    int result;
     bool is_taken = true;
-    while (is_taken && (result = sqlite3_step(row)) == SQLITE_ROW) {
+    while (is_taken && sqlite3_step(row) == SQLITE_ROW) {
         lw_entry *entry = lw_entries_add(days);
         is_taken = entry ? take_day(book, row, columns, wants_all, entry)
                          : lw_logbook_fail(book, SQLITE_NOMEM);
     }
-    result = sqlite3_finalize(row);
+    const int result = sqlite3_finalize(row);
     return is_taken && (result == SQLITE_OK || lw_logbook_fail(book, result));
 }
 
