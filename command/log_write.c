@@ -142,12 +142,28 @@ static void ask_pin(const lw_boat *boat, lw_faults *faults)
                     boat->pins[i].label);
 }
 
+// A day is logged as it was: nothing of it is taken from the examples of `lullwise new`.
+static bool has_files(const lw_options *options, lw_faults *faults)
+{
+    const size_t before = faults->fault_count;
+    for (const lw_record *const *record = lw_records; *record; record++) {
+        char option[20];
+        LW_FIT(option, "--%s", (*record)->name);
+        const lw_written written = written_with(option, "");
+        if (lw_options_has(options, (*record)->name)) continue;
+        LW_FIT(lw_faults_add(faults, &written)->sentence, "the file of the %s is missing",
+               (*record)->name);
+    }
+    return faults->fault_count == before;
+}
+
 static bool read_day(lw_entry *entry, const lw_options *options, lw_faults *faults)
 {
     static lw_inputs inputs;
     const lw_options others = of_inputs(options);
     const lw_entry_source source = source_of(options);
-    const bool are_read = lw_inputs_read(&inputs, &others, faults);
+    const bool has_all = has_files(options, faults);
+    const bool are_read = lw_inputs_read(&inputs, &others, faults) && has_all;
     LW_FIT(entry->day.date, "%s", options->today ? options->today : "");
     if (are_read) take_inputs(entry, &inputs);
     put_options(entry, options, false, faults);
@@ -185,7 +201,8 @@ lw_exit lw_log_add(lw_log_call *call)
     lw_faults faults = {0};
     lw_entry entry = lw_entry_blank();
     const bool is_sound = read_day(&entry, call->options, &faults);
-    const lw_exit ended = is_sound ? add(call, &entry) : lw_log_refuse(&faults);
+    lw_print_faults(stderr, &faults);  // what is unusual is taken all the same
+    const lw_exit ended = is_sound ? add(call, &entry) : LW_EXIT_WRONG_INPUT;
     lw_faults_free(&faults);
     lw_entry_free(&entry);
     return ended;
@@ -214,9 +231,10 @@ static lw_exit edit(lw_log_call *call, lw_entry *entry)
     LW_FIT(pin, "%s", entry->day.pin);
     put_options(entry, call->options, true, &faults);
     if (strcmp(pin, entry->day.pin) != 0) follow_pin(entry);
-    if (!lw_entry_settle(entry, &source, &faults) || faults.fault_count)
-        return lw_log_refuse(&faults);
+    const bool is_sound = lw_entry_settle(entry, &source, &faults) && faults.fault_count == 0;
+    lw_print_faults(stderr, &faults);
     lw_faults_free(&faults);
+    if (!is_sound) return LW_EXIT_WRONG_INPUT;
     if (!lw_logbook_replace(&call->book, entry)) return lw_log_complain(call);
     return tell_change(call, entry, "changed", "Changed");
 }

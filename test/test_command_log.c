@@ -76,6 +76,21 @@ TEST_FUNCTION(a_pin_must_be_told_and_be_of_the_boat)
     CHECK(lullwise("log add" DEMO BOOK "--pin Q") == 2 && answer_has("no pin of this label"));
 }
 
+// Nothing is made up: the examples that other commands take are no day that was sailed.
+TEST_FUNCTION(a_day_needs_its_files)
+{
+    CHECK(lullwise("log add --pin B" BOOK) == 2);
+    CHECK(answer_has("--boat") && answer_has("--sailor") && answer_has("--day"));
+    CHECK(answer_has("the file of the sailor is missing"));
+}
+
+TEST_FUNCTION(what_is_unusual_is_told_and_taken)
+{
+    forget("book.db");
+    CHECK(lullwise(ADD "--set turns.upwind='20 turns'") == 0 && answer_has("unusual, but taken"));
+    assert_int_equal(day_count("book.db"), 1);
+}
+
 TEST_FUNCTION(a_date_still_to_come_is_refused)
 {
     CHECK(lullwise("log add" DEMO BOOK "--pin B --date 9999-12-31") == 2);
@@ -272,6 +287,8 @@ int main(void)
         TEST(a_day_keeps_boat_and_sailor_as_they_were),
         TEST(all_faults_are_told_at_once_and_nothing_is_kept),
         TEST(a_pin_must_be_told_and_be_of_the_boat),
+        TEST(a_day_needs_its_files),
+        TEST(what_is_unusual_is_told_and_taken),
         TEST(a_date_still_to_come_is_refused),
         TEST(a_day_is_changed_and_taken_out),
         TEST(a_day_is_meant_by_date_id_or_last),
