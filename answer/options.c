@@ -82,8 +82,8 @@ static const lw_option list[] = {
                                         "mean and puff, upwind and down again."},
     {"set",     0,   "KEY=VALUE", NULL, "Change one value after the files are read, as in --set "
                                         "main_foil.span='1.05 m'. May be given again."},
-    {"pin",     0,   "LABEL",     NULL, "This pin only; for hold: the pin in the boat; for log: the "
-                                        "pin sailed."},
+    {"pin",     0,   "LABEL",     NULL, "This pin only; for hold: the pin in the boat; for "
+                                        "log: the pin sailed."},
     {"wind",    0,   "SPEED",     &wind_row, "True wind at the height where the day's wind is "
                                         "read, as in --wind '12 kn'."},
     {"wind-from", 0, "ANGLE",     &wind_from_row, "Where the wind comes from, clockwise from "

@@ -1,8 +1,8 @@
 // days_claims.h - what holds of any bytes that the readers of days are given.
 // SPDX-License-Identifier: MIT
 //
-// Nothing crashes; what is refused has a fault, in UTF-8; what is read can be written in both forms,
-// and read again as the same.
+// Nothing crashes; what is refused has a fault, in UTF-8; what is read can be written in both
+// forms, and read again as the same.
 
 #ifndef LW_TEST_DAYS_CLAIMS_H
 #define LW_TEST_DAYS_CLAIMS_H
