@@ -221,6 +221,10 @@ TEST_FUNCTION(what_cannot_be_taken_in_is_told_by_line_and_nothing_is_added)
         {"signs\nbow-upp\n", "perhaps   bow-up"},
         {"tracks\n/etc/passwd\n", "no list of tracks"},
         {"date,pin\n2026-05-17,B\n", "record that is kept of it"},
+        {"waters\nb\xE4y\n", "not UTF-8"},
+        {"notes\n\033[2J\n", "control character"},
+        {"{\"lullwise_logbook\": 1, \"days\": [{\"notes\": \"\\u001b[2J\"}]}", "cannot be shown"},
+        {"{\"lullwise_logbook\": 1, \"days\": [{\"notes\": \"\\u0000\"}]}", "no JSON"},
     };
     forget("none.db");
     for (size_t i = 0; i < sizeof files / sizeof files[0]; i++) {
@@ -230,6 +234,14 @@ TEST_FUNCTION(what_cannot_be_taken_in_is_told_by_line_and_nothing_is_added)
             fail_msg("%s: ended %d, no \"%s\" in: %s", files[i].text, ended, files[i].says, answer);
         CHECK(access("none.db", F_OK) != 0);
     }
+}
+
+TEST_FUNCTION(a_sparse_gigabyte_is_too_long)
+{
+    write_text("sparse", "");
+    CHECK(truncate("sparse", 1 << 30) == 0);
+    CHECK(lullwise("log import sparse --logbook none.db") == 2 && answer_has("64 MB is the most"));
+    CHECK(access("none.db", F_OK) != 0);
 }
 
 // Nested as deep as one likes.
@@ -297,6 +309,7 @@ int main(void)
         TEST(days_move_by_csv_and_json_and_none_is_doubled),
         TEST(a_day_that_differs_is_told_and_left),
         TEST(what_cannot_be_taken_in_is_told_by_line_and_nothing_is_added),
+        TEST(a_sparse_gigabyte_is_too_long),
         TEST(deep_json_is_refused),
         TEST(without_a_logbook_it_says_how_to_begin),
         TEST(it_is_kept_in_the_data_folder_unless_told_otherwise),
