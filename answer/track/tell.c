@@ -81,7 +81,8 @@ void lw_tracked_wind_text(const lw_tracked *t, char text[LW_TRACKED_LENGTH])
                 "Wind from %s ± %s, by the sailing: both tacks are mirrored about it, %s %% "
                 "of the time on the lesser.%s",
                 from, error, lesser,
-                sailed->is_doubtful ? " Doubtful: another axis fits nearly as well, or "
+                sailed->is_doubtful ? " Doubtful: the tacks are not much alike, another axis fits "
+                                      "nearly as well, or "
                                       "which end is upwind is open; give --wind-from."
                                     : "");
             return;

@@ -14,7 +14,8 @@
 #define SPEED   0.15  // of the mean speed: a cell's width
 #define CLOSE   25.0  // [deg] from an end: sailed straight at it
 #define LESSER  0.08  // of the time on the lesser tack, to know both  [judged]
-#define ALIKE   0.35  // likeness of a mirror axis                     [judged]
+#define ALIKE   0.5   // likeness of a mirror axis                     [judged]
+#define SURE    0.8   // likeness of the tacks of one boat, else doubtful  [judged]
 #define SECOND  0.9   // of the likeness: another axis is as good      [judged]
 #define HALF    0.05  // of the time in the half sailed less             [judged]
 #define APART   30    // [deg] of two axes                             [judged]
@@ -105,17 +106,23 @@ static void smooth(lw_track_room *room)
 
 // --- the axis
 
-// Likeness of the distribution and its mirror image about so many degrees: the cell c meets
-// axis - c - 1, since cells lie about odd degrees.
+// Likeness of the sailing on either side of an axis of so many degrees, each side for itself, and
+// the part of the time that counts. The cell c meets axis - c - 1, since cells lie about odd
+// degrees. A side of less than LESSER of the time counts as one of LESSER.
 static double likeness(const cells *p, size_t axis)
 {
-    double sum = 0.0;
+    double alike = 0.0, one = 0.0, other = 0.0;
     for (size_t x = LEAST; x < MOST; x++) {
         const size_t c = ((axis + 1) / 2 + x) % COURSES;
         const size_t mirrored = (axis + 2 * COURSES - c - 1) % COURSES;
-        for (size_t v = 0; v < SPEEDS; v++) sum += 2.0 * sqrt(p->time[c][v] * p->time[mirrored][v]);
+        for (size_t v = 0; v < SPEEDS; v++) {
+            alike += sqrt(p->time[c][v] * p->time[mirrored][v]);
+            one += p->time[c][v];
+            other += p->time[mirrored][v];
+        }
     }
-    return sum;
+    const double both = one + other, uneven = sqrt(LESSER * (1.0 - LESSER));
+    return both > 0.0 ? both * alike / fmax(sqrt(one * other), uneven * both) : 0.0;
 }
 
 static size_t turned(size_t axis, int degrees)
@@ -258,7 +265,8 @@ lw_track_wind lw_track_wind_of(const lw_track *track, lw_track_room *room)
     wind.from = turn_around(upwind < 0.0 ? axis + LW_PI : axis);
     wind.is_found = wind.likeness >= ALIKE && wind.lesser >= LESSER;
     // in one half only: they may be courses of one tack, high and low
-    wind.is_doubtful = has_rival(of, best) || wind.ends < 1.0 || ends.lesser < HALF;
+    wind.is_doubtful =
+        has_rival(of, best) || wind.ends < 1.0 || ends.lesser < HALF || wind.likeness < SURE;
     wind.error = error_of(room, best, top);
     return wind;
 }

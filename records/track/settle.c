@@ -152,7 +152,10 @@ bool lw_track_file_settle(lw_track_file *file, const char *path, lw_faults *faul
     count_later(file);
     file->counts[LW_TRACK_KEPT] = file->count;
     if (file->count < 2) {
-        lw_source_fault(faults, path, "this track has one point only: nothing was sailed");
+        lw_source_fault(faults, path,
+                        file->counts[LW_TRACK_REPEATS]
+                            ? "all points of this track have the same time: speeds cannot be told"
+                            : "this track has one point only: nothing was sailed");
         return false;
     }
     put_middle(file);

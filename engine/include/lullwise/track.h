@@ -71,22 +71,23 @@ typedef struct lw_track_room {
 
 typedef struct lw_track_wind {
     bool is_found;     // both tacks were sailed, and one axis mirrors them
-    bool is_doubtful;  // another axis does so nearly as well, or which end is upwind is open
+    bool is_doubtful;  // not very alike, another axis as much, or which end is upwind open
     double from;       // [rad] 0 to 2 pi, from north, clockwise
     double error;      // [rad] standard error by blocks of the sailing
-    double likeness;   // 0 to 1: the distribution and its mirror image
+    double likeness;   // 0 to 1: of the two sides
     double lesser;     // part of the time on the tack sailed less
     double ends;       // how clearly the upwind end is one: 1 is enough
 } lw_track_wind;
 
 // Where the wind comes from: the axis w about which the distribution p of speed by course is most
-// nearly mirrored, by its likeness with its mirror image [bhattacharyya-1943],
+// nearly mirrored. Each side for itself, by the likeness of two distributions [bhattacharyya-1943]
+// times the part of the time that counts,
 //
-//     B(w) = 2 sum over x in 30..150 deg, V  sqrt(p(w + x, V) p(w - x, V))
+//     B(w) = (P + Q) sum sqrt(p(w + x, V) p(w - x, V)) / sqrt(P Q),   x 30 to 150 deg
 //
-// in cells smoothed by 4 degrees, at a parabola's top; its error by the jackknife over eight blocks
-// of the sailing, at least a degree [judged]. Of its two ends upwind is where she is slower, does
-// not sail straight at, and loses more in turns  [judged].
+// P and Q the sums over either side, in cells smoothed by 4 degrees, at a parabola's top; its error
+// by the jackknife over eight blocks of the sailing, at least a degree [judged]. Of its two ends
+// upwind is where she is slower, does not sail straight at, and loses more in turns  [judged].
 //
 // Leaves out  current, and wind that is bent: they move the axis.
 lw_track_wind lw_track_wind_of(const lw_track *track, lw_track_room *room);

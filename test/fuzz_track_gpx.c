@@ -1,0 +1,12 @@
+// fuzz_track_gpx.c - feeds any bytes to the reader of tracks in GPX (fuzz_track.h).
+// SPDX-License-Identifier: MIT
+
+#define _POSIX_C_SOURCE 200809L
+
+#include "test/fuzz_track.h"
+
+int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t length)
+{
+    feed(lw_gpx_read, bytes, length);
+    return 0;
+}
