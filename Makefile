@@ -21,7 +21,7 @@ TIDY = clang-analyzer-*,bugprone-*,misc-*,performance-*,-bugprone-easily-swappab
     -clang-analyzer-security.insecureAPI.DeprecatedOrUnsafeBufferHandling,$\
     -clang-analyzer-security.FloatLoopCounter
 
-.PHONY: help page run test sanitize bench fuzz soak format check coverage clean packages-%
+.PHONY: help page run samples test sanitize bench fuzz soak format check coverage clean packages-%
 
 help:
 	@echo 'make run       build the page and the program, then answer the demo day'
@@ -61,7 +61,11 @@ page: packages-page
 	@cmake --build build/page --target page_engine
 	@node web/build.mjs build/page/page_engine.wasm build/page/lullwise.html
 
-test: page sanitize
+# Files of real receivers, for test/sample_tracks.sh.
+samples:
+	@cmake/samples.sh build/samples
+
+test: page samples sanitize
 	@$(CONFIGURE) -B build/release -DLW_TESTS=ON
 	@cmake --build build/release
 	@ctest --test-dir build/release -j $$(nproc) --output-on-failure

@@ -45,7 +45,7 @@ static void claim_track(const lw_track_file *file)
     free(track.ways);
 }
 
-// By one reader; NULL: the one that is told by what is in it.
+// What a reader makes of them.
 static void feed(bool (*reader)(lw_track_reading *), const uint8_t *bytes, size_t length)
 {
     lw_track_file file = {.latest = 2e9};

@@ -3,6 +3,7 @@
 
 #define _POSIX_C_SOURCE 200809L
 
+#include <glob.h>
 #include <stdlib.h>
 #include <time.h>
 #include <unistd.h>
@@ -392,6 +393,22 @@ TEST_FUNCTION(files_that_are_no_tracks_are_refused_with_a_word_what_they_are)
     check_refused(CSV "0,30,-40\n", "one point only");
 }
 
+// What the fuzzer begins with, and what it once found.
+TEST_FUNCTION(seeds_of_the_fuzzer_are_read_or_refused)
+{
+    glob_t seeds;
+    CHECK(glob(LW_TEST_DATA "/../seeds/fuzz_track_*/*", 0, NULL, &seeds) == 0);
+    for (size_t i = 0; i < seeds.gl_pathc; i++) {
+        track_text t = {.is_read = false};
+        t.is_read = lw_track_file_read(&t.file, seeds.gl_pathv[i], &t.faults) &&
+                    lw_track_file_settle(&t.file, "file", &t.faults);
+        CHECK(t.is_read == (t.faults.fault_count == 0));
+        CHECK(!t.is_read || track_text_adds_up(&t.file));
+        track_text_free(&t);
+    }
+    globfree(&seeds);
+}
+
 static double seconds_of(clock_t since) { return (double)(clock() - since) / CLOCKS_PER_SEC; }
 
 // A gigabyte of nothing behind the head of each kind; sparse, so that it takes no disk.
@@ -439,6 +456,7 @@ int main(void)
         TEST(points_later_than_today_are_taken_and_counted),
         TEST(a_track_across_the_line_of_dates_lies_together),
         TEST(files_that_are_no_tracks_are_refused_with_a_word_what_they_are),
+        TEST(seeds_of_the_fuzzer_are_read_or_refused),
         TEST(a_gigabyte_of_nothing_is_refused_at_once),
     };
     return RUN_TESTS(tests);
