@@ -114,7 +114,7 @@ static double likeness(const cells *p, size_t axis)
     double alike = 0.0, one = 0.0, other = 0.0;
     for (size_t x = LEAST; x < MOST; x++) {
         const size_t c = ((axis + 1) / 2 + x) % COURSES;
-        const size_t mirrored = (axis + 2 * COURSES - c - 1) % COURSES;
+        const size_t mirrored = (axis + COURSES + (COURSES - 1 - c)) % COURSES;
         for (size_t v = 0; v < SPEEDS; v++) {
             alike += sqrt(p->time[c][v] * p->time[mirrored][v]);
             one += p->time[c][v];

@@ -81,7 +81,15 @@ static char separator_of(const char *line)
 
 // --- the header
 
-static char lower(char c) { return c >= 'A' && c <= 'Z' ? (char)(c - 'A' + 'a') : c; }
+// As names are compared: small letters, blanks for what stands for them.
+static char plain(char c)
+{
+    static const char capitals[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZ_";
+    static const char small[] = "abcdefghijklmnopqrstuvwxyz ";
+    const char *at = strchr(capitals, c);
+    if (!at || !c) return c;
+    return small[at - capitals];
+}
 
 // "Speed [kn]", "speed (kn)", "speed_kn" into "speed" and "kn"; "speed_over_ground" into words.
 static void part(const char *text, char name[40], char unit[16])
@@ -89,7 +97,7 @@ static void part(const char *text, char name[40], char unit[16])
     size_t length = 0;
     text += strspn(text, " \t\"");
     for (; *text && *text != '[' && *text != '(' && length < 39; text++) {
-        name[length++] = *text == '_' ? ' ' : lower(*text);
+        name[length++] = plain(*text);
     }
     while (length > 0 && name[length - 1] == ' ') length--;
     name[length] = '\0';
