@@ -348,11 +348,13 @@ TEST_FUNCTION(points_are_put_in_order_and_repeats_are_dropped_and_both_are_count
 TEST_FUNCTION(a_wild_point_is_dropped_and_a_jump_that_stays_begins_a_piece)
 {
     check_counts(CSV "0,30,-40\n1,31,-40\n2,30.00002,-40\n3,30.00003,-40\n", LW_TRACK_WILD, 1, 3);
+    check_counts(CSV "0,0,0\n1,0,0\n2,30,-40\n3,30,-40\n4,30,-40\n5,30,-40\n6,30,-40\n7,30,-40\n",
+                 LW_TRACK_WILD, 2, 6);
     track_text t = track_of(CSV
-                            "0,30,-40\n1,30.00001,-40\n2,31,-40\n3,31,-40\n4,31,-40\n"
-                            "5,31,-40\n6,31,-40\n7,31,-40\n8,31,-40\n");
-    CHECK(t.is_read && t.file.count == 9 && t.file.counts[LW_TRACK_JUMPS] == 1);
-    CHECK(t.file.fixes[2].starts && !t.file.fixes[3].starts);
+                            "0,30,-40\n1,30,-40\n2,30,-40\n3,30,-40\n4,30,-40\n5,30,-40\n"
+                            "6,31,-40\n7,31,-40\n8,31,-40\n9,31,-40\n10,31,-40\n11,31,-40\n");
+    CHECK(t.is_read && t.file.count == 12 && t.file.counts[LW_TRACK_JUMPS] == 1);
+    CHECK(t.file.fixes[6].starts && !t.file.fixes[7].starts);
     track_text_free(&t);
     check_counts("time [s],lat,lon,speed [kn]\n0,30,-40,5\n1,30,-40,500\n2,30,-40,5\n",
                  LW_TRACK_WILD_SPEEDS, 1, 3);

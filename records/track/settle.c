@@ -77,9 +77,20 @@ static bool is_wild(const lw_track_file *file, size_t kept, size_t i)
     return false;
 }
 
+// Behind a jump: what came before it is wild too where it is so few points. Returns what is kept.
+static size_t jump(lw_track_file *file, size_t kept, size_t piece)
+{
+    if (kept - piece > AHEAD) {
+        file->counts[LW_TRACK_JUMPS]++;
+        return kept;
+    }
+    file->counts[LW_TRACK_WILD] += kept - piece;
+    return piece;
+}
+
 static void drop_wild(lw_track_file *file)
 {
-    size_t kept = 0;
+    size_t kept = 0, piece = 0;  // where it began
     for (size_t i = 0; i < file->count; i++) {
         lw_track_point p = file->points[i];
         if (p.speed > FASTEST) {
@@ -91,9 +102,10 @@ static void drop_wild(lw_track_file *file)
                 file->counts[LW_TRACK_WILD]++;
                 continue;
             }
-            file->counts[LW_TRACK_JUMPS]++;
+            kept = jump(file, kept, piece);
             p.starts = true;
         }
+        if (p.starts) piece = kept;
         file->points[kept++] = p;
     }
     file->count = kept;

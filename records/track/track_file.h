@@ -19,7 +19,7 @@
     X(KEPT,           "kept",           "kept")                                                 \
     X(REPEATS,        "repeats",        "of a time that was there already: dropped")            \
     X(OUT_OF_ORDER,   "out_of_order",   "earlier than the one before: put in order")            \
-    X(WILD,           "wild",           "a jump that no boat makes, and back: dropped")         \
+    X(WILD,           "wild",           "a jump that no boat makes, for a moment: dropped")      \
     X(WILD_SPEEDS,    "wild_speeds",    "a speed told that no boat has: worked out instead")    \
     X(JUMPS,          "jumps",          "jumps without a way back: a new piece begins")         \
     X(WITHOUT_FIX,    "without_fix",    "the receiver says itself that it had no fix: dropped") \
