@@ -27,7 +27,7 @@ static void claim_track(const lw_track_file *file)
     static lw_track_room room;
     static lw_track_event list[100];
     lw_track_events events = {.list = list, .room = 100};
-    lw_track track = {file->fixes, calloc(file->count, sizeof(lw_way)), file->count};
+    lw_track track = {file->fixes, calloc(file->count, sizeof(lw_track_way)), file->count};
     CLAIM(track.ways != NULL);
     lw_track_smooth(&track);
     for (size_t i = 0; i < track.count; i++) {

@@ -135,7 +135,7 @@ static seen sail_east(double (*speed)(double), size_t count, bool is_told)
     seen s = {.events = {.list = events_room, .room = MADE_EVENTS}};
     double east = 0.0;
     s.fixes = calloc(count, sizeof *s.fixes);
-    s.track = (lw_track){s.fixes, calloc(count, sizeof(lw_way)), count};
+    s.track = (lw_track){s.fixes, calloc(count, sizeof(lw_track_way)), count};
     for (size_t i = 0; i < count; i++) {
         const double time = (double)i;
         s.fixes[i] = (lw_fix){.time = time, .east = east, .speed = NAN, .course = NAN};
@@ -268,7 +268,7 @@ TEST_FUNCTION(the_wind_is_found_of_tacks_that_are_sailed_unevenly)
             const bool is_port = sin(made.courses[10 * i] - made.wind) > 0.0;
             if (is_port || i % 400 < 100) fixes[kept++] = fixes[i];
         }
-        lw_track track = {fixes, calloc(kept, sizeof(lw_way)), kept};
+        lw_track track = {fixes, calloc(kept, sizeof(lw_track_way)), kept};
         lw_track_smooth(&track);
         const lw_track_wind wind = lw_track_wind_of(&track, &room);
         CHECK(wind.is_found && wind.lesser < 0.35);
@@ -283,7 +283,7 @@ static lw_track_wind wind_in_current(const made_track *m, double current, double
 {
     lw_fix *fixes;
     const size_t count = made_look(m, 1.0, NOISE, false, &fixes);
-    lw_track track = {fixes, calloc(count, sizeof(lw_way)), count};
+    lw_track track = {fixes, calloc(count, sizeof(lw_track_way)), count};
     for (size_t i = 0; i < count; i++) {
         fixes[i].east += current * fixes[i].time * sin(to);
         fixes[i].north += current * fixes[i].time * cos(to);

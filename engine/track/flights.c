@@ -26,7 +26,7 @@ static void mark_flights(lw_track *track, lw_track_limits limits, lw_track_event
 {
     bool flies = false;
     for (size_t i = 0; i < track->count; i++) {
-        lw_way *way = &track->ways[i];
+        lw_track_way *way = &track->ways[i];
         const bool flew = !way->starts && flies;
         flies = way->speed >= (flew ? limits.down : limits.up);
         way->flies = flies;

@@ -106,12 +106,12 @@ void lw_track_smooth(lw_track *track)
     for (size_t i = 0; i < track->count; i++) {
         const lw_fix *fix = &track->fixes[i];
         const bool starts = i == 0 || fix->starts || fix->time - fix[-1].time > LW_TRACK_GAP;
-        track->ways[i] = (lw_way){.starts = starts};
+        track->ways[i] = (lw_track_way){.starts = starts};
     }
     double run = 0.0;
     for (size_t i = 0; i < track->count; i++) {
         const velocity v = smooth_at(track, i);
-        lw_way *way = &track->ways[i];
+        lw_track_way *way = &track->ways[i];
         way->speed = speed_of(v);
         way->course = way->speed > 0.0 ? turn_around(lw_atan2(v.east, v.north)) : 0.0;
         if (!way->starts)

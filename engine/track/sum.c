@@ -8,7 +8,7 @@ lw_track_sum lw_track_sum_of(const lw_track *track, const lw_track_events *event
 {
     lw_track_sum sum = {0};
     for (size_t i = 0; i < track->count; i++) {
-        const lw_way *way = &track->ways[i];
+        const lw_track_way *way = &track->ways[i];
         const double step = lw_track_step(track, i);
         sum.pieces += way->starts;
         sum.seconds += step;
@@ -51,7 +51,7 @@ void lw_track_by_angle(const lw_track *track, double from, lw_track_angle angles
     const double width = LW_PI / LW_TRACK_ANGLES;
     for (size_t a = 0; a < LW_TRACK_ANGLES; a++) angles[a] = (lw_track_angle){0};
     for (size_t i = 0; i < track->count; i++) {
-        const lw_way *way = &track->ways[i];
+        const lw_track_way *way = &track->ways[i];
         const double step = lw_track_step(track, i);
         if (way->speed < SLOW) continue;
         const size_t a =

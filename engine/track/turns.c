@@ -17,7 +17,7 @@ typedef struct side {
     size_t first, last;
 } side;
 
-static int sign_of(const lw_way *way, double from)
+static int sign_of(const lw_track_way *way, double from)
 {
     const double across = lw_sin(way->course - from);
     if (way->speed < SLOW || fabs(across) < AXIS) return 0;

@@ -43,7 +43,7 @@ static void fill(const lw_track *track, lw_track_room *room)
     const double mean = mean_speed(track, &seconds), least = fmax(SLOW, 0.4 * mean);
     memset(room->block, 0, sizeof room->block);
     for (size_t i = 0; i < track->count; i++) {
-        const lw_way *way = &track->ways[i];
+        const lw_track_way *way = &track->ways[i];
         const double step = lw_track_step(track, i);
         if (way->speed < SLOW) continue;
         const size_t block = (size_t)fmin(LW_BLOCKS * past / seconds, LW_BLOCKS - 1);

@@ -23,17 +23,17 @@ typedef struct lw_fix {
 } lw_fix;
 
 // What is made of it.
-typedef struct lw_way {
+typedef struct lw_track_way {
     double speed, course;  // [m/s], [rad] 0 to 2 pi: smoothed
     double run;            // [m]   sailed since the first fix
     bool starts;           // a piece
     bool flies;
-} lw_way;
+} lw_track_way;
 
 // Fixes with their ways, both the caller's.
 typedef struct lw_track {
     const lw_fix *fixes;
-    lw_way *ways;
+    lw_track_way *ways;
     size_t count;
 } lw_track;
 
