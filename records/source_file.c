@@ -70,30 +70,36 @@ static char *fetch(FILE *file, size_t most, size_t *length)
     return text;
 }
 
+// Standard input by a handle of its own, which can be closed like any file.
+static FILE *open_stdin(void)
+{
+    const int file = dup(STDIN_FILENO);
+    FILE *stream = file < 0 ? NULL : fdopen(file, "rb");
+    if (!stream && file >= 0) close(file);
+    return stream;
+}
+
 FILE *lw_source_open(const char *path, lw_faults *faults)
 {
     const char *sentence = sentence_of_errno(0);
-    FILE *file = strcmp(path, "-") == 0 ? stdin : open_source(path, &sentence);
+    FILE *file = strcmp(path, "-") == 0 ? open_stdin() : open_source(path, &sentence);
     if (file && !is_folder(file)) return file;
-    lw_source_fault(faults, path, file ? sentence_of_errno(EISDIR) : sentence);
-    if (file && file != stdin) fclose(file);
+    if (file) sentence = sentence_of_errno(EISDIR);
+    if (file) fclose(file);
+    lw_source_fault(faults, path, sentence);
     return NULL;
 }
 
 char *lw_source_fetch(const char *path, size_t most, size_t *length, lw_faults *faults)
 {
     const char *sentence = NULL;
-    char too_long[64];
     FILE *file = lw_source_open(path, faults);
     if (!file) return NULL;
     char *text = fetch(file, most, length);
     if (!text) sentence = "there is not enough memory to read this";
     if (!sentence && ferror(file)) sentence = sentence_of_errno(errno);
-    if (!sentence && *length > most) {
-        LW_FIT(too_long, "the file is too long: %.3g MB is the most", (double)most / 1e6);
-        sentence = too_long;
-    }
-    if (file != stdin) fclose(file);
+    if (!sentence && *length > most) sentence = "the file is too long: 1 MB is the most";
+    fclose(file);
     if (!sentence) return text;
 
     lw_source_fault(faults, path, sentence);

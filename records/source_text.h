@@ -21,8 +21,8 @@ const char *lw_source_name(const char *path);
 // Adds the fault of a whole file.
 void lw_source_fault(lw_faults *faults, const char *path, const char *sentence);
 
-// A file open for reading ("-": standard input, which stays open). NULL and a fault when it is
-// missing, unreadable or a folder.
+// A file open for reading ("-": standard input), which the caller closes. NULL and a fault when it
+// is missing, unreadable or a folder.
 FILE *lw_source_open(const char *path, lw_faults *faults);
 
 // Reads a whole file of at most `most` bytes ("-": standard input) into *text, which the caller

@@ -6,6 +6,7 @@
 
 #include "answer/track/track.h"
 #include "answer/words/number_text.h"
+#include "records/source_text.h"
 #include "records/track/moment.h"
 
 // --- what was sailed
@@ -20,7 +21,7 @@ void lw_tracked_head(const lw_tracked *t, char text[LW_TRACKED_LENGTH])
     from[10] = to[10] = ' ';
     const bool is_one_day = strncmp(from, to, 10) == 0;
     if (t->file_count > 1) LW_FIT(files, " and %zu more", t->file_count - 1);
-    lw_text_fit(text, LW_TRACKED_LENGTH, "%s%s: %s to %s UTC%s.", t->name, files,
+    lw_text_fit(text, LW_TRACKED_LENGTH, "%s%s: %s to %s UTC%s.", lw_source_name(t->name), files,
                 file->lacks_date ? from + 11 : from, is_one_day ? to + 11 : to,
                 file->lacks_date ? ", the day not told" : "");
 }

@@ -80,7 +80,7 @@ bool lw_track_file_read(lw_track_file *file, const char *path, lw_faults *faults
     FILE *stream = lw_source_open(path, faults);
     if (!stream) return false;
     const bool is_read = lw_track_file_stream(file, stream, path, faults);
-    if (stream != stdin) fclose(stream);
+    fclose(stream);
     return is_read;
 }
 
