@@ -150,13 +150,11 @@ static double ruler_of(const picture *p)
 static void draw_ruler(const picture *p)
 {
     char text[40];
-    const double metres = ruler_of(p), length = metres * p->scale, y = HEAD + MAP - 12.0;
-    const double right = LEFT + MAP - 12.0;
+    const double metres = ruler_of(p), length = metres * p->scale, y = HEAD + 206.0;
     LW_FIT(text, "%g %s", metres < 1000.0 ? metres : metres / 1000.0, metres < 1000.0 ? "m" : "km");
-    lw_svg_line(p->out, (lw_svg_point){right - length, y}, (lw_svg_point){right, y},
+    lw_svg_line(p->out, (lw_svg_point){KEY, y}, (lw_svg_point){KEY + length, y},
                 (lw_svg_stroke){.width = 2.0, .colour = INK});
-    lw_svg_text(p->out, (lw_svg_point){right - 0.5 * length, y - 5.0},
-                (lw_svg_words){.size = 12.0, .anchor = "middle"}, text);
+    lw_svg_text(p->out, (lw_svg_point){KEY, y - 6.0}, (lw_svg_words){.size = 12.0}, text);
 }
 
 // --- beside the map
@@ -341,6 +339,7 @@ static void draw_over_time(const picture *p)
     draw_swims(p, &plot);
     for (int i = 0; i < 2; i++) {
         const double limit = (i ? p->of->limits.down : p->of->limits.up) / p->unit;
+        if (limit > plot.y.high) continue;
         lw_svg_line(p->out, lw_plot_place(&plot, plot.x.low, limit),
                     lw_plot_place(&plot, plot.x.high, limit),
                     (lw_svg_stroke){.width = 0.8, .colour = "#555", .dashes = "5 4"});

@@ -9,6 +9,8 @@
 #include "records/source_text.h"
 #include "records/track/moment.h"
 
+#define HARDLY 60.0  // [s] under way, below which nothing is said of the wind
+
 // --- what was sailed
 
 void lw_tracked_head(const lw_tracked *t, char text[LW_TRACKED_LENGTH])
@@ -19,7 +21,7 @@ void lw_tracked_head(const lw_tracked *t, char text[LW_TRACKED_LENGTH])
     lw_moment_text(to, file->points[file->count - 1].time);
     from[16] = to[16] = '\0';  // to the minute
     from[10] = to[10] = ' ';
-    const bool is_one_day = strncmp(from, to, 10) == 0;
+    const bool is_one_day = file->lacks_date || strncmp(from, to, 10) == 0;
     if (t->file_count > 1) LW_FIT(files, " and %zu more", t->file_count - 1);
     lw_text_fit(text, LW_TRACKED_LENGTH, "%s%s: %s to %s UTC%s.", lw_source_name(t->name), files,
                 file->lacks_date ? from + 11 : from, is_one_day ? to + 11 : to,
@@ -83,8 +85,8 @@ void lw_tracked_wind_text(const lw_tracked *t, char text[LW_TRACKED_LENGTH])
                 "of the time on the lesser.%s",
                 from, error, lesser,
                 sailed->is_doubtful ? " Doubtful: the tacks are not much alike, another axis fits "
-                                      "nearly as well, or "
-                                      "which end is upwind is open; give --wind-from."
+                                      "nearly as well, or which end is upwind is open; give "
+                                      "--wind-from."
                                     : "");
             return;
         case LW_WIND_UNKNOWN:
@@ -93,9 +95,9 @@ void lw_tracked_wind_text(const lw_tracked *t, char text[LW_TRACKED_LENGTH])
     lw_text_fit(text, LW_TRACKED_LENGTH,
                 "The wind cannot be told from the sailing: %s. Give --wind-from for tacks, gybes "
                 "and angles.",
-                !(sailed->likeness > 0.0)   ? "she was hardly under way"
-                : !(sailed->lesser >= 0.08) ? "hardly more than one tack was sailed"
-                                            : "no axis mirrors speeds and courses");
+                t->sum.under_way < HARDLY              ? "she was hardly under way"
+                : !(sailed->lesser >= LW_TRACK_LESSER) ? "hardly more than one tack was sailed"
+                                                       : "no axis mirrors speeds and courses");
 }
 
 static void tell_wind(const lw_tracked *t, lw_teller *teller)
@@ -197,11 +199,12 @@ static void tell_count(const lw_tracked *t, lw_track_what what, const char *head
 static void tell_limits(const lw_tracked *t, lw_teller *teller)
 {
     char text[LW_TRACKED_LENGTH];
-    const bool is_model = !isnan(t->model.takes_off);
+    const bool is_model = fmin(t->model.lifts_off, t->model.slowest) > 0.0;
     LW_FIT(text, "She flies from %s until she is below %s: %s.",
            LW_SPEED_TEXT(t->limits.up, 1, t->speed_unit),
            LW_SPEED_TEXT(t->limits.down, 1, t->speed_unit),
-           is_model ? "where the model lifts her off, and a judged part of it"
+           is_model ? "where the model lifts her off on a reach or keeps her flying upwind, and a "
+                      "judged part of it"
                     : "judged; with --boat by the model");
     lw_tell_note(teller, "limits", text);
     if (t->events.left_out) {

@@ -37,8 +37,9 @@ typedef struct lw_tracked_model {
     double wind;  // [m/s] the day's mean
     lw_craft craft;
     lw_setup setup;
-    double takes_off;  // [m/s] speed at which she lifts off on a reach; NAN: she does not
-    double speed[LW_TRACK_ANGLES];  // [m/s] in the middle of each angle; NAN: does not fly on it
+    double lifts_off;               // [m/s] speed at which she does on a reach; NAN: she does not
+    double slowest;                 // [m/s] steady flight upwind with all margins kept; NAN: none
+    double speed[LW_TRACK_ANGLES];  // [m/s] in the middle of each angle; NAN: no margins kept
 } lw_tracked_model;
 
 typedef struct lw_tracked {

@@ -31,7 +31,7 @@ static bool ask_model(lw_tracked *t, const lw_options *options, lw_refusal *refu
     if (!lw_asked_pin(options, &t->inputs->boat, &pin, refusal)) return false;
     t->model.pin = pin == LW_ALL_PINS ? 0 : (size_t)pin;
     t->model.wind = t->inputs->day.wind.mean;
-    t->model.takes_off = NAN;
+    t->model.lifts_off = t->model.slowest = NAN;
     for (size_t i = 0; i < LW_TRACK_ANGLES; i++) t->model.speed[i] = NAN;
     if (!t->model.is_asked) return true;
     t->model.craft = lw_asked_craft(t->inputs);
@@ -71,11 +71,11 @@ bool lw_tracked_begin(void *it, const lw_inputs *inputs, const lw_options *optio
 
 // --- the model
 
-// A step is an angle; the last is the launch.
+// A step is an angle; the last two are the launch and the slowest flight.
 size_t lw_tracked_steps(void *it)
 {
     const lw_tracked *t = it;
-    return t->model.is_asked ? LAST_ANGLE - FIRST_ANGLE + 2 : 0;
+    return t->model.is_asked ? LAST_ANGLE - FIRST_ANGLE + 3 : 0;
 }
 
 bool lw_tracked_are_apart(const void *it)
@@ -89,16 +89,40 @@ static double puff_of(const lw_tracked *t)
     return t->inputs->day.wind.puff - t->inputs->day.wind.mean;
 }
 
-// Lifting off in the day's wind, or in the least wind that lifts her.
-static void find_launch(lw_tracked *t)
+static void find_range(const lw_tracked *t, lw_course_kind course, lw_range *range)
 {
-    lw_tracked_model *m = &t->model;
+    const lw_tracked_model *m = &t->model;
+    lw_range_of(&m->craft, &m->setup, lw_course_of(course), puff_of(t), range);
+}
+
+// Lifting off in the day's wind, or in the least wind that lifts her.
+static double launch_of(const lw_tracked *t, const lw_range *range)
+{
+    const lw_launch *here = &range->on_hull[lw_range_nearest(t->model.wind)];
+    if (!here->flies) here = &range->on_hull[lw_range_nearest(range->launches_at)];
+    return range->has_launch && here->flies ? here->speed : NAN;
+}
+
+static double slowest_of(const lw_range *range)
+{
+    double slowest = NAN;
+    for (int i = 0; i < LW_RANGE_WINDS; i++) {
+        const lw_answer *answer = &range->at[i].trimmed;
+        if (lw_answer_is_kept(answer)) slowest = fmin(slowest, answer->flight.speed);
+    }
+    return slowest;
+}
+
+// The last two steps.
+static void find_speeds(lw_tracked *t, bool is_launch)
+{
     lw_range *range = calloc(1, sizeof *range);
     if (!range) return;
-    lw_range_of(&m->craft, &m->setup, lw_course_of(LW_REACH), puff_of(t), range);
-    const lw_launch *here = &range->on_hull[lw_range_nearest(m->wind)];
-    if (!here->flies) here = &range->on_hull[lw_range_nearest(range->launches_at)];
-    if (range->has_launch && here->flies) m->takes_off = here->speed;
+    find_range(t, is_launch ? LW_REACH : LW_UPWIND, range);
+    if (is_launch)
+        t->model.lifts_off = launch_of(t, range);
+    else
+        t->model.slowest = slowest_of(range);
     free(range);
 }
 
@@ -108,14 +132,14 @@ void lw_tracked_step(void *it, size_t step)
     lw_tracked_model *m = &t->model;
     const size_t angle = FIRST_ANGLE + step;
     if (angle > LAST_ANGLE) {
-        find_launch(t);
+        find_speeds(t, angle == LAST_ANGLE + 1);
         return;
     }
     const double heading = ((double)angle + 0.5) * LW_PI / LW_TRACK_ANGLES;
     const lw_course course = {.direction = heading, .low = heading, .high = heading};
     const lw_walk walk = lw_walk_of(&m->craft, &m->setup, course, puff_of(t));
     const lw_trim trim = lw_walk_flight(&walk, m->wind);
-    if (lw_trim_is_up(&trim)) m->speed[angle] = trim.steady.flight.speed;
+    if (lw_answer_is_kept(&trim.steady)) m->speed[angle] = trim.steady.flight.speed;
 }
 
 // --- the track
@@ -144,8 +168,8 @@ void lw_tracked_end(void *it)
 {
     lw_tracked *t = it;
     t->limits = (lw_track_limits){LW_TRACK_UP, LW_TRACK_DOWN};
-    if (!isnan(t->model.takes_off))
-        t->limits = (lw_track_limits){t->model.takes_off, COMES_DOWN * t->model.takes_off};
+    const double up = fmin(t->model.lifts_off, t->model.slowest);
+    if (up > 0.0) t->limits = (lw_track_limits){up, COMES_DOWN * up};
     lw_track_smooth(&t->track);
     settle_wind(t);
     lw_track_fly(&t->track, t->limits, &t->events);

@@ -13,7 +13,6 @@
 #define MOST    75    // to 150 deg
 #define SPEED   0.15  // of the mean speed: a cell's width
 #define CLOSE   25.0  // [deg] from an end: sailed straight at it
-#define LESSER  0.08  // of the time on the lesser tack, to know both  [judged]
 #define ALIKE   0.5   // likeness of a mirror axis                     [judged]
 #define SURE    0.8   // likeness of the tacks of one boat, else doubtful  [judged]
 #define SECOND  0.9   // of the likeness: another axis is as good      [judged]
@@ -108,7 +107,7 @@ static void smooth(lw_track_room *room)
 
 // Likeness of the sailing on either side of an axis of so many degrees, each side for itself, and
 // the part of the time that counts. The cell c meets axis - c - 1, since cells lie about odd
-// degrees. A side of less than LESSER of the time counts as one of LESSER.
+// degrees. A side of less than LW_TRACK_LESSER of the time counts as one of LW_TRACK_LESSER.
 static double likeness(const cells *p, size_t axis)
 {
     double alike = 0.0, one = 0.0, other = 0.0;
@@ -121,7 +120,7 @@ static double likeness(const cells *p, size_t axis)
             other += p->time[mirrored][v];
         }
     }
-    const double both = one + other, uneven = sqrt(LESSER * (1.0 - LESSER));
+    const double both = one + other, uneven = sqrt(LW_TRACK_LESSER * (1.0 - LW_TRACK_LESSER));
     return both > 0.0 ? both * alike / fmax(sqrt(one * other), uneven * both) : 0.0;
 }
 
@@ -263,7 +262,7 @@ lw_track_wind lw_track_wind_of(const lw_track *track, lw_track_room *room)
     const double upwind = upwind_of(track, ends, axis);
     wind.ends = fabs(upwind);
     wind.from = turn_around(upwind < 0.0 ? axis + LW_PI : axis);
-    wind.is_found = wind.likeness >= ALIKE && wind.lesser >= LESSER;
+    wind.is_found = wind.likeness >= ALIKE && wind.lesser >= LW_TRACK_LESSER;
     // in one half only: they may be courses of one tack, high and low
     wind.is_doubtful =
         has_rival(of, best) || wind.ends < 1.0 || ends.lesser < HALF || wind.likeness < SURE;

@@ -60,10 +60,11 @@ static bool is_somewhere(const lw_track_point *p)
 static bool has_room(lw_track_reading *r)
 {
     lw_track_file *file = r->file;
-    if (file->count < file->room) return true;
-    if (file->count >= LW_TRACK_MOST)
+    if (file->count == LW_TRACK_MOST)
         return lw_track_refuse(r, 0, "there are more than two million points: cut the file", "");
-    const size_t room = file->room ? 2 * file->room : 4096;
+    if (file->count < file->room) return true;
+    const size_t twice = file->room ? 2 * file->room : 4096;
+    const size_t room = twice < LW_TRACK_MOST ? twice : LW_TRACK_MOST;
     lw_track_point *points = realloc(file->points, room * sizeof *points);
     if (!points) return lw_faults_no_memory(r->faults, r->path);
     file->points = points;

@@ -79,6 +79,9 @@ typedef struct lw_track_wind {
     double ends;       // how clearly the upwind end is one: 1 is enough
 } lw_track_wind;
 
+// Part of the time that both tacks need to be known.  [judged]
+#define LW_TRACK_LESSER 0.08
+
 // Where the wind comes from: the axis w about which the distribution p of speed by course is most
 // nearly mirrored. Each side for itself, by the likeness of two distributions [bhattacharyya-1943]
 // times the part of the time that counts,
