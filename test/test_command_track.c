@@ -119,6 +119,58 @@ TEST_FUNCTION(the_points_written_as_csv_give_the_same_answer)
     json_decref(b);
 }
 
+TEST_FUNCTION(the_same_file_twice_is_one_track_and_its_points_are_repeats)
+{
+    json_t *one = json_answer(on_track(""));
+    snprintf(words, sizeof words, "track %s/a.gpx %s/a.gpx", folder, folder);
+    json_t *two = json_answer(words);
+    const double count = json_number(one, "points", "kept");
+    CHECK_NEAR(json_number(two, "points", "repeats"), count, 0.0);
+    CHECK_NEAR(json_number(two, "points", "kept"), count, 0.0);
+    CHECK_NEAR(json_number(two, "sum", "run"), json_number(one, "sum", "run"), 1e-9);
+    json_decref(one);
+    json_decref(two);
+}
+
+// Forty readings from 200 deg, while she goes east at 10 kn along a parallel.
+TEST_FUNCTION(wind_of_instruments_is_taken_before_that_of_the_sailing)
+{
+    char path[200];
+    snprintf(path, sizeof path, "%s/wind.nmea", folder);
+    FILE *out = fopen(path, "w");
+    CHECK(out != NULL);
+    for (int i = 0; i < 40; i++) {
+        fprintf(out, "$GPRMC,1000%02d,A,3000.000,N,0%.4f,W,10.0,090.0,170520,,\n", i,
+                4030.0 - 0.0032 * i);
+        fprintf(out, "$WIMWD,200.0,T,,M,12.0,N,6.2,M\n");
+    }
+    fclose(out);
+    snprintf(words, sizeof words, "track %s", path);
+    json_t *json = json_answer(words);
+    CHECK_NEAR(json_number(json, "wind", "from"), 200.0, 1e-6);
+    CHECK_NEAR(json_number(json, "wind", "told_speed"), 12.0, 1e-6);
+    CHECK_NEAR(json_number(json, "best", "over_10_s"), 10.0, 1e-6);
+    json_decref(json);
+    CHECK(lullwise(words) == 0 && answer_has("mean of 40 readings on board"));
+}
+
+TEST_FUNCTION(a_track_of_one_tack_says_that_its_wind_cannot_be_told)
+{
+    char path[200];
+    snprintf(path, sizeof path, "%s/one.csv", folder);
+    FILE *out = fopen(path, "w");
+    CHECK(out != NULL);
+    fputs("time [s],lat,lon\n", out);
+    for (int i = 0; i < 600; i++) fprintf(out, "%d,%.7f,-40\n", i, 30.0 + 6e-5 * i);
+    fclose(out);
+    snprintf(words, sizeof words, "track %s", path);
+    CHECK(lullwise(words) == 0);
+    CHECK(answer_has("hardly more than one tack") && answer_has("the day not told"));
+    CHECK(!answer_has("Speed by the angle"));
+    snprintf(words, sizeof words, "track %s --wind-from '90 deg'", path);
+    CHECK(lullwise(words) == 0 && answer_has("Speed by the angle"));
+}
+
 TEST_FUNCTION(the_picture_is_svg_with_a_key_to_its_colours)
 {
     CHECK(lullwise(on_track("--svg -")) == 0);
@@ -161,7 +213,8 @@ static int begin(void **state)
 
 static int end(void **state)
 {
-    static const char *const names[] = {"a.gpx", "a.json", "a.csv", "long.gpx"};
+    static const char *const names[] = {"a.gpx",    "a.json",    "a.csv",
+                                        "long.gpx", "wind.nmea", "one.csv"};
     char path[200];
     (void)state;
     for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
@@ -180,6 +233,9 @@ int main(void)
         TEST(with_a_boat_the_model_stands_beside_and_says_from_where_she_flies),
         TEST(geojson_has_lines_with_longitude_first_and_events_as_points),
         TEST(the_points_written_as_csv_give_the_same_answer),
+        TEST(the_same_file_twice_is_one_track_and_its_points_are_repeats),
+        TEST(wind_of_instruments_is_taken_before_that_of_the_sailing),
+        TEST(a_track_of_one_tack_says_that_its_wind_cannot_be_told),
         TEST(the_picture_is_svg_with_a_key_to_its_colours),
         TEST(files_that_cannot_be_read_end_with_2_and_a_word),
         TEST(six_hours_at_10_hz_are_told_quickly),
