@@ -19,6 +19,7 @@ for list in /etc/apt/sources.list.d/debian.sources /etc/apt/sources.list; do
 done
 [ ! -f apt/parts/sources.list ] || mv apt/parts/sources.list apt/parts/all.list
 options=(-q=2 -o Dir::Etc::sourcelist=/dev/null -o "Dir::Etc::sourceparts=$PWD/apt/parts"
+         -o Acquire::Retries=0 -o Acquire::http::Timeout=10 -o Acquire::https::Timeout=10
          -o "Dir::State::lists=$PWD/apt/lists" -o "Dir::Cache=$PWD/apt")
 apt-get "${options[@]}" update >/dev/null 2>&1 || say "no list of Debian's source packages could be had"
 apt-get "${options[@]}" source --download-only gpsd >/dev/null 2>&1 ||

@@ -5,7 +5,7 @@
 
 #include <stdlib.h>
 
-#include "lullwise/track_events.h"
+#include "lullwise/track_summary.h"
 #include "test/check.h"
 #include "test/made_track.h"
 
@@ -242,6 +242,29 @@ TEST_FUNCTION(time_by_angle_and_flown_is_the_time_under_way)
     forget(&s);
 }
 
+TEST_FUNCTION(a_wind_that_is_given_counts_before_one_told_and_that_before_the_sailing)
+{
+    static made_track made;
+    static const double winds[][3] = {{-1.0, 2.0, 2.0 * LW_PI - 1.0}, {NAN, 2.0, 2.0}};
+    lw_track_summary summary;
+    made_sail(&made, 7, 3600.0, true);
+    seen s = see(&made, 1.0, NOISE, true);
+    lw_track_known known = {NAN, NAN, {LW_TRACK_UP, LW_TRACK_DOWN}};
+    for (int i = 0; i < 3; i++) {
+        if (i < 2) known.given = winds[i][0], known.told = winds[i][1];
+        if (i == 2) known.given = known.told = NAN;
+        s.events.count = 0;
+        lw_track_summary_of(&s.track, &known, &room, &s.events, &summary);
+        CHECK(summary.by == (lw_track_by)(LW_TRACK_BY_WORD + i));
+        CHECK_NEAR(summary.from, i < 2 ? winds[i][2] : s.wind.from, 1e-12);
+        CHECK(isnan(summary.error) == (i < 2));
+    }
+    CHECK_NEAR(summary.best[0], lw_track_best_over(&s.track, 2.0), 0.0);
+    CHECK_NEAR(summary.best[4], lw_track_best_along(&s.track, LW_NMI), 0.0);
+    CHECK(summary.best[1] <= summary.best[0] && summary.best[4] <= summary.best[3]);
+    forget(&s);
+}
+
 TEST_FUNCTION(events_beyond_the_room_are_counted)
 {
     static made_track made;
@@ -347,6 +370,7 @@ int main(void)
         TEST(no_average_spans_a_gap),
         TEST(the_wind_turns_with_the_track),
         TEST(time_by_angle_and_flown_is_the_time_under_way),
+        TEST(a_wind_that_is_given_counts_before_one_told_and_that_before_the_sailing),
         TEST(events_beyond_the_room_are_counted),
         TEST(the_wind_is_found_of_tacks_that_are_sailed_unevenly),
         TEST(a_current_of_a_knot_moves_the_wind_little_or_is_doubted),

@@ -15,10 +15,10 @@ void lw_tracked_draw(const void *it, FILE *out)
                                          .wind = wind,
                                          .track = &t->track,
                                          .events = &t->events,
-                                         .from = t->from,
-                                         .angles = t->angles,
+                                         .from = t->found.from,
+                                         .angles = t->found.angles,
                                          .model = t->model.speed,
                                          .has_model = t->model.is_asked,
-                                         .limits = t->limits,
+                                         .limits = t->found.limits,
                                          .unit = lw_speed_unit(t->speed_unit)});
 }

@@ -50,7 +50,7 @@ static void tell_sum(const lw_tracked *t, lw_teller *teller)
         "flying_share", "flying, of the time under way", LW_AS_NUMBER, LW_UNIT_PERCENT, 0, NULL};
     static const lw_item run = {"run", "sailed", LW_AS_NUMBER, LW_UNIT_NMI, 2, NULL};
     static const lw_item pieces = {"pieces", "pieces", LW_AS_NUMBER, LW_UNIT_NONE, 0, NULL};
-    const lw_track_sum *sum = &t->sum;
+    const lw_track_sum *sum = &t->found.sum;
     lw_tell_object(teller, "sum", "Sailed");
     lw_tell_number(teller, &seconds, sum->seconds);
     lw_tell_number(teller, &under_way, sum->under_way);
@@ -65,20 +65,20 @@ static void tell_sum(const lw_tracked *t, lw_teller *teller)
 
 void lw_tracked_wind_text(const lw_tracked *t, char text[LW_TRACKED_LENGTH])
 {
-    const lw_track_wind *sailed = &t->sailed;
+    const lw_track_wind *sailed = &t->found.sailed;
     char from[LW_CELL_LENGTH], error[LW_CELL_LENGTH], lesser[LW_CELL_LENGTH];
-    lw_measure_text(from, t->from, 0, LW_UNIT_DEG);
-    lw_measure_text(error, t->error, 0, LW_UNIT_DEG);
+    lw_measure_text(from, t->found.from, 0, LW_UNIT_DEG);
+    lw_measure_text(error, t->found.error, 0, LW_UNIT_DEG);
     lw_cell_number(lesser, 100.0 * sailed->lesser, 0, false);
-    switch (t->by) {
-        case LW_WIND_ASKED:
+    switch (t->found.by) {
+        case LW_TRACK_BY_WORD:
             lw_text_fit(text, LW_TRACKED_LENGTH, "Wind from %s, as given.", from);
             return;
-        case LW_WIND_TOLD:
+        case LW_TRACK_BY_INSTRUMENT:
             lw_text_fit(text, LW_TRACKED_LENGTH, "Wind from %s, mean of %zu readings on board.",
                         from, t->file.wind.count);
             return;
-        case LW_WIND_SAILED:
+        case LW_TRACK_BY_SAILING:
             lw_text_fit(
                 text, LW_TRACKED_LENGTH,
                 "Wind from %s ± %s, by the sailing: both tacks are mirrored about it, %s %% "
@@ -89,13 +89,13 @@ void lw_tracked_wind_text(const lw_tracked *t, char text[LW_TRACKED_LENGTH])
                                       "--wind-from."
                                     : "");
             return;
-        case LW_WIND_UNKNOWN:
+        case LW_TRACK_BY_NOTHING:
             break;
     }
     lw_text_fit(text, LW_TRACKED_LENGTH,
                 "The wind cannot be told from the sailing: %s. Give --wind-from for tacks, gybes "
                 "and angles.",
-                t->sum.under_way < HARDLY              ? "she was hardly under way"
+                t->found.sum.under_way < HARDLY        ? "she was hardly under way"
                 : !(sailed->lesser >= LW_TRACK_LESSER) ? "hardly more than one tack was sailed"
                                                        : "no axis mirrors speeds and courses");
 }
@@ -114,14 +114,15 @@ static void tell_wind(const lw_tracked *t, lw_teller *teller)
     lw_tracked_wind_text(t, text);
     lw_tell_object(teller, "wind", "Wind");
     lw_tell_sentence(teller, "sentence", text);
-    lw_tell_name(teller, "by", ways[t->by]);
-    lw_tell_number(teller, &from, t->from);
-    lw_tell_number(teller, &error, t->error);
-    lw_tell_number(teller, &sailed, t->sailed.is_found ? t->sailed.from : NAN);
-    lw_tell_number(teller, &likeness, t->sailed.likeness);
-    lw_tell_number(teller, &lesser, t->sailed.lesser);
+    lw_tell_name(teller, "by", ways[t->found.by]);
+    lw_tell_number(teller, &from, t->found.from);
+    lw_tell_number(teller, &error, t->found.error);
+    lw_tell_number(teller, &sailed, t->found.sailed.is_found ? t->found.sailed.from : NAN);
+    lw_tell_number(teller, &likeness, t->found.sailed.likeness);
+    lw_tell_number(teller, &lesser, t->found.sailed.lesser);
     lw_tell_number(teller, &speed, told->count ? told->speed / (double)told->count : NAN);
-    lw_tell_flag(teller, "is_doubtful", t->by == LW_WIND_SAILED && t->sailed.is_doubtful);
+    lw_tell_flag(teller, "is_doubtful",
+                 t->found.by == LW_TRACK_BY_SAILING && t->found.sailed.is_doubtful);
     lw_tell_end(teller);
 }
 
@@ -130,10 +131,10 @@ static void tell_wind(const lw_tracked *t, lw_teller *teller)
 static void tell_bests(const lw_tracked *t, lw_teller *teller)
 {
     lw_tell_object(teller, "best", "Best averages");
-    for (int i = 0; i < LW_TRACKED_BESTS; i++) {
-        const lw_tracked_best *best = &lw_tracked_bests[i];
+    for (int i = 0; i < LW_TRACK_BESTS; i++) {
+        const lw_track_best *best = &lw_track_bests[i];
         const lw_item item = {best->key, best->text, LW_AS_NUMBER, LW_UNIT_KN, 1, NULL};
-        lw_tell_number(teller, &item, t->best[i]);
+        lw_tell_number(teller, &item, t->found.best[i]);
     }
     lw_tell_end(teller);
 }
@@ -154,11 +155,11 @@ static void tell_angles(const lw_tracked *t, lw_teller *teller)
 {
     const bool has_model = t->model.is_asked;
     const size_t columns = LW_COUNT_OF(of_angle) - !has_model;
-    if (t->by == LW_WIND_UNKNOWN) return;
+    if (t->found.by == LW_TRACK_BY_NOTHING) return;
     lw_tell_object(teller, "by_angle", "Speed by the angle from the wind");
     lw_tell_table(teller, "angles", "", of_angle, columns);
     for (int i = 0; i < LW_TRACK_ANGLES; i++) {
-        const lw_track_angle *angle = &t->angles[i];
+        const lw_track_angle *angle = &t->found.angles[i];
         char text[LW_CELL_LENGTH];
         if (angle->seconds >= 1.0)
             lw_tell_row(teller);
@@ -188,11 +189,12 @@ static void tell_count(const lw_tracked *t, lw_track_what what, const char *head
     char shown[LW_CELL_LENGTH];
     const lw_item item = {lw_track_event_key(what), head, LW_AS_NUMBER, LW_UNIT_NONE, 0, NULL};
     const bool is_turn = what == LW_TRACK_TACK || what == LW_TRACK_GYBE;
-    const bool is_known = !is_turn || t->by != LW_WIND_UNKNOWN;
-    LW_FIT(shown, "%zu", t->sum.count[what]);
-    if (is_turn && t->sum.count[what])
-        LW_FIT(shown, "%zu, %zu of them flown through", t->sum.count[what], t->sum.flown[what]);
-    lw_tell_number_as(teller, &item, is_known ? (double)t->sum.count[what] : NAN,
+    const bool is_known = !is_turn || t->found.by != LW_TRACK_BY_NOTHING;
+    LW_FIT(shown, "%zu", t->found.sum.count[what]);
+    if (is_turn && t->found.sum.count[what])
+        LW_FIT(shown, "%zu, %zu of them flown through", t->found.sum.count[what],
+               t->found.sum.flown[what]);
+    lw_tell_number_as(teller, &item, is_known ? (double)t->found.sum.count[what] : NAN,
                       is_known ? shown : "-");
 }
 
@@ -201,8 +203,8 @@ static void tell_limits(const lw_tracked *t, lw_teller *teller)
     char text[LW_TRACKED_LENGTH];
     const bool is_model = fmin(t->model.lifts_off, t->model.slowest) > 0.0;
     LW_FIT(text, "She flies from %s until she is below %s: %s.",
-           LW_SPEED_TEXT(t->limits.up, 1, t->speed_unit),
-           LW_SPEED_TEXT(t->limits.down, 1, t->speed_unit),
+           LW_SPEED_TEXT(t->found.limits.up, 1, t->speed_unit),
+           LW_SPEED_TEXT(t->found.limits.down, 1, t->speed_unit),
            is_model ? "where the model lifts her off on a reach or keeps her flying upwind, and a "
                       "judged part of it"
                     : "judged; with --boat by the model");
@@ -224,8 +226,8 @@ static void tell_happened(const lw_tracked *t, lw_teller *teller)
     tell_count(t, LW_TRACK_GYBE, "gybes", teller);
     tell_count(t, LW_TRACK_SWIM, "stops that look like swims", teller);
     tell_count(t, LW_TRACK_STOP, "other stops", teller);
-    lw_tell_number(teller, &tacks, (double)t->sum.flown[LW_TRACK_TACK]);
-    lw_tell_number(teller, &gybes, (double)t->sum.flown[LW_TRACK_GYBE]);
+    lw_tell_number(teller, &tacks, (double)t->found.sum.flown[LW_TRACK_TACK]);
+    lw_tell_number(teller, &gybes, (double)t->found.sum.flown[LW_TRACK_GYBE]);
     tell_limits(t, teller);
     lw_tell_end(teller);
 }

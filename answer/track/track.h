@@ -6,29 +6,13 @@
 
 #include "answer/question.h"
 #include "lullwise/range.h"
-#include "lullwise/track_events.h"
+#include "lullwise/track_summary.h"
 #include "records/track/track_file.h"
 
 #define LW_TRACKED_EVENTS 4000  // kept; more are only counted
 
 // Asked by the program, which has files; the page has none to read.
 extern const lw_question lw_question_track;
-
-// Where the wind's direction is from.
-typedef enum lw_tracked_by {
-    LW_WIND_UNKNOWN,
-    LW_WIND_ASKED,
-    LW_WIND_TOLD,
-    LW_WIND_SAILED
-} lw_tracked_by;
-
-// Best averages: over seconds, or along metres.
-#define LW_TRACKED_BESTS 5
-typedef struct lw_tracked_best {
-    const char *key, *text;
-    double seconds, metres;  // one of them
-} lw_tracked_best;
-extern const lw_tracked_best lw_tracked_bests[LW_TRACKED_BESTS];
 
 // What the model has for the boat that was given.
 typedef struct lw_tracked_model {
@@ -49,16 +33,12 @@ typedef struct lw_tracked {
     size_t file_count;
     lw_track_file file;
     lw_track track;
-    lw_track_wind sailed;  // as estimated
-    lw_tracked_by by;
-    double asked, from, error;  // [rad] given; taken; its error, NAN where it is not known
+    double asked;  // [rad] where the wind comes from, as given; NAN: not given
     lw_tracked_model model;
-    lw_track_limits limits;
     lw_track_event list[LW_TRACKED_EVENTS];
     lw_track_events events;
-    lw_track_sum sum;
-    lw_track_angle angles[LW_TRACK_ANGLES];
-    double best[LW_TRACKED_BESTS];  // [m/s]
+    lw_track_room *room;
+    lw_track_summary found;
 } lw_tracked;
 
 // The faces of the question.

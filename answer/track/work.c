@@ -14,12 +14,6 @@
 #define COMES_DOWN  0.8  // of the speed at which she lifts off  [judged]
 #define TOLD_LEAST  30   // readings of a wind, to take it       [judged]
 
-const lw_tracked_best lw_tracked_bests[LW_TRACKED_BESTS] = {
-    {"over_2_s", "2 s", 2.0, 0.0},         {"over_10_s", "10 s", 10.0, 0.0},
-    {"along_100_m", "100 m", 0.0, 100.0},  {"along_500_m", "500 m", 0.0, 500.0},
-    {"along_1_nmi", "1 nmi", 0.0, LW_NMI},
-};
-
 // --- what is asked
 
 static bool ask_model(lw_tracked *t, const lw_options *options, lw_refusal *refusal)
@@ -58,7 +52,7 @@ bool lw_tracked_begin(void *it, const lw_inputs *inputs, const lw_options *optio
     lw_tracked *t = it;
     t->inputs = inputs;
     t->speed_unit = options->speed_unit;
-    t->asked = t->from = t->error = NAN;
+    t->asked = NAN;
     if (options->operand_count == 0) return lw_refuse(refusal, "which track? lullwise track FILE");
     if (!lw_asked_number(options, "wind-from", (lw_bounds){0}, &t->asked, refusal)) return false;
     if (!ask_model(t, options, refusal) || !read_files(t, options, refusal)) return false;
@@ -66,7 +60,8 @@ bool lw_tracked_begin(void *it, const lw_inputs *inputs, const lw_options *optio
                           .ways = calloc(t->file.count, sizeof *t->track.ways),
                           .count = t->file.count};
     t->events = (lw_track_events){.list = t->list, .room = LW_TRACKED_EVENTS};
-    return t->track.ways || lw_faults_no_memory(&refusal->faults, t->name);
+    t->room = calloc(1, sizeof *t->room);
+    return (t->track.ways && t->room) || lw_faults_no_memory(&refusal->faults, t->name);
 }
 
 // --- the model
@@ -144,50 +139,30 @@ void lw_tracked_step(void *it, size_t step)
 
 // --- the track
 
-static void settle_wind(lw_tracked *t)
+static lw_track_limits limits_of(const lw_tracked *t)
 {
-    const lw_track_told_wind *told = &t->file.wind;
-    lw_track_room *room = calloc(1, sizeof *room);
-    if (room) t->sailed = lw_track_wind_of(&t->track, room);
-    free(room);
-    if (!isnan(t->asked)) {
-        t->by = LW_WIND_ASKED;
-        t->from = t->asked;
-    } else if (told->count >= TOLD_LEAST) {
-        const double from = lw_atan2(told->east, told->north);
-        t->by = LW_WIND_TOLD;
-        t->from = from < 0.0 ? from + 2.0 * LW_PI : from;
-    } else if (t->sailed.is_found) {
-        t->by = LW_WIND_SAILED;
-        t->from = t->sailed.from;
-        t->error = t->sailed.error;
-    }
+    const double up = fmin(t->model.lifts_off, t->model.slowest);
+    return up > 0.0 ? (lw_track_limits){up, COMES_DOWN * up}
+                    : (lw_track_limits){LW_TRACK_UP, LW_TRACK_DOWN};
+}
+
+// The mean of what instruments tell, once there is enough of it.
+static double told_of(const lw_track_told_wind *told)
+{
+    return told->count < TOLD_LEAST ? NAN : lw_atan2(told->east, told->north);
 }
 
 void lw_tracked_end(void *it)
 {
     lw_tracked *t = it;
-    t->limits = (lw_track_limits){LW_TRACK_UP, LW_TRACK_DOWN};
-    const double up = fmin(t->model.lifts_off, t->model.slowest);
-    if (up > 0.0) t->limits = (lw_track_limits){up, COMES_DOWN * up};
-    lw_track_smooth(&t->track);
-    settle_wind(t);
-    lw_track_fly(&t->track, t->limits, &t->events);
-    if (t->by != LW_WIND_UNKNOWN) {
-        lw_track_turn(&t->track, t->from, &t->events);
-        lw_track_by_angle(&t->track, t->from, t->angles);
-    }
-    t->sum = lw_track_sum_of(&t->track, &t->events);
-    for (int i = 0; i < LW_TRACKED_BESTS; i++) {
-        const lw_tracked_best *best = &lw_tracked_bests[i];
-        t->best[i] = best->seconds > 0.0 ? lw_track_best_over(&t->track, best->seconds)
-                                         : lw_track_best_along(&t->track, best->metres);
-    }
+    const lw_track_known known = {t->asked, told_of(&t->file.wind), limits_of(t)};
+    lw_track_summary_of(&t->track, &known, t->room, &t->events, &t->found);
 }
 
 void lw_tracked_release(void *it)
 {
     lw_tracked *t = it;
     free(t->track.ways);
+    free(t->room);
     lw_track_file_free(&t->file);
 }

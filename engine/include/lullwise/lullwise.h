@@ -68,6 +68,7 @@
 // A track that was sailed: speeds, wind by its mirror axis, flights, stops and turns.
 #include "lullwise/track.h"
 #include "lullwise/track_events.h"
+#include "lullwise/track_summary.h"
 
 // Days as they were sailed, and how like they are.
 #include "lullwise/logged.h"

@@ -67,7 +67,7 @@ typedef struct lw_track_sum {
     double run;        // [m]
     double fastest;    // [m/s] of the smoothed speeds
     size_t pieces;
-    size_t count[LW_TRACK_EVENTS];  // with those that found no room
+    size_t count[LW_TRACK_EVENTS];  // of those that found room
     size_t flown[LW_TRACK_EVENTS];  // of the turns
 } lw_track_sum;
 
