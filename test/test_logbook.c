@@ -84,6 +84,26 @@ TEST_FUNCTION(csv_and_json_bring_every_column_back)
     lw_entries_free(&days);
 }
 
+TEST_FUNCTION(blank_lines_and_a_mark_of_byte_order_do_not_count)
+{
+    char *text = NULL;
+    size_t length = 0;
+    lw_faults faults = {0};
+    lw_entries days = {0}, read = {0};
+    make_days(&days, 2);
+    FILE *out = open_memstream(&text, &length);
+    fputs("\xEF\xBB\xBF", out);
+    CHECK(lw_days_write_csv(&days, out));
+    fputs("\r\n\n", out);
+    CHECK(fclose(out) == 0);
+    const lw_source_text source = {"days", text, length};
+    CHECK(lw_days_read(&source, TODAY, &read, &faults));
+    check_same(&read, &days);
+    lw_entries_free(&read);
+    lw_entries_free(&days);
+    free(text);
+}
+
 TEST_FUNCTION(no_days_are_a_csv_and_a_json_too)
 {
     const lw_entries none = {0};
@@ -615,6 +635,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(a_day_comes_out_of_the_logbook_as_it_went_in),
         TEST(csv_and_json_bring_every_column_back),
+        TEST(blank_lines_and_a_mark_of_byte_order_do_not_count),
         TEST(no_days_are_a_csv_and_a_json_too),
         TEST(what_fuzzing_has_kept_is_read_or_refused),
         TEST(every_quantity_of_a_logged_day_is_a_column),

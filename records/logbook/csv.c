@@ -171,12 +171,17 @@ static bool take_day(csv *in, const heads *taken, const char *today, lw_entry *e
     return true;
 }
 
+static void skip_blank_lines(csv *in)
+{
+    for (; *in->at == '\r' || *in->at == '\n'; in->at++) in->line += *in->at == '\n';
+}
+
 static void take_days(csv *in, const char *today, lw_entries *days, lw_faults *faults)
 {
     const lw_columns columns = lw_columns_of();
     heads taken = {0};
     if (!take_heads(in, &columns, &taken, faults)) return;
-    while (*in->at) {
+    while (skip_blank_lines(in), *in->at) {
         lw_entry *entry = lw_entries_add(days);
         if (!entry) {
             lw_faults_no_memory(faults, in->source->name);

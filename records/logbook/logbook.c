@@ -83,9 +83,10 @@ static bool add_day(lw_logbook *book, const lw_entry *entry, const char *boat, c
 {
     const lw_columns columns = lw_columns_of();
     char *sql = day_sql(&columns);
-    sqlite3_stmt *put = sql ? lw_statement(book, sql) : NULL;
+    if (!sql) return lw_logbook_fail(book, SQLITE_NOMEM);
+    sqlite3_stmt *put = lw_statement(book, sql);
     free(sql);
-    if (!put) return lw_logbook_fail(book, SQLITE_NOMEM);
+    if (!put) return false;
     int place = 0;
     bool is_bound = true;
     for (size_t i = 0; i < columns.count; i++) {
@@ -258,7 +259,8 @@ static bool take_day(lw_logbook *book, sqlite3_stmt *row, const lw_columns *colu
 static bool take_days(lw_logbook *book, const lw_columns *columns, bool wants_all, lw_entries *days)
 {
     char *sql = days_sql(columns, wants_all);
-    sqlite3_stmt *row = sql ? lw_statement(book, sql) : NULL;
+    if (!sql) return lw_logbook_fail(book, SQLITE_NOMEM);
+    sqlite3_stmt *row = lw_statement(book, sql);
     free(sql);
     if (!row) return false;
     bool is_taken = true;
