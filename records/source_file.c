@@ -93,12 +93,16 @@ FILE *lw_source_open(const char *path, lw_faults *faults)
 char *lw_source_fetch(const char *path, size_t most, size_t *length, lw_faults *faults)
 {
     const char *sentence = NULL;
+    char too_long[64];
     FILE *file = lw_source_open(path, faults);
     if (!file) return NULL;
     char *text = fetch(file, most, length);
     if (!text) sentence = "there is not enough memory to read this";
     if (!sentence && ferror(file)) sentence = sentence_of_errno(errno);
-    if (!sentence && *length > most) sentence = "the file is too long: 1 MB is the most";
+    if (!sentence && *length > most) {
+        LW_FIT(too_long, "the file is too long: %.3g MB is the most", (double)most / 1e6);
+        sentence = too_long;
+    }
     fclose(file);
     if (!sentence) return text;
 
