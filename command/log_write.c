@@ -1,6 +1,7 @@
 // log_write.c - `lullwise log add`, `edit` and `remove`.
 // SPDX-License-Identifier: MIT
 
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -40,12 +41,29 @@ static lw_options of_inputs(const lw_options *options)
     return others;
 }
 
+// "outing.swims=none", "verdict=none": what need not be told is not told any more.
+static bool forget(lw_entry *entry, const char *assignment)
+{
+    const lw_columns columns = lw_columns_of();
+    const lw_written nothing = {.file = "--set", .key = "", .text = ""};
+    char key[48];
+    lw_faults faults = {0};
+    LW_FIT(key, "%.*s", (int)strcspn(assignment, "= "), assignment);
+    const char *value = strchr(assignment, '=');
+    const lw_column *column = lw_columns_named(&columns, key);
+    const bool is_free =
+        column && (column->row ? isnan(column->row->preset) : column->text && column->text->words);
+    if (!is_free || !value || strcmp(value + 1, "none") != 0) return false;
+    return lw_column_put_text(column, entry, &nothing, &faults);
+}
+
 static void put_sets(lw_entry *entry, const lw_options *options, bool takes_all, lw_faults *faults)
 {
     lw_reading reading = {.record = &lw_logged_record, .data = &entry->day};
     const char *text;
     for (size_t n = 0; (text = lw_options_nth(options, "set", n)); n++) {
-        if (takes_all || is_of_log(text)) lw_reading_set(&reading, text, faults);
+        const bool is_taken = (takes_all || is_of_log(text)) && !forget(entry, text);
+        if (is_taken) lw_reading_set(&reading, text, faults);
     }
 }
 

@@ -115,6 +115,20 @@ TEST_FUNCTION(a_day_is_changed_and_taken_out)
     assert_int_equal(day_count("book.db"), 0);
 }
 
+TEST_FUNCTION(what_was_told_can_be_taken_back_where_it_need_not_be_told)
+{
+    forget("book.db");
+    CHECK(lullwise(ADD "--set outing.swims=2 --set verdict=right --set turns.reach='1 turns'") ==
+          0);
+    CHECK(lullwise("log edit last --set outing.swims=none --set verdict=none" BOOK) == 0);
+    json_t *json = json_answer("log show last" BOOK);
+    CHECK(json_is_null(json_object_get(json_object_get(json, "outing"), "swims")));
+    CHECK(json_is_null(json_object_get(json, "verdict")));
+    CHECK(json_number(json, "turns", "reach") == 1.0);
+    json_decref(json);
+    CHECK(lullwise("log edit last --set wind.lull=none" BOOK) == 2 && answer_has("not a number"));
+}
+
 TEST_FUNCTION(a_day_is_meant_by_date_id_or_last)
 {
     forget("book.db");
@@ -303,6 +317,7 @@ int main(void)
         TEST(what_is_unusual_is_told_and_taken),
         TEST(a_date_still_to_come_is_refused),
         TEST(a_day_is_changed_and_taken_out),
+        TEST(what_was_told_can_be_taken_back_where_it_need_not_be_told),
         TEST(a_day_is_meant_by_date_id_or_last),
         TEST(the_day_most_like_the_forecast_comes_first_with_what_differs),
         TEST(another_sailor_s_weight_counts_where_it_is_asked),

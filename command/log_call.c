@@ -1,4 +1,4 @@
-// log_shared.c - what the words of `lullwise log` share.
+// log_call.c - what the words of `lullwise log` share.
 // SPDX-License-Identifier: MIT
 
 #include <string.h>
