@@ -18,11 +18,14 @@
 
 #define TODAY "2030-06-30"
 
-static char folder[] = "/tmp/lullwise-log-XXXXXX";
+static char folder[40];
 
+// In memory where there is such a place: what is killed here is a program, not the machine.
 static inline int enter_folder(void **state)
 {
     (void)state;
+    const char *place = access("/dev/shm", W_OK) == 0 ? "/dev/shm" : "/tmp";
+    snprintf(folder, sizeof folder, "%s/lullwise-log-XXXXXX", place);
     return mkdtemp(folder) && chdir(folder) == 0 ? 0 : -1;
 }
 
