@@ -395,6 +395,21 @@ TEST_FUNCTION(files_that_are_no_tracks_are_refused_with_a_word_what_they_are)
     check_refused(CSV "0,30,-40\n", "one point only");
 }
 
+static bool at_once(void) { return true; }
+
+TEST_FUNCTION(reading_is_given_up_when_it_is_wanted)
+{
+    static const char *const texts[] = {RMC RMC_NEXT, CSV "0,30,-40\n1,30,-40\n", "<gpx>"};
+    for (int i = 0; i < 3; i++) {
+        track_text t = {.file = {.wants_end = at_once}};
+        FILE *stream = fmemopen((void *)texts[i], strlen(texts[i]), "rb");
+        CHECK(!lw_track_file_stream(&t.file, stream, "file", &t.faults));
+        CHECK(strstr(t.faults.list[0].sentence, "stopped from the keyboard") != NULL);
+        fclose(stream);
+        track_text_free(&t);
+    }
+}
+
 // What the fuzzer begins with, and what it once found.
 TEST_FUNCTION(seeds_of_the_fuzzer_are_read_or_refused)
 {
@@ -458,6 +473,7 @@ int main(void)
         TEST(points_later_than_today_are_taken_and_counted),
         TEST(a_track_across_the_line_of_dates_lies_together),
         TEST(files_that_are_no_tracks_are_refused_with_a_word_what_they_are),
+        TEST(reading_is_given_up_when_it_is_wanted),
         TEST(seeds_of_the_fuzzer_are_read_or_refused),
         TEST(a_gigabyte_of_nothing_is_refused_at_once),
     };

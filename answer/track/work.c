@@ -38,6 +38,7 @@ static bool read_files(lw_tracked *t, const lw_options *options, lw_refusal *ref
     double today;
     t->file_count = options->operand_count;
     t->name = options->operands[0];
+    t->file.wants_end = options->wants_end;
     if (options->today && lw_moment_read(options->today, &today))
         t->file.latest = today + 2.0 * 86400.0;  // to the end of the day, wherever she is
     for (size_t i = 0; i < t->file_count; i++) {

@@ -27,6 +27,10 @@ bool lw_track_chunk(lw_track_reading *r)
 {
     r->at = r->length = 0;
     if (r->is_over) return false;
+    if (r->file->wants_end && r->file->wants_end()) {
+        r->is_over = true;
+        return lw_track_refuse(r, 0, "stopped from the keyboard before it was read", "");
+    }
     r->length = fread(r->chunk, 1, sizeof r->chunk, r->stream);
     r->is_over = r->length < sizeof r->chunk;
     return r->length > 0;

@@ -52,9 +52,10 @@ typedef struct lw_track_told_wind {
     size_t count;
 } lw_track_told_wind;
 
-// Begins as {0} but for `latest`; owned by the caller.
+// Begins as {0} but for the first two; owned by the caller.
 typedef struct lw_track_file {
-    double latest;  // [s] since 1970: later times are counted; 0: none is
+    bool (*wants_end)(void);  // whether reading should be given up; NULL: never
+    double latest;            // [s] since 1970: later times are counted; 0: none is
     lw_track_point *points;
     lw_fix *fixes;  // of the points, once settled; times from the first
     size_t count, room;
