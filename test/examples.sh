@@ -7,11 +7,11 @@
 set -eu
 cd "$1"
 built=$2
-names="balance choice ride foil"
+names="balance choice ride foil track"
 page() {
     echo "# Examples"
     echo
-    echo "Four programs on the engine alone. They stand in [example/](../example), include"
+    echo "Five programs on the engine alone. They stand in [example/](../example), include"
     echo "[lullwise.h](../engine/include/lullwise/lullwise.h) and link \`liblullwise_engine.a\` and \`-lm\`."
     echo "This page is written by \`test/examples.sh\`."
     for name in $names; do
