@@ -38,9 +38,13 @@ bool lw_log_read(lw_log_call *call, bool writes, bool wants_all, lw_entries *day
     return false;
 }
 
+#define DIGITS_LEAST 4  // of an id: fewer may be a slip
+
 static bool is_meant(const lw_entry *entry, const char *word)
 {
-    return strcmp(entry->day.date, word) == 0 || strncmp(entry->id, word, strlen(word)) == 0;
+    const size_t length = strlen(word);
+    return strcmp(entry->day.date, word) == 0 ||
+           (length >= DIGITS_LEAST && strncmp(entry->id, word, length) == 0);
 }
 
 lw_entry *lw_log_day(const lw_log_call *call, const lw_entries *days)

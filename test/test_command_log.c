@@ -135,6 +135,9 @@ TEST_FUNCTION(a_day_is_meant_by_date_id_or_last)
     CHECK(lullwise(ADD) == 0 && lullwise(ADD) == 0);
     CHECK(lullwise("log show 2026-05-17" BOOK) == 2 && answer_has("2 days are"));
     CHECK(lullwise("log show 2026-05-18" BOOK) == 2 && answer_has("no day"));
+    CHECK(lullwise("log remove last" BOOK) == 0);
+    CHECK(lullwise("log remove ''" BOOK) == 2 && lullwise("log remove 6" BOOK) == 2);
+    assert_int_equal(day_count("book.db"), 1);
     json_t *json = json_answer("log list" BOOK);
     char words[100];
     snprintf(words, sizeof words, "log show %s" BOOK,
@@ -289,6 +292,16 @@ TEST_FUNCTION(it_is_kept_in_the_data_folder_unless_told_otherwise)
     CHECK(unsetenv("XDG_DATA_HOME") == 0);
 }
 
+TEST_FUNCTION(a_name_is_a_file_s_whatever_a_database_makes_of_it)
+{
+    CHECK(lullwise("log add" DEMO "--pin B --logbook :memory:") == 0 &&
+          access(":memory:", F_OK) == 0);
+    assert_int_equal(day_count(":memory:"), 1);
+    CHECK(lullwise("log add" DEMO "--pin B --logbook 'file:a?mode=memory'") == 0);
+    CHECK(access("file:a?mode=memory", F_OK) == 0);
+    CHECK(lullwise("log add" DEMO "--pin B --logbook ''") == 1 && answer_has("no file is named"));
+}
+
 TEST_FUNCTION(wrong_words_and_options_name_the_nearest)
 {
     CHECK(lullwise("log lst" BOOK) == 2 && answer_has("did you mean list?"));
@@ -328,6 +341,7 @@ int main(void)
         TEST(deep_json_is_refused),
         TEST(without_a_logbook_it_says_how_to_begin),
         TEST(it_is_kept_in_the_data_folder_unless_told_otherwise),
+        TEST(a_name_is_a_file_s_whatever_a_database_makes_of_it),
         TEST(wrong_words_and_options_name_the_nearest),
         TEST(what_is_no_logbook_stays_as_it_is),
     };

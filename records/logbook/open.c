@@ -94,16 +94,26 @@ static bool make_folders(lw_logbook *book)
 
 // --- the database
 
-// In a folder that may not be written SQLite reads only what it is told will not change.
-static int open_still(lw_logbook *book)
+// SQLite gives ":memory:" and "file:" a meaning of its own; behind a folder they are names.
+static const char *folder_before(const char *path) { return path[0] == '/' ? "" : "./"; }
+
+static int connect_to(lw_logbook *book, int flags)
 {
-    char *name = sqlite3_mprintf("file:%s?immutable=1", book->path);
-    const bool is_plain = name && !strpbrk(book->path, "?#%");
+    char *name = sqlite3_mprintf("%s%s", folder_before(book->path), book->path);
+    const int result = name ? sqlite3_open_v2(name, &book->db, flags, NULL) : SQLITE_NOMEM;
+    sqlite3_free(name);
+    return result;
+}
+
+// In a folder that may not be written SQLite reads only what it is told will not change.
+static int connect_still(lw_logbook *book)
+{
+    char *name = sqlite3_mprintf("file:%s%s?immutable=1", folder_before(book->path), book->path);
+    const bool is_plain = name && !strpbrk(book->path, "?#%");  // which a URI would read otherwise
     sqlite3_close(book->db);
     book->db = NULL;
-    const int result =
-        is_plain ? sqlite3_open_v2(name, &book->db, SQLITE_OPEN_READONLY | SQLITE_OPEN_URI, NULL)
-                 : SQLITE_CANTOPEN;
+    const int flags = SQLITE_OPEN_READONLY | SQLITE_OPEN_URI;
+    const int result = is_plain ? sqlite3_open_v2(name, &book->db, flags, NULL) : SQLITE_CANTOPEN;
     sqlite3_free(name);
     return result;
 }
@@ -112,11 +122,11 @@ static int open_still(lw_logbook *book)
 static bool connect(lw_logbook *book, bool writes)
 {
     const int flags = SQLITE_OPEN_READWRITE | (writes ? SQLITE_OPEN_CREATE : 0);
-    int number, result = sqlite3_open_v2(book->path, &book->db, flags, NULL);
+    int number, result = connect_to(book, flags);
     if (result != SQLITE_OK) return lw_logbook_fail(book, result);
     sqlite3_busy_timeout(book->db, PATIENCE);
     if (writes || lw_logbook_number(book, "PRAGMA user_version", &number)) return true;
-    result = open_still(book);
+    result = connect_still(book);
     return result == SQLITE_OK || lw_logbook_fail(book, result);
 }
 
@@ -151,6 +161,7 @@ static bool set_up(lw_logbook *book, bool writes)
 bool lw_logbook_open(lw_logbook *book, const char *path, bool writes)
 {
     *book = (lw_logbook){.path = path};
+    if (!path[0]) return refuse(book, "no file is named");
     if (strlen(path) >= LW_LOGBOOK_PATH) return refuse(book, "the name is too long for a file");
     if (!is_ours(book, writes) || (writes && !make_folders(book))) return false;
     if (connect(book, writes) && set_up(book, writes)) return true;
