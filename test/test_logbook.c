@@ -608,6 +608,7 @@ static int in_read_only_folder(const lw_entry *model)
     if (!lw_logbook_open(&book, "locked/book.db", false)) return 3;
     if (!lw_logbook_days(&book, true, &days) || days.count != 2) return 4;
     lw_logbook_close(&book);
+    if (lw_logbook_open(&book, "locked/more.db", false)) return 6;  // days stand beside it
     const bool is_added =
         lw_logbook_open(&book, "locked/book.db", true) && lw_logbook_add(&book, model);
     return is_added || !strstr(book.why, "may not be written") ? 5 : 0;
@@ -620,6 +621,8 @@ TEST_FUNCTION(in_a_read_only_folder_days_are_read_and_none_is_added)
     make_days(&days, 2);
     CHECK(mkdir("locked", 0777) == 0);
     add_all("locked/book.db", &days);
+    add_all("locked/more.db", &days);
+    write_bytes("locked/more.db-wal", "days", 4);
     CHECK(chmod(".", 0755) == 0 && chmod("locked/book.db", 0444) == 0);
     CHECK(chmod("locked", 0555) == 0);
     const pid_t child = fork();

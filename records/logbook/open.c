@@ -105,11 +105,22 @@ static int connect_to(lw_logbook *book, int flags)
     return result;
 }
 
+// Days may stand beside the file that are not yet in it.
+static bool has_more_beside(const char *path)
+{
+    struct stat about;
+    char *name = sqlite3_mprintf("%s-wal", path);
+    const bool has_more = !name || (stat(name, &about) == 0 && about.st_size > 0);
+    sqlite3_free(name);
+    return has_more;
+}
+
 // In a folder that may not be written SQLite reads only what it is told will not change.
 static int connect_still(lw_logbook *book)
 {
     char *name = sqlite3_mprintf("file:%s%s?immutable=1", folder_before(book->path), book->path);
-    const bool is_plain = name && !strpbrk(book->path, "?#%");  // which a URI would read otherwise
+    const bool is_plain = name && !strpbrk(book->path, "?#%") &&  // a URI reads them otherwise
+                          !has_more_beside(book->path);
     sqlite3_close(book->db);
     book->db = NULL;
     const int flags = SQLITE_OPEN_READONLY | SQLITE_OPEN_URI;
@@ -126,6 +137,8 @@ static bool connect(lw_logbook *book, bool writes)
     if (result != SQLITE_OK) return lw_logbook_fail(book, result);
     sqlite3_busy_timeout(book->db, PATIENCE);
     if (writes || lw_logbook_number(book, "PRAGMA user_version", &number)) return true;
+    const int error = sqlite3_errcode(book->db) & 0xFF;
+    if (error != SQLITE_CANTOPEN && error != SQLITE_READONLY) return false;
     result = connect_still(book);
     return result == SQLITE_OK || lw_logbook_fail(book, result);
 }
