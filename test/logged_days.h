@@ -8,34 +8,13 @@
 
 #include <stdlib.h>
 #include <string.h>
-#include <sys/stat.h>
-#include <unistd.h>
 
 #include "records/logbook/column.h"
 #include "records/logbook/logbook.h"
 #include "records/record_file.h"
-#include "test/check.h"
+#include "test/log_folder.h"
 
 #define TODAY "2030-06-30"
-
-static char folder[40];
-
-// In memory where there is such a place: what is killed here is a program, not the machine.
-static inline int enter_folder(void **state)
-{
-    (void)state;
-    const char *place = access("/dev/shm", W_OK) == 0 ? "/dev/shm" : "/tmp";
-    snprintf(folder, sizeof folder, "%s/lullwise-log-XXXXXX", place);
-    return mkdtemp(folder) && chdir(folder) == 0 ? 0 : -1;
-}
-
-static inline int leave_folder(void **state)
-{
-    char line[100];
-    (void)state;
-    snprintf(line, sizeof line, "rm -r '%s'", folder);
-    return system(line);
-}
 
 // What people write into notes and CSV would trip over.
 static const char *const notes_made[] = {
@@ -122,6 +101,23 @@ static inline void make_days(lw_entries *days, size_t count)
 {
     random_stream stream = {count};
     for (size_t i = 0; i < count; i++) *lw_entries_add(days) = made_day(&stream);
+}
+
+static inline void add_all(const char *path, const lw_entries *days)
+{
+    lw_logbook book;
+    CHECK(lw_logbook_open(&book, path, true) && lw_logbook_begin(&book));
+    for (size_t i = 0; i < days->count; i++) CHECK(lw_logbook_add(&book, &days->list[i]));
+    CHECK(lw_logbook_end(&book, true));
+    lw_logbook_close(&book);
+}
+
+static inline const lw_entry *twin_of(const lw_entry *entry, const lw_entries *days)
+{
+    for (size_t i = 0; i < days->count; i++) {
+        if (strcmp(days->list[i].id, entry->id) == 0) return &days->list[i];
+    }
+    return NULL;
 }
 
 // All days of a logbook that can be read.

@@ -81,6 +81,14 @@ static void take_quoted(csv *in, size_t *length)
     if (!in->is_broken) in->at++;
 }
 
+// By any of the three ways in which lines end.
+static void end_line(csv *in)
+{
+    in->at += strspn(in->at, "\r");
+    in->at += *in->at == '\n';
+    in->line++;
+}
+
 static void take_cell(csv *in)
 {
     size_t length = 0;
@@ -95,11 +103,10 @@ static void take_cell(csv *in)
     in->cell[length] = '\0';
     in->is_broken = in->is_broken || (*in->at && !strchr(",\r\n", *in->at));
     in->ends_line = *in->at != ',';
-    if (in->ends_line) {
-        in->at += strspn(in->at, "\r");
-        in->line += *in->at == '\n';
-    }
-    if (*in->at) in->at++;
+    if (in->ends_line)
+        end_line(in);
+    else
+        in->at++;
 }
 
 static lw_written here(const csv *in, const char *key, const char *text)
