@@ -72,6 +72,7 @@
 
 // Days as they were sailed, and how like they are.
 #include "lullwise/logged.h"
+#include "lullwise/learning.h"
 
 // clang-format on
 

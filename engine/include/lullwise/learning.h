@@ -1,0 +1,152 @@
+// learning.h - what nobody can measure of a boat, learned from days that were sailed.
+// SPDX-License-Identifier: MIT
+//
+// A day tells numbers, each with a standard error; the engine foresees each from the hidden
+// quantities. They are what is most likely, given the days and what was thought before
+// [tarantola-2005]:
+//
+//     min  sum over days r^T C^-1 r + sum over quantities ((x - x_0) / e_0)^2
+//
+// r: told less foreseen; C: the errors of a day's numbers and that of its wind, which they share.
+// Holds for    one boat, and sailors of about one weight; errors that are normal.
+// Leaves out   the skill of the sailor and what chop does to her, which steady flight does not
+//              show; the chop, water and air of single days, for which those in their middle stand.
+
+#ifndef LW_LEARNING_H
+#define LW_LEARNING_H
+
+#include "lullwise/logged.h"
+#include "lullwise/range.h"
+
+// --- hidden quantities
+
+typedef struct lw_hidden {
+    double main_incidence;    // [rad] more at every pin than measured
+    double rudder_incidence;  // [rad] more at the reference mark than measured
+    double main_chord;        // [-]   of the main foil as it lifts / as measured
+    double drag_area;         // [m^2] of windage more than given, head to wind and abeam
+    double sail_power;        // [-]   greatest lift / what is given
+} lw_hidden;
+#define LW_HIDDEN_COUNT (sizeof(lw_hidden) / sizeof(double))
+
+// A preset is what is thought before any day; an error how surely.
+extern const lw_table lw_hidden_table;
+
+// Puts them into a copy of the boat as measured.
+void lw_hidden_put(const lw_hidden *hidden, lw_boat *boat);
+
+// --- what days tell
+
+// Of one day; NAN: not told. A row's error is the number's own, without that of the wind.
+typedef struct lw_lesson {
+    double upwind_turns, reach_turns, downwind_turns;  // [turns] rudder lift on, as most used
+    double upwind_speed, reach_speed, downwind_speed;  // [m/s]   mean while she flew
+} lw_lesson;
+#define LW_LESSON_COUNT (sizeof(lw_lesson) / sizeof(double))
+#define LW_LESSON_KINDS 2  // turns, speed: each for every course
+_Static_assert(LW_LESSON_COUNT == LW_LESSON_KINDS * LW_COURSE_COUNT, "a number of each kind");
+
+extern const lw_table lw_lesson_table;
+
+#define LW_WIND_ERROR (0.7 * LW_KN)  // of a day's mean wind as read, where she sailed  [judged]
+
+typedef struct lw_lesson_day {
+    size_t pin;
+    double wind;  // mean [m/s] at the height of the season's day
+    lw_lesson told;
+} lw_lesson_day;
+
+typedef struct lw_season {
+    const lw_boat *boat;
+    const lw_sections *sections;
+    const lw_person *person;
+    lw_day day;  // water, air, sea and how far puffs go above the mean, in the middle of the days
+    const lw_lesson_day *days;
+    size_t count;
+} lw_season;
+
+// --- what is foreseen: steady flights trimmed for speed, along the wind
+
+typedef struct lw_foreseen {
+    double at[LW_LESSON_KINDS];  // [turns], [m/s]; NAN: does not fly, or does not keep her margins
+    double made_good;            // [m/s] along the course
+} lw_foreseen;
+
+typedef struct lw_flights {
+    lw_foreseen of[LW_PINS_MOST][LW_COURSE_COUNT][LW_RANGE_WINDS];
+} lw_flights;
+
+// Those of one pin, with the hidden quantities in the boat. About a tenth of a second.
+void lw_flights_add(lw_flights *flights, const lw_season *season, const lw_hidden *hidden,
+                    size_t pin);
+
+// A row of the lessons, foreseen in a wind: straight between the knots.
+double lw_flights_lesson(const lw_flights *flights, size_t pin, double wind, size_t row);
+
+// --- learned
+
+#define LW_LEARNED_LEAST 6    // numbers told, below which nothing is learned      [judged]
+#define LW_ALIKE         0.9  // correlation above which two cannot be told apart  [judged]
+#define LW_AS_BEFORE     0.8  // of the error before: one that is not much smaller [judged]
+
+typedef struct lw_learned {
+    lw_hidden values, errors;  // most likely, and one standard error of each
+    double covariance[LW_HIDDEN_COUNT][LW_HIDDEN_COUNT];  // in errors before: 1 before any day
+    size_t days, numbers;                                 // that counted, and that stood in them
+} lw_learned;
+
+// Root of the mean squared difference between what days told and what was foreseen of them without
+// them: five parts of the days left out in turn. NAN where no day tells it.
+typedef struct lw_left_out {
+    double as_measured[LW_LESSON_KINDS], learned[LW_LESSON_KINDS];
+} lw_left_out;
+
+#define LW_LEARNING_ROUNDS 2  // most likely values, each foreseen anew from the last
+
+// On its way. The season must outlive it.
+typedef struct lw_learning {
+    const lw_season *season;
+    lw_hidden before, errors, centre;
+    lw_flights first, more[LW_HIDDEN_COUNT], less[LW_HIDDEN_COUNT];  // before, and one error beside
+    lw_flights here;                                                 // at the centre
+    size_t round;
+    bool is_done[(2 * LW_HIDDEN_COUNT + 1 + LW_LEARNING_ROUNDS) * LW_PINS_MOST];
+} lw_learning;
+
+void lw_learning_begin(lw_learning *learning, const lw_season *season);
+
+// Steps that there are by now; when all are done there may be more. Those of now stand apart.
+size_t lw_learning_steps(lw_learning *learning);
+void lw_learning_step(lw_learning *learning, size_t step);
+bool lw_learning_is_whole(const lw_learning *learning);  // all those of now are done
+
+// With all steps done: what is learned of all days; how well those left out are foreseen.
+lw_learned lw_learning_end(const lw_learning *learning);
+lw_left_out lw_learning_left_out(const lw_learning *learning);
+
+// --- what to try next
+
+#define LW_TRIALS_MOST 12  // told, the best first
+
+// A course sailed until turns and speed are found, with one pin or, where they differ, two.
+typedef struct lw_trial {
+    size_t pin, other;
+    lw_course_kind course;
+    double error;  // [s] of the difference that the choice hangs on, once it is sailed
+} lw_trial;
+
+// What the choice hangs on: time round the legs with one pin less that with the other, in the mean
+// wind, by what is made good in steady flight.
+typedef struct lw_next {
+    bool is_known;          // both fly all legs
+    size_t first, second;   // pins
+    double seconds, error;  // [s] between them, and its standard error by what is learned
+    size_t count;
+    lw_trial trials[LW_TRIALS_MOST];
+} lw_next;
+
+// The two pins that are fastest round the day's legs, and the trials that would make the error of
+// their difference least: linear, with normal errors [lindley-1956].
+lw_next lw_learning_next(const lw_learning *learning, const lw_day *day);
+
+#endif

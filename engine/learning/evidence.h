@@ -1,0 +1,51 @@
+// evidence.h - what days add to what is known of the hidden quantities, which are counted here in
+// their errors before any day, from what was thought then: z = (x - x_0) / e_0.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_EVIDENCE_H
+#define LW_EVIDENCE_H
+
+#include "lullwise/learning.h"
+
+// How numbers told depend on z, all of one day, in one wind.
+#define LW_TERMS_MOST (2 * LW_LESSON_COUNT)
+typedef struct lw_terms {
+    size_t count;
+    size_t row[LW_TERMS_MOST];       // of the lesson
+    double foreseen[LW_TERMS_MOST];  // [SI] at z
+    double error[LW_TERMS_MOST];     // [SI] of the number told
+    double by_wind[LW_TERMS_MOST];   // [SI/(m/s)]
+    double slope[LW_TERMS_MOST][LW_HIDDEN_COUNT];
+} lw_terms;
+
+// Adds a row of the lessons with a pin in a wind, at z. False: it is not foreseen for all that was
+// tried.
+bool lw_terms_add(lw_terms *terms, const lw_learning *learning, const lw_lesson_day *day,
+                  size_t row, const double z[LW_HIDDEN_COUNT]);
+
+// Precision, and what it pulls towards: before any day one and nothing.
+typedef struct lw_evidence {
+    double precision[LW_HIDDEN_COUNT][LW_HIDDEN_COUNT];
+    double pull[LW_HIDDEN_COUNT];
+} lw_evidence;
+
+lw_evidence lw_evidence_before(const double z[LW_HIDDEN_COUNT]);
+
+// With C = E + s s^T, E the errors squared and s = by_wind x the wind's error, C^-1 is by
+// Sherman and Morrison  [golub-van-loan].
+//     C^-1 = E^-1 - E^-1 s s^T E^-1 / (1 + s^T E^-1 s)
+// told: NULL, where only the precision matters.
+void lw_evidence_add(lw_evidence *evidence, const lw_terms *terms, const double *told);
+
+// Solves precision x = right, in place; false where it cannot be.
+bool lw_evidence_solve(const lw_evidence *evidence, double right[LW_HIDDEN_COUNT]);
+
+// Most likely z of all days but every LW_PARTS-th from `left_out` on; LW_PARTS: none is left out.
+#define LW_PARTS 5
+lw_evidence lw_evidence_of(const lw_learning *learning, size_t left_out, double z[LW_HIDDEN_COUNT]);
+
+lw_hidden lw_hidden_at(const lw_learning *learning, const double z[LW_HIDDEN_COUNT]);
+void lw_hidden_from(const lw_learning *learning, const lw_hidden *hidden,
+                    double z[LW_HIDDEN_COUNT]);
+
+#endif

@@ -1,0 +1,99 @@
+// learned_season.h - seasons of made-up days of a boat whose hidden quantities are known.
+// SPDX-License-Identifier: MIT
+
+#ifndef LW_TEST_LEARNED_SEASON_H
+#define LW_TEST_LEARNED_SEASON_H
+
+#include <string.h>
+
+#include "learning/evidence.h"
+#include "lullwise/weather.h"
+#include "test/demo.h"
+
+#define MADE_DAYS 40
+
+typedef struct made_season {
+    lw_lesson_day days[MADE_DAYS];
+    double winds[MADE_DAYS];  // that blew; the days have them as read
+    lw_season season;
+    lw_hidden truth;
+    lw_flights flights;  // with it
+} made_season;
+
+// The demo boat with two of her pins: what is learned needs no more, and it is twice as quick.
+static void begin_season(made_season *made)
+{
+    const char *why;
+    read_demo();
+    if (demo.boat.pin_count == 4) {
+        memmove(&demo.boat.pins[0], &demo.boat.pins[1], 2 * sizeof demo.boat.pins[0]);
+        demo.boat.pin_count = 2;
+        CHECK(lw_day_settle(&demo.day, &why));
+    }
+    made->season = (lw_season){.boat = &demo.boat,
+                               .sections = &demo.sections,
+                               .person = &demo.sailor.person,
+                               .day = demo.day,
+                               .days = made->days,
+                               .count = MADE_DAYS};
+}
+
+// Hidden quantities by chance, as often as thought before, within twice their errors.
+static void hide(const lw_learning *learning, lw_seed *seed, made_season *made)
+{
+    double z[LW_HIDDEN_COUNT];
+    for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
+        do z[k] = lw_seed_normal(seed);
+        while (fabs(z[k]) > 2.0);
+    }
+    made->truth = lw_hidden_at(learning, z);
+    memset(&made->flights, 0, sizeof made->flights);
+    for (size_t pin = 0; pin < demo.boat.pin_count; pin++)
+        lw_flights_add(&made->flights, &made->season, &made->truth, pin);
+}
+
+// Each number with its own error, each wind read with its own; the stronger the wind, the more
+// often the pin with less lift.
+static void sail(lw_seed *seed, made_season *made)
+{
+    for (size_t i = 0; i < MADE_DAYS; i++) {
+        lw_lesson_day *day = &made->days[i];
+        const double part = lw_seed_uniform(seed);
+        made->winds[i] = (8.0 + 12.0 * part) * LW_KN;
+        day->pin = part + 0.5 * lw_seed_uniform(seed) > 0.75;
+        day->wind = made->winds[i] + LW_WIND_ERROR * lw_seed_normal(seed);
+        for (size_t row = 0; row < LW_LESSON_COUNT; row++) {
+            const lw_quantity *number = &lw_lesson_table.rows[row];
+            const double off = number->error * lw_unit_in_si(number->unit) * lw_seed_normal(seed);
+            lw_quantity_put(number, &day->told,
+                            off + lw_flights_lesson(&made->flights, day->pin, made->winds[i], row));
+        }
+    }
+}
+
+// All steps from where it stands; what was thought before is tried once for all seasons.
+static void learn(lw_learning *learning, size_t done)
+{
+    for (size_t steps; done < (steps = lw_learning_steps(learning));) {
+        for (; done < steps; done++) lw_learning_step(learning, done);
+    }
+}
+
+// Root mean square over all days of what is foreseen less what is so, without anybody's noise.
+static double off_by(const made_season *made, const lw_flights *foreseen, size_t kind)
+{
+    double sum = 0.0, count = 0.0;
+    for (size_t i = 0; i < MADE_DAYS; i++) {
+        for (size_t c = 0; c < LW_COURSE_COUNT; c++) {
+            const size_t row = kind * LW_COURSE_COUNT + c, pin = made->days[i].pin;
+            const double off = lw_flights_lesson(foreseen, pin, made->winds[i], row) -
+                               lw_flights_lesson(&made->flights, pin, made->winds[i], row);
+            if (isnan(off)) continue;
+            sum += off * off;
+            count += 1.0;
+        }
+    }
+    return sqrt(sum / count);
+}
+
+#endif

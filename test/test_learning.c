@@ -1,0 +1,210 @@
+// test_learning.c - claims about what is learned of a boat from days that were sailed.
+// SPDX-License-Identifier: MIT
+
+#include <cminpack.h>
+
+#include "test/learned_season.h"
+
+static made_season made;
+static lw_learning tried, learning;
+
+#define TRIED_STEPS ((2 * LW_HIDDEN_COUNT + 1) * demo.boat.pin_count)
+
+static void try_once(void)
+{
+    begin_season(&made);
+    if (tried.season) return;
+    lw_learning_begin(&tried, &made.season);
+    for (size_t step = 0; step < TRIED_STEPS; step++) lw_learning_step(&tried, step);
+}
+
+static void learn_season(unsigned number)
+{
+    lw_seed seed = lw_seed_of(number, LW_SEED_DRAW);
+    try_once();
+    hide(&tried, &seed, &made);
+    sail(&seed, &made);
+    learning = tried;
+    learn(&learning, TRIED_STEPS);
+}
+
+TEST_FUNCTION(what_is_thought_before_leaves_the_boat_as_measured)
+{
+    lw_hidden before;
+    read_demo();
+    lw_boat boat = demo.boat;
+    lw_table_preset(&lw_hidden_table, &before);
+    lw_hidden_put(&before, &boat);
+    CHECK(memcmp(&boat, &demo.boat, sizeof boat) == 0);
+}
+
+TEST_FUNCTION(without_days_nothing_is_learned)
+{
+    try_once();
+    learning = tried;
+    lw_season none = made.season;
+    none.count = 0;
+    learning.season = &none;
+    const lw_learned learned = lw_learning_end(&learning);
+    CHECK(learned.days == 0 && learned.numbers == 0);
+    for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
+        const lw_quantity *row = &lw_hidden_table.rows[k];
+        CHECK_NEAR(lw_quantity_shown(row, &learned.values), row->preset, 1e-12);
+        CHECK_NEAR(lw_quantity_shown(row, &learned.errors), row->error, 1e-12);
+    }
+}
+
+// A number told of whose wind nothing is wrong, by hand: precision 1 + (slope / error)^2.
+TEST_FUNCTION(one_number_adds_its_slope_over_its_error_squared)
+{
+    const double z[LW_HIDDEN_COUNT] = {0.0};
+    lw_evidence e = lw_evidence_before(z);
+    const lw_terms terms = {
+        .count = 1, .foreseen = {1.0}, .error = {0.5}, .slope = {{2.0, 0.0, 0.0, 0.0, 0.0}}};
+    const double told[] = {1.25};
+    lw_evidence_add(&e, &terms, told);
+    CHECK_NEAR(e.precision[0][0], 17.0, 1e-12);
+    CHECK_NEAR(e.pull[0], 2.0, 1e-12);
+    CHECK_NEAR(e.precision[1][1], 1.0, 0.0);
+}
+
+// Two numbers of one wind, of which each knot changes both by as much: what they tell of a quantity
+// that moves only one of them is what C^-1 has, by hand. E = 1, s = 1: C = [2 1; 1 2].
+TEST_FUNCTION(numbers_of_one_day_share_the_error_of_its_wind)
+{
+    const double z[LW_HIDDEN_COUNT] = {0.0};
+    lw_evidence e = lw_evidence_before(z);
+    const double knot = 1.0 / LW_WIND_ERROR;
+    const lw_terms terms = {.count = 2,
+                            .error = {1.0, 1.0},
+                            .by_wind = {knot, knot},
+                            .slope = {{1.0, 0.0, 0.0, 0.0, 0.0}, {0.0, 1.0, 0.0, 0.0, 0.0}}};
+    lw_evidence_add(&e, &terms, NULL);
+    CHECK_NEAR(e.precision[0][0], 1.0 + 2.0 / 3.0, 1e-12);
+    CHECK_NEAR(e.precision[0][1], -1.0 / 3.0, 1e-12);
+}
+
+// --- the same minimum by MINPACK, from residuals that are whitened otherwise
+
+#define BESIDE 1e-4  // errors, in which slopes are taken
+
+// Residuals of a day by the Cholesky factor of the whole of C, written out.
+static int whitened(const lw_lesson_day *day, const double *z, double *out)
+{
+    double c[LW_LESSON_COUNT][LW_LESSON_COUNT], told[LW_LESSON_COUNT];
+    lw_terms t = {.count = 0};
+    for (size_t row = 0; row < LW_LESSON_COUNT; row++) {
+        told[t.count] = lw_quantity_value(&lw_lesson_table.rows[row], &day->told);
+        if (!isnan(told[t.count])) lw_terms_add(&t, &learning, day, row, z);
+    }
+    for (size_t i = 0; i < t.count; i++) {
+        out[i] = told[i] - t.foreseen[i];
+        for (size_t j = 0; j <= i; j++) {
+            c[i][j] = t.by_wind[i] * t.by_wind[j] * LW_WIND_ERROR * LW_WIND_ERROR +
+                      (i == j ? t.error[i] * t.error[i] : 0.0);
+            for (size_t k = 0; k < j; k++) c[i][j] -= c[i][k] * c[j][k];
+            if (i == j) c[i][i] = sqrt(c[i][i]);
+            if (i > j) c[i][j] /= c[j][j];
+            if (i > j) out[i] -= c[i][j] * out[j];
+        }
+        out[i] /= c[i][i];
+    }
+    return (int)t.count;
+}
+
+static double squares(const double *z)
+{
+    double out[LW_LESSON_COUNT], sum = 0.0;
+    for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) sum += z[k] * z[k];
+    for (size_t i = 0; i < MADE_DAYS; i++) {
+        for (int n = whitened(&made.days[i], z, out); n-- > 0;) sum += out[n] * out[n];
+    }
+    return sum;
+}
+
+// What is zero at the least of squares: their slopes, by differences.
+static int slopes(void *unused, int n, const double *z, double *out, int flag)
+{
+    (void)unused, (void)flag;
+    for (int k = 0; k < n; k++) {
+        double more[LW_HIDDEN_COUNT], less[LW_HIDDEN_COUNT];
+        memcpy(more, z, sizeof more), memcpy(less, z, sizeof less);
+        more[k] += BESIDE, less[k] -= BESIDE;
+        out[k] = (squares(more) - squares(less)) / (2.0 * BESIDE);
+    }
+    return 0;
+}
+
+TEST_FUNCTION(what_is_most_likely_is_the_least_of_squares_by_minpack)
+{
+    double z[LW_HIDDEN_COUNT], theirs[LW_HIDDEN_COUNT] = {0.0}, left[LW_HIDDEN_COUNT];
+    double room[LW_HIDDEN_COUNT * (3 * LW_HIDDEN_COUNT + 13) / 2 + 1];
+    learn_season(1);
+    lw_evidence_of(&learning, LW_PARTS, z);
+    const int ended = hybrd1(slopes, NULL, LW_HIDDEN_COUNT, theirs, left, 1e-9, room,
+                             (int)(sizeof room / sizeof room[0]));
+    CHECK(ended == 1);
+    for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) CHECK_NEAR(z[k], theirs[k], 1e-6);
+}
+
+// --- seasons whose truth is known
+
+#define SEASONS 20  // with LW_SOAK; else the first few
+
+TEST_FUNCTION(hidden_quantities_are_found_within_two_errors_and_days_foreseen_twice_as_well)
+{
+    const unsigned seasons = soak_times() > 1 ? SEASONS : 2;
+    unsigned within[LW_HIDDEN_COUNT] = {0};
+    double before = 0.0, after = 0.0;
+    for (unsigned number = 1; number <= seasons; number++) {
+        learn_season(number);
+        const lw_learned learned = lw_learning_end(&learning);
+        for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
+            const lw_quantity *row = &lw_hidden_table.rows[k];
+            const double off =
+                lw_quantity_value(row, &learned.values) - lw_quantity_value(row, &made.truth);
+            within[k] += fabs(off) <= 2.0 * lw_quantity_value(row, &learned.errors);
+        }
+        for (size_t kind = 0; kind < LW_LESSON_KINDS; kind++) {
+            const double error = lw_lesson_table.rows[kind * LW_COURSE_COUNT].error *
+                                 lw_unit_in_si(lw_lesson_table.rows[kind * LW_COURSE_COUNT].unit);
+            before += pow(off_by(&made, &learning.first, kind) / error, 2.0);
+            after += pow(off_by(&made, &learning.here, kind) / error, 2.0);
+        }
+    }
+    for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
+        print_message("%s: within two errors %u of %u\n", lw_hidden_table.rows[k].key, within[k],
+                      seasons);
+        CHECK(within[k] >= seasons * 9 / 10);
+    }
+    print_message("off, in errors of a number: %.2f as measured, %.2f learned\n",
+                  sqrt(before / (2 * seasons)), sqrt(after / (2 * seasons)));
+    CHECK(sqrt(after) < 0.5 * sqrt(before));
+}
+
+TEST_FUNCTION(what_is_tried_next_never_makes_the_choice_less_sure)
+{
+    learn_season(1);
+    const lw_next next = lw_learning_next(&learning, &demo.day);
+    CHECK(next.is_known && next.first != next.second && next.seconds >= 0.0);
+    CHECK(next.count > 0);
+    for (size_t i = 0; i < next.count; i++) {
+        CHECK(next.trials[i].error <= next.error);
+        if (i > 0) CHECK(next.trials[i].error >= next.trials[i - 1].error);
+    }
+    CHECK(next.trials[0].error < next.error);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(what_is_thought_before_leaves_the_boat_as_measured),
+        TEST(without_days_nothing_is_learned),
+        TEST(one_number_adds_its_slope_over_its_error_squared),
+        TEST(numbers_of_one_day_share_the_error_of_its_wind),
+        TEST(what_is_most_likely_is_the_least_of_squares_by_minpack),
+        TEST(hidden_quantities_are_found_within_two_errors_and_days_foreseen_twice_as_well),
+        TEST(what_is_tried_next_never_makes_the_choice_less_sure),
+    };
+    return RUN_TESTS(tests);
+}
