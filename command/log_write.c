@@ -5,6 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "answer/track/sailed.h"
 #include "command/log.h"
 #include "command/terminal/print.h"
 #include "records/logbook/column.h"
@@ -105,6 +106,21 @@ static void put_tracks(lw_entry *entry, const lw_options *options, lw_faults *fa
     }
 }
 
+// What the tracks tell takes the place of what was there; a file of another kind is kept by name.
+static void put_sailed(lw_entry *entry, const lw_options *options, lw_faults *faults)
+{
+    lw_faults ignored = {0};
+    const char *first = lw_options_text(options, "track");
+    if (!first) return;
+    entry->day.sailed = lw_entry_blank().day.sailed;
+    if (!lw_sailed_read(&entry->day.sailed, options, &ignored)) {
+        const lw_written written = written_with("--track", first);
+        LW_FIT(lw_faults_doubt(faults, &written)->sentence,
+               "no track that can be read: only its name is kept");
+    }
+    lw_faults_free(&ignored);
+}
+
 static void put_text(lw_entry *entry, const lw_options *options, const char *name,
                      lw_faults *faults)
 {
@@ -121,10 +137,11 @@ static void put_options(lw_entry *entry, const lw_options *options, bool takes_a
 {
     put_text(entry, options, "date", faults);
     put_text(entry, options, "pin", faults);
+    put_tracks(entry, options, faults);
+    put_sailed(entry, options, faults);
     put_sets(entry, options, takes_all_sets, faults);
     put_signs(entry, options, faults);
     put_notes(entry, options, faults);
-    put_tracks(entry, options, faults);
 }
 
 static lw_entry_source source_of(const lw_options *options)

@@ -39,11 +39,12 @@ static inline void write_bytes(const char *path, const char *bytes, size_t lengt
     CHECK(file && fwrite(bytes, 1, length, file) == length && fclose(file) == 0);
 }
 
-// A logbook as the first version made it, written once and left as it was.
-static inline void make_version_1(const char *path)
+// A logbook as a version made it, written once and left as it was.
+static inline void make_version(int version, const char *path)
 {
-    char sql[20000];
-    FILE *file = fopen(LW_TEST_DATA "/../logbook/version_1.sql", "r");
+    char sql[20000], name[200];
+    snprintf(name, sizeof name, LW_TEST_DATA "/../logbook/version_%d.sql", version);
+    FILE *file = fopen(name, "r");
     CHECK(file != NULL);
     sql[fread(sql, 1, sizeof sql - 1, file)] = '\0';
     fclose(file);

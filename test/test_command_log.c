@@ -224,7 +224,7 @@ TEST_FUNCTION(what_cannot_be_taken_in_is_told_by_line_and_nothing_is_added)
         {"", "empty"},
         {"{", "no JSON"},
         {"{\"days\": []}", "no export of a logbook"},
-        {"{\"lullwise_logbook\": 2, \"days\": []}", "another version"},
+        {"{\"lullwise_logbook\": 3, \"days\": []}", "another version"},
         {"{\"lullwise_logbook\": 1, \"days\": [7]}", "should be a day"},
         {"{\"lullwise_logbook\": 1, \"days\": [{\"wind.lull\": \"7\"}]}", "a number or null"},
         {"{\"lullwise_logbook\": 1, \"days\": [{\"wind.lul\": 7}]}", "perhaps   wind.lull"},
@@ -251,6 +251,30 @@ TEST_FUNCTION(what_cannot_be_taken_in_is_told_by_line_and_nothing_is_added)
             fail_msg("%s: ended %d, no \"%s\" in: %s", files[i].text, ended, files[i].says, answer);
         CHECK(access("none.db", F_OK) != 0);
     }
+}
+
+TEST_FUNCTION(an_export_of_version_1_is_taken_in)
+{
+    CHECK(lullwise("log import " LW_TEST_DATA "/../seeds/fuzz_days_json/day --logbook first.db") ==
+              0 &&
+          answer_has("1 day added"));
+}
+
+// Straight on for two minutes, half of it fast: no wind can be told of it, but how much she flew.
+TEST_FUNCTION(a_track_of_a_day_is_read_and_a_file_of_another_kind_kept_by_name)
+{
+    FILE *file = fopen("straight.csv", "w");
+    CHECK(file != NULL);
+    fputs("time,latitude,longitude,speed [kn],course [deg]\n", file);
+    for (int i = 0; i < 120; i++)
+        fprintf(file, "2030-05-17T10:%02d:%02dZ,%.7f,0,%d,0\n", i / 60, i % 60,
+                50.0 + (i < 60 ? 12 * i : 720 + 6 * (i - 60)) / 3600.0 / 60.0, i < 60 ? 12 : 6);
+    fclose(file);
+    CHECK(lullwise(ADD "--logbook sailed.db --track straight.csv") == 0);
+    CHECK(lullwise("log show last --logbook sailed.db") == 0);
+    CHECK(answer_has("flying") && answer_has("50 %"));
+    CHECK(lullwise(ADD "--logbook named.db --track " LW_DEMO_DIR "/heron.yaml") == 0);
+    CHECK(answer_has("only its name is kept"));
 }
 
 TEST_FUNCTION(a_sparse_gigabyte_is_too_long)
@@ -337,6 +361,8 @@ int main(void)
         TEST(days_move_by_csv_and_json_and_none_is_doubled),
         TEST(a_day_that_differs_is_told_and_left),
         TEST(what_cannot_be_taken_in_is_told_by_line_and_nothing_is_added),
+        TEST(an_export_of_version_1_is_taken_in),
+        TEST(a_track_of_a_day_is_read_and_a_file_of_another_kind_kept_by_name),
         TEST(a_sparse_gigabyte_is_too_long),
         TEST(deep_json_is_refused),
         TEST(without_a_logbook_it_says_how_to_begin),

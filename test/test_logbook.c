@@ -202,7 +202,7 @@ TEST_FUNCTION(an_id_is_taken_once)
 
 TEST_FUNCTION(a_logbook_of_version_1_is_read_and_written)
 {
-    make_version_1("first.db");
+    make_version(1, "first.db");
     lw_entries days = {0};
     make_days(&days, 2);
     add_all("first.db", &days);
@@ -218,6 +218,57 @@ TEST_FUNCTION(a_logbook_of_version_1_is_read_and_written)
     CHECK(old->day.signs == (LW_SIGN_BIT(LW_SIGN_BOW_UP) | LW_SIGN_BIT(LW_SIGN_HOPS)));
     CHECK(old->track_count == 1 && old->tracks[0].hash == UINT64_C(0xa7dbb1f818011560));
     lw_entries_free(&read);
+    lw_entries_free(&days);
+}
+
+static lw_entries read_of(const char *path, int *version)
+{
+    lw_logbook book;
+    lw_entries days = {0};
+    if (!lw_logbook_open(&book, path, false)) fail_msg("%s", book.why);
+    CHECK(lw_logbook_days(&book, true, &days));
+    *version = book.version;
+    lw_logbook_close(&book);
+    return days;
+}
+
+TEST_FUNCTION(what_only_reads_leaves_a_logbook_of_version_1_as_it_is)
+{
+    int version;
+    make_version(1, "read.db");
+    for (int again = 0; again < 2; again++) {
+        lw_entries days = read_of("read.db", &version);
+        assert_int_equal(version, 1);
+        CHECK(days.count == 1 && isnan(days.list[0].day.sailed.upwind_speed));
+        lw_entries_free(&days);
+    }
+}
+
+TEST_FUNCTION(a_logbook_of_version_1_is_of_ours_once_it_is_written)
+{
+    int version;
+    lw_entries one = {0};
+    make_days(&one, 1);
+    make_version(1, "renewed.db");
+    add_all("renewed.db", &one);
+    lw_entries days = read_of("renewed.db", &version);
+    assert_int_equal(version, LW_LOGBOOK_VERSION);
+    const lw_entry *twin = twin_of(&one.list[0], &days);
+    CHECK(days.count == 2 && twin && lw_days_are_same(twin, &one.list[0]));
+    lw_entries_free(&days);
+    lw_entries_free(&one);
+}
+
+TEST_FUNCTION(a_logbook_of_version_2_has_what_a_track_told)
+{
+    int version;
+    make_version(2, "second.db");
+    lw_entries days = read_of("second.db", &version);
+    const lw_sailed *sailed = &days.list[0].day.sailed;
+    CHECK(version == 2 && days.count == 1 && isnan(sailed->reach_time));
+    CHECK_NEAR(sailed->upwind_speed, 11.2 * LW_KN, 1e-12);
+    CHECK_NEAR(sailed->downwind_time, 1080.0, 1e-9);
+    CHECK_NEAR(sailed->flying, 0.87, 1e-12);
     lw_entries_free(&days);
 }
 
@@ -244,8 +295,8 @@ TEST_FUNCTION(a_new_logbook_has_the_tables_of_its_version)
 {
     const lw_entries none = {0};
     add_all("new.db", &none);
-    make_version_1("as_first.db");
-    CHECK_TEXT(schema_of("new.db"), schema_of("as_first.db"));
+    make_version(LW_LOGBOOK_VERSION, "as_kept.db");
+    CHECK_TEXT(schema_of("new.db"), schema_of("as_kept.db"));
 }
 
 int main(void)
@@ -262,6 +313,9 @@ int main(void)
         TEST(a_change_replaces_a_day_and_removal_takes_its_records_too),
         TEST(an_id_is_taken_once),
         TEST(a_logbook_of_version_1_is_read_and_written),
+        TEST(what_only_reads_leaves_a_logbook_of_version_1_as_it_is),
+        TEST(a_logbook_of_version_1_is_of_ours_once_it_is_written),
+        TEST(a_logbook_of_version_2_has_what_a_track_told),
         TEST(a_new_logbook_has_the_tables_of_its_version),
     };
     return cmocka_run_group_tests(tests, enter_folder, leave_folder);

@@ -38,9 +38,9 @@ static void do_sql(const char *path, const char *sql)
 
 TEST_FUNCTION(a_newer_version_is_refused_in_words)
 {
-    make_version_1("newer.db");
-    do_sql("newer.db", "PRAGMA user_version = 2");
-    check_refused("newer.db", "version 2");
+    make_version(1, "newer.db");
+    do_sql("newer.db", "PRAGMA user_version = 3");
+    check_refused("newer.db", "version 3");
 }
 
 TEST_FUNCTION(what_is_no_logbook_is_refused)
@@ -79,7 +79,7 @@ TEST_FUNCTION(sparse_files_of_a_gigabyte_are_refused_at_once)
     write_bytes("sparse", "", 0);
     CHECK(truncate("sparse", 1 << 30) == 0);
     CHECK(!lw_logbook_open(&book, "sparse", true) && strstr(book.why, "no logbook"));
-    make_version_1("long.db");
+    make_version(1, "long.db");
     CHECK(truncate("long.db", 1 << 30) == 0);
     const bool is_read =
         lw_logbook_open(&book, "long.db", false) && lw_logbook_days(&book, true, &days);
@@ -155,7 +155,7 @@ TEST_FUNCTION(a_lying_logbook_is_called_damaged)
         lw_logbook book;
         lw_entries days = {0};
         unlink("lie.db");
-        make_version_1("lie.db");
+        make_version(1, "lie.db");
         do_sql("lie.db", lies[i]);
         CHECK(lw_logbook_open(&book, "lie.db", false));
         CHECK(!lw_logbook_days(&book, false, &days) && strstr(book.why, "damaged"));

@@ -89,6 +89,40 @@ TEST_FUNCTION(dates_are_those_of_the_calendar)
         CHECK(!lw_date_is_sound(unsound[i]));
 }
 
+// Ten seconds upwind at 5 m/s, ten at 7, then twenty on a reach, ten of them flying; and a second
+// too close to the wind, which is no course.
+TEST_FUNCTION(a_track_keeps_of_each_course_what_was_flown_on_it)
+{
+    lw_fix fixes[42];
+    lw_track_way ways[42] = {{.starts = true}};
+    for (int i = 0; i < 42; i++) {
+        fixes[i] = (lw_fix){.time = i, .starts = i == 0};
+        ways[i] = (lw_track_way){.speed = i <= 10   ? 5.0
+                                          : i <= 20 ? 7.0
+                                                    : 9.0,
+                                 .course = (i <= 20   ? 0.0
+                                            : i <= 40 ? 50.0
+                                                      : 330.0) *
+                                           LW_DEG,
+                                 .starts = i == 0,
+                                 .flies = i <= 30 || i == 41};
+    }
+    const lw_track track = {fixes, ways, 42};
+    const lw_track_summary summary = {
+        .by = LW_TRACK_BY_WORD,
+        .from = 310.0 * LW_DEG,
+        .sum = {.under_way = 41.0, .flying = 31.0, .count = {[LW_TRACK_TAKE_OFF] = 2}}};
+    const lw_sailed sailed = lw_sailed_of(&track, &summary);
+    CHECK_NEAR(sailed.upwind_speed, 6.0, 1e-12);
+    CHECK_NEAR(sailed.upwind_scatter, 1.0, 1e-12);
+    CHECK_NEAR(sailed.upwind_time, 20.0, 1e-12);
+    CHECK_NEAR(sailed.reach_speed, 9.0, 1e-12);
+    CHECK_NEAR(sailed.reach_time, 10.0, 1e-12);
+    CHECK(isnan(sailed.downwind_speed) && sailed.downwind_time == 0.0);
+    CHECK_NEAR(sailed.flying, 31.0 / 41.0, 1e-12);
+    CHECK(sailed.take_offs == 2.0 && sailed.stops == 0.0);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -99,6 +133,7 @@ int main(void)
         TEST(the_same_wind_read_higher_up_is_the_same_day),
         TEST(chop_that_nobody_read_is_that_of_fetch_and_wind),
         TEST(dates_are_those_of_the_calendar),
+        TEST(a_track_keeps_of_each_course_what_was_flown_on_it),
     };
     return RUN_TESTS(tests);
 }

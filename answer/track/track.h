@@ -54,6 +54,9 @@ void lw_tracked_draw(const void *it, FILE *out);
 void lw_tracked_map(const void *it, FILE *out);
 void lw_tracked_log(const void *it, FILE *out);
 
+// Where the wind comes from as instruments tell it [rad]; NAN: they do not, or too seldom.
+double lw_tracked_told_wind(const lw_track_told_wind *told);
+
 // What was sailed, when and for how long; and where the wind is from, how it is known.
 #define LW_TRACKED_LENGTH 400
 void lw_tracked_head(const lw_tracked *tracked, char text[LW_TRACKED_LENGTH]);

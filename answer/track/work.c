@@ -148,7 +148,7 @@ static lw_track_limits limits_of(const lw_tracked *t)
 }
 
 // The mean of what instruments tell, once there is enough of it.
-static double told_of(const lw_track_told_wind *told)
+double lw_tracked_told_wind(const lw_track_told_wind *told)
 {
     return told->count < TOLD_LEAST ? NAN : lw_atan2(told->east, told->north);
 }
@@ -156,7 +156,7 @@ static double told_of(const lw_track_told_wind *told)
 void lw_tracked_end(void *it)
 {
     lw_tracked *t = it;
-    const lw_track_known known = {t->asked, told_of(&t->file.wind), limits_of(t)};
+    const lw_track_known known = {t->asked, lw_tracked_told_wind(&t->file.wind), limits_of(t)};
     lw_track_summary_of(&t->track, &known, t->room, &t->events, &t->found);
 }
 

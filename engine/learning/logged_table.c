@@ -43,6 +43,29 @@ static const lw_quantity outing_rows[] = {
      .doc = "Swims, counted: a whole number. None is 0."},
 };
 
+// Errors: a receiver's speed is far better than how even the wind was.  [judged]
+#define SAILED(member, sym, u, most, off, digits, words)                                      \
+    {                                                                                         \
+        LW_MEMBER(lw_sailed, member), .symbol = sym, .unit = LW_UNIT_##u, .min = 0.0,         \
+        .max = most, .preset = NAN, .error = off, .decimals = digits, .doc = words            \
+    }
+static const lw_quantity sailed_rows[] = {
+    SAILED(upwind_speed, "V", KN, 60.0, 0.5, 1, "Mean speed while she flew upwind. The track."),
+    SAILED(reach_speed, "V", KN, 60.0, 0.5, 1, "The same on a reach."),
+    SAILED(downwind_speed, "V", KN, 60.0, 0.5, 1, "The same downwind."),
+    SAILED(upwind_scatter, "s", KN, 30.0, 0.5, 1, "Standard deviation of that speed upwind. The "
+                                                  "track."),
+    SAILED(reach_scatter, "s", KN, 30.0, 0.5, 1, "The same on a reach."),
+    SAILED(downwind_scatter, "s", KN, 30.0, 0.5, 1, "The same downwind."),
+    SAILED(upwind_time, "t", MIN, 1440.0, 0.5, 1, "How long she flew upwind. The track."),
+    SAILED(reach_time, "t", MIN, 1440.0, 0.5, 1, "The same on a reach."),
+    SAILED(downwind_time, "t", MIN, 1440.0, 0.5, 1, "The same downwind."),
+    SAILED(flying, "", PERCENT, 100.0, 2.0, 0, "Part of the time under way that she flew. The "
+                                               "track."),
+    SAILED(take_offs, "N", NONE, 10000.0, 1.0, 0, "Take-offs, counted. The track."),
+    SAILED(stops, "N", NONE, 1000.0, 1.0, 0, "Stops that look like swims, counted. The track."),
+};
+
 static const lw_quantity conditions_rows[] = {
     LW_RESULT(lw_conditions, lull, "U_l", KN, 1, "lull, carried to 3 m above the water"),
     LW_RESULT(lw_conditions, mean, "U",   KN, 1, "mean wind, likewise"),
@@ -53,12 +76,16 @@ static const lw_quantity conditions_rows[] = {
 // clang-format on
 LW_TABLE_COVERS(lw_used, used_rows);
 LW_TABLE_COVERS(lw_outing, outing_rows);
+LW_TABLE_COVERS(lw_sailed, sailed_rows);
 LW_TABLE_COVERS(lw_conditions, conditions_rows);
 
 static const lw_table used_table = {"turns", "Turns", used_rows, LW_ROW_COUNT(used_rows),
                                     "Rudder turns used, by course."};
 static const lw_table outing_table = {"outing", "Outing", outing_rows, LW_ROW_COUNT(outing_rows),
                                       "Who sailed, how long, and how often she swam."};
+
+static const lw_table sailed_table = {"sailed", "Sailed", sailed_rows, LW_ROW_COUNT(sailed_rows),
+                                      "What a track of the day tells."};
 
 const lw_table lw_conditions_table = {"conditions", "Conditions", conditions_rows,
                                       LW_ROW_COUNT(conditions_rows), "What makes days alike."};
@@ -71,7 +98,7 @@ const lw_table lw_conditions_table = {"conditions", "Conditions", conditions_row
 static const lw_section sections[] = {
     PLAIN(wind, lw_wind_table),  PLAIN(sea, lw_sea_table),     PLAIN(water, lw_water_table),
     PLAIN(air, lw_air_table),    PLAIN(setup, lw_setup_table), PLAIN(used, used_table),
-    PLAIN(outing, outing_table),
+    PLAIN(outing, outing_table), PLAIN(sailed, sailed_table),
 };
 
 const char *const lw_verdicts[] = {"much-too-weak", "too-weak",        "right",

@@ -9,7 +9,7 @@
 #include "records/logbook/arrived.h"
 
 #define FORMAT  "lullwise_logbook"
-#define VERSION 1
+#define VERSION 2  // 1 is read too: it has nothing of tracks but their names
 #define DIGITS  12
 
 // --- out
@@ -126,7 +126,7 @@ static bool is_format_ours(const json_t *all, const lw_written *whole, lw_faults
     const json_t *version = json_object_get(all, FORMAT);
     if (!json_is_integer(version) || !json_is_array(json_object_get(all, "days")))
         return say(whole, faults, "this JSON is no export of a logbook");
-    if (json_integer_value(version) != VERSION)
+    if (json_integer_value(version) < 1 || json_integer_value(version) > VERSION)
         return say(whole, faults, "an export of another version: a newer lullwise reads it");
     return true;
 }

@@ -164,8 +164,9 @@ bool lw_logbook_remove(lw_logbook *book, const char *id)
 
 // --- days read
 
-// The query, and how many columns of days it gives; names, hashes and texts of both records follow.
-static char *days_sql(const lw_columns *columns, bool wants_all)
+// The query of all columns of days, NULL for what an earlier version does not have; names, hashes
+// and texts of both records follow.
+static char *days_sql(const lw_logbook *book, const lw_columns *columns, bool wants_all)
 {
     char *sql = NULL;
     size_t length = 0;
@@ -176,7 +177,8 @@ static char *days_sql(const lw_columns *columns, bool wants_all)
         char name[sizeof columns->list[i].key];
         if (!lw_schema_has(&columns->list[i])) continue;
         lw_schema_name(&columns->list[i], name);
-        fprintf(out, "day.%s, ", name);
+        const bool is_there = lw_schema_since(&columns->list[i]) <= book->version;
+        fprintf(out, "%s%s, ", is_there ? "day." : "NULL AS ", name);
     }
     fprintf(out,
             "b.name, s.name, b.hash, s.hash%s FROM day JOIN record AS b ON b.hash = day.boat JOIN "
@@ -258,7 +260,7 @@ static bool take_day(lw_logbook *book, sqlite3_stmt *row, const lw_columns *colu
 
 static bool take_days(lw_logbook *book, const lw_columns *columns, bool wants_all, lw_entries *days)
 {
-    char *sql = days_sql(columns, wants_all);
+    char *sql = days_sql(book, columns, wants_all);
     if (!sql) return lw_logbook_fail(book, SQLITE_NOMEM);
     sqlite3_stmt *row = lw_statement(book, sql);
     free(sql);

@@ -10,13 +10,14 @@
 
 #include "records/logbook/entry.h"
 
-#define LW_LOGBOOK_VERSION     1           // user_version of the file
+#define LW_LOGBOOK_VERSION     2           // user_version of the file
 #define LW_LOGBOOK_APPLICATION 0x4C574C42  // application_id: "LWLB"
 #define LW_LOGBOOK_PATH        4096
 
 typedef struct lw_logbook {
     struct sqlite3 *db;
     const char *path;  // must outlive it
+    int version;       // of the file; what is written into is brought to ours
     char why[400];     // after a call that returned false: what is wrong and what to do
 } lw_logbook;
 

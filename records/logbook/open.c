@@ -160,13 +160,15 @@ static bool set_up(lw_logbook *book, bool writes)
     sqlite3_extended_result_codes(book->db, 1);
     if (!lw_logbook_do(book, "PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL")) return false;
     if (writes && !lw_schema_make(book)) return false;
-    int version = 0, application = 0;
-    if (!lw_logbook_number(book, "PRAGMA user_version", &version) ||
+    int application = 0;
+    if (!lw_logbook_number(book, "PRAGMA user_version", &book->version) ||
         !lw_logbook_number(book, "PRAGMA application_id", &application))
         return false;
     if (application != LW_LOGBOOK_APPLICATION) return refuse(book, "this is no logbook");
-    if (version != LW_LOGBOOK_VERSION) return refuse_version(book, version);
+    if (book->version > LW_LOGBOOK_VERSION) return refuse_version(book, book->version);
+    if (book->version < 1) return refuse(book, "this is no logbook");
     if (!is_whole(book)) return false;
+    if (writes && book->version < LW_LOGBOOK_VERSION && !lw_schema_renew(book)) return false;
     sqlite3_exec(book->db, writes ? "PRAGMA journal_mode = WAL" : "", NULL, NULL, NULL);
     return true;
 }

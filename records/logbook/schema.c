@@ -39,6 +39,47 @@ static void write_column(const lw_column *column, FILE *out)
                 column->kind == LW_COLUMN_ID ? "PRIMARY KEY NOT NULL" : "NOT NULL");
 }
 
+// --- versions: 2 has what a track tells of a day
+
+int lw_schema_since(const lw_column *column)
+{
+    return strncmp(column->key, "sailed.", strlen("sailed.")) == 0 ? 2 : 1;
+}
+
+static void write_renewal(int version, FILE *out)
+{
+    const lw_columns columns = lw_columns_of();
+    for (size_t i = 0; i < columns.count; i++) {
+        char name[sizeof columns.list[i].key];
+        if (lw_schema_since(&columns.list[i]) <= version) continue;
+        lw_schema_name(&columns.list[i], name);
+        fprintf(out, "ALTER TABLE day ADD COLUMN %s REAL;\n", name);
+    }
+    fprintf(out, "PRAGMA user_version = %d;\n", LW_LOGBOOK_VERSION);
+}
+
+static bool renew_tables(lw_logbook *book)
+{
+    char *sql = NULL;
+    size_t length = 0;
+    FILE *out = open_memstream(&sql, &length);
+    if (!out) return lw_logbook_fail(book, SQLITE_NOMEM);
+    write_renewal(book->version, out);
+    const bool is_renewed = fclose(out) == 0 && lw_logbook_do(book, sql);
+    free(sql);
+    return is_renewed;
+}
+
+// What another program has renewed in the meantime is left as it is.
+bool lw_schema_renew(lw_logbook *book)
+{
+    if (!lw_logbook_begin(book)) return false;
+    const bool is_ours = lw_logbook_number(book, "PRAGMA user_version", &book->version) &&
+                         (book->version >= LW_LOGBOOK_VERSION || renew_tables(book));
+    if (!lw_logbook_end(book, is_ours) || !is_ours) return false;
+    return lw_logbook_number(book, "PRAGMA user_version", &book->version);
+}
+
 static void write_tables(FILE *out)
 {
     const lw_columns columns = lw_columns_of();

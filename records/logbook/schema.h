@@ -10,6 +10,12 @@
 // Makes them in a file that has none.
 bool lw_schema_make(lw_logbook *book);
 
+// Brings the tables of an earlier version to ours, as one change.
+bool lw_schema_renew(lw_logbook *book);
+
+// The first version whose tables have a column.
+int lw_schema_since(const lw_column *column);
+
 // A column of the table of days has its value; names, tracks and records stand in others.
 bool lw_schema_has(const lw_column *column);
 

@@ -7,6 +7,7 @@
 #include "lullwise/craft.h"
 #include "lullwise/day.h"
 #include "lullwise/signs.h"
+#include "lullwise/track_summary.h"
 
 // Rudder lift on from the reference mark, as most used on each course; NAN: not told.
 typedef struct lw_used {
@@ -22,6 +23,16 @@ typedef struct lw_outing {
     double swims;   // [-]   counted: a whole number
 } lw_outing;
 
+// What a track of the day tells; NAN: there is none, or it does not tell that.
+typedef struct lw_sailed {
+    double upwind_speed, reach_speed, downwind_speed;        // [m/s] mean while she flew
+    double upwind_scatter, reach_scatter, downwind_scatter;  // [m/s] standard deviation of that
+    double upwind_time, reach_time, downwind_time;           // [s]   flown on it
+    double flying;                                           // [-] part of the time under way
+    double take_offs;                                        // [-] counted
+    double stops;  // [-] counted: those that look like swims
+} lw_sailed;
+
 typedef struct lw_logged {
     char date[LW_NAME_LENGTH];     // as in 2030-05-17
     char waters[LW_NAME_LENGTH];   // where, in words
@@ -36,6 +47,7 @@ typedef struct lw_logged {
     lw_setup setup;
     lw_used used;
     lw_outing outing;
+    lw_sailed sailed;
     lw_sign_set signs;
 } lw_logged;
 
@@ -44,6 +56,10 @@ extern const lw_record lw_logged_record;
 
 // "much-too-weak" to "much-too-strong", NULL-ended: how much lift the set-up had for the wind.
 extern const char *const lw_verdicts[];
+
+// Of a track and its summary: upwind 30 to 75 deg from the wind, a reach 85 to 115, downwind from
+// there to 170, as a range's courses lie [judged]; speeds where the wind's direction is known.
+lw_sailed lw_sailed_of(const lw_track *track, const lw_track_summary *summary);
 
 // A date as in 2030-05-17 that the calendar has.
 bool lw_date_is_sound(const char *text);
