@@ -121,6 +121,9 @@ const char *lw_sign_stop(lw_sign sign) { return signs[sign].stop; }
 
 lw_sign lw_sign_named(const char *text)
 {
+    for (int s = 0; s < LW_SIGNS; s++) {  // as the logbook has it, for each of its days
+        if (strcmp(text, keys[s]) == 0) return (lw_sign)s;
+    }
     for (int s = 0; s < LW_SIGNS; s++) {
         const lw_sign sign = (lw_sign)s;
         if (lw_text_distance(text, lw_sign_key(sign)) == 0) return sign;
