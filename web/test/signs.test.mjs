@@ -219,7 +219,7 @@ test("what is answered is accessible in both themes", async () => {
   await close();
 });
 
-test("the picture now and then is the one that the command draws, side by side where there is room", async () => {
+test("the picture now and then is the command's, side by side where there is room", async () => {
   const { page, close } = await openSigns("?signs=bow-up&pin=B", sizes.laptop);
   await answered(page);
   const picture = page.locator(".told-change .picture svg");

@@ -10,8 +10,8 @@ import { boatOf, boundsOf } from "../flight/side.js";
 const WEIGHT = 70; // [cm] that the weight would be drawn long
 
 /**
- * Of the boat's parts as drawn, { element, update(moment, ride) }: a moment has the trace's keys and `water`, heights of the
- * surface [m] from ride.surface_from on, every ride.surface_step along the boat.
+ * Of the boat's parts as drawn, { element, update(moment, ride) }: a moment has the trace's keys
+ * and `water`, heights of the surface [m] from ride.surface_from on, every ride.surface_step.
  */
 export function rideSide(s, parts) {
   const { left, right, top, bottom, wide } = boundsOf(s),
