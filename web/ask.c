@@ -24,15 +24,14 @@ static void forget(asked *a)
     *a = (asked){0};
 }
 
-// Options and their texts in turn. False when one is none.
-static bool read_options(asked *a, const char *at, const char *end)
+bool lw_web_options(lw_options *options, const char *at, const char *end)
 {
     while (at < end) {
         const char *text = at + strlen(at) + 1;
         const lw_option *option = lw_option_named(at);
-        if (!option || text >= end || a->options.count == LW_GIVEN_MOST) return false;
-        a->options.given[a->options.count] = option;
-        a->options.texts[a->options.count++] = text;
+        if (!option || text >= end || options->count == LW_GIVEN_MOST) return false;
+        options->given[options->count] = option;
+        options->texts[options->count++] = text;
         at = text + strlen(text) + 1;
     }
     return true;
@@ -47,7 +46,8 @@ static bool read_words(asked *a, size_t length)
     a->words[length] = '\0';
     a->question = lw_question_named(a->words);
     a->options = (lw_options){.command = a->words};
-    return a->question && read_options(a, a->words + strlen(a->words) + 1, a->words + length);
+    const char *options = a->words + strlen(a->words) + 1;
+    return a->question && lw_web_options(&a->options, options, a->words + length);
 }
 
 static bool begin(asked *a, const lw_web_slot *slot, lw_refusal *refusal)

@@ -8,7 +8,7 @@ import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 
-const MOST = 650_000; // [bytes]
+const MOST = 690_000; // [bytes]
 const [engineFile, pageFile] = process.argv.slice(2);
 const here = dirname(fileURLToPath(import.meta.url));
 const common = {

@@ -157,7 +157,7 @@ static void put_section(const lw_section *section, void *data)
     lw_parcel_end();
 }
 
-static void put_values(const lw_record *record, void *data)
+void lw_parcel_values(const lw_record *record, void *data)
 {
     lw_parcel_object("values");
     for (size_t i = 0; i < record->text_count; i++) {
@@ -198,7 +198,7 @@ LW_EXPORT(lw_web_read) void lw_web_read(int slot, int record, size_t length)
     if (!is_sound) return;
     settle(&lw_web_slots[slot]);
     put_written(lw_records[record], &source);
-    put_values(lw_records[record], data);
+    lw_parcel_values(lw_records[record], data);
 }
 
 LW_EXPORT(lw_web_speak) void lw_web_speak(int slot)

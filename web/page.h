@@ -107,8 +107,34 @@ void lw_web_chart(int slot, size_t length);
 FILE *lw_web_drawing(void);
 void lw_web_put_drawing(const char *key, FILE *out);
 
-// Into the parcel: faults, left_out.
+// Into the parcel: faults, left_out; values, a record's texts and numbers in SI.
 void lw_parcel_faults(const lw_faults *faults);
+void lw_parcel_values(const lw_record *record, void *data);
+
+// Logged days. They are held from one call to the next; the script keeps them, as the columns of
+// records/logbook/column.h: key and text in turn, each closed by a zero, what is not told left out.
+// In the room stands today's date as in 2030-05-17 and a zero, and behind it
+//   take    a day; with `holds` it is held, in the place of the one of its id;
+//   begin   an id, then options as of `lullwise log add`, for a slot's boat, sailor and day;
+//   change  the id of one that is held, then options as of `lullwise log edit`;
+//   csv     a file as `lullwise log export --csv` writes it.
+// Parcel: is_sound, faults, `days`: each as its columns. None but `take` changes what is held.
+void lw_web_log_take(size_t length, int holds);
+void lw_web_log_begin(int slot, size_t length);
+void lw_web_log_change(size_t length);
+void lw_web_log_csv(size_t length);
+void lw_web_log_drop(size_t length);  // the day whose id is in the room
+
+// Told: all that are held, newest first, in the room where they are kept; one, its id in the room:
+// `values` in SI, `pins` of the boat as it was, `told`; those most like a slot's day; what an
+// import into the place in the room has done.
+void lw_web_log_days(size_t length);
+void lw_web_log_show(size_t length);
+void lw_web_log_near(int slot);
+void lw_web_log_imported(size_t length, int added, int known, int different);
+
+// Options and their texts in turn, each closed by a zero. False when one is none.
+bool lw_web_options(lw_options *options, const char *at, const char *end);
 
 // What the script reads when a call has ended.
 const char *lw_web_parcel(void);

@@ -10,6 +10,7 @@
 #include "lullwise/ride.h"
 #include "lullwise/signs.h"
 #include "picture/card_page.h"
+#include "records/logbook/transfer.h"
 #include "records/record_value.h"
 #include "web/page.h"
 #include "web/parcel.h"
@@ -211,11 +212,33 @@ static void put_questions(void)
     lw_parcel_end();
 }
 
+// A file of logged days, and their columns.
+static void put_log(void)
+{
+    const lw_columns columns = lw_columns_of();
+    lw_parcel_object("log");
+    lw_parcel_text("format", LW_TRANSFER_FORMAT);
+    lw_parcel_number("version", LW_TRANSFER_VERSION);
+    lw_parcel_number("most", LW_TRANSFER_MOST);
+    lw_parcel_list("columns");
+    for (size_t i = 0; i < columns.count; i++) {
+        const lw_column *column = &columns.list[i];
+        lw_parcel_object("");
+        lw_parcel_text("key", column->key);
+        lw_parcel_text("unit", column->row ? lw_unit_text(column->row->unit) : "");
+        lw_parcel_truth("is_number", column->row != NULL);
+        lw_parcel_end();
+    }
+    lw_parcel_end();
+    lw_parcel_end();
+}
+
 LW_EXPORT(lw_web_tables) void lw_web_tables(void)
 {
     lw_parcel_begin();
     lw_parcel_object("records");
     for (int i = 0; lw_records[i]; i++) put_record(lw_records[i]);
+    put_record(&lw_logged_record);
     lw_parcel_end();
     lw_parcel_object("results");
     put_table("flight", &lw_flight_table);
@@ -228,4 +251,5 @@ LW_EXPORT(lw_web_tables) void lw_web_tables(void)
     put_words();
     put_signs();
     put_questions();
+    put_log();
 }

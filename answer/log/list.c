@@ -50,11 +50,9 @@ static void tell_day(const lw_entry *entry, lw_teller *t)
     lw_tell_text(t, NULL, day->waters);
 }
 
-void lw_listed_tell(const void *it, lw_teller *t)
+void lw_log_says_count(const lw_listed *listed, lw_teller *t)
 {
-    const lw_listed *listed = it;
     const size_t count = listed->days->count;
-    lw_item columns[LW_COUNT_OF(all_columns)];
     char text[700], path[512];
     lw_text_tame(path, sizeof path, listed->path);
     if (count == 0)
@@ -63,6 +61,14 @@ void lw_listed_tell(const void *it, lw_teller *t)
         LW_FIT(text, "%zu day%s in %s.", count, count == 1 ? "" : "s", path);
     lw_tell_sentence(t, "says", text);
     lw_tell_name(t, "logbook", path);
+}
+
+void lw_listed_tell(const void *it, lw_teller *t)
+{
+    const lw_listed *listed = it;
+    const size_t count = listed->days->count;
+    lw_item columns[LW_COUNT_OF(all_columns)];
+    lw_log_says_count(listed, t);
     memcpy(columns, all_columns, sizeof columns);
     if (has_two_of_a_date(listed->days)) columns[SHORT_COLUMN].head = "id";
     lw_tell_table(t, "days", count ? "" : NULL, columns, LW_COUNT_OF(columns));

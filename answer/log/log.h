@@ -16,6 +16,7 @@ typedef struct lw_listed {
     const lw_entries *days;
 } lw_listed;
 void lw_listed_tell(const void *it, lw_teller *teller);
+void lw_log_days_tell(const void *it, lw_teller *teller);  // a few words each, the newest first
 
 // One day, an lw_entry with everything in it.
 void lw_entry_tell(const void *it, lw_teller *teller);

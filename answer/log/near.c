@@ -134,6 +134,8 @@ static void tell_days(const lw_near *near, lw_teller *t)
     lw_tell_end(t);
 }
 
+#define LEFT_OUT "Gusts' period, temperatures and course do not count."
+
 static void tell_trust(const lw_near *near, lw_teller *t)
 {
     const bool is_like = near->count > 0 && near->found[0].apart <= LIKE_TO;
@@ -145,10 +147,14 @@ static void tell_trust(const lw_near *near, lw_teller *t)
         lw_tell_text(t, NULL,
                      "None of these was a day like this: take from them which way to go, not the "
                      "pin.");
-    lw_tell_text(t, NULL,
-                 "Days are compared by lull, mean and puff, each at 3 m, by chop and by the "
-                 "sailor's weight where --sailor gives it: 2 kn, 10 cm or 8 kg count alike, which "
-                 "is judged. Gusts' period, temperatures and course do not count.");
+    lw_tell_text(
+        t, NULL,
+        near->asks_mass
+            ? "Days are compared by lull, mean and puff, each at 3 m, by chop and by the "
+              "sailor's weight: 2 kn, 10 cm or 8 kg count alike, which is judged. " LEFT_OUT
+            : "Days are compared by lull, mean and puff, each at 3 m, and by chop: 2 kn "
+              "or 10 cm count alike, which is judged. With --sailor the weight counts "
+              "too. " LEFT_OUT);
     lw_tell_end(t);
 }
 

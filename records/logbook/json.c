@@ -8,9 +8,7 @@
 
 #include "records/logbook/arrived.h"
 
-#define FORMAT  "lullwise_logbook"
-#define VERSION 2  // 1 is read too: it has nothing of tracks but their names
-#define DIGITS  12
+#define DIGITS 12
 
 // --- out
 
@@ -58,8 +56,8 @@ static char *text_of(const lw_entries *days)
     bool is_whole = list != NULL;
     for (size_t i = 0; is_whole && i < days->count; i++)
         is_whole = json_array_append_new(list, day_of(&columns, &days->list[i])) == 0;
-    json_t *all = is_whole ? json_pack("{s:i, s:o, s:O}", FORMAT, VERSION, "units",
-                                       units_of(&columns), "days", list)
+    json_t *all = is_whole ? json_pack("{s:i, s:o, s:O}", LW_TRANSFER_FORMAT, LW_TRANSFER_VERSION,
+                                       "units", units_of(&columns), "days", list)
                            : NULL;
     char *text = all ? json_dumps(all, JSON_INDENT(1) | JSON_REAL_PRECISION(DIGITS)) : NULL;
     json_decref(all), json_decref(list);
@@ -123,10 +121,10 @@ static void take_day(json_t *day, const lw_columns *columns, const lw_entry_sour
 
 static bool is_format_ours(const json_t *all, const lw_written *whole, lw_faults *faults)
 {
-    const json_t *version = json_object_get(all, FORMAT);
+    const json_t *version = json_object_get(all, LW_TRANSFER_FORMAT);
     if (!json_is_integer(version) || !json_is_array(json_object_get(all, "days")))
         return say(whole, faults, "this JSON is no export of a logbook");
-    if (json_integer_value(version) < 1 || json_integer_value(version) > VERSION)
+    if (json_integer_value(version) < 1 || json_integer_value(version) > LW_TRANSFER_VERSION)
         return say(whole, faults, "an export of another version: a newer lullwise reads it");
     return true;
 }

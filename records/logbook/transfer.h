@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 //
 // CSV as [rfc4180]: a header line, then a line each; a quantity's unit stands in its head
-// ("wind.lull [kn]"). JSON as [rfc8259]: {"lullwise_logbook": 1, "units": {}, "days": [{}]}.
+// ("wind.lull [kn]"). JSON as [rfc8259]: {"lullwise_logbook": 2, "units": {}, "days": [{}]}.
 
 #ifndef LW_LOGBOOK_TRANSFER_H
 #define LW_LOGBOOK_TRANSFER_H
@@ -12,7 +12,9 @@
 #include "records/logbook/column.h"
 #include "records/source_text.h"
 
-#define LW_TRANSFER_MOST 64000000  // [bytes] that are read in
+#define LW_TRANSFER_MOST    64000000  // [bytes] that are read in
+#define LW_TRANSFER_FORMAT  "lullwise_logbook"
+#define LW_TRANSFER_VERSION 2  // 1 is read too: it has nothing of tracks but their names
 
 // False: no memory, or `out` took less than all.
 bool lw_days_write_csv(const lw_entries *days, FILE *out);

@@ -21,8 +21,9 @@ import { ride } from "./view/ride.js";
 import { signs } from "./view/signs.js";
 import { compare } from "./view/compare.js";
 import { card } from "./view/card.js";
+import { log } from "./view/log.js";
 
-const views = [today, boat, flight, ride, signs, compare, card];
+const views = [today, boat, flight, ride, signs, compare, card, log];
 
 async function open() {
   const engine = await openEngine(document.getElementById("engine"), workerSource);

@@ -22,7 +22,7 @@ export const sizes = { phone: { width: 360, height: 740 }, laptop: { width: 1366
 export const file = new URL("../../build/page/lullwise.html", import.meta.url).href;
 
 /** The views, by the names that stand in the address. */
-export const views = ["today", "boat", "flight", "ride", "signs", "compare", "card"];
+export const views = ["today", "boat", "flight", "ride", "signs", "compare", "card", "log"];
 
 /** letters: [px] that the reader has chosen for letters. */
 export const openBrowser = (letters = 16) =>

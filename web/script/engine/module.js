@@ -145,6 +145,11 @@ class EngineModule {
     return this.told("compare", this.#putAll([utf8.encode(labels.join("\0"))]));
   }
 
+  /** Puts a text into the room; returns its bytes. */
+  putText(text) {
+    return this.#putAll([utf8.encode(text)]);
+  }
+
   // A copy of the bytes that a call left in the room.
   #bytesLeft(count) {
     return new Uint8Array(this.calls.memory.buffer, this.calls.lw_web_room(count), count).slice();

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 import { kinds } from "../base/kinds.js";
+import { logQuestions } from "./log.js";
 import { engineIn } from "./module.js";
 
 let engine;
@@ -118,6 +119,7 @@ const questions = {
     );
     return { choices, compared: engine.compare(labels) };
   },
+  ...logQuestions(() => engine),
 };
 
 function answer({ id, question, words }) {

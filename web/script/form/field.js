@@ -39,16 +39,18 @@ class NumberField {
   #note = make("p", { class: "note", id: freshId() });
   #isTyping = false; // something that is not taken yet
   #steps = []; // [sign, button], down and up
+  #step; // of its unit; undefined: half a tape's error
   #isOwn; // whether a fault is told here
   #isFaulty = false;
   #isAccused = false; // by others
 
-  constructor(page, kind, path, { stepped, label, isOwn }) {
+  constructor(page, kind, path, { stepped, label, isOwn, step }) {
     const { sections } = page.tables.records[kind];
     this.#page = page;
     this.#kind = kind;
     this.#path = path;
     this.#isOwn = isOwn;
+    this.#step = step;
     this.#row = rowOf(page.tables, kind, this.#section, path.split(".").at(-1));
     this.#isLabelled = sections.some(
       (one) => one.kind === "labelled" && one.table.key === this.#section,
@@ -82,7 +84,9 @@ class NumberField {
     if (this.#isTyping || (si === undefined && !refused)) return;
     this.#input.value = refused
       ? withoutUnit(refused.text, unit)
-      : entry(this.#row, si, state.speedUnit);
+      : si === null
+        ? ""
+        : entry(this.#row, si, state.speedUnit);
     this.#tell(refused?.faults ?? state.doubts[this.#kind]);
     for (const [sign, button] of this.#steps)
       button.setAttribute("aria-disabled", this.#further(sign) === null);
@@ -150,7 +154,8 @@ class NumberField {
   #further(sign) {
     const row = this.#row;
     const { inSi } = this.#shown();
-    const by = (sign * (row.error || 10 ** -row.decimals) * row.in_si) / inSi / 2;
+    const step = this.#step ?? (row.error || 10 ** -row.decimals) / 2;
+    const by = (sign * step * row.in_si) / inSi;
     const record = this.#page.tables.records[this.#kind];
     const values = this.#page.store.state.values[this.#kind];
     const { least, most } = boundsOf(record, values, this.#path, row);
@@ -169,12 +174,13 @@ class NumberField {
 }
 
 /**
- * A number with its unit, its way of measuring, and steps down and up where `stepped`.
+ * A number with its unit, its way of measuring, and steps down and up where `stepped`: of `step`
+ * units, or half a tape's error.
  * isOwn(fault): whether it is told here. path: "wind.lull", "legs.0.length".
  * Returns { element, update(state), accuse(isAccused) }.
  */
-export const numberField = (page, kind, path, { stepped, label, isOwn = () => true } = {}) =>
-  new NumberField(page, kind, path, { stepped, label, isOwn });
+export const numberField = (page, kind, path, { stepped, label, isOwn = () => true, step } = {}) =>
+  new NumberField(page, kind, path, { stepped, label, isOwn, step });
 
 /** The name of a record. */
 export function nameField(page, kind) {
@@ -226,7 +232,7 @@ export function wordField(page, kind, path, title, choices) {
         "label",
         { class: "choice" },
         input,
-        make("span", {}, heading(key), doc && make("small", {}, doc)),
+        make("span", {}, heading(key.replaceAll("-", " ")), doc && make("small", {}, doc)),
       ),
     };
   });

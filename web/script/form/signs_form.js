@@ -16,8 +16,8 @@ const fromPhoto = ["bow", "ride-height", "wand"];
 /** The texts that are asked for beside signs, pin, course and wind. */
 export const readings = [...known, ...fromPhoto];
 
-// A button for each sign of the engine; onTap(keys that are pressed then).
-function signButtons({ signs }, onTap) {
+/** A button for each sign of the engine; onTap(keys that are pressed then). */
+export function signButtons({ signs }, onTap) {
   let pressed = [];
   const toggle = (key) => {
     const wanted = pressed.includes(key) ? pressed.filter((one) => one !== key) : [...pressed, key];

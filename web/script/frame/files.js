@@ -4,6 +4,7 @@
 import { make } from "../base/dom.js";
 import { sentenceOf } from "../form/field.js";
 import { kinds } from "../base/kinds.js";
+import { saveAs } from "../base/save.js";
 
 const MOST = 1e6; // [bytes] LW_FILE_MOST
 
@@ -56,9 +57,7 @@ export async function offerFile(page, kind) {
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^-|-$/g, "");
-  const address = URL.createObjectURL(new Blob([text], { type: "text/yaml" }));
-  make("a", { href: address, download: `${name || kind}.yaml` }).click();
-  setTimeout(() => URL.revokeObjectURL(address), 1000);
+  saveAs(`${name || kind}.yaml`, text, "text/yaml");
 }
 
 /** Boat, sailor and day, a file each. */

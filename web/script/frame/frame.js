@@ -3,6 +3,7 @@
 
 import { aboutLine } from "./about.js";
 import { linkTo, make } from "../base/dom.js";
+import { dateAndTime } from "../base/clock.js";
 import { offerFile, saveAll, takeFiles } from "./files.js";
 import { kinds } from "../base/kinds.js";
 import { namesOf } from "../keep/records.js";
@@ -201,13 +202,6 @@ function viewLinks(store, views) {
     }),
   );
   return make("nav", { "aria-label": "Views" }, links);
-}
-
-// "2026-11-29 09:30", by the clock here.
-function dateAndTime(date = new Date()) {
-  const two = (number) => String(number).padStart(2, "0");
-  const day = [date.getFullYear(), two(date.getMonth() + 1), two(date.getDate())].join("-");
-  return `${day} ${two(date.getHours())}:${two(date.getMinutes())}`;
 }
 
 // On a print: of what it is, and when.

@@ -4,7 +4,7 @@
 // Each record stands under a key of its own, so that what one tab keeps takes nothing from another.
 // What was shown last is a tab's own; a new one begins with what any tab has shown.
 
-import { byKind, kinds } from "../base/kinds.js";
+import { keptKinds } from "../base/kinds.js";
 
 const RECORD = "lullwise.record."; // and kind and identity
 const LAST = "lullwise.last";
@@ -53,9 +53,9 @@ export function rememberShown(state) {
 export const lastDayPin = () => read("localStorage", DAY_PIN);
 export const rememberDayPin = (found) => write("localStorage", DAY_PIN, found);
 
-/** All kept records: { boat: [{ id, tree }], ... }, the oldest first. */
+/** All kept records: { boat: [{ id, tree }], ..., log: [...] }, the oldest first. */
 export function keptRecords() {
-  const kept = byKind(() => []);
+  const kept = Object.fromEntries(keptKinds.map((kind) => [kind, []]));
   for (const key of keys()
     .filter((one) => one.startsWith(RECORD))
     .sort()) {
@@ -69,12 +69,15 @@ export function keptRecords() {
 /** Keeps a record under its identity; null forgets it. */
 export const keepRecord = (kind, id, tree) => write("localStorage", `${RECORD}${kind}.${id}`, tree);
 
+/** Whether a record stands there: a private window or a full one keeps nothing. */
+export const isKept = (kind, id) => read("localStorage", `${RECORD}${kind}.${id}`) !== null;
+
 /** Tells of records that another tab keeps or forgets: told(kind, id, tree or null). */
 export function onOtherTab(told) {
   addEventListener("storage", ({ key, newValue }) => {
     if (!key?.startsWith(RECORD)) return;
     const [kind, id] = placeOf(key);
-    if (kinds.includes(kind)) told(kind, id, newValue === null ? null : JSON.parse(newValue));
+    if (keptKinds.includes(kind)) told(kind, id, newValue === null ? null : JSON.parse(newValue));
   });
 }
 

@@ -3,9 +3,10 @@
 //
 // Invented ones are always there and never change: an edit makes a copy. What a link brings has
 // no identity (null) until it is kept or edited. `kept` is a part of the state, so that undo
-// reaches it: { boat: [{ id, tree }], ... }; `ids` tells which record is in use, by kind.
+// reaches it: { boat: [{ id, tree }], ..., log: [...] }, logged days among it; `ids` tells which
+// record is in use, by kind.
 
-import { byKind, kinds } from "../base/kinds.js";
+import { byKind, keptKinds, kinds, LOG } from "../base/kinds.js";
 import { freshIdentity, keepRecord, keptRecords, recordsByName } from "./memory.js";
 import { apply, differences, isAlike } from "../base/tree.js";
 
@@ -73,6 +74,15 @@ export function edited(state, kind, tree) {
   return inUse(state, kind, { ...tree, name: `${tree.name.replace(MARK, "")}, changed` });
 }
 
+/** The state with logged days, [{ id, tree }]. */
+export const withDays = (state, days) => ({
+  ...state,
+  kept: {
+    ...state.kept,
+    [LOG]: days.reduce((list, { id, tree }) => withRecord(list, id, tree), state.kept[LOG]),
+  },
+});
+
 /** The state without a kept record; if it is in use it stays so, unkept. */
 export const without = (state, kind, id) => ({
   ...state,
@@ -93,7 +103,7 @@ export function withOthers(state, kind, id, { before, after }) {
 
 /** Makes what the browser keeps what the state has. */
 export function keepChanges(was, is) {
-  for (const kind of kinds) {
+  for (const kind of keptKinds) {
     if (was[kind] === is[kind]) continue;
     const before = new Map(was[kind].map(({ id, tree }) => [id, tree]));
     for (const { id, tree } of is[kind]) {

@@ -140,7 +140,16 @@ class Store {
     const tree = { ...this.#state.set[kind], name };
     return this.#ifSound(kind, tree, () => this.#use(kind, tree));
   }
-  /** Forgets a kept record; one in use stays in use. */
+  /** Keeps logged days, [{ id, tree }], as one change. */
+  keepDays(days) {
+    return this.#inTurn(() => {
+      const next = records.withDays(this.#state, days);
+      if (isSame(next.kept, this.#state.kept)) return;
+      this.#mark();
+      this.#change(next);
+    });
+  }
+  /** Forgets a kept record, or a logged day; one in use stays in use. */
   forget(kind, id) {
     return this.#inTurn(() => {
       this.#mark();

@@ -5,6 +5,7 @@ import { drawRefusal, drawTold } from "../answer/told.js";
 import { freshId, make } from "../base/dom.js";
 import { picture } from "../base/picture.js";
 import { withUnit } from "../base/number.js";
+import { saveAs } from "../base/save.js";
 import { workBar } from "../answer/work_bar.js";
 
 const PAUSE = 400; // [ms] after the last change, before the long work begins
@@ -37,12 +38,6 @@ function seasonField({ help, unit }, onchange) {
       return text && text.slice(0, last) + withUnit(text.slice(last), unit);
     },
   };
-}
-
-function save(name, text) {
-  const address = URL.createObjectURL(new Blob([text], { type: "image/svg+xml" }));
-  make("a", { href: address, download: name }).click();
-  setTimeout(() => URL.revokeObjectURL(address), 1000);
 }
 
 class Card {
@@ -144,7 +139,7 @@ class Card {
   }
 
   #saveAll() {
-    this.#drawn.forEach((svg, i) => save(i ? "card-2.svg" : "card.svg", svg));
+    this.#drawn.forEach((svg, i) => saveAs(i ? "card-2.svg" : "card.svg", svg, "image/svg+xml"));
   }
 }
 
