@@ -5,6 +5,7 @@
 
 #include <string.h>
 
+#include "answer/learned.h"
 #include "records/record_file.h"
 #include "records/record_value.h"
 
@@ -139,6 +140,7 @@ bool lw_inputs_read(lw_inputs *inputs, const lw_options *options, lw_faults *fau
     lw_reading readings[RECORD_COUNT];
     begin(readings, inputs);
     read_files(readings, options, faults);
+    if (faults->fault_count == before) lw_learned_put(&inputs->boat, options, faults);
     read_sets(readings, options, faults);
     return faults->fault_count == before && settle(readings, inputs, faults);
 }

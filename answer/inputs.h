@@ -7,10 +7,11 @@
 #include "answer/options.h"
 #include "lullwise/day.h"
 
-#define LW_INPUT_OPTIONS "boat sailor day set aim"
+#define LW_INPUT_OPTIONS "boat sailor day learned set aim"
 
-// Files of --boat, --sailor and --day (the examples of `lullwise new` where none is given), then
-// --set and --aim in their order. All faults of all of them are added; true when there was none.
+// Files of --boat, --sailor and --day (the examples of `lullwise new` where none is given), what
+// --learned has of the boat, then --set and --aim in their order. All faults of all of them are
+// added; true when there was none.
 bool lw_inputs_read(lw_inputs *inputs, const lw_options *options, lw_faults *faults);
 
 // One more assignment ("boat.", "sailor." or "day." in front, or not), given with an option, which

@@ -68,6 +68,8 @@ static const lw_quantity stop_row = {
 static const lw_quantity season_row = {
     .key = "season", .unit = LW_UNIT_KN, .min = 2.0, .max = 40.0,
     .usual_min = 3.0, .usual_max = 35.0};
+static const lw_quantity days_row = {
+    .key = "days", .unit = LW_UNIT_NONE, .min = 1.0, .max = 200.0};
 static const lw_quantity width_row = {
     .key = "width", .unit = LW_UNIT_NONE, .min = 240.0, .max = 10000.0};
 static const lw_quantity port_row = {
@@ -80,6 +82,8 @@ static const lw_option list[] = {
     {"day",     0,   "FILE",      NULL, "Wind, sea and course. Without it: 8, 11 and 14 kn in "
                                         "lull, "
                                         "mean and puff, upwind and down again."},
+    {"learned", 0,   "FILE",      NULL, "What lullwise learn has learned of the boat, put into her "
+                                        "before anything is worked out."},
     {"set",     0,   "KEY=VALUE", NULL, "Change one value after the files are read, as in --set "
                                         "main_foil.span='1.05 m'. May be given again."},
     {"pin",     0,   "LABEL",     NULL, "This pin only; for hold: the pin in the boat; for "
@@ -151,6 +155,7 @@ static const lw_option list[] = {
     {"error",   0,   "PART",      &error_row, "With --runs: ends as soon as every rate is known "
                                         "to this part, as in --error '5 %', which is taken "
                                         "without it."},
+    {"days",    0,   "NUMBER",    &days_row, "How many days are invented; 40 without it."},
     {"every",   0,   "TIME",      &every_row, "From row to row of the history, as in --every "
                                         "'0.2 s', which is taken without it."},
     {"csv",     0,   "FILE",      NULL, "Also write the history into this file, a row a "

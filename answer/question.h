@@ -52,6 +52,7 @@ typedef struct lw_question {
     lw_writer *draw_back;       // its second page; NULL: it has one
     lw_writer *log;             // a history as CSV; NULL: none
     lw_writer *map;             // where it was, as GeoJSON; NULL: none
+    lw_writer *record;          // what it found, for -o; NULL: none
     void (*release)(void *it);  // gives memory back; NULL: it holds none
     const char *work;           // what is worked out, for a line of progress
 } lw_question;

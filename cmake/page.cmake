@@ -4,7 +4,7 @@ file(GLOB page_sources CONFIGURE_DEPENDS picture/*.c web/*.c
      records/fault.c records/key_text.c records/logbook/arrived.c records/logbook/column.c records/logbook/csv.c
      records/logbook/entry.c records/offsets_file.c records/record_*.c records/section_file.c records/source_text.c records/svg.c records/utf8.c records/yaml_*.c)
 file(GLOB_RECURSE answer_sources CONFIGURE_DEPENDS answer/*.c)
-list(FILTER answer_sources EXCLUDE REGEX "/answer/track/")  # reads files
+list(FILTER answer_sources EXCLUDE REGEX "/answer/(track|learn|invent)/")  # read files
 file(GLOB yaml_sources ${LW_YAML_SOURCE}/src/*.c)
 
 add_library(page_yaml STATIC ${yaml_sources})

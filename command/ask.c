@@ -85,8 +85,9 @@ static lw_exit answer(const lw_question *question, void *it, const lw_options *o
     const bool is_drawn = lw_pages_write(question, it, options);
     const bool is_logged = write_file(options, "csv", question->log, it);
     const bool is_mapped = write_file(options, "geojson", question->map, it);
+    const bool is_kept = write_file(options, "output", question->record, it);
     const bool is_answered = !question->is_answered || question->is_answered(it);
-    const bool is_fine = is_told && is_drawn && is_logged && is_mapped && is_answered;
+    const bool is_fine = is_told && is_drawn && is_logged && is_mapped && is_kept && is_answered;
     return is_fine ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
 }
 

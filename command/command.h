@@ -15,6 +15,8 @@
     X(track)               \
     X(desk)                \
     X(log)                 \
+    X(learn)               \
+    X(invent)              \
     X(quantities)
 // clang-format on
 

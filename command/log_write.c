@@ -43,11 +43,12 @@ static void put_tracks(lw_entry *entry, const lw_options *options, lw_faults *fa
 static void put_sailed(lw_entry *entry, const lw_options *options, lw_faults *faults)
 {
     lw_faults ignored = {0};
-    const char *first = lw_options_text(options, "track");
-    if (!first) return;
+    const char *paths[LW_GIVEN_MOST + 1] = {NULL};
+    for (size_t n = 0; n < LW_GIVEN_MOST && (paths[n] = lw_options_nth(options, "track", n));) n++;
+    if (!paths[0]) return;
     entry->day.sailed = lw_entry_blank().day.sailed;
-    if (!lw_sailed_read(&entry->day.sailed, options, &ignored)) {
-        const lw_written written = {.file = "command line", .key = "--track", .text = first};
+    if (!lw_sailed_read(&entry->day.sailed, paths, options->wants_end, &ignored)) {
+        const lw_written written = {.file = "command line", .key = "--track", .text = paths[0]};
         LW_FIT(lw_faults_doubt(faults, &written)->sentence,
                "no track that can be read: only its name is kept");
     }

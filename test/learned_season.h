@@ -20,15 +20,15 @@ typedef struct made_season {
     lw_flights flights;  // with it
 } made_season;
 
-// The demo boat with two of her pins: what is learned needs no more, and it is twice as quick.
+// The demo boat, with all her pins when there is time, else with one of them.
 static void begin_season(made_season *made)
 {
     const char *why;
     read_demo();
-    if (demo.boat.pin_count == 4) {
-        memmove(&demo.boat.pins[0], &demo.boat.pins[1], 2 * sizeof demo.boat.pins[0]);
-        demo.boat.pin_count = 2;
-        CHECK(lw_day_settle(&demo.day, &why));
+    CHECK(lw_day_settle(&demo.day, &why));
+    if (soak_times() == 1 && demo.boat.pin_count > 1) {
+        demo.boat.pins[0] = demo.boat.pins[1];
+        demo.boat.pin_count = 1;
     }
     made->season = (lw_season){.boat = &demo.boat,
                                .sections = &demo.sections,
@@ -41,7 +41,7 @@ static void begin_season(made_season *made)
 // Hidden quantities by chance, as often as thought before, within twice their errors.
 static void hide(const lw_learning *learning, lw_seed *seed, made_season *made)
 {
-    double z[LW_HIDDEN_COUNT];
+    double z[LW_UNKNOWNS] = {0.0};
     for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
         do z[k] = lw_seed_normal(seed);
         while (fabs(z[k]) > 2.0);
@@ -60,7 +60,8 @@ static void sail(lw_seed *seed, made_season *made)
         lw_lesson_day *day = &made->days[i];
         const double part = lw_seed_uniform(seed);
         made->winds[i] = (8.0 + 12.0 * part) * LW_KN;
-        day->pin = part + 0.5 * lw_seed_uniform(seed) > 0.75;
+        const double pin = part * (double)demo.boat.pin_count + lw_seed_uniform(seed) - 0.5;
+        day->pin = (size_t)fmin(fmax(pin, 0.0), (double)(demo.boat.pin_count - 1));
         day->wind = made->winds[i] + LW_WIND_ERROR * lw_seed_normal(seed);
         for (size_t row = 0; row < LW_LESSON_COUNT; row++) {
             const lw_quantity *number = &lw_lesson_table.rows[row];

@@ -6,7 +6,7 @@
 const lw_question lw_question_hold = {
     .name = "hold",
     .summary = "The wind builds: hold the pin that is in the boat, or stop and change it.",
-    .takes = "boat sailor day set pin left builds-to stop json",
+    .takes = "boat sailor day learned set pin left builds-to stop json",
     .doc =
         "Weighs what is left of the race against a stop: time to the finish with the pin of --pin "
         "held and with each other pin, from rides in the same gusts, swims at the day's cost, "

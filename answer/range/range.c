@@ -6,7 +6,7 @@
 const lw_question lw_question_range = {
     .name = "range",
     .summary = "From what wind each pin flies, up to what wind it is held, and what ends it.",
-    .takes = "boat sailor day set pin puff svg width force json",
+    .takes = "boat sailor day learned set pin puff svg width force json",
     .doc =
         "Works out each pin upwind, on a reach and downwind. Takes off: least wind that lifts her "
         "through the hump on that course. Stays up: least wind in which she keeps flying. Held "

@@ -8,7 +8,7 @@
 const lw_question lw_question_ride = {
     .name = "ride",
     .summary = "A ride through the day's gusts and chop: what happens, and how often.",
-    .takes = "boat sailor day set " LW_FLIGHT_OPTIONS
+    .takes = "boat sailor day learned set " LW_FLIGHT_OPTIONS
              " minutes seed runs error every csv svg force json",
     .doc =
         "Sails boat and sailor for some minutes through the day's lulls, puffs and waves, trimmed "

@@ -6,7 +6,7 @@
 const lw_question lw_question_swims = {
     .name = "swims",
     .summary = "How often each pin swims in winds around the day's, from rides in gusts and chop.",
-    .takes = "boat sailor day set pin json",
+    .takes = "boat sailor day learned set pin json",
     .doc =
         "Sails each pin upwind, on a reach and downwind through the day's gusts and chop, in mean "
         "winds from well below the day's to well above, many rides in each, and counts the swims. "

@@ -16,14 +16,12 @@ typedef struct sailing {
     lw_track_event list[LW_TRACKED_EVENTS];
 } sailing;
 
-static bool read_files(lw_track_file *file, const lw_options *options, lw_faults *faults)
+static bool read_files(lw_track_file *file, const char *const *paths, lw_faults *faults)
 {
-    const char *path, *first = lw_options_nth(options, "track", 0);
-    file->wants_end = options->wants_end;
-    for (size_t n = 0; (path = lw_options_nth(options, "track", n)); n++) {
-        if (!lw_track_file_read(file, path, faults)) return false;
+    for (size_t n = 0; paths[n]; n++) {
+        if (!lw_track_file_read(file, paths[n], faults)) return false;
     }
-    return lw_track_file_settle(file, first, faults);
+    return lw_track_file_settle(file, paths[0], faults);
 }
 
 static lw_sailed sailed_of(sailing *s)
@@ -37,16 +35,18 @@ static lw_sailed sailed_of(sailing *s)
     return lw_sailed_of(&s->track, &summary);
 }
 
-bool lw_sailed_read(lw_sailed *sailed, const lw_options *options, lw_faults *faults)
+bool lw_sailed_read(lw_sailed *sailed, const char *const *paths, bool (*wants_end)(void),
+                    lw_faults *faults)
 {
     sailing *s = calloc(1, sizeof *s);
-    if (!s) return lw_faults_no_memory(faults, "--track");
-    bool is_read = read_files(&s->file, options, faults);
+    if (!s) return lw_faults_no_memory(faults, paths[0]);
+    s->file.wants_end = wants_end;
+    bool is_read = read_files(&s->file, paths, faults);
     if (is_read) {
         s->track = (lw_track){.fixes = s->file.fixes,
                               .ways = calloc(s->file.count, sizeof *s->track.ways),
                               .count = s->file.count};
-        is_read = s->track.ways || lw_faults_no_memory(faults, "--track");
+        is_read = s->track.ways || lw_faults_no_memory(faults, paths[0]);
     }
     if (is_read) *sailed = sailed_of(s);
     free(s->track.ways);

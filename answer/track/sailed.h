@@ -4,11 +4,13 @@
 #ifndef LW_ANSWER_SAILED_H
 #define LW_ANSWER_SAILED_H
 
-#include "answer/options.h"
 #include "lullwise/logged.h"
+#include "records/fault.h"
 
-// Of the files of --track, taken as one track; the wind's direction from instruments or from the
-// sailing. False, with faults, where they are no tracks; *sailed is then as it was.
-bool lw_sailed_read(lw_sailed *sailed, const lw_options *options, lw_faults *faults);
+// Of files (NULL-ended), taken as one track; the wind's direction from instruments or from the
+// sailing. False, with faults, where they are no tracks; *sailed is then as it was. wants_end:
+// whether to give up; or NULL.
+bool lw_sailed_read(lw_sailed *sailed, const char *const *paths, bool (*wants_end)(void),
+                    lw_faults *faults);
 
 #endif

@@ -6,7 +6,7 @@
 const lw_question lw_question_track = {
     .name = "track",
     .summary = "What a sailed track tells: speeds, wind, flights, swims, tacks and gybes.",
-    .takes = "wind-from boat sailor day set pin svg geojson csv force json",
+    .takes = "wind-from boat sailor day learned set pin svg geojson csv force json",
     .doc =
         "Reads tracks in GPX 1.0 or 1.1, NMEA 0183 or CSV, several as one, and counts what is "
         "wrong "

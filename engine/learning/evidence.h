@@ -7,6 +7,11 @@
 
 #include "lullwise/learning.h"
 
+// Behind them stands what days are off alike, for each row of the lessons: in any wind, and then
+// evenly more with the wind. Steady flight is not gusts and chop, and a sailor may have a habit.
+// In its own error, which is a part of the row's.
+#define LW_UNKNOWNS (LW_HIDDEN_COUNT + 2 * LW_LESSON_COUNT)
+
 // How numbers told depend on z, all of one day, in one wind.
 #define LW_TERMS_MOST (2 * LW_LESSON_COUNT)
 typedef struct lw_terms {
@@ -15,21 +20,21 @@ typedef struct lw_terms {
     double foreseen[LW_TERMS_MOST];  // [SI] at z
     double error[LW_TERMS_MOST];     // [SI] of the number told
     double by_wind[LW_TERMS_MOST];   // [SI/(m/s)]
-    double slope[LW_TERMS_MOST][LW_HIDDEN_COUNT];
+    double slope[LW_TERMS_MOST][LW_UNKNOWNS];
 } lw_terms;
 
 // Adds a row of the lessons with a pin in a wind, at z. False: it is not foreseen for all that was
 // tried.
 bool lw_terms_add(lw_terms *terms, const lw_learning *learning, const lw_lesson_day *day,
-                  size_t row, const double z[LW_HIDDEN_COUNT]);
+                  size_t row, const double z[LW_UNKNOWNS]);
 
 // Precision, and what it pulls towards: before any day one and nothing.
 typedef struct lw_evidence {
-    double precision[LW_HIDDEN_COUNT][LW_HIDDEN_COUNT];
-    double pull[LW_HIDDEN_COUNT];
+    double precision[LW_UNKNOWNS][LW_UNKNOWNS];
+    double pull[LW_UNKNOWNS];
 } lw_evidence;
 
-lw_evidence lw_evidence_before(const double z[LW_HIDDEN_COUNT]);
+lw_evidence lw_evidence_before(const double z[LW_UNKNOWNS]);
 
 // With C = E + s s^T, E the errors squared and s = by_wind x the wind's error, C^-1 is by
 // Sherman and Morrison  [golub-van-loan].
@@ -38,14 +43,14 @@ lw_evidence lw_evidence_before(const double z[LW_HIDDEN_COUNT]);
 void lw_evidence_add(lw_evidence *evidence, const lw_terms *terms, const double *told);
 
 // Solves precision x = right, in place; false where it cannot be.
-bool lw_evidence_solve(const lw_evidence *evidence, double right[LW_HIDDEN_COUNT]);
+bool lw_evidence_solve(const lw_evidence *evidence, double right[LW_UNKNOWNS]);
 
-// Most likely z of all days but every LW_PARTS-th from `left_out` on; LW_PARTS: none is left out.
-#define LW_PARTS 5
-lw_evidence lw_evidence_of(const lw_learning *learning, size_t left_out, double z[LW_HIDDEN_COUNT]);
+// Most likely z of all days but every LW_FOLDS-th from `left_out` on; LW_FOLDS: none is left out.
+#define LW_FOLDS 5
+lw_evidence lw_evidence_of(const lw_learning *learning, size_t left_out, double z[LW_UNKNOWNS]);
 
-lw_hidden lw_hidden_at(const lw_learning *learning, const double z[LW_HIDDEN_COUNT]);
-void lw_hidden_from(const lw_learning *learning, const lw_hidden *hidden,
-                    double z[LW_HIDDEN_COUNT]);
+// Nothing is off alike in the second.
+lw_hidden lw_hidden_at(const lw_learning *learning, const double z[LW_UNKNOWNS]);
+void lw_hidden_from(const lw_learning *learning, const lw_hidden *hidden, double z[LW_UNKNOWNS]);
 
 #endif

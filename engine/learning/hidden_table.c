@@ -28,6 +28,24 @@ static const lw_quantity hidden_rows[] = {
      .doc = "Sail power: greatest lift of the sail as it is set / as given."},
 };
 
+#define ERROR(member, u, most, digits)                                                         \
+    {                                                                                          \
+        LW_MEMBER(lw_hidden, member), .symbol = "e", .unit = LW_UNIT_##u, .min = 0.0,          \
+        .max = most, .preset = most, .decimals = digits, .doc = "One standard error of it."    \
+    }
+static const lw_quantity error_rows[] = {
+    ERROR(main_incidence, DEG, 2.0, 2), ERROR(rudder_incidence, DEG, 2.0, 2),
+    ERROR(main_chord, NONE, 0.25, 3),   ERROR(drag_area, M2, 0.8, 2),
+    ERROR(sail_power, NONE, 0.4, 3),
+};
+
+static const lw_quantity taught_rows[] = {
+    {LW_MEMBER(lw_taught, days),    .symbol = "N", .unit = LW_UNIT_NONE, .min = 0.0,
+     .max = 1e6, .preset = 0.0, .doc = "Days that it was learned from."},
+    {LW_MEMBER(lw_taught, numbers), .symbol = "n", .unit = LW_UNIT_NONE, .min = 0.0,
+     .max = 1e7, .preset = 0.0, .doc = "Numbers that they told."},
+};
+
 // Errors: half a turn, because nobody winds to a hair; the speed of gusts that differ.  [judged]
 #define TURNS(member, words)                                                                \
     {                                                                                       \
@@ -47,9 +65,42 @@ static const lw_quantity lesson_rows[] = {
 };
 // clang-format on
 LW_TABLE_COVERS(lw_hidden, hidden_rows);
+LW_TABLE_COVERS(lw_hidden, error_rows);
+LW_TABLE_COVERS(lw_taught, taught_rows);
 LW_TABLE_COVERS(lw_lesson, lesson_rows);
 
 const lw_table lw_hidden_table = {"learned", "Learned", hidden_rows, LW_ROW_COUNT(hidden_rows),
                                   "What nobody can measure, as sailed days have it."};
 const lw_table lw_lesson_table = {"lesson", "Lesson", lesson_rows, LW_ROW_COUNT(lesson_rows),
                                   "What a day tells, with the error of each number."};
+
+static const lw_table error_table = {"errors", "Errors", error_rows, LW_ROW_COUNT(error_rows),
+                                     "How surely it is known."};
+static const lw_table taught_table = {"from", "From", taught_rows, LW_ROW_COUNT(taught_rows),
+                                      "What it was learned from."};
+
+#define PLAIN(member, of)                                           \
+    {                                                               \
+        .table = &(of), .kind = LW_SECTION_PLAIN, .required = true, \
+        .offset = offsetof(lw_learned_boat, member)                 \
+    }
+static const lw_section sections[] = {PLAIN(values, lw_hidden_table), PLAIN(errors, error_table),
+                                      PLAIN(from, taught_table)};
+
+// clang-format off
+static const lw_text texts[] = {
+    {.key = "boat", .offset = offsetof(lw_learned_boat, boat), .preset = "",
+     .doc = "Name of the boat."},
+    {.key = "hash", .offset = offsetof(lw_learned_boat, hash), .preset = "",
+     .doc = "Hash of the boat as she was measured: what is learned belongs to her alone."},
+};
+// clang-format on
+
+const lw_record lw_learned_record = {.name = "learned",
+                                     .title = "What was learned of a boat",
+                                     .texts = texts,
+                                     .text_count = LW_ROW_COUNT(texts),
+                                     .sections = sections,
+                                     .section_count = LW_ROW_COUNT(sections),
+                                     .size = sizeof(lw_learned_boat),
+                                     .doc = "Written by `lullwise learn`, taken with --learned."};

@@ -34,10 +34,10 @@ bool lw_learning_is_whole(const lw_learning *l)
 
 size_t lw_learning_steps(lw_learning *l)
 {
-    double z[LW_HIDDEN_COUNT];
+    double z[LW_UNKNOWNS];
     if (l->round == LW_LEARNING_ROUNDS || !lw_learning_is_whole(l)) return steps_now(l);
     if (l->round == 0) l->here = l->first;
-    lw_evidence_of(l, LW_PARTS, z);
+    lw_evidence_of(l, LW_FOLDS, z);
     l->centre = lw_hidden_at(l, z);
     l->round++;
     return steps_now(l);
@@ -46,7 +46,7 @@ size_t lw_learning_steps(lw_learning *l)
 // What a step tries, and where that is kept.
 static lw_flights *tried(lw_learning *l, size_t which, lw_hidden *hidden)
 {
-    double z[LW_HIDDEN_COUNT] = {0.0};
+    double z[LW_UNKNOWNS] = {0.0};
     *hidden = l->centre;
     if (which >= TRIED) return &l->here;
     if (which == 0) return &l->first;
@@ -70,7 +70,7 @@ void lw_learning_step(lw_learning *l, size_t step)
 
 // Numbers that a day tells and that are foreseen.
 static size_t numbers_of(const lw_learning *l, const lw_lesson_day *day,
-                         const double z[LW_HIDDEN_COUNT], lw_terms *terms)
+                         const double z[LW_UNKNOWNS], lw_terms *terms)
 {
     terms->count = 0;
     for (size_t row = 0; row < LW_LESSON_COUNT; row++) {
@@ -83,7 +83,7 @@ static size_t numbers_of(const lw_learning *l, const lw_lesson_day *day,
 static void put_covariance(const lw_evidence *e, lw_learned *learned)
 {
     for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
-        double column[LW_HIDDEN_COUNT] = {0.0};
+        double column[LW_UNKNOWNS] = {0.0};
         column[k] = 1.0;
         lw_evidence_solve(e, column);
         for (size_t j = 0; j < LW_HIDDEN_COUNT; j++) learned->covariance[j][k] = column[j];
@@ -92,10 +92,10 @@ static void put_covariance(const lw_evidence *e, lw_learned *learned)
 
 lw_learned lw_learning_end(const lw_learning *l)
 {
-    double z[LW_HIDDEN_COUNT];
+    double z[LW_UNKNOWNS];
     lw_terms terms;
     lw_learned learned = {.days = 0};
-    const lw_evidence e = lw_evidence_of(l, LW_PARTS, z);
+    const lw_evidence e = lw_evidence_of(l, LW_FOLDS, z);
     learned.values = lw_hidden_at(l, z);
     put_covariance(&e, &learned);
     for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
@@ -136,14 +136,14 @@ static void put_roots(const squares *s, double roots[LW_LESSON_KINDS])
 
 lw_left_out lw_learning_left_out(const lw_learning *l)
 {
-    const double before[LW_HIDDEN_COUNT] = {0.0};
+    const double before[LW_UNKNOWNS] = {0.0};
     squares measured = {{0.0}, {0.0}}, learned = {{0.0}, {0.0}};
     lw_left_out left;
-    for (size_t part = 0; part < LW_PARTS; part++) {
-        double z[LW_HIDDEN_COUNT];
+    for (size_t part = 0; part < LW_FOLDS; part++) {
+        double z[LW_UNKNOWNS];
         lw_terms terms;
         lw_evidence_of(l, part, z);
-        for (size_t i = part; i < l->season->count; i += LW_PARTS) {
+        for (size_t i = part; i < l->season->count; i += LW_FOLDS) {
             const lw_lesson_day *day = &l->season->days[i];
             numbers_of(l, day, before, &terms);
             add_squares(&measured, &terms, &day->told);

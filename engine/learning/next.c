@@ -46,8 +46,9 @@ static bool find_pins(const lw_learning *l, const lw_day *day, lw_next *next)
 
 // How the difference moves with z; 0 where it is not known.
 static void put_slopes(const lw_learning *l, const lw_day *day, const lw_next *next,
-                       double slopes[LW_HIDDEN_COUNT])
+                       double slopes[LW_UNKNOWNS])
 {
+    for (size_t k = LW_HIDDEN_COUNT; k < LW_UNKNOWNS; k++) slopes[k] = 0.0;
     for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
         const double more =
             seconds_of(&l->more[k], next->second, day) - seconds_of(&l->more[k], next->first, day);
@@ -57,12 +58,12 @@ static void put_slopes(const lw_learning *l, const lw_day *day, const lw_next *n
     }
 }
 
-static double error_of(const lw_evidence *e, const double slopes[LW_HIDDEN_COUNT])
+static double error_of(const lw_evidence *e, const double slopes[LW_UNKNOWNS])
 {
-    double x[LW_HIDDEN_COUNT], sum = 0.0;
-    for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) x[k] = slopes[k];
+    double x[LW_UNKNOWNS], sum = 0.0;
+    for (size_t k = 0; k < LW_UNKNOWNS; k++) x[k] = slopes[k];
     if (!lw_evidence_solve(e, x)) return NAN;
-    for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) sum += slopes[k] * x[k];
+    for (size_t k = 0; k < LW_UNKNOWNS; k++) sum += slopes[k] * x[k];
     return sqrt(fmax(sum, 0.0));
 }
 
@@ -70,7 +71,7 @@ static double error_of(const lw_evidence *e, const double slopes[LW_HIDDEN_COUNT
 static bool add_trial(lw_evidence *e, const lw_learning *l, const lw_trial *trial,
                       const lw_day *day)
 {
-    double z[LW_HIDDEN_COUNT];
+    double z[LW_UNKNOWNS];
     lw_terms terms = {.count = 0};
     const size_t pins[] = {trial->pin, trial->other};
     lw_hidden_from(l, &l->centre, z);
@@ -102,12 +103,12 @@ static void take(lw_next *next, const lw_trial *trial)
 
 lw_next lw_learning_next(const lw_learning *l, const lw_day *day)
 {
-    double z[LW_HIDDEN_COUNT], slopes[LW_HIDDEN_COUNT];
+    double z[LW_UNKNOWNS], slopes[LW_UNKNOWNS];
     lw_next next = {.is_known = false};
     const size_t pins = l->season->boat->pin_count;
     next.is_known = find_pins(l, day, &next);
     if (!next.is_known) return next;
-    const lw_evidence known = lw_evidence_of(l, LW_PARTS, z);
+    const lw_evidence known = lw_evidence_of(l, LW_FOLDS, z);
     put_slopes(l, day, &next, slopes);
     next.error = error_of(&known, slopes);
     for (size_t i = 0; i < pins * pins * LW_COURSE_COUNT; i++) {

@@ -65,6 +65,12 @@ typedef struct lw_season {
     size_t count;
 } lw_season;
 
+// The lesson of a logged day sailed with this pin. Speeds flown for a minute count  [judged].
+lw_lesson_day lw_lesson_of(const lw_logged *logged, size_t pin);
+
+// Moves the middle of so many days on for one more; the first replaces what stood there.
+void lw_season_day_add(lw_day *day, size_t before, const lw_logged *logged);
+
 // --- what is foreseen: steady flights trimmed for speed, along the wind
 
 typedef struct lw_foreseen {
@@ -94,6 +100,18 @@ typedef struct lw_learned {
     double covariance[LW_HIDDEN_COUNT][LW_HIDDEN_COUNT];  // in errors before: 1 before any day
     size_t days, numbers;                                 // that counted, and that stood in them
 } lw_learned;
+
+// As it is kept in a file, for the boat whose record has this hash.
+typedef struct lw_taught {
+    double days, numbers;
+} lw_taught;
+typedef struct lw_learned_boat {
+    char boat[LW_NAME_LENGTH];  // its name
+    char hash[LW_NAME_LENGTH];  // 16 hexadecimal digits
+    lw_hidden values, errors;
+    lw_taught from;
+} lw_learned_boat;
+extern const lw_record lw_learned_record;
 
 // Root of the mean squared difference between what days told and what was foreseen of them without
 // them: five parts of the days left out in turn. NAN where no day tells it.
