@@ -10,7 +10,9 @@
 
 #include "command/command.h"
 #include "command/terminal/print.h"
+#include "command/today.h"
 #include "desk/browser.h"
+#include "records/logbook/logbook.h"
 
 // The port given, or the usual one; 0 after a fault was said.
 static uint16_t port_given(const lw_options *options)
@@ -64,8 +66,14 @@ static lw_exit run(const lw_options *options)
 {
     const uint16_t port = port_given(options);
     if (!port) return LW_EXIT_WRONG_INPUT;
-    const lw_desk_limits limits = {
-        .port = port, .visitors = LW_DESK_VISITORS, .seconds = LW_DESK_SECONDS};
+    static char home[LW_LOGBOOK_PATH];
+    const char *logbook = lw_options_text(options, "logbook");
+    if (!logbook && lw_logbook_home(home)) logbook = home;
+    const lw_desk_limits limits = {.port = port,
+                                   .visitors = LW_DESK_VISITORS,
+                                   .seconds = LW_DESK_SECONDS,
+                                   .logbook = logbook,
+                                   .today = lw_today};
     lw_desk_outcome outcome;
     lw_desk *desk = lw_desk_open(&limits, &outcome);
     if (!desk) return say_why_not(outcome, options, port);
@@ -82,10 +90,11 @@ const lw_command lw_command_desk = {
     .name = "desk",
     .summary = "Open the page, with all this in it, in a browser on this computer.",
     .operands = "",
-    .takes = "port no-browser",
+    .takes = "port no-browser logbook",
     .doc =
         "Serves the page to the browsers of this computer, to no other one, until Ctrl-C. What "
-        "you enter there stays in the browser. From this address the page can also be "
+        "you enter there stays in the browser, but for logged days: they are those of the logbook. "
+        "From this address the page can also be "
         "installed, and opens when the desk is closed.",
     .is_behind = true,
     .run = run,

@@ -23,9 +23,11 @@
     20.0  // [s] from a connection's first sign to its end at the latest [judged]
 
 typedef struct lw_desk_limits {
-    uint16_t port;    // 0: any that is free
-    size_t visitors;  // connections at a time
-    double seconds;   // [s] a connection's life at most
+    uint16_t port;               // 0: any that is free
+    size_t visitors;             // connections at a time
+    double seconds;              // [s] a connection's life at most
+    const char *logbook;         // its path, which must outlive the desk; NULL: none
+    const char *(*today)(void);  // the date here as in 2030-05-17; NULL: not known
 } lw_desk_limits;
 
 typedef enum lw_desk_outcome {

@@ -13,6 +13,9 @@
 // What a request says of itself.
 typedef struct lw_asked {
     bool is_reading;      // GET or HEAD
+    bool is_keeping;      // POST
+    bool is_removing;     // DELETE
+    bool has_logbook;     // the desk has one: its days may be asked for
     const char *target;   // as written: "/?wind=12"
     const char *host;     // NULL: none given
     const char *origin;   // NULL: none given
@@ -24,10 +27,13 @@ typedef struct lw_verdict {
     int status;           // of HTTP
     const char *why;      // a line for whoever asked; NULL: the part is the answer
     const lw_part *part;  // NULL when nothing may be served
+    bool is_of_days;      // desk/days.h has the answer
+    const char *id;       // of the day that is meant, or NULL
 } lw_verdict;
 
 // 200 with the part; 307 when "localhost" was asked: one address, so that what the page keeps lies
-// in one place; 400, 403, 404 or 405 with a sentence.
+// in one place; 400, 403, 404 or 405 with a sentence. Days are changed only by who names our
+// origin.
 lw_verdict lw_guard_verdict(const lw_asked *asked, uint16_t port);
 
 #endif

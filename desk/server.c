@@ -17,6 +17,7 @@
 #include <strings.h>
 #include <sys/resource.h>
 
+#include "desk/days.h"
 #include "desk/desk.h"
 #include "desk/guard.h"
 #include "desk/neighbour.h"
@@ -25,7 +26,7 @@
 #include "desk/visitor.h"
 
 #define HEADERS_MOST 8192  // [bytes] the page's state may stand in the address
-#define BODY_MOST    1024  // [bytes] nothing that may be asked has one
+#define BODY_MOST    1024  // [bytes] without a logbook nothing that may be asked has one
 #define BACKLOG      128   // connections not yet accepted
 
 static const int endings[] = {SIGINT, SIGTERM, SIGHUP};
@@ -33,6 +34,8 @@ static const int endings[] = {SIGINT, SIGTERM, SIGHUP};
 
 struct lw_desk {
     uint16_t port;
+    const char *logbook;
+    const char *(*today)(void);
     char address[LW_DESK_ADDRESS_ROOM];
     char policy[LW_POLICY_ROOM];
     struct event_base *base;
@@ -66,11 +69,14 @@ static size_t header_count(const struct evkeyvalq *given, const char *name, cons
     return count;
 }
 
-static lw_asked asked_by(struct evhttp_request *request)
+static lw_asked asked_by(const lw_desk *desk, struct evhttp_request *request)
 {
     const struct evkeyvalq *given = evhttp_request_get_input_headers(request);
     const enum evhttp_cmd_type method = evhttp_request_get_command(request);
     lw_asked asked = {.is_reading = method == EVHTTP_REQ_GET || method == EVHTTP_REQ_HEAD,
+                      .is_keeping = method == EVHTTP_REQ_POST,
+                      .is_removing = method == EVHTTP_REQ_DELETE,
+                      .has_logbook = desk->logbook != NULL,
                       .target = evhttp_request_get_uri(request)};
     asked.host_count = header_count(given, "Host", &asked.host);
     asked.origin_count = header_count(given, "Origin", &asked.origin);
@@ -78,15 +84,14 @@ static lw_asked asked_by(struct evhttp_request *request)
 }
 
 static void add_headers(const lw_desk *desk, struct evhttp_request *request,
-                        const lw_verdict *verdict)
+                        const lw_verdict *verdict, const char *type)
 {
     struct evkeyvalq *out = evhttp_request_get_output_headers(request);
     for (size_t i = 0; i < sizeof headers / sizeof headers[0]; i++) {
         evhttp_add_header(out, headers[i][0], headers[i][1]);
     }
     evhttp_add_header(out, "Content-Security-Policy", desk->policy);
-    evhttp_add_header(out, "Content-Type",
-                      verdict->status == 200 ? verdict->part->type : "text/plain; charset=utf-8");
+    evhttp_add_header(out, "Content-Type", type);
     if (verdict->status == 405) evhttp_add_header(out, "Allow", "GET, HEAD");
     if (verdict->status == 307) {
         char location[HEADERS_MOST + LW_DESK_ADDRESS_ROOM];
@@ -96,30 +101,64 @@ static void add_headers(const lw_desk *desk, struct evhttp_request *request,
     }
 }
 
-// The answer's bytes; the library would send them after a HEAD, too, which is told their length
-// only.
-static void fill(struct evhttp_request *request, struct evbuffer *body, const lw_verdict *verdict)
+// The answer's bytes, which stay where they are until `free_it` is called, if any. The library
+// would send them after a HEAD, too, which is told their length only.
+static void fill(struct evhttp_request *request, const char *bytes, size_t length,
+                 evbuffer_ref_cleanup_cb free_it)
 {
-    const bool is_part = verdict->status == 200;
-    const char *bytes = is_part ? verdict->part->bytes : verdict->why;
-    const size_t length = is_part ? (size_t)(verdict->part->end - bytes) : strlen(bytes);
     char count[24];
     snprintf(count, sizeof count, "%zu", length);
     evhttp_add_header(evhttp_request_get_output_headers(request), "Content-Length", count);
-    if (evhttp_request_get_command(request) == EVHTTP_REQ_HEAD) return;
-    evbuffer_add_reference(body, bytes, length, NULL, NULL);
+    struct evbuffer *body = evhttp_request_get_output_buffer(request);
+    const bool is_head = evhttp_request_get_command(request) == EVHTTP_REQ_HEAD;
+    if (is_head || evbuffer_add_reference(body, bytes, length, free_it, NULL) != 0)
+        if (free_it) free_it(bytes, length, NULL);
+}
+
+static void free_text(const void *text, size_t length, void *given)
+{
+    (void)length, (void)given;
+    free((void *)text);
+}
+
+#define WORDS "text/plain; charset=utf-8"
+
+static void reply_with_days(const lw_desk *desk, struct evhttp_request *request,
+                            const lw_verdict *verdict)
+{
+    struct evbuffer *input = evhttp_request_get_input_buffer(request);
+    const bool keeps = evhttp_request_get_command(request) == EVHTTP_REQ_POST;
+    const size_t length = evbuffer_get_length(input);
+    char *body = keeps ? calloc(1, length + 1) : NULL;
+    if (body) evbuffer_copyout(input, body, length);
+    const lw_days_asked asked = {.path = desk->logbook,
+                                 .today = desk->today ? desk->today() : NULL,
+                                 .id = verdict->id,
+                                 .body = body,
+                                 .length = length};
+    lw_days_answer answer = {.status = 500};
+    if (body || !keeps) answer = lw_days_answered(&asked);
+    add_headers(desk, request, verdict, answer.is_json ? "application/json" : WORDS);
+    if (answer.text) fill(request, answer.text, strlen(answer.text), free_text);
+    evhttp_send_reply(request, answer.status, NULL, NULL);
+    free(body);
 }
 
 static void reply(struct evhttp_request *request, void *given)
 {
     const lw_desk *desk = given;
-    const lw_asked asked = asked_by(request);
+    const lw_asked asked = asked_by(desk, request);
     const lw_verdict verdict = lw_guard_verdict(&asked, desk->port);
-    struct evbuffer *body = evbuffer_new();
-    add_headers(desk, request, &verdict);
-    if (body) fill(request, body, &verdict);
-    evhttp_send_reply(request, verdict.status, NULL, body);
-    if (body) evbuffer_free(body);
+    if (verdict.is_of_days) {
+        reply_with_days(desk, request, &verdict);
+        return;
+    }
+    const bool is_part = verdict.status == 200;
+    const char *bytes = is_part ? verdict.part->bytes : verdict.why;
+    const size_t length = is_part ? (size_t)(verdict.part->end - bytes) : strlen(bytes);
+    add_headers(desk, request, &verdict, is_part ? verdict.part->type : WORDS);
+    fill(request, bytes, length, NULL);
+    evhttp_send_reply(request, verdict.status, NULL, NULL);
 }
 
 static struct bufferevent *visit(struct event_base *base, void *desk)
@@ -165,7 +204,7 @@ static struct evconnlistener *listener_on(struct event_base *base, uint16_t *por
 
 static bool prepare(lw_desk *desk, const lw_desk_limits *limits)
 {
-    desk->port = limits->port;
+    desk->port = limits->port, desk->logbook = limits->logbook, desk->today = limits->today;
     desk->base = event_base_new();
     desk->http = desk->base ? evhttp_new(desk->base) : NULL;
     if (!desk->http) return false;
@@ -178,7 +217,7 @@ static bool prepare(lw_desk *desk, const lw_desk_limits *limits)
     lw_desk_address_of(desk->port, desk->address);
     evhttp_set_timeout(desk->http, (int)limits->seconds + 1);
     evhttp_set_max_headers_size(desk->http, HEADERS_MOST);
-    evhttp_set_max_body_size(desk->http, BODY_MOST);
+    evhttp_set_max_body_size(desk->http, limits->logbook ? LW_DAYS_MOST : BODY_MOST);
     evhttp_set_allowed_methods(desk->http, 0xffff);  // the guard refuses them in words
     evhttp_set_bevcb(desk->http, visit, desk);
     evhttp_set_gencb(desk->http, reply, desk);

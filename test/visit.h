@@ -26,15 +26,17 @@ typedef struct running_desk {
     uint16_t port;
 } running_desk;
 
-// A desk on any free port. It ends by a signal; its exit status is 0 when it closed as it should.
-static inline running_desk start_desk(size_t visitors, double seconds)
+// A desk on any free port, with a logbook. It ends by a signal; its exit status is 0 when it closed
+// as it should.
+static inline running_desk start_desk_with(const char *logbook, size_t visitors, double seconds)
 {
     running_desk desk = {0};
     int ends[2];
     fflush(NULL);
     if (pipe(ends) != 0 || (desk.process = fork()) < 0) return desk;
     if (desk.process == 0) {
-        const lw_desk_limits limits = {.visitors = visitors, .seconds = seconds};
+        const lw_desk_limits limits = {
+            .visitors = visitors, .seconds = seconds, .logbook = logbook};
         lw_desk_outcome outcome;
         lw_desk *opened = lw_desk_open(&limits, &outcome);
         const char *colon = opened ? strrchr(lw_desk_address(opened), ':') : NULL;
@@ -49,6 +51,11 @@ static inline running_desk start_desk(size_t visitors, double seconds)
     if (read(ends[0], &desk.port, sizeof desk.port) != sizeof desk.port) desk.port = 0;
     close(ends[0]);
     return desk;
+}
+
+static inline running_desk start_desk(size_t visitors, double seconds)
+{
+    return start_desk_with(NULL, visitors, seconds);
 }
 
 // True when the process ended by itself, and well.

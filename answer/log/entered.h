@@ -1,4 +1,4 @@
-// entered.h - a day to be logged, or changed, as options tell it: on a command line and in the page.
+// entered.h - a day to be logged, or changed, as options tell it: to the command and to the page.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_ANSWER_LOG_ENTERED_H
@@ -15,7 +15,7 @@ bool lw_entered_has(const char *assignment);
 // date, pin, signs, notes and what --set tells of it. False: all faults; inputs NULL: faulty
 // themselves.
 bool lw_entered_begin(lw_entry *entry, const lw_inputs *inputs, const lw_options *options,
-                     lw_faults *faults);
+                      lw_faults *faults);
 
 // The same options put into a settled entry; --set takes every key of it.
 bool lw_entered_change(lw_entry *entry, const lw_options *options, lw_faults *faults);

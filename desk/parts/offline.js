@@ -11,16 +11,17 @@ async function keep() {
 }
 
 // From the desk while it is open, so that the page is never an old one; else what was kept, under
-// its path alone: what stands behind the "?" is the page's own.
+// its path alone: what stands behind the "?" is the page's own. Logged days are not kept here.
 async function answer(request) {
   const kept = await caches.open(NAME);
   const path = new URL(request.url).pathname;
   try {
     const fresh = await fetch(request);
-    if (fresh.ok && request.method === "GET") await kept.put(path, fresh.clone());
+    if (fresh.ok && request.method === "GET" && PARTS.includes(path))
+      await kept.put(path, fresh.clone());
     return fresh;
   } catch (closed) {
-    return (await kept.match(path)) ?? Response.error();
+    return (await kept.match(path)) ?? new Response(null, { status: 204 }); // nothing to be had
   }
 }
 

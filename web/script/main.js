@@ -8,6 +8,7 @@ import breeze from "../../demo/breeze.yaml";
 import workerSource from "worker:source";
 import { openEngine } from "./engine/engine.js";
 import { kinds } from "./base/kinds.js";
+import { openDeskDays } from "./keep/desk_days.js";
 import { lastDayPin } from "./keep/memory.js";
 import { isFirstTime, openStore } from "./keep/store.js";
 import { buildFrame } from "./frame/frame.js";
@@ -51,6 +52,7 @@ async function open() {
   engine.prepare(fileOf(store.state.set.boat));
   const { main, say } = buildFrame(page, views);
   page.say = say;
+  page.deskDays = openDeskDays(page);
 
   let shown = null;
   function show(state) {

@@ -22,12 +22,11 @@ function freePort() {
   });
 }
 
-/** A desk on a free port, or on the one given: { address, port, close }. */
-export async function openDesk(port) {
+/** A desk on a free port, or on the one given, with a logbook: { address, port, close }. */
+export async function openDesk(port, logbook = "/dev/null/no.db") {
   port ??= await freePort();
-  const process = spawn(program, ["desk", "--no-browser", "--port", `${port}`], {
-    stdio: ["ignore", "pipe", "inherit"],
-  });
+  const words = ["desk", "--no-browser", "--port", `${port}`, "--logbook", logbook];
+  const process = spawn(program, words, { stdio: ["ignore", "pipe", "inherit"] });
   const ended = new Promise((on) => process.once("exit", on));
   const isOpen = await Promise.race([ended.then(() => false), answers(port)]);
   if (!isOpen) throw new Error("the desk did not open");

@@ -9,7 +9,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { after, before, test } from "node:test";
 import { file, openBrowser, openPage, settled, sizes, until, violations } from "./browser.mjs";
-import { lullwise } from "./desk.mjs";
+import { lullwise, openDesk } from "./desk.mjs";
 
 let browser, folder;
 before(async () => {
@@ -295,6 +295,81 @@ test("two tabs: what each adds and changes stands in both", async () => {
     async () => (await titles(page)).some((title) => /pin B: too weak/.test(title)),
     "it",
   );
+  await close();
+});
+
+// What the logbook has; null while it is being made.
+function listed(book) {
+  const ended = lullwise(["log", "list", "--json", "--logbook", `${book}.db`], folder);
+  if (ended.status !== 0) return null;
+  return JSON.parse(ended.stdout).days.rows.map(({ pin, verdict }) => `${pin} ${verdict}`);
+}
+const hasListed = (book, days) => until(() => `${listed(book)}` === `${days}`, `${days} in it`);
+const look = (page) => page.evaluate(() => dispatchEvent(new Event("focus")));
+
+test("at the desk the days are those of its logbook, both ways", async (t) => {
+  season("desk");
+  const desk = await openDesk(undefined, join(folder, "desk.db"));
+  t.after(() => desk.close());
+  const { page, complaints, close } = await openPage(browser, `${desk.address}#log`);
+  await hasDays(page, 3);
+  await until(
+    async () => /3 days in the desk's logbook/.test(await page.textContent(".days")),
+    "it",
+  );
+  await add(page, "C");
+  await page.locator(".day[open]").getByText("Too weak", { exact: true }).click();
+  await hasListed("desk", ["B right", "D null", "A null", "C too weak"]);
+  log("desk", "edit", "2026-06-02", "--set", "verdict=right", "--set", "outing.swims=7");
+  log("desk", "remove", "2026-05-17");
+  await look(page);
+  await hasDays(page, 3);
+  await until(async () => (await titles(page)).some((title) => /pin A: right/.test(title)), "it");
+  await page.locator(".day[open]").getByRole("button", { name: "Remove this day" }).click();
+  await hasListed("desk", ["D null", "A right"]);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await hasListed("desk", ["D null", "A right", "C too weak"]);
+  assert.deepEqual(complaints, []);
+  await close();
+});
+
+test("what is kept while the desk is closed waits for it, none is doubled or lost", async (t) => {
+  log("wait", "add", ...files, "--pin", "B", "--date", "2026-05-17");
+  const desk = await openDesk(undefined, join(folder, "wait.db"));
+  const { page, close } = await openPage(browser, `${desk.address}#log`);
+  await hasDays(page, 1);
+  await desk.close();
+  await add(page, "C");
+  await look(page);
+  await until(
+    async () => /until the desk is open/.test(await page.textContent(".days")),
+    "waiting",
+  );
+  log("wait", "add", ...files, "--pin", "D", "--date", "2026-05-18");
+  const again = await openDesk(desk.port, join(folder, "wait.db"));
+  t.after(() => again.close());
+  await look(page);
+  await hasDays(page, 3);
+  await hasListed("wait", ["B null", "D null", "C null"]);
+  await again.close();
+  await rm(join(folder, "wait.db"));
+  const anew = await openDesk(desk.port, join(folder, "wait.db"));
+  t.after(() => anew.close());
+  await look(page);
+  await hasListed("wait", ["B null", "D null", "C null"]);
+  await hasDays(page, 3);
+  await close();
+});
+
+test("a logbook that cannot be written is told of, and the day stays in the browser", async (t) => {
+  await writeFile(join(folder, "no.db"), "this is no logbook, but a text");
+  const desk = await openDesk(undefined, join(folder, "no.db"));
+  t.after(() => desk.close());
+  const { page, close } = await openPage(browser, `${desk.address}#log`);
+  await settled(page);
+  await add(page, "B");
+  await until(async () => /no logbook/.test(await page.textContent(".told")), "why");
+  assert.equal((await kept(page)).length, 1);
   await close();
 });
 

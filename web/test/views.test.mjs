@@ -42,7 +42,7 @@ for (const [place, addressOf] of [
           assert.deepEqual(await violations(page), [], `${view}, ${colorScheme}`);
         }
       }
-      const own = ["/", "/app.webmanifest", "/offline.js", "/icon.svg"].map(
+      const own = ["/", "/app.webmanifest", "/offline.js", "/icon.svg", "/days"].map(
         (path) => new URL(path, desk.address).href,
       );
       const strange = requests.filter(

@@ -18,9 +18,12 @@ export function freshDayId() {
 /** [column, text] of all that is told of a day. */
 export const fieldsOf = (tree) => differences(tree, {});
 
-/** The tree of a day that the engine hands over. */
+/** The tree of a day that the engine hands over: { column: text }. */
 export const treeOf = (day) =>
-  Object.entries(day).reduce((tree, [column, text]) => withText(tree, column, text), {});
+  Object.entries(day).reduce(
+    (tree, [column, text]) => (text === "" ? tree : withText(tree, column, text)),
+    {},
+  );
 
 /** The days kept, by id, as the engine takes them. */
 export const daysOf = (state) =>
@@ -31,15 +34,21 @@ const valueOf = ({ is_number }, text) => (is_number ? (text ? Number(text) : nul
 const unitsOf = ({ columns }) =>
   Object.fromEntries(columns.filter(({ unit }) => unit).map(({ key, unit }) => [key, unit]));
 
-/** The file of days, [{ tree }]; log: what the tables tell of it. */
+/** A day as a file has it; log: what the tables tell of that. */
+export function dayOf(log, tree) {
+  const told = new Map(fieldsOf(tree));
+  return Object.fromEntries(
+    log.columns.map((column) => [column.key, valueOf(column, told.get(column.key))]),
+  );
+}
+
+/** The file of days, [{ tree }]. */
 export function fileOfDays(log, days) {
-  const dayOf = ({ tree }) => {
-    const told = new Map(fieldsOf(tree));
-    return Object.fromEntries(
-      log.columns.map((column) => [column.key, valueOf(column, told.get(column.key))]),
-    );
+  const all = {
+    [log.format]: log.version,
+    units: unitsOf(log),
+    days: days.map(({ tree }) => dayOf(log, tree)),
   };
-  const all = { [log.format]: log.version, units: unitsOf(log), days: days.map(dayOf) };
   return `${JSON.stringify(all, null, 1)}\n`;
 }
 

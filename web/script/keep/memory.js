@@ -4,9 +4,11 @@
 // Each record stands under a key of its own, so that what one tab keeps takes nothing from another.
 // What was shown last is a tab's own; a new one begins with what any tab has shown.
 
-import { keptKinds } from "../base/kinds.js";
+import { keptKinds, LOG } from "../base/kinds.js";
 
 const RECORD = "lullwise.record."; // and kind and identity
+const WAITING = "lullwise.waiting."; // and identity: a logged day that the desk has not heard of
+const AT_DESK = "lullwise.at-desk."; // and identity
 const LAST = "lullwise.last";
 const DAY_PIN = "lullwise.day-pin";
 const BY_NAME = "lullwise.kept"; // how records were kept before: lists of trees
@@ -66,8 +68,43 @@ export function keptRecords() {
   return kept;
 }
 
-/** Keeps a record under its identity; null forgets it. */
-export const keepRecord = (kind, id, tree) => write("localStorage", `${RECORD}${kind}.${id}`, tree);
+let tellWaiting = null; // at the desk: what is done when a day waits for it
+
+/** Keeps a record under its identity; null forgets it. A logged day then waits for the desk. */
+export function keepRecord(kind, id, tree, { isFromDesk = false } = {}) {
+  write("localStorage", `${RECORD}${kind}.${id}`, tree);
+  if (kind !== LOG || isFromDesk || !tellWaiting) return;
+  keepWaiting(id, tree);
+  tellWaiting();
+}
+
+/** A logged day that the desk is to hear of; null: it is forgotten. */
+export const keepWaiting = (id, tree) => write("localStorage", WAITING + id, { tree });
+
+/** Whether the desk was known to have a day; with `isSo` it is from now on. */
+export function wasAtDesk(id, isSo = null) {
+  if (isSo !== null) write("localStorage", AT_DESK + id, isSo);
+  return read("localStorage", AT_DESK + id) === true;
+}
+
+/** At the desk: told() when a day is kept or forgotten. */
+export function onWaiting(told) {
+  tellWaiting = told;
+}
+
+/** Logged days that wait for the desk: by id the tree, null: forgotten. */
+export const waiting = () =>
+  Object.fromEntries(
+    keys()
+      .filter((key) => key.startsWith(WAITING))
+      .map((key) => [key.slice(WAITING.length), read("localStorage", key)?.tree ?? null]),
+  );
+
+/** The desk has a day; unless it was changed meanwhile. */
+export function waitsNoMore(id, tree) {
+  const now = read("localStorage", WAITING + id);
+  if (JSON.stringify(now?.tree) === JSON.stringify(tree)) write("localStorage", WAITING + id, null);
+}
 
 /** Whether a record stands there: a private window or a full one keeps nothing. */
 export const isKept = (kind, id) => read("localStorage", `${RECORD}${kind}.${id}`) !== null;

@@ -46,7 +46,7 @@ class Store {
   async open() {
     this.#show(await this.#fromAddress(), "replace");
     addEventListener("popstate", (event) => this.#inTurn(() => this.#follow(event?.state)));
-    onOtherTab((kind, id, tree) => this.#inTurn(() => this.#takeOver(kind, id, tree)));
+    onOtherTab((kind, id, tree) => this.takeOver(kind, id, tree));
   }
 
   get state() {
@@ -155,6 +155,11 @@ class Store {
       this.#mark();
       this.#change(records.without(this.#state, kind, id));
     });
+  }
+
+  /** What was made of a record elsewhere, in every state; null: forgotten. */
+  takeOver(kind, id, tree) {
+    return this.#inTurn(() => this.#takeOver(kind, id, tree));
   }
 
   /** When all that was asked for so far is done. */

@@ -12,8 +12,6 @@ import { labelsOf } from "../form/pin_field.js";
 import { daysOf, freshDayId, treeOf } from "../keep/days.js";
 import { isKept } from "../keep/memory.js";
 
-const PLACE = "this browser";
-
 class LogView {
   #page;
   #pins = make("div", { class: "targets" });
@@ -46,13 +44,16 @@ class LogView {
       card("Days as a file", tools, this.#taken),
     );
     main.append(make("div", { class: "today" }, asking, this.#answers));
+    page.deskDays.watch(() => this.update(page.store.state));
+    page.deskDays.sync();
   }
 
   update(state) {
     this.#showPins(state);
     this.#save.disabled = !state.kept[LOG].length;
     for (const one of this.#cards.values()) one.update();
-    const asked = JSON.stringify([state.set, state.speedUnit, state.kept[LOG]]);
+    const { place } = this.#page.deskDays;
+    const asked = JSON.stringify([state.set, state.speedUnit, state.kept[LOG], place]);
     if (asked === this.#asked) return;
     this.#asked = asked;
     this.#answers.setAttribute("aria-busy", "true");
@@ -63,6 +64,7 @@ class LogView {
 
   close() {
     this.#isOpen = false;
+    this.#page.deskDays.watch(() => {});
   }
 
   #opener() {
@@ -74,7 +76,8 @@ class LogView {
       "aria-label": "A file of days",
       onchange: async () => {
         const done = [];
-        for (const file of picker.files) done.push(...(await takeDays(this.#page, file, PLACE)));
+        for (const file of picker.files)
+          done.push(...(await takeDays(this.#page, file, this.#page.deskDays.place)));
         this.#taken.replaceChildren(...done);
         picker.value = "";
       },
@@ -119,12 +122,12 @@ class LogView {
   }
 
   async #tellOnce() {
-    const { engine, store, texts } = this.#page;
+    const { engine, store, texts, deskDays } = this.#page;
     const { state } = store;
     const mine = this.#asked;
     const days = daysOf(state);
     const set = texts(state.set);
-    const { told, unread } = await engine.ask("log days", 0, set, days, PLACE);
+    const { told, unread } = await engine.ask("log days", 0, set, days, deskDays.place);
     const near = await engine.ask("log near", 0, set, days);
     if (!this.#isOpen || mine !== this.#asked) return;
     this.#near.replaceChildren(...drawTold(near).flat(9));

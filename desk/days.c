@@ -1,0 +1,143 @@
+// days.c - logged days at the desk.
+// SPDX-License-Identifier: MIT
+
+#define _POSIX_C_SOURCE 200809L  // open_memstream
+
+#include "desk/days.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+#include "records/logbook/logbook.h"
+#include "records/logbook/transfer.h"
+
+bool lw_days_are_at(const char *target, const char **id)
+{
+    const size_t length = strlen(LW_DAYS_AT);
+    *id = NULL;
+    if (strncmp(target, LW_DAYS_AT, length) != 0) return false;
+    if (target[length] == '\0') return true;
+    *id = target + length + 1;
+    return target[length] == '/' && strlen(*id) == LW_ID_LENGTH - 1 &&
+           strspn(*id, "0123456789abcdef") == LW_ID_LENGTH - 1;
+}
+
+static lw_days_answer in_words(int status, const char *words)
+{
+    return (lw_days_answer){.status = status, .text = strdup(words)};
+}
+
+static lw_days_answer as_json(const lw_entries *days)
+{
+    lw_days_answer answer = {.status = 200, .is_json = true};
+    size_t length;
+    FILE *out = open_memstream(&answer.text, &length);
+    const bool is_written = out && lw_days_write_json(days, out);
+    if (out && fclose(out) == 0 && is_written) return answer;
+    free(answer.text);
+    return in_words(500, "there is not enough memory\n");
+}
+
+static lw_days_answer in_book(const lw_logbook *book)
+{
+    char words[sizeof book->why + 2];
+    snprintf(words, sizeof words, "%s\n", book->why);
+    return in_words(500, words);
+}
+
+// A logbook that is not there yet has no days.
+static lw_days_answer read_days(const char *path)
+{
+    lw_logbook book;
+    lw_entries days = {0};
+    if (access(path, F_OK) != 0) return as_json(&days);
+    if (!lw_logbook_open(&book, path, false)) return in_book(&book);
+    const bool are_read = lw_logbook_days(&book, true, &days);
+    const lw_days_answer answer = are_read ? as_json(&days) : in_book(&book);
+    lw_entries_free(&days);
+    lw_logbook_close(&book);
+    return answer;
+}
+
+static lw_days_answer remove_day(const lw_days_asked *asked)
+{
+    lw_logbook book;
+    const lw_entries none = {0};
+    if (access(asked->path, F_OK) != 0) return as_json(&none);
+    if (!lw_logbook_open(&book, asked->path, true)) return in_book(&book);
+    const bool is_removed = lw_logbook_remove(&book, asked->id);
+    const lw_days_answer answer = is_removed ? as_json(&none) : in_book(&book);
+    lw_logbook_close(&book);
+    return answer;
+}
+
+static bool has(const lw_entries *days, const char *id)
+{
+    for (size_t i = 0; i < days->count; i++) {
+        if (strcmp(days->list[i].id, id) == 0) return true;
+    }
+    return false;
+}
+
+// All of them, or none.
+static bool keep_all(lw_logbook *book, const lw_entries *come)
+{
+    lw_entries there = {0};
+    if (!lw_logbook_days(book, false, &there) || !lw_logbook_begin(book)) {
+        lw_entries_free(&there);
+        return false;
+    }
+    bool is_kept = true;
+    for (size_t i = 0; is_kept && i < come->count; i++) {
+        const lw_entry *day = &come->list[i];
+        const lw_entries before = {.list = come->list, .count = i};
+        const bool is_there = has(&there, day->id) || has(&before, day->id);
+        is_kept = is_there ? lw_logbook_replace(book, day) : lw_logbook_add(book, day);
+    }
+    lw_entries_free(&there);
+    return lw_logbook_end(book, is_kept) && is_kept;
+}
+
+static lw_days_answer in_faults(const lw_faults *faults)
+{
+    lw_days_answer answer = {.status = 400};
+    size_t length;
+    FILE *out = open_memstream(&answer.text, &length);
+    if (!out) return answer;
+    for (size_t i = 0; i < faults->count; i++) {
+        const lw_fault *fault = &faults->list[i];
+        if (!fault->is_doubt)
+            fprintf(out, "%s%s%s\n", fault->key, fault->key[0] ? ": " : "", fault->sentence);
+    }
+    if (fclose(out) != 0) free(answer.text), answer.text = NULL;
+    return answer;
+}
+
+static lw_days_answer keep_days(const lw_days_asked *asked)
+{
+    lw_logbook book;
+    lw_faults faults = {0};
+    lw_entries come = {0};
+    const lw_entries none = {0};
+    const lw_source_text source = {"days", asked->body, asked->length};
+    lw_days_answer answer;
+    if (!lw_days_read(&source, asked->today, &come, &faults)) {
+        answer = in_faults(&faults);
+    } else if (!lw_logbook_open(&book, asked->path, true)) {
+        answer = in_book(&book);
+    } else {
+        answer = keep_all(&book, &come) ? as_json(&none) : in_book(&book);
+        lw_logbook_close(&book);
+    }
+    lw_entries_free(&come);
+    lw_faults_free(&faults);
+    return answer;
+}
+
+lw_days_answer lw_days_answered(const lw_days_asked *asked)
+{
+    if (asked->id) return remove_day(asked);
+    return asked->body ? keep_days(asked) : read_days(asked->path);
+}

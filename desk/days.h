@@ -1,0 +1,37 @@
+// days.h - logged days at the desk: the page reads and changes the logbook of this computer.
+// SPDX-License-Identifier: MIT
+//
+//     GET /days          all of them, as `lullwise log export` writes them
+//     POST /days         days in that form: each is added, or takes the place of the one of its id
+//     DELETE /days/ID    one is taken out; done too when it is not there
+
+#ifndef LW_DESK_DAYS_H
+#define LW_DESK_DAYS_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#define LW_DAYS_AT   "/days"
+#define LW_DAYS_MOST 1000000  // [bytes] of a request: a day has some 10,000  [judged]
+
+typedef struct lw_days_asked {
+    const char *path;   // of the logbook
+    const char *today;  // as in 2030-05-17; NULL: not known
+    const char *id;     // of the day to be taken out; NULL: none
+    const char *body;   // days to be kept; NULL: none, all are asked for
+    size_t length;      // [bytes] of the body
+} lw_days_asked;
+
+typedef struct lw_days_answer {
+    int status;  // of HTTP: 200, 400 for what is no day, 500 for what the logbook refuses
+    char *text;  // the days, or sentences; to be freed; NULL: no memory
+    bool is_json;
+} lw_days_answer;
+
+lw_days_answer lw_days_answered(const lw_days_asked *asked);
+
+// Whether a request's target is that of the days; *id: the one that it names, NULL where it names
+// none.
+bool lw_days_are_at(const char *target, const char **id);
+
+#endif
