@@ -142,18 +142,17 @@ test("in the dark theme drawings are dark too, and their lines stand out", async
     colorScheme: "dark",
   });
   await settled(page);
+  // as the theme's filter shows it, which turns light and dark round
   const bright = (selector, what) =>
     page
       .locator(selector)
       .first()
-      .evaluate(
-        (one, member) =>
-          getComputedStyle(one)
-            [member].match(/\d+/g)
-            .slice(0, 3)
-            .reduce((sum, x) => sum + Number(x), 0) / 3,
-        what,
-      );
+      .evaluate((one, member) => {
+        const { filter } = getComputedStyle(one.closest("svg"));
+        const turned = Number(/invert\(([\d.]+)\)/.exec(filter)?.[1] ?? 0);
+        const [r, g, b] = getComputedStyle(one)[member].match(/\d+/g).map(Number);
+        return ((r + g + b) / 3) * (1 - 2 * turned) + 255 * turned;
+      }, what);
   const paper = await bright(".picture svg > rect", "fill"),
     hull = await bright(".picture svg path", "fill");
   const line = await bright(".picture svg path", "stroke"),
