@@ -99,19 +99,20 @@ static lw_box box_at(lw_svg_point near, const double way[2], double far, lw_svg_
 
 typedef struct place {
     lw_box box;
-    double far, covered;
+    double far, cost;
 } place;
 
+// Far away is worse than upon a line or two.
+#define FAR_COST 6.0  // [px] of area for each px
 static place place_of(const lw_labels *labels, lw_svg_point near, lw_svg_point size)
 {
-    place best = {.covered = INFINITY};
+    place best = {.cost = INFINITY};
     for (int ring = 0; ring < RINGS; ring++) {
-        for (size_t i = 0; i < WAYS; i++) {
-            const double far = 4.0 + ring * RING_STEP;
+        const double far = 4.0 + ring * RING_STEP;
+        for (size_t i = 0; i < WAYS && FAR_COST * far < best.cost; i++) {
             const lw_box box = box_at(near, ways[i], far, size);
-            const double cover = covered(labels, near, box);
-            if (cover < best.covered) best = (place){box, far, cover};
-            if (cover <= 0.0) return best;
+            const double cost = FAR_COST * far + covered(labels, near, box);
+            if (cost < best.cost) best = (place){box, far, cost};
         }
     }
     return best;
