@@ -43,7 +43,7 @@ static void write_track(const lw_inventing *inventing, size_t number, FILE *out)
     const double along = METRES_A_DEG * lw_cos(LATITUDE_DEG * LW_DEG);
     double north = 0.0, east = 0.0;
     fputs("time,latitude,longitude,speed [kn],course [deg]\n", out);
-    for (size_t i = 0; i < LW_INVENTED_LEGS * LW_INVENTED_LEG; i++) {
+    for (size_t i = 0; i < (size_t)LW_INVENTED_LEGS * LW_INVENTED_LEG; i++) {
         const double around = day->from + day->fixes[i].angle, speed = day->fixes[i].speed;
         const double course = around - 2.0 * LW_PI * floor(around / (2.0 * LW_PI));
         north += speed * lw_cos(course), east += speed * lw_sin(course);
