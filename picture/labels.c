@@ -27,6 +27,11 @@ void lw_labels_keep_off(lw_labels *labels, lw_box box)
     if (labels->count < LW_LABELS_MOST) labels->taken[labels->count++] = box;
 }
 
+void lw_labels_keep_off_words(lw_labels *labels, lw_box box)
+{
+    if (labels->word_count < LW_WORDS_MOST) labels->words[labels->word_count++] = box;
+}
+
 // A slanting line is kept off piece by piece, an upright or level one as a whole.
 void lw_labels_keep_off_line(lw_labels *labels, lw_svg_point from, lw_svg_point to, double beside)
 {
@@ -135,7 +140,7 @@ void lw_labels_put(lw_labels *labels, lw_svg_point near, double size, const char
     if (at.far > FAR) lead(labels, near, at.box);
     lw_svg_text(labels->out, middle,
                 (lw_svg_words){.size = size, .anchor = "middle", .colour = "#000"}, text);
-    if (labels->word_count < LW_WORDS_MOST) labels->words[labels->word_count++] = at.box;
+    lw_labels_keep_off_words(labels, at.box);
 }
 
 // How many bytes of it stand in a line.

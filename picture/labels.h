@@ -25,6 +25,9 @@ typedef struct lw_labels {
 void lw_labels_keep_off(lw_labels *labels, lw_box box);
 void lw_labels_keep_off_line(lw_labels *labels, lw_svg_point from, lw_svg_point to, double beside);
 
+// Keeps words off other words, written by somebody else: the more so.
+void lw_labels_keep_off_words(lw_labels *labels, lw_box box);
+
 // Writes words as near to a point as they stand free and within the bounds, with a line to the
 // point where that is far. Where no place is free it is the one that covers least.
 void lw_labels_put(lw_labels *labels, lw_svg_point near, double size, const char *text);

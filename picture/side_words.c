@@ -3,7 +3,9 @@
 
 #include <assert.h>
 #include <math.h>
+#include <string.h>
 
+#include "picture/letter_width.h"
 #include "picture/side.h"
 #include "records/fault.h"
 
@@ -89,12 +91,13 @@ void lw_side_tell_trim(lw_side_view *s)
     for (int i = 0; i < 4; i++) {
         const lw_svg_point at = {bounds->left + 4.0,
                                  bounds->top + (i + 1) * 1.35 * LW_SIDE_LETTERS};
+        const double wide = LW_SIDE_LETTERS * lw_letters_width(text[i], strlen(text[i]), false);
         lw_svg_text(s->out, at, (lw_svg_words){.size = LW_SIDE_LETTERS, .colour = LW_SIDE_INK},
                     text[i]);
+        lw_labels_keep_off_words(
+            &s->labels, (lw_box){at.x, at.y - LW_LETTER_RISE * LW_SIDE_LETTERS, at.x + wide,
+                                 at.y + LW_LETTER_DROP * LW_SIDE_LETTERS});
     }
-    lw_labels_keep_off(&s->labels,
-                       (lw_box){bounds->left, bounds->top, bounds->left + 15 * LW_SIDE_LETTERS,
-                                bounds->top + 5.8 * LW_SIDE_LETTERS});
 }
 
 void lw_side_tell_rest(lw_side_view *s)

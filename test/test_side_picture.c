@@ -43,7 +43,7 @@ TEST_FUNCTION(words_stand_apart_and_on_the_page_in_any_flight)
 {
     const lw_boat boat = preset_boat();
     const lw_craft craft = preset_craft();
-    static const double widths[] = {0.0, 320.0, 420.0, 760.0};
+    static const double widths[] = {0.0, 304.0, 420.0, 760.0};
     random_stream stream = {1};
     for (int i = 0; i < 200; i++) {
         const lw_answer one = random_answer(&craft, &stream), two = random_answer(&craft, &stream);
