@@ -73,14 +73,6 @@ static lw_days_answer remove_day(const lw_days_asked *asked)
     return answer;
 }
 
-static bool has(const lw_entries *days, const char *id)
-{
-    for (size_t i = 0; i < days->count; i++) {
-        if (strcmp(days->list[i].id, id) == 0) return true;
-    }
-    return false;
-}
-
 // All of them, or none.
 static bool keep_all(lw_logbook *book, const lw_entries *come)
 {
@@ -93,7 +85,7 @@ static bool keep_all(lw_logbook *book, const lw_entries *come)
     for (size_t i = 0; is_kept && i < come->count; i++) {
         const lw_entry *day = &come->list[i];
         const lw_entries before = {.list = come->list, .count = i};
-        const bool is_there = has(&there, day->id) || has(&before, day->id);
+        const bool is_there = lw_entries_find(&there, day->id) || lw_entries_find(&before, day->id);
         is_kept = is_there ? lw_logbook_replace(book, day) : lw_logbook_add(book, day);
     }
     lw_entries_free(&there);

@@ -14,17 +14,9 @@ static lw_entries held;  // as a logbook gives them: by date, and by id within o
 
 // --- what is held
 
-static lw_entry *entry_of(const char *id)
-{
-    for (size_t i = 0; i < held.count; i++) {
-        if (strcmp(held.list[i].id, id) == 0) return &held.list[i];
-    }
-    return NULL;
-}
-
 static void drop(const char *id)
 {
-    lw_entry *entry = entry_of(id);
+    lw_entry *entry = lw_entries_find(&held, id);
     if (!entry) return;
     lw_entry_free(entry);
     const size_t behind = held.count - 1 - (size_t)(entry - held.list);
@@ -164,7 +156,7 @@ LW_EXPORT(lw_web_log_change) void lw_web_log_change(size_t length)
     lw_options options;
     lw_faults faults = {0};
     const char *id = read_options(&options, length);
-    const lw_entry *was = id ? entry_of(id) : NULL;
+    const lw_entry *was = id ? lw_entries_find(&held, id) : NULL;
     lw_entry entry = was ? copy_of(was) : lw_entry_blank();
     const bool is_sound = was && lw_entered_change(&entry, &options, &faults);
     answer(&entry, 1, is_sound, &faults);
@@ -204,7 +196,7 @@ static void put_pins(const lw_entry *entry)
 
 LW_EXPORT(lw_web_log_show) void lw_web_log_show(size_t length)
 {
-    lw_entry *entry = entry_of(lw_web_room(length));
+    lw_entry *entry = lw_entries_find(&held, lw_web_room(length));
     lw_parcel_begin();
     if (!entry) return;
     lw_parcel_values(&lw_logged_record, &entry->day);

@@ -70,7 +70,6 @@ static void put_history(void)
     lw_parcel_number("surface_step", LW_WATER_STEP);
 }
 
-// What the picture needs beyond the measured boat, and the wind's three heights; in SI.
 static void put_boat(void)
 {
     const lw_flown *flown = &rode.ridden.flown;
@@ -79,6 +78,7 @@ static void put_boat(void)
     lw_web_put_drawing("boat", out);
 }
 
+// What the picture needs beyond the measured boat, and the wind's three heights; in SI.
 static void put_drawn(void)
 {
     const lw_flown *flown = &rode.ridden.flown;

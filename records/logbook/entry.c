@@ -75,6 +75,14 @@ lw_entry *lw_entries_add(lw_entries *entries)
     return entry;
 }
 
+lw_entry *lw_entries_find(const lw_entries *entries, const char *id)
+{
+    for (size_t i = 0; i < entries->count; i++) {
+        if (strcmp(entries->list[i].id, id) == 0) return &entries->list[i];
+    }
+    return NULL;
+}
+
 void lw_entries_free(lw_entries *entries)
 {
     for (size_t i = 0; i < entries->count; i++) lw_entry_free(&entries->list[i]);

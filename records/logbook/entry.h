@@ -66,6 +66,7 @@ typedef struct lw_entries {
 } lw_entries;
 
 lw_entry *lw_entries_add(lw_entries *entries);  // a blank one behind the others; NULL: no memory
+lw_entry *lw_entries_find(const lw_entries *entries, const char *id);  // NULL: none has it
 void lw_entries_free(lw_entries *entries);
 
 #endif
