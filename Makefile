@@ -9,8 +9,8 @@ CONFIGURE = cmake -G Ninja --log-level=WARNING -S .
 C_FILES   = $(shell git ls-files --cached --others --exclude-standard '*.c' '*.h')
 SCRIPT    = $(shell git ls-files --cached --others --exclude-standard '*.js' '*.mjs')
 PRETTIER  = node web/node_modules/prettier/bin/prettier.cjs --log-level=warn
-CHECKED   = $(filter engine/%.c records/%.c answer/%.c picture/%.c desk/%.c web/%.c $\
-    command/%.c,$(C_FILES))
+CHECKED   = $(filter engine/%.c records/%.c answer/%.c picture/%.c sweep/%.c desk/%.c $\
+    web/%.c command/%.c ranks/%.c,$(C_FILES))
 # Left out of clang-tidy: what calls every memcpy unsafe, what misreads variable arguments and
 # X-macros, and what takes a step along a length for a counter (it may end a rounding later).
 # Left out of cppcheck in the engine: uninitvar, which takes lanes and arrays filled in a loop for

@@ -145,6 +145,22 @@ bool lw_inputs_read(lw_inputs *inputs, const lw_options *options, lw_faults *fau
     return faults->fault_count == before && settle(readings, inputs, faults);
 }
 
+bool lw_inputs_put(lw_inputs *inputs, const lw_options *options, const lw_assignments *more,
+                   lw_faults *faults)
+{
+    const size_t before = faults->fault_count;
+    lw_inputs next = *inputs;
+    lw_reading readings[RECORD_COUNT];
+    begin(readings, &next);
+    read_sets(readings, options, faults);
+    for (size_t i = 0; i < more->count; i++) {
+        set_one(readings, more->option, more->texts[i], faults);
+    }
+    if (faults->fault_count != before || !settle(readings, &next, faults)) return false;
+    *inputs = next;
+    return true;
+}
+
 bool lw_inputs_set(lw_inputs *inputs, const char *option, const char *assignment, lw_faults *faults)
 {
     lw_inputs next = *inputs;

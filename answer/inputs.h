@@ -14,6 +14,18 @@
 // added; true when there was none.
 bool lw_inputs_read(lw_inputs *inputs, const lw_options *options, lw_faults *faults);
 
+// Several assignments, given with an option, which faults name.
+typedef struct lw_assignments {
+    const char *option;
+    const char *const *texts;
+    size_t count;
+} lw_assignments;
+
+// --set and --aim once more, where a record of the inputs is another by now, then these; what only
+// whole records show is looked at behind the last. Changed only when it returns true.
+bool lw_inputs_put(lw_inputs *inputs, const lw_options *options, const lw_assignments *more,
+                   lw_faults *faults);
+
 // One more assignment ("boat.", "sailor." or "day." in front, or not), given with an option, which
 // faults name. The inputs are changed only when it returns true.
 bool lw_inputs_set(lw_inputs *inputs, const char *option, const char *assignment,

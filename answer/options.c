@@ -57,6 +57,10 @@ static const lw_quantity seed_row = {
     .key = "seed", .unit = LW_UNIT_NONE, .min = 0.0, .max = 9e15};
 static const lw_quantity runs_row = {
     .key = "runs", .unit = LW_UNIT_NONE, .min = 2.0, .max = 100000.0};
+static const lw_quantity draws_row = {
+    .key = "draws", .unit = LW_UNIT_NONE, .min = 0.0, .max = 1e8};
+static const lw_quantity threads_row = {
+    .key = "threads", .unit = LW_UNIT_NONE, .min = 1.0, .max = 256.0};
 static const lw_quantity error_row = {
     .key = "error", .unit = LW_UNIT_PERCENT, .min = 0.1, .max = 100.0, .decimals = 1};
 static const lw_quantity left_row = {
@@ -169,6 +173,18 @@ static const lw_option list[] = {
                                         "down to sailing at speed again: by a watch, or 120 s, "
                                         "which "
                                         "is taken without it."},
+    {"over",    0,   "KEY=VALUES", NULL, "Vary this: --over person.mass=55:100:5kg, or values "
+                                        "with semicolons between, as in --over 'sailor=wren.yaml; "
+                                        "heron.yaml'. May be given again; the last goes fastest."},
+    {"draws",   0,   "NUMBER",    &draws_row, "So many draws of boat and sailor within the errors "
+                                        "of their tables, at every point."},
+    {"ask",     0,   "WORD",      NULL, "choice, range, swims, flight or balance; choice without "
+                                        "it."},
+    {"threads", 0,   "NUMBER",    &threads_row, "At work at once; as many as the machine has cores "
+                                        "without it."},
+    {"resume",  0,   NULL,        NULL, "Go on with the table that -o FILE has begun, and fill its "
+                                        "gaps."},
+    {"map",     0,   "COLUMN",    NULL, "What --svg shows, of each point's first line."},
     {"second",  0,   "FILE",      NULL, "A second sailor of this boat, on the same card."},
     {"season",  0,   "SPEEDS",    &season_row, "A card for mean winds from:to:step, eight at most, "
                                         "as in --season '6:24:3 kn', instead of the day's."},

@@ -15,6 +15,7 @@
     X(track)               \
     X(desk)                \
     X(log)                 \
+    X(sweep)               \
     X(learn)               \
     X(invent)              \
     X(quantities)

@@ -98,9 +98,10 @@ static lw_exit say_unknown(const char *name)
 static bool outputs_can_be(const lw_options *options)
 {
     static const char *const names[] = {"output", "csv", "geojson"};
+    const bool may_replace = lw_options_has(options, "force") || lw_options_has(options, "resume");
     for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
         const char *path = lw_options_text(options, names[i]), *why;
-        if (lw_output_can(path, lw_options_has(options, "force"), &why)) continue;
+        if (lw_output_can(path, may_replace, &why)) continue;
         lw_print_complaint(options->command, "%s: %s", path, why);
         return false;
     }

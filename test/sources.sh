@@ -10,7 +10,7 @@ cd "$1"
 words='rad|deg|turns|chords|ulp|judged|pin|key|label|value|unit|index|column|bytes|source|width'
 faults=0
 keys=$({
-    grep -rhoE --include='*.[ch]' '(//|").*' engine records answer desk web command test
+    grep -rhoE --include='*.[ch]' '(//|").*' engine records answer sweep desk web command ranks test
     cat doc/theory.md
 } | grep -oE '[^]A-Za-z0-9_)]\[[a-z0-9][a-z0-9.-]{2,}\]([^[(]|$)' | grep -oE '\[[a-z0-9.-]+\]' | tr -d '[]' |
     grep -vxE "$words|[0-9]+" | sort -u)
@@ -21,7 +21,7 @@ for key in $keys; do
     }
 done
 judgements=$(sed -n '/^## Judgements/,/^## What is left out/p' doc/theory.md)
-marked=$(grep -rlF '[judged]' --include='*.[ch]' engine answer command | grep -v command/quantities.c)
+marked=$(grep -rlF '[judged]' --include='*.[ch]' engine answer sweep command ranks | grep -v command/quantities.c)
 for file in $marked; do
     grep -qF "${file#engine/}" <<<"$judgements" || {
         echo "sources: $file has a [judged] number and is not among the judgements of doc/theory.md"
