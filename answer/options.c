@@ -61,6 +61,8 @@ static const lw_quantity draws_row = {
     .key = "draws", .unit = LW_UNIT_NONE, .min = 0.0, .max = 1e8};
 static const lw_quantity threads_row = {
     .key = "threads", .unit = LW_UNIT_NONE, .min = 1.0, .max = 256.0};
+static const lw_quantity patience_row = {
+    .key = "patience", .unit = LW_UNIT_S, .min = 2.0, .max = 86400.0};
 static const lw_quantity error_row = {
     .key = "error", .unit = LW_UNIT_PERCENT, .min = 0.1, .max = 100.0, .decimals = 1};
 static const lw_quantity left_row = {
@@ -182,6 +184,8 @@ static const lw_option list[] = {
                                         "it."},
     {"threads", 0,   "NUMBER",    &threads_row, "At work at once; as many as the machine has cores "
                                         "without it."},
+    {"patience", 0,  "TIME",      &patience_row, "A rank from which nothing is heard for so long is "
+                                        "dead; 30 s without it."},
     {"resume",  0,   NULL,        NULL, "Go on with the table that -o FILE has begun, and fill its "
                                         "gaps."},
     {"map",     0,   "COLUMN",    NULL, "What --svg shows, of each point's first line."},

@@ -8,7 +8,7 @@ set -eu
 run="build-essential cmake ninja-build pkg-config libyaml-dev libjansson-dev libexpat1-dev
      libproj-dev libsqlite3-dev libevent-dev nettle-dev librsvg2-bin"
 test="$run poppler-utils libcmocka-dev libcminpack-dev libmpfr-dev liblapack-dev libsundials-dev clang-14
-      lld-14 wasi-libc libclang-rt-14-dev libclang-rt-14-dev-wasm32 mandoc"
+      lld-14 wasi-libc libclang-rt-14-dev libclang-rt-14-dev-wasm32 mandoc mpich libmpich-dev procps"
 page="cmake ninja-build clang-14 lld-14 wasi-libc libclang-rt-14-dev-wasm32"
 node=""
 command -v node >/dev/null || node="$node nodejs"

@@ -43,58 +43,40 @@ static void show_progress(lw_crew *crew, const lw_store *store)
     lw_progress_over();
 }
 
-static lw_exit complain(lw_store *store, bool forgets)
-{
-    lw_print_complaint("sweep", "%s", store->why);
-    lw_store_close(store, forgets);
-    return LW_EXIT_NO_ANSWER;
-}
-
-static lw_exit work(const lw_sweep *sweep, lw_store *store, size_t threads)
+static bool work(const lw_sweep *sweep, lw_store *store, size_t threads)
 {
     static lw_crew crew;
-    const size_t before = store->done;
     if (!lw_crew_start(&crew, sweep, threads, (lw_crew_work){store, next, done})) {
         LW_FIT(store->why, "there is not enough memory");
-        return complain(store, before == 0);
+        return false;
     }
     show_progress(&crew, store);
     lw_crew_join(&crew);
-    if (store->is_broken) return complain(store, false);
-    if (store->path[0] && store->done < sweep->points) {
-        LW_FIT(store->why, "%zu of %zu points are worked out and kept in %s; --resume goes on",
-               store->done, sweep->points, store->path);
-        return complain(store, false);
-    }
-    if (!lw_sweep_write(store)) return complain(store, false);
-    const bool is_whole = store->done == sweep->points;
-    lw_store_close(store, true);
-    return is_whole ? LW_EXIT_FINE : LW_EXIT_NO_ANSWER;
+    return lw_sweep_finish(store);
+}
+
+static lw_exit run_kept(const lw_sweep *sweep, size_t threads)
+{
+    static lw_store store;
+    const lw_options *options = sweep->options;
+    const bool is_open =
+        lw_store_open(&store, sweep, lw_options_text(options, "output"),
+                      lw_options_has(options, "resume"), lw_options_has(options, "force"));
+    lw_stop_watch();
+    const bool is_whole = is_open && work(sweep, &store, threads);
+    if (!is_whole) lw_print_complaint("sweep", "%s", store.why);
+    lw_store_close(&store, is_whole);
+    return is_whole ? LW_EXIT_FINE : is_open ? LW_EXIT_NO_ANSWER : LW_EXIT_WRONG_INPUT;
 }
 
 static lw_exit sweep_run(const lw_options *options)
 {
     static lw_sweep sweep;
-    static lw_store store;
     lw_refusal refusal = {0};
     double threads = (double)lw_crew_cores();
-    const char *output = lw_options_text(options, "output");
-    lw_exit ended;
-    if (lw_options_has(options, "resume") && !output) {
-        lw_refuse(&refusal, "--resume goes on with what -o FILE has begun: give it too");
-        return refuse(options, &refusal);
-    }
-    if (!lw_sweep_begin(&sweep, options, &refusal) ||
-        !lw_asked_whole(options, "threads", &threads, &refusal)) {
-        ended = refuse(options, &refusal);
-    } else if (!lw_store_open(&store, &sweep, output, lw_options_has(options, "resume"),
-                              lw_options_has(options, "force"))) {
-        complain(&store, false);
-        ended = LW_EXIT_WRONG_INPUT;
-    } else {
-        lw_stop_watch();
-        ended = work(&sweep, &store, (size_t)threads);
-    }
+    const bool can = lw_sweep_begin(&sweep, options, &refusal) &&
+                     lw_asked_whole(options, "threads", &threads, &refusal);
+    const lw_exit ended = can ? run_kept(&sweep, (size_t)threads) : refuse(options, &refusal);
     lw_sweep_end(&sweep);
     return ended;
 }

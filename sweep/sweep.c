@@ -121,6 +121,8 @@ bool lw_sweep_begin(lw_sweep *sweep, const lw_options *options, lw_refusal *refu
         return false;
     if (lw_options_has(options, "svg") && (sweep->over_count != 2 || sweep->draws))
         return lw_refuse(refusal, "--svg draws a map of two --over, without --draws");
+    if (lw_options_has(options, "resume") && !lw_options_has(options, "output"))
+        return lw_refuse(refusal, "--resume goes on with what -o FILE has begun: give it too");
     sweep->sections = *lw_section_store_of(&store, &sweep->inputs.boat);
     hash_all(sweep);
     return true;

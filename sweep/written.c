@@ -144,8 +144,26 @@ static bool write_map(lw_store *store, const char *path)
     return false;
 }
 
-bool lw_sweep_write(lw_store *store)
+static bool write_all(lw_store *store)
 {
     const char *map = lw_options_text(store->sweep->options, "svg");
     return write_table(store) && (!map || write_map(store, map));
+}
+
+bool lw_sweep_finish(lw_store *store)
+{
+    const size_t points = store->sweep->points, missing = points - store->done;
+    if (store->is_broken) return false;
+    if (missing && store->path[0] && !store->gap_count) {
+        LW_FIT(store->why, "%zu of %zu points are worked out and kept in %s; --resume goes on",
+               store->done, points, store->path);
+        return false;
+    }
+    if (!write_all(store)) return false;
+    if (missing)
+        LW_FIT(store->why, "%zu of %zu points are missing%s%s%s", missing, points,
+               store->gap_count ? ", one of them because " : "",
+               store->gap_count ? store->gaps[0].why : "",
+               store->path[0] ? "; --resume works them out" : "");
+    return !missing;
 }

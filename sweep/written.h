@@ -19,7 +19,8 @@ bool lw_sweep_head(const lw_sweep *sweep, size_t k, char head[LW_HEAD_TEXT], boo
 // no such column, as store->why says.
 bool lw_sweep_write_map(lw_store *store, FILE *out);
 
-// All that the options ask for, the map too: standard output, -o and --svg. False, with store->why.
-bool lw_sweep_write(lw_store *store);
+// Ends a run: all that the options ask for is written, once the table is whole or has gaps with
+// names. False, with store->why: the table is not whole, or could not be written.
+bool lw_sweep_finish(lw_store *store);
 
 #endif

@@ -1,0 +1,57 @@
+#!/bin/bash
+# ranks.sh - fails when a sweep by MPI is not the table of one thread to the bit: with one rank, with
+# two, with a rank that is killed on the way, and gone on with after all were.
+# SPDX-License-Identifier: MIT
+#
+# Usage: test/ranks.sh <source folder> <lullwise> <lullwise-sweep>
+set -eu
+demo=$1/demo
+lullwise=$2
+ranks=$3
+mpirun=$(command -v mpirun.mpich || command -v mpirun)
+export ASAN_OPTIONS=detect_leaks=0  # MPI keeps what it has
+folder=$(mktemp -d)
+trap 'rm -rf "$folder"' EXIT
+cd "$folder"
+ask=(--boat "$demo/heron.yaml" --sailor "$demo/light.yaml" --day "$demo/breeze.yaml"
+     --ask balance --pin B --over wind.mean=10:16:3kn --draws 12)
+fail() { echo "ranks: $*"; cat said 2>/dev/null; exit 1; }
+same() { cmp -s one.csv "$1" || fail "$2: another table"; }
+lines() { cat "$1" 2>/dev/null | wc -l; }
+
+# Of the table of this name: the processes that work, of one rank or of all; each has one that waits.
+workers() {
+    for process in $(pgrep -f -- "-o $folder/$1"); do
+        [ "$(cat "/proc/$process/comm" 2>/dev/null)" = lullwise-sweep ] || continue
+        [ -z "$(pgrep -P "$process")" ] || continue
+        tr '\0' '\n' <"/proc/$process/environ" | grep -q "^PMI_RANK=${2:-}" && echo "$process"
+    done
+}
+
+# Waits until so many points are kept.
+await() { for _ in $(seq 1500); do [ "$(lines "$1")" -gt "$2" ] && return; sleep 0.02; done; fail "$1: too slow"; }
+
+"$lullwise" sweep "${ask[@]}" --threads 1 -o one.csv
+for count in 1 2; do
+    timeout 120 "$mpirun" -n $count "$ranks" "${ask[@]}" -o $count.csv >said 2>&1 || fail "$count ranks: ended $?"
+    same $count.csv "$count ranks"
+done
+
+# One of three is killed: the others work out what it was at.
+timeout 120 "$mpirun" -disable-auto-cleanup -n 3 "$ranks" "${ask[@]}" --patience '2 s' -o "$folder/killed.csv" >said 2>&1 &
+await killed.csv.part 4
+kill -KILL $(workers killed.csv 2)
+wait %1 || true
+[ -f killed.csv ] || fail "a rank killed: no table"
+same killed.csv "a rank killed"
+grep -q 'rank 2 fell silent' said || fail "a rank killed: nobody says so"
+
+# All are killed: the table goes on with what is kept.
+timeout 120 "$mpirun" -n 2 "$ranks" "${ask[@]}" -o "$folder/resumed.csv" >said 2>&1 &
+await resumed.csv.part 4
+kill -KILL $(workers resumed.csv)
+wait %1 || true
+[ ! -f resumed.csv ] || fail "all killed: the table is whole"
+timeout 120 "$mpirun" -n 2 "$ranks" "${ask[@]}" --resume -o resumed.csv >said 2>&1 || fail "resumed: ended $?"
+same resumed.csv "killed and resumed"
+echo "ranks: the same table with 1 and 2 ranks, with one killed, and resumed"
