@@ -184,8 +184,8 @@ static const lw_option list[] = {
                                         "it."},
     {"threads", 0,   "NUMBER",    &threads_row, "At work at once; as many as the machine has cores "
                                         "without it."},
-    {"patience", 0,  "TIME",      &patience_row, "A rank from which nothing is heard for so long is "
-                                        "dead; 30 s without it."},
+    {"patience", 0,  "TIME",      &patience_row, "A rank from which nothing is heard for so long "
+                                        "is dead; 30 s without it."},
     {"resume",  0,   NULL,        NULL, "Go on with the table that -o FILE has begun, and fill its "
                                         "gaps."},
     {"map",     0,   "COLUMN",    NULL, "What --svg shows, of each point's first line."},
