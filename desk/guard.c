@@ -20,7 +20,9 @@ static bool is_named(const char *text, const char *name, uint16_t port)
 // A browser names the origin of whatever changes something; who names none is no page of ours.
 static lw_verdict verdict_of_days(const lw_asked *asked, const char *id)
 {
-    const bool is_named_by_method = asked->is_removing ? id != NULL : id == NULL;
+    const bool is_of_removed = id && strcmp(id, LW_DAYS_REMOVED) == 0;
+    const bool is_named_by_method =
+        is_of_removed ? asked->is_reading : asked->is_removing == (id != NULL);
     const bool changes = asked->is_keeping || asked->is_removing;
     if (!asked->is_reading && !changes)
         return (lw_verdict){.status = 405,

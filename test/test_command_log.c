@@ -146,6 +146,23 @@ TEST_FUNCTION(a_day_is_meant_by_date_id_or_last)
     CHECK(lullwise(words) == 0);
 }
 
+// Two of one second have eight digits alike.
+TEST_FUNCTION(a_list_shows_as_many_digits_of_an_id_as_mean_one_day)
+{
+    forget("book.db");
+    CHECK(lullwise(ADD) == 0 && lullwise(ADD) == 0 && lullwise(ADD) == 0);
+    json_t *json = json_answer("log list" BOOK);
+    for (size_t i = 0; i < 3; i++) {
+        char words[100];
+        const json_t *day = json_array_get(json_rows(json, "days"), i);
+        const char *digits = json_text(day, "short");
+        CHECK(strlen(digits) >= 8 && strncmp(digits, json_text(day, "id"), strlen(digits)) == 0);
+        snprintf(words, sizeof words, "log show %s" BOOK, digits);
+        CHECK(lullwise(words) == 0);
+    }
+    json_decref(json);
+}
+
 TEST_FUNCTION(the_day_most_like_the_forecast_comes_first_with_what_differs)
 {
     forget("book.db");
@@ -356,6 +373,7 @@ int main(void)
         TEST(a_day_is_changed_and_taken_out),
         TEST(what_was_told_can_be_taken_back_where_it_need_not_be_told),
         TEST(a_day_is_meant_by_date_id_or_last),
+        TEST(a_list_shows_as_many_digits_of_an_id_as_mean_one_day),
         TEST(the_day_most_like_the_forecast_comes_first_with_what_differs),
         TEST(another_sailor_s_weight_counts_where_it_is_asked),
         TEST(days_move_by_csv_and_json_and_none_is_doubled),

@@ -37,6 +37,30 @@ static char *file_of(size_t count)
     return text;
 }
 
+// The same day twice, the first as the page had it, with other notes then.
+static char *file_of_change(const char *was, const char *now)
+{
+    static char *text;
+    static size_t length;
+    lw_entries days = {0};
+    make_days(&days, 1);
+    lw_entries twice = {0};
+    FILE *out = open_memstream(&text, &length);
+    for (int i = 0; i < 2; i++) {
+        const char *notes = i ? now : was;
+        if (!notes) continue;
+        lw_entry *entry = lw_entries_add(&twice);
+        *entry = days.list[0];
+        LW_FIT(entry->id, "00000000000000c3");
+        entry->notes = strdup(notes);
+        entry->boat = strdup(days.list[0].boat), entry->sailor = strdup(days.list[0].sailor);
+    }
+    CHECK(out && lw_days_write_json(&twice, out) && fclose(out) == 0);
+    lw_entries_free(&twice);
+    lw_entries_free(&days);
+    return text;
+}
+
 // The status of POST /days with header lines and a body.
 static int status_of_post(const char *headers, const char *body)
 {
@@ -113,6 +137,31 @@ TEST_FUNCTION(days_are_kept_once_and_taken_out)
     free(days);
 }
 
+static int status_of_change(const char *was, const char *now)
+{
+    char *body = file_of_change(was, now);
+    const int status = status_of_post(origin, body);
+    free(body);
+    return status;
+}
+
+TEST_FUNCTION(a_day_that_the_logbook_has_otherwise_than_the_page_knew_is_not_changed)
+{
+    const size_t before = day_count();
+    CHECK(status_of_change(NULL, "first") == 200 && status_of_change(NULL, "first") == 200);
+    assert_int_equal(day_count(), before + 1);
+    assert_int_equal(status_of_change(NULL, "other"), 409);
+    assert_int_equal(status_of_change("never so", "other"), 409);
+    CHECK(status_of_change("first", "second") == 200 && status_of_change("first", "second") == 200);
+    assert_int_equal(status_of_change("first", "third"), 409);
+    CHECK(status_at(desk.port, "GET", "/days", "") == 200 && heard_has("\"second\""));
+    CHECK(status_at(desk.port, "DELETE", "/days/00000000000000c3", origin) == 200);
+    assert_int_equal(status_of_change("second", "third"), 409);
+    CHECK(status_at(desk.port, "GET", "/days/removed", "") == 200 && heard_has("00000000000000c3"));
+    CHECK(status_at(desk.port, "DELETE", "/days/removed", origin) == 405);
+    CHECK(status_at(desk.port, "GET", "/days/removed", "Origin: http://evil.example\r\n") == 403);
+}
+
 TEST_FUNCTION(what_is_too_long_is_refused_and_survived)
 {
     const size_t before = day_count(), length = LW_DAYS_MOST + 1;
@@ -170,6 +219,7 @@ int main(void)
         TEST(who_names_no_origin_or_another_changes_nothing),
         TEST(what_is_no_day_is_refused_in_words_and_not_kept),
         TEST(days_are_kept_once_and_taken_out),
+        TEST(a_day_that_the_logbook_has_otherwise_than_the_page_knew_is_not_changed),
         TEST(what_is_too_long_is_refused_and_survived),
         TEST(other_methods_and_other_addresses_are_refused),
         TEST(a_logbook_that_is_none_is_told_of_and_left_as_it_is),

@@ -272,6 +272,50 @@ TEST_FUNCTION(a_logbook_of_version_2_has_what_a_track_told)
     lw_entries_free(&days);
 }
 
+static size_t removed_of(const char *path, const char *id)
+{
+    lw_logbook book;
+    lw_entries removed = {0};
+    CHECK(lw_logbook_open(&book, path, false) && lw_logbook_removed(&book, &removed));
+    const size_t count = removed.count;
+    if (id) CHECK(lw_entries_find(&removed, id) != NULL);
+    lw_entries_free(&removed);
+    lw_logbook_close(&book);
+    return count;
+}
+
+TEST_FUNCTION(a_logbook_of_version_3_tells_which_days_were_taken_out)
+{
+    make_version(3, "third.db");
+    assert_int_equal(removed_of("third.db", "00000000000000b2"), 1);
+    make_version(2, "untold.db");
+    assert_int_equal(removed_of("untold.db", NULL), 0);
+}
+
+static bool change(const char *path, const char *out, const lw_entry *in)
+{
+    lw_logbook book;
+    CHECK(lw_logbook_open(&book, path, true));
+    const bool is_done = out ? lw_logbook_remove(&book, out) : lw_logbook_replace(&book, in);
+    lw_logbook_close(&book);
+    return is_done;
+}
+
+TEST_FUNCTION(a_day_taken_out_is_told_until_it_is_put_in_again_and_a_change_takes_none_out)
+{
+    lw_entries one = {0};
+    make_days(&one, 1);
+    make_version(2, "out.db");
+    add_all("out.db", &one);
+    CHECK(change("out.db", NULL, &one.list[0]) && removed_of("out.db", NULL) == 0);
+    CHECK(change("out.db", "ffffffffffffffff", NULL) && removed_of("out.db", NULL) == 0);
+    CHECK(change("out.db", one.list[0].id, NULL));
+    assert_int_equal(removed_of("out.db", one.list[0].id), 1);
+    add_all("out.db", &one);
+    assert_int_equal(removed_of("out.db", NULL), 0);
+    lw_entries_free(&one);
+}
+
 static char *schema_of(const char *path)
 {
     static char text[2][20000];
@@ -316,6 +360,8 @@ int main(void)
         TEST(what_only_reads_leaves_a_logbook_of_version_1_as_it_is),
         TEST(a_logbook_of_version_1_is_of_ours_once_it_is_written),
         TEST(a_logbook_of_version_2_has_what_a_track_told),
+        TEST(a_logbook_of_version_3_tells_which_days_were_taken_out),
+        TEST(a_day_taken_out_is_told_until_it_is_put_in_again_and_a_change_takes_none_out),
         TEST(a_new_logbook_has_the_tables_of_its_version),
     };
     return cmocka_run_group_tests(tests, enter_folder, leave_folder);

@@ -39,8 +39,8 @@ static void do_sql(const char *path, const char *sql)
 TEST_FUNCTION(a_newer_version_is_refused_in_words)
 {
     make_version(1, "newer.db");
-    do_sql("newer.db", "PRAGMA user_version = 3");
-    check_refused("newer.db", "version 3");
+    do_sql("newer.db", "PRAGMA user_version = 4");
+    check_refused("newer.db", "version 4");
 }
 
 TEST_FUNCTION(what_is_no_logbook_is_refused)

@@ -3,11 +3,13 @@
 
 #include "answer/log/words.h"
 
+#define DIGITS 12  // of the id: eight of its second, four of chance
+
 static void tell_entry(const lw_log_change *change, const char *path, lw_teller *t)
 {
     const lw_entry *entry = change->entry;
-    char text[800], id[LW_SHORT_ID + 1];
-    LW_FIT(text, "%s %s: %s, %s, pin %s. In %s.", change->verb, lw_short_id(entry, id),
+    char text[800];
+    LW_FIT(text, "%s %.*s: %s, %s, pin %s. In %s.", change->verb, DIGITS, entry->id,
            entry->day.date, entry->day.waters, entry->day.pin, path);
     lw_tell_sentence(t, "says", text);
     lw_tell_name(t, "id", entry->id);

@@ -31,10 +31,10 @@ static bool has_two_of_a_date(const lw_entries *days)
     return false;
 }
 
-static void tell_day(const lw_entry *entry, lw_teller *t)
+static void tell_day(const lw_entry *entry, const lw_entries *days, lw_teller *t)
 {
     const lw_logged *day = &entry->day;
-    char verdict[LW_NAME_LENGTH], id[LW_SHORT_ID + 1];
+    char verdict[LW_NAME_LENGTH], id[LW_ID_LENGTH];
     lw_tell_row(t);
     lw_tell_text(t, NULL, day->date);
     lw_tell_text(t, NULL, day->pin);
@@ -44,7 +44,7 @@ static void tell_day(const lw_entry *entry, lw_teller *t)
     lw_tell_number(t, NULL, day->outing.swims);
     lw_tell_text(t, NULL, lw_verdict_text(entry, verdict));
     lw_tell_text(t, NULL, entry->id);
-    lw_tell_text(t, NULL, lw_short_id(entry, id));
+    lw_tell_text(t, NULL, lw_short_id(entry, days, id));
     lw_tell_text(t, NULL, day->boat);
     lw_tell_text(t, NULL, day->sailor);
     lw_tell_text(t, NULL, day->waters);
@@ -72,6 +72,6 @@ void lw_listed_tell(const void *it, lw_teller *t)
     memcpy(columns, all_columns, sizeof columns);
     if (has_two_of_a_date(listed->days)) columns[SHORT_COLUMN].head = "id";
     lw_tell_table(t, "days", count ? "" : NULL, columns, LW_COUNT_OF(columns));
-    for (size_t i = 0; i < count; i++) tell_day(&listed->days->list[i], t);
+    for (size_t i = 0; i < count; i++) tell_day(&listed->days->list[i], listed->days, t);
     lw_tell_end(t);
 }

@@ -8,7 +8,7 @@
 #include "answer/question.h"
 #include "records/logbook/entry.h"
 
-#define LW_SHORT_ID 8  // digits of an id that a person is shown
+#define LW_SHORT_ID 8  // digits of an id that a person is shown, or more to tell it from others
 
 // A list of all days.
 typedef struct lw_listed {

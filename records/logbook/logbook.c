@@ -117,13 +117,22 @@ static bool add_tracks(lw_logbook *book, const lw_entry *entry)
     return is_added;
 }
 
+// A statement with an id as its one value.
+static bool do_with(lw_logbook *book, const char *sql, const char *id)
+{
+    sqlite3_stmt *statement = lw_statement(book, sql);
+    lw_statement_text(statement, 1, id);
+    return lw_statement_run(book, statement);
+}
+
 static bool add(lw_logbook *book, const lw_entry *entry)
 {
     char boat[LW_ID_LENGTH], sailor[LW_ID_LENGTH];
     hash_text(entry->boat_hash, boat), hash_text(entry->sailor_hash, sailor);
     return add_record(book, boat, entry->day.boat, entry->boat) &&
            add_record(book, sailor, entry->day.sailor, entry->sailor) &&
-           add_day(book, entry, boat, sailor) && add_tracks(book, entry);
+           add_day(book, entry, boat, sailor) && add_tracks(book, entry) &&
+           do_with(book, "DELETE FROM removed WHERE id = ?", entry->id);
 }
 
 bool lw_logbook_add(lw_logbook *book, const lw_entry *entry)
@@ -136,9 +145,8 @@ bool lw_logbook_add(lw_logbook *book, const lw_entry *entry)
 
 static bool drop(lw_logbook *book, const char *id)
 {
-    sqlite3_stmt *out = lw_statement(book, "DELETE FROM day WHERE id = ?");
-    lw_statement_text(out, 1, id);
-    return lw_statement_run(book, out);
+    return do_with(book, "INSERT OR IGNORE INTO removed SELECT id FROM day WHERE id = ?", id) &&
+           do_with(book, "DELETE FROM day WHERE id = ?", id);
 }
 
 // Records that no day is of any more.
@@ -278,8 +286,22 @@ static bool take_days(lw_logbook *book, const lw_columns *columns, bool wants_al
 bool lw_logbook_days(lw_logbook *book, bool wants_all, lw_entries *days)
 {
     const lw_columns columns = lw_columns_of();
-    if (!lw_logbook_do(book, "BEGIN")) return false;
+    const bool is_own = sqlite3_get_autocommit(book->db) != 0;
+    if (is_own && !lw_logbook_do(book, "BEGIN")) return false;
     const bool is_read = take_days(book, &columns, wants_all, days);
-    sqlite3_exec(book->db, "COMMIT", NULL, NULL, NULL);
+    if (is_own) sqlite3_exec(book->db, "COMMIT", NULL, NULL, NULL);
     return is_read;
+}
+
+bool lw_logbook_removed(lw_logbook *book, lw_entries *removed)
+{
+    if (book->version < LW_LOGBOOK_WITH_REMOVED) return true;
+    sqlite3_stmt *row = lw_statement(book, "SELECT id FROM removed ORDER BY id");
+    bool is_taken = true;
+    while (is_taken && row && sqlite3_step(row) == SQLITE_ROW) {
+        lw_entry *entry = lw_entries_add(removed);
+        is_taken = entry || lw_logbook_fail(book, SQLITE_NOMEM);
+        if (entry) LW_FIT(entry->id, "%s", text_at(row, 0));
+    }
+    return lw_statement_run(book, row) && is_taken;
 }

@@ -10,7 +10,7 @@
 
 #include "records/logbook/entry.h"
 
-#define LW_LOGBOOK_VERSION     2           // user_version of the file
+#define LW_LOGBOOK_VERSION     3           // user_version of the file
 #define LW_LOGBOOK_APPLICATION 0x4C574C42  // application_id: "LWLB"
 #define LW_LOGBOOK_PATH        4096
 
@@ -42,5 +42,9 @@ bool lw_logbook_remove(lw_logbook *book, const char *id);
 // All days, from the earliest date on and by id within one, behind those in the list. Tracks, and
 // the records of boat and sailor, are left out unless `wants_all`.
 bool lw_logbook_days(lw_logbook *book, bool wants_all, lw_entries *days);
+
+// Entries with nothing but the ids of the days that were taken out and are not there again, behind
+// those in the list: a copy elsewhere is told by them from a day that has not come here yet.
+bool lw_logbook_removed(lw_logbook *book, lw_entries *removed);
 
 #endif

@@ -39,7 +39,9 @@ static void write_column(const lw_column *column, FILE *out)
                 column->kind == LW_COLUMN_ID ? "PRIMARY KEY NOT NULL" : "NOT NULL");
 }
 
-// --- versions: 2 has what a track tells of a day
+// --- versions: 2 has what a track tells of a day, 3 which days were taken out
+
+#define REMOVED "CREATE TABLE removed (id TEXT PRIMARY KEY NOT NULL) STRICT, WITHOUT ROWID;\n"
 
 int lw_schema_since(const lw_column *column)
 {
@@ -55,6 +57,7 @@ static void write_renewal(int version, FILE *out)
         lw_schema_name(&columns.list[i], name);
         fprintf(out, "ALTER TABLE day ADD COLUMN %s REAL;\n", name);
     }
+    if (version < LW_LOGBOOK_WITH_REMOVED) fputs(REMOVED, out);
     fprintf(out, "PRAGMA user_version = %d;\n", LW_LOGBOOK_VERSION);
 }
 
@@ -103,7 +106,7 @@ static void write_tables(FILE *out)
         "  hash TEXT NOT NULL,\n"
         "  file TEXT NOT NULL,\n"
         "  PRIMARY KEY (day, place)\n"
-        ") STRICT, WITHOUT ROWID;\n",
+        ") STRICT, WITHOUT ROWID;\n" REMOVED,
         out);
     fprintf(out, "PRAGMA application_id = %d;\nPRAGMA user_version = %d;\n", LW_LOGBOOK_APPLICATION,
             LW_LOGBOOK_VERSION);

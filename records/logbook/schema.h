@@ -13,6 +13,9 @@ bool lw_schema_make(lw_logbook *book);
 // Brings the tables of an earlier version to ours, as one change.
 bool lw_schema_renew(lw_logbook *book);
 
+// From this version on a logbook knows which days were taken out.
+#define LW_LOGBOOK_WITH_REMOVED 3
+
 // The first version whose tables have a column.
 int lw_schema_since(const lw_column *column);
 

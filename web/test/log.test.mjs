@@ -361,6 +361,49 @@ test("what is kept while the desk is closed waits for it, none is doubled or los
   await close();
 });
 
+test("a day changed here and in the logbook meanwhile is kept as two, and told", async (t) => {
+  log("both", "add", ...files, "--pin", "B", "--date", "2026-05-17");
+  const desk = await openDesk(undefined, join(folder, "both.db"));
+  const { page, close } = await openPage(browser, `${desk.address}#log`);
+  await hasDays(page, 1);
+  await desk.close();
+  await page.locator(".day > summary").first().click();
+  await page.locator(".day[open] .logged").first().waitFor();
+  await page.locator(".day[open]").getByText("Too weak", { exact: true }).click();
+  await keeps(page, ([day]) => day.verdict === "too-weak", "the verdict");
+  log("both", "edit", "2026-05-17", "--set", "verdict=too-strong");
+  const again = await openDesk(desk.port, join(folder, "both.db"));
+  t.after(() => again.close());
+  await look(page);
+  await until(
+    async () => /2026-05-17, pin B.*both are kept/.test(await page.textContent(".status")),
+    "told",
+  );
+  await until(() => listed("both")?.length === 2, "both in the logbook");
+  assert.deepEqual(listed("both").sort(), ["B too strong", "B too weak"]);
+  await hasDays(page, 2);
+  await look(page);
+  await settled(page);
+  assert.deepEqual(listed("both").sort(), ["B too strong", "B too weak"]);
+  await close();
+});
+
+test("the last day that the command takes out does not come back from the page", async (t) => {
+  log("last", "add", ...files, "--pin", "B", "--date", "2026-05-17");
+  const desk = await openDesk(undefined, join(folder, "last.db"));
+  t.after(() => desk.close());
+  const { page, close } = await openPage(browser, `${desk.address}#log`);
+  await hasDays(page, 1);
+  log("last", "remove", "last");
+  await look(page);
+  await hasDays(page, 0);
+  await look(page);
+  await settled(page);
+  assert.deepEqual(listed("last"), []);
+  assert.deepEqual(await kept(page), []);
+  await close();
+});
+
 test("a logbook that cannot be written is told of, and the day stays in the browser", async (t) => {
   await writeFile(join(folder, "no.db"), "this is no logbook, but a text");
   const desk = await openDesk(undefined, join(folder, "no.db"));

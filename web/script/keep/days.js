@@ -42,15 +42,22 @@ export function dayOf(log, tree) {
   );
 }
 
+const fileOf = (log, days) =>
+  `${JSON.stringify({ [log.format]: log.version, units: unitsOf(log), days }, null, 1)}\n`;
+
 /** The file of days, [{ tree }]. */
-export function fileOfDays(log, days) {
-  const all = {
-    [log.format]: log.version,
-    units: unitsOf(log),
-    days: days.map(({ tree }) => dayOf(log, tree)),
-  };
-  return `${JSON.stringify(all, null, 1)}\n`;
-}
+export const fileOfDays = (log, days) =>
+  fileOf(
+    log,
+    days.map(({ tree }) => dayOf(log, tree)),
+  );
+
+/** The file of days as text, each the JSON of `dayOf`. */
+export const fileOfDayTexts = (log, texts) =>
+  fileOf(
+    log,
+    texts.map((text) => JSON.parse(text)),
+  );
 
 // The text of a value; null: a number where a text stands, or the other way round.
 function textOf(columns, key, value) {

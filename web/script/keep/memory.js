@@ -8,7 +8,7 @@ import { keptKinds, LOG } from "../base/kinds.js";
 
 const RECORD = "lullwise.record."; // and kind and identity
 const WAITING = "lullwise.waiting."; // and identity: a logged day that the desk has not heard of
-const AT_DESK = "lullwise.at-desk."; // and identity
+const AT_DESK = "lullwise.at-desk."; // and identity: a logged day as the desk had it last
 const LAST = "lullwise.last";
 const DAY_PIN = "lullwise.day-pin";
 const BY_NAME = "lullwise.kept"; // how records were kept before: lists of trees
@@ -81,11 +81,12 @@ export function keepRecord(kind, id, tree, { isFromDesk = false } = {}) {
 /** A logged day that the desk is to hear of; null: it is forgotten. */
 export const keepWaiting = (id, tree) => write("localStorage", WAITING + id, { tree });
 
-/** Whether the desk was known to have a day; with `isSo` it is from now on. */
-export function wasAtDesk(id, isSo = null) {
-  if (isSo !== null) write("localStorage", AT_DESK + id, isSo);
-  return read("localStorage", AT_DESK + id) === true;
+/** A day as the desk had it last, in JSON; null: not known to have it. */
+export function lastAtDesk(id) {
+  const text = read("localStorage", AT_DESK + id);
+  return typeof text === "string" ? text : null;
 }
+export const keepAtDesk = (id, text) => write("localStorage", AT_DESK + id, text);
 
 /** At the desk: told() when a day is kept or forgotten. */
 export function onWaiting(told) {
