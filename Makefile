@@ -10,7 +10,7 @@ C_FILES   = $(shell git ls-files --cached --others --exclude-standard '*.c' '*.h
 SCRIPT    = $(shell git ls-files --cached --others --exclude-standard '*.js' '*.mjs')
 PRETTIER  = node web/node_modules/prettier/bin/prettier.cjs --log-level=warn
 CHECKED   = $(filter engine/%.c records/%.c answer/%.c picture/%.c sweep/%.c desk/%.c $\
-    web/%.c command/%.c ranks/%.c,$(C_FILES))
+    web/%.c command/%.c manual/%.c ranks/%.c,$(C_FILES))
 # Left out of clang-tidy: what calls every memcpy unsafe, what misreads variable arguments and
 # X-macros, and what takes a step along a length for a counter (it may end a rounding later).
 # Left out of cppcheck in the engine: uninitvar, which takes lanes and arrays filled in a loop for
@@ -21,7 +21,7 @@ TIDY = clang-analyzer-*,bugprone-*,misc-*,performance-*,-bugprone-easily-swappab
     -clang-analyzer-security.insecureAPI.DeprecatedOrUnsafeBufferHandling,$\
     -clang-analyzer-security.FloatLoopCounter
 
-.PHONY: help page run samples test sanitize bench fuzz soak format check coverage clean packages-%
+.PHONY: help page run samples test sanitize bench fuzz soak format check coverage deb clean packages-%
 
 help:
 	@echo 'make run       build the page and the program, then answer the demo day'
@@ -32,6 +32,7 @@ help:
 	@echo 'make soak      the random tests, $(SOAK_TIMES) times as many cases (SOAK_TIMES=)'
 	@echo 'make check     clang-tidy, cppcheck, gcc -fanalyzer, layout'
 	@echo 'make coverage  which lines the tests reach (build/coverage)'
+	@echo 'make deb       Debian packages, tried in a bare Debian 12 where this is root (build/deb)'
 	@echo 'make format    lay out C and script'
 	@echo 'make clean     remove build/'
 
@@ -114,6 +115,16 @@ coverage: packages-test
 format: packages-format web/node_modules/.package-lock.json
 	clang-format-14 -i $(C_FILES)
 	$(PRETTIER) --write $(SCRIPT)
+
+# The root is kept between runs; as root only.
+deb: packages-deb page
+	@$(CONFIGURE) -B build/deb -DCMAKE_INSTALL_PREFIX=/usr \
+	    -DCMAKE_C_FLAGS='-ffile-prefix-map=$(CURDIR)=. -D_FORTIFY_SOURCE=2 -fstack-protector-strong' \
+	    -DCMAKE_EXE_LINKER_FLAGS=-Wl,-z,relro,-z,now
+	@cmake --build build/deb
+	cd build/deb && rm -f *.deb && cpack
+	lintian --fail-on error,warning --allow-root build/deb/*.deb
+	[ "$$(id -u)" != 0 ] || test/bare_root.sh build/deb build/bare-root
 
 clean:
 	rm -rf build

@@ -2,13 +2,14 @@
 # packages.sh - installs the Debian packages that a job needs, and only those that are missing.
 # SPDX-License-Identifier: MIT
 #
-# Usage: cmake/packages.sh run|page|test|bench|fuzz|check|format
+# Usage: cmake/packages.sh run|page|test|bench|fuzz|check|format|deb
 set -eu
 
 run="build-essential cmake ninja-build pkg-config libyaml-dev libjansson-dev libexpat1-dev
      libproj-dev libsqlite3-dev libevent-dev nettle-dev librsvg2-bin"
 test="$run poppler-utils libcmocka-dev libcminpack-dev libmpfr-dev liblapack-dev libsundials-dev clang-14
-      lld-14 wasi-libc libclang-rt-14-dev libclang-rt-14-dev-wasm32 mandoc mpich libmpich-dev procps"
+      lld-14 wasi-libc libclang-rt-14-dev libclang-rt-14-dev-wasm32 mandoc mpich libmpich-dev procps
+      zsh fish"
 page="cmake ninja-build clang-14 lld-14 wasi-libc libclang-rt-14-dev-wasm32"
 node=""
 command -v node >/dev/null || node="$node nodejs"
@@ -21,6 +22,7 @@ case "$1" in
     bench) wanted="$run $page libcminpack-dev liblapack-dev libsundials-dev chromium" ;;
     fuzz) wanted="$run clang-14 libclang-rt-14-dev" ;;
     check) wanted="$test $page clang-tidy-14 cppcheck clang-format-14" ;;
+    deb) wanted="$run $page libmpich-dev mpich lintian debootstrap dpkg-dev" ;;
     format) wanted="clang-format-14 $node" ;;
     *) echo "packages.sh: no set of packages is called '$1'" >&2; exit 2 ;;
 esac

@@ -7,6 +7,7 @@
 #include "command/ask.h"
 #include "command/command.h"
 #include "command/command_line.h"
+#include "command/commands.h"
 #include "command/pages.h"
 #include "command/terminal/print.h"
 #include "records/output_file.h"
@@ -15,55 +16,12 @@
 #define LW_VERSION "unversioned"
 #endif
 
-#define LW_AS_ENTRY(name) &lw_command_##name,
-static const lw_command *const commands[] = {LW_COMMAND_LIST(LW_AS_ENTRY)};
-#define COMMAND_COUNT (sizeof commands / sizeof commands[0])
-
-// A command with what its question says of itself.
-static lw_command as_asked(lw_command command)
-{
-    const lw_question *question = command.question;
-    if (!question) return command;
-    command.name = question->name;
-    command.summary = question->summary;
-    command.takes = question->takes;
-    command.doc = question->doc;
-    return command;
-}
-
-// The commands in the order of the help, the questions among them; no name behind the last.
-static lw_command command_at(size_t i)
-{
-    const lw_question *question;
-    for (size_t k = 0; k < COMMAND_COUNT; k++) {
-        if (commands[k]->is_behind) continue;
-        if (i-- == 0) return as_asked(*commands[k]);
-    }
-    for (size_t k = 0; (question = lw_question_at(k)); k++) {
-        if (i-- == 0) return as_asked((lw_command){.operands = "", .question = question});
-    }
-    for (size_t k = 0; k < COMMAND_COUNT; k++) {
-        if (!commands[k]->is_behind) continue;
-        if (i-- == 0) return as_asked(*commands[k]);
-    }
-    return (lw_command){0};
-}
-
-static lw_command command_named(const char *name)
-{
-    lw_command command;
-    size_t i = 0;
-    do command = command_at(i++);
-    while (command.name && strcmp(command.name, name) != 0);
-    return command;
-}
-
 static void print_help(FILE *out)
 {
     fputs("lullwise - which set-up to sail on a foiling dinghy\n\n", out);
     fputs("usage: lullwise COMMAND [OPTION...] [FILE...]\n\n", out);
     lw_command command;
-    for (size_t i = 0; (command = command_at(i)).name; i++) {
+    for (size_t i = 0; (command = lw_command_at(i)).name; i++) {
         if (command.is_hidden) continue;
         fprintf(out, "  %-13s", command.name);
         lw_print_wrapped(out, command.summary, 15, 15);
@@ -85,7 +43,7 @@ static lw_exit say_unknown(const char *name)
 {
     const char *nearest = NULL;
     lw_command command;
-    for (size_t i = 0; (command = command_at(i)).name; i++) {
+    for (size_t i = 0; (command = lw_command_at(i)).name; i++) {
         if (!command.is_hidden) nearest = lw_text_nearer(name, nearest, command.name);
     }
     lw_print_complaint("", "there is no command \"%s\"; %s%s%s", name,
@@ -148,7 +106,7 @@ static lw_exit answer(int count, char *const *words)
         print_help(stderr);
         return LW_EXIT_WRONG_INPUT;
     }
-    const lw_command command = command_named(name);
+    const lw_command command = lw_command_named(name);
     return command.name ? run(&command, count - 2, words + 2) : say_unknown(name);
 }
 

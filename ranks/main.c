@@ -20,15 +20,8 @@
 #include "records/output_file.h"
 #include "sweep/written.h"
 
-#define TAKES    LW_SWEEP_OPTIONS " patience"
 #define ROOT     0
 #define PATIENCE 30.0  // [s] a machine that is merely busy is not silent for so long  [judged]
-
-static const char doc[] =
-    "`lullwise sweep` on many machines: the root hands points out in chunks, works itself, and "
-    "keeps what comes back. The same table to the bit, whatever the number of ranks and threads. "
-    "Points of a rank that dies are worked out by others; what takes two ranks down is left as a "
-    "gap with a name, and --resume comes back to it. One thread a rank without --threads.";
 
 // What the root says before anybody works: go on, or end with this.
 #define GO_ON (-1)
@@ -36,9 +29,9 @@ static const char doc[] =
 static void print_help(void)
 {
     printf("usage: mpirun -n RANKS lullwise-sweep [OPTION...]\n\n");
-    lw_print_wrapped(stdout, doc, 0, 0);
+    lw_print_wrapped(stdout, LW_RANKS_DOC, 0, 0);
     putchar('\n');
-    lw_command_line_help(stdout, TAKES);
+    lw_command_line_help(stdout, LW_RANKS_OPTIONS);
 }
 
 static bool begin(lw_sweep *sweep, const lw_options *options, lw_root_plan *plan, bool is_heard)
@@ -99,7 +92,7 @@ static int run(int count, char **words, int rank, lw_root_plan *plan, bool *may_
     int ended = GO_ON;
     const bool is_root = rank == ROOT;
     if (is_root) {
-        const bool is_read = lw_command_line_read(&options, TAKES, count - 1, words + 1);
+        const bool is_read = lw_command_line_read(&options, LW_RANKS_OPTIONS, count - 1, words + 1);
         ended = is_read && !options.operand_count ? prepare(&sweep, &store, &options, plan)
                                                   : LW_EXIT_WRONG_INPUT;
     }
@@ -107,7 +100,7 @@ static int run(int count, char **words, int rank, lw_root_plan *plan, bool *may_
     if (ended == GO_ON && is_root) {
         ended = lead(&store, plan, may_finalize);
     } else if (ended == GO_ON) {
-        const bool can = lw_command_line_read(&options, TAKES, count - 1, words + 1) &&
+        const bool can = lw_command_line_read(&options, LW_RANKS_OPTIONS, count - 1, words + 1) &&
                          begin(&sweep, &options, plan, false);
         *may_finalize = can ? lw_rank_run(&sweep, plan->threads) : lw_rank_decline();
         ended = LW_EXIT_FINE;

@@ -20,6 +20,14 @@
 #define LW_SWEEP_OPTIONS \
     LW_INPUT_OPTIONS " over draws ask pin course seed threads resume svg map output force json"
 
+// Of `lullwise-sweep`, on many machines, too.
+#define LW_RANKS_OPTIONS LW_SWEEP_OPTIONS " patience"
+#define LW_RANKS_DOC                                                                              \
+    "On many machines the root hands points out in chunks, works itself, and keeps what comes "   \
+    "back. The same table to the bit, whatever the number of ranks and threads. Points of a "     \
+    "rank that dies are worked out by others; what takes two ranks down is left as a gap with a " \
+    "name, and --resume comes back to it. One thread a rank without --threads."
+
 typedef struct lw_sweep lw_sweep;
 typedef struct lw_sweep_worker lw_sweep_worker;
 

@@ -82,10 +82,11 @@ allowed_above() {
         desk) echo "lullwise records answer picture desk" ;;
         web) echo "lullwise records answer picture web" ;;
         command) echo "lullwise records answer picture sweep desk command" ;;
+        manual) echo "lullwise records answer picture sweep desk command manual" ;;
         ranks) echo "lullwise records answer picture sweep command ranks" ;;
     esac
 }
-for floor in records answer picture sweep desk web command ranks; do
+for floor in records answer picture sweep desk web command manual ranks; do
     for file in $(files_of $floor); do
         while read -r how name; do
             [ "$how" = '"' ] || continue
@@ -115,7 +116,7 @@ done
 inexact='a?(sin|cos|tan)h?|atan2|exp|exp2|exp10|expm1|log|log2|log10|log1p|pow|cbrt|hypot|erfc?|[lt]gamma'
 while read -r call; do
     fault "$call: take lullwise/elementary.h, or leave it to the engine"
-done < <(files_of records answer picture sweep desk web command ranks | xargs awk -v inexact="$inexact" '
+done < <(files_of records answer picture sweep desk web command manual ranks | xargs awk -v inexact="$inexact" '
     { gsub(/\/\/.*|"[^"]*"/, "") }
     match($0, "(^|[^a-zA-Z0-9_])(" inexact ")[fl]?\\(") {
         print FILENAME " calls " substr($0, RSTART, RLENGTH) ")"
@@ -150,7 +151,7 @@ done < <(objdump -t "$library" |
     awk '$0 !~ /\.data\.rel\.ro/ && $0 ~ / O (\.data|\.bss|\.tdata|\.tbss|\*COM\*)/ {print $NF, "in", $4}')
 
 # --- length: a report, not a fault
-for file in $(files_of engine records answer picture sweep desk web command ranks); do
+for file in $(files_of engine records answer picture sweep desk web command manual ranks); do
     lines=$(wc -l <"$file")
     most=400
     case "$file" in engine/include/*.h | records/*.h | answer/*.h | picture/*.h | sweep/*.h | desk/*.h | web/*.h | command/*.h | ranks/*.h) most=150 ;; esac
