@@ -4,6 +4,8 @@
 DEMO_COMMAND = build/release/lullwise pick --boat demo/heron.yaml --sailor demo/light.yaml --day demo/breeze.yaml
 FUZZ_SECONDS = 60
 SOAK_TIMES   = 50
+# Which of the long tests have their turn under the sanitizers (test/spread.sh).
+LW_RUN := $(or $(LW_RUN),$(shell echo $$(($$(date +%s) % 6))))
 
 CONFIGURE = cmake -G Ninja --log-level=WARNING -S .
 C_FILES   = $(shell git ls-files --cached --others --exclude-standard '*.c' '*.h')
@@ -31,7 +33,7 @@ help:
 	@echo 'make fuzz      feed broken files to the readers for $(FUZZ_SECONDS) s each (FUZZ_SECONDS=)'
 	@echo 'make soak      the random tests, $(SOAK_TIMES) times as many cases (SOAK_TIMES=)'
 	@echo 'make check     clang-tidy, cppcheck, gcc -fanalyzer, layout'
-	@echo 'make coverage  which lines the tests reach (build/coverage)'
+	@echo 'make coverage  which lines the tests reach, as one table'
 	@echo 'make deb       Debian packages, tried in a bare Debian 12 where this is root (build/deb)'
 	@echo 'make format    lay out C and script'
 	@echo 'make clean     remove build/'
@@ -75,7 +77,8 @@ test: page samples sanitize
 sanitize: packages-test
 	@$(CONFIGURE) -B build/sanitize -DLW_TESTS=ON -DLW_SANITIZE=ON
 	@cmake --build build/sanitize
-	@ctest --test-dir build/sanitize -j $$(nproc) --output-on-failure
+	@echo 'The long tests take turns under the sanitizers: LW_RUN=$(LW_RUN) repeats this one, LW_RUN=all has all.'
+	@LW_RUN=$(LW_RUN) ctest --test-dir build/sanitize -j $$(nproc) --output-on-failure
 
 bench: packages-bench page
 	@$(CONFIGURE) -B build/release
@@ -91,7 +94,7 @@ fuzz: packages-fuzz
 soak: packages-test
 	@$(CONFIGURE) -B build/sanitize -DLW_TESTS=ON -DLW_SANITIZE=ON
 	@cmake --build build/sanitize
-	LW_SOAK=$(SOAK_TIMES) ctest --test-dir build/sanitize -j $$(nproc) --output-on-failure --timeout 86400
+	LW_RUN=all LW_SOAK=$(SOAK_TIMES) ctest --test-dir build/sanitize -j $$(nproc) --output-on-failure --timeout 86400
 
 check: packages-check web/node_modules/.package-lock.json
 	@$(CONFIGURE) -B build/check -DLW_TESTS=ON
@@ -109,8 +112,7 @@ coverage: packages-test
 	@$(CONFIGURE) -B build/coverage -DLW_TESTS=ON -DLW_COVERAGE=ON
 	@cmake --build build/coverage
 	@ctest --test-dir build/coverage -j $$(nproc) --output-on-failure
-	@find build/coverage -name '*.gcda' -path '*lullwise_*' | xargs gcov -n | \
-	    awk "/^File '.*(engine|records|answer|picture|desk|web|command)/ {print; getline; print}"
+	@node test/coverage.mjs . build/coverage
 
 format: packages-format web/node_modules/.package-lock.json
 	clang-format-14 -i $(C_FILES)

@@ -59,7 +59,7 @@ void lw_lines_text(lw_lines *lines, const char *text)
 void lw_lines_number(lw_lines *lines, double value)
 {
     char text[40] = "";
-    if (isfinite(value)) LW_FIT(text, "%.12g", value);
+    if (isfinite(value)) LW_FIT(text, "%.12g", value == 0.0 ? 0.0 : value);  // no -0
     lw_lines_text(lines, text);
 }
 

@@ -8,7 +8,7 @@
 # As root. Debian's packages come from where this machine has its own.
 set -eu
 packages=$(realpath "$1")
-root=$2
+root=$(realpath -m "$2")
 mirror=$(sed -nE 's/^(URIs:|deb) *(\[[^]]*\] *)?(http[^ ]*).*/\3/p' /etc/apt/sources.list \
     /etc/apt/sources.list.d/* 2>/dev/null | head -n 1)
 within() { chroot "$root" env DEBIAN_FRONTEND=noninteractive LC_ALL=C.UTF-8 HOME=/root "$@"; }
@@ -20,7 +20,6 @@ fi
 rm -rf "$root/packages" && mkdir -p "$root/packages" && cp "$packages"/*.deb "$root/packages"
 within apt-get purge -qy 'lullwise*' liblullwise-dev >/dev/null 2>&1 || true
 within sh -c 'apt-get install -qy --no-install-recommends /packages/lullwise_*.deb' || fail "lullwise: not installed"
-cd /
 within sh -c 'cd /usr/share/doc/lullwise/examples && lullwise pick --boat heron.yaml --sailor light.yaml --day breeze.yaml' |
     tee "$root/packages/said" | head -n 12
 grep -q 'Why' "$root/packages/said" || fail "the demo day is not answered"
@@ -29,12 +28,14 @@ within sh -c 'apt-get install -qy --no-install-recommends mandoc gcc libc6-dev p
     fail "liblullwise-dev, lullwise-mpi: not installed"
 version=$(within lullwise --version | cut -d' ' -f2)
 for page in 1/lullwise 1/lullwise-sweep 5/lullwise-boat 5/lullwise-sailor 5/lullwise-day; do
-    within sh -c "zcat /usr/share/man/man$page.${page%%/*}.gz >/packages/page && mandoc -T lint -W warning /packages/page &&
-        mandoc -T ascii /packages/page | col -b 2>/dev/null || mandoc -T ascii /packages/page" >"$root/packages/shown"
+    within sh -c "zcat /usr/share/man/man$page.${page%%/*}.gz >/packages/page && mandoc -T lint -W warning /packages/page >&2;
+        mandoc -T ascii /packages/page" >"$root/packages/shown"
     grep -q "lullwise $version" "$root/packages/shown" || fail "$page: not of version $version"
 done
 within sh -c 'cd /packages && cc /usr/share/doc/liblullwise-dev/examples/balance.c -o balance $(pkg-config --cflags --libs lullwise) && ./balance' ||
     fail "the example does not build"
-within sh -c 'cd /packages && rm -f table.csv* && mpirun -n 2 lullwise-sweep --ask balance --over person.mass=60:80:10kg -o table.csv' &&
+mkdir -p "$root/dev/shm"  # what MPI speaks through is there as long as it runs
+unshare --mount sh -c "mount -t proc proc '$root/proc' && mount -t sysfs sys '$root/sys' && mount -t tmpfs shm '$root/dev/shm' &&
+    chroot '$root' sh -c 'cd /packages && rm -f table.csv* && mpirun -n 2 lullwise-sweep --ask balance --over person.mass=60:80:10kg -o table.csv'" &&
     [ "$(wc -l <"$root/packages/table.csv")" -gt 3 ] || fail "lullwise-sweep: no table"
 echo "bare root: installed, answered, shown, built, swept"
