@@ -140,7 +140,7 @@ bool lw_inputs_read(lw_inputs *inputs, const lw_options *options, lw_faults *fau
     lw_reading readings[RECORD_COUNT];
     begin(readings, inputs);
     read_files(readings, options, faults);
-    if (faults->fault_count == before) lw_learned_put(&inputs->boat, options, faults);
+    if (faults->fault_count == before) lw_learned_put(inputs, options, faults);
     read_sets(readings, options, faults);
     return faults->fault_count == before && settle(readings, inputs, faults);
 }

@@ -15,16 +15,16 @@ void lw_boat_hash_text(const lw_boat *boat, char text[LW_HASH_TEXT])
     lw_text_fit(text, LW_HASH_TEXT, "%016" PRIx64, lw_record_hash(&lw_boat_record, boat));
 }
 
-bool lw_learned_put(lw_boat *boat, const lw_options *options, lw_faults *faults)
+bool lw_learned_put(lw_inputs *inputs, const lw_options *options, lw_faults *faults)
 {
     lw_learned_boat learned;
     char hash[LW_HASH_TEXT];
     const char *path = lw_options_text(options, "learned");
     if (!path) return true;
     if (!lw_record_read_file(&lw_learned_record, path, &learned, faults)) return false;
-    lw_boat_hash_text(boat, hash);
+    lw_boat_hash_text(&inputs->boat, hash);
     if (strcmp(hash, learned.hash) == 0) {
-        lw_hidden_put(&learned.values, boat);
+        lw_hidden_put(&learned.values, inputs);
         return true;
     }
     const lw_written written = {
@@ -32,6 +32,6 @@ bool lw_learned_put(lw_boat *boat, const lw_options *options, lw_faults *faults)
     lw_fault *fault = lw_faults_add(faults, &written);
     LW_FIT(fault->sentence,
            "learned of another boat, or of this one measured otherwise; learn anew");
-    LW_FIT(fault->expected, "%s, of %s", hash, boat->name);
+    LW_FIT(fault->expected, "%s, of %s", hash, inputs->boat.name);
     return false;
 }

@@ -11,6 +11,8 @@
 #include "test/demo.h"
 
 #define MADE_DAYS 40
+#define LEG       20.0   // [s] of a ride, when there is no time
+#define TOLD      300.0  // [s] that a day tells of each number
 
 typedef struct made_season {
     lw_lesson_day days[MADE_DAYS];
@@ -35,7 +37,8 @@ static void begin_season(made_season *made)
                                .person = &demo.sailor.person,
                                .day = demo.day,
                                .days = made->days,
-                               .count = MADE_DAYS};
+                               .count = MADE_DAYS,
+                               .leg = soak_times() == 1 ? LEG : LW_SEASON_LEG};
 }
 
 // Hidden quantities by chance, as often as thought before, within twice their errors.
@@ -47,35 +50,44 @@ static void hide(const lw_learning *learning, lw_seed *seed, made_season *made)
         while (fabs(z[k]) > 2.0);
     }
     made->truth = lw_hidden_at(learning, z);
-    memset(&made->flights, 0, sizeof made->flights);
-    for (size_t pin = 0; pin < demo.boat.pin_count; pin++)
-        lw_flights_add(&made->flights, &made->season, &made->truth, pin);
 }
 
-// Each number with its own error, each wind read with its own; the stronger the wind, the more
-// often the pin with less lift.
-static void sail(lw_seed *seed, made_season *made)
+// The stronger the wind, the more often the pin with less lift.
+static void blow(lw_seed *seed, made_season *made)
 {
     for (size_t i = 0; i < MADE_DAYS; i++) {
-        lw_lesson_day *day = &made->days[i];
         const double part = lw_seed_uniform(seed);
-        made->winds[i] = (8.0 + 12.0 * part) * LW_KN;
         const double pin = part * (double)demo.boat.pin_count + lw_seed_uniform(seed) - 0.5;
-        day->pin = (size_t)fmin(fmax(pin, 0.0), (double)(demo.boat.pin_count - 1));
-        day->wind = made->winds[i] + LW_WIND_ERROR * lw_seed_normal(seed);
-        for (size_t row = 0; row < LW_LESSON_COUNT; row++) {
-            const lw_quantity *number = &lw_lesson_table.rows[row];
-            const double off = number->error * lw_unit_in_si(number->unit) * lw_seed_normal(seed);
-            lw_quantity_put(number, &day->told,
-                            off + lw_flights_lesson(&made->flights, day->pin, made->winds[i], row));
-        }
+        made->winds[i] = (soak_times() == 1 ? 10.0 + 4.0 * part : 8.0 + 12.0 * part) * LW_KN;
+        made->days[i] =
+            (lw_lesson_day){.pin = (size_t)fmin(fmax(pin, 0.0), (double)(demo.boat.pin_count - 1)),
+                            .wind = made->winds[i]};
     }
 }
 
-// All steps from where it stands; what was thought before is tried once for all seasons.
-static void learn(lw_learning *learning, size_t done)
+// Each number with its own error, each wind read with its own; nobody counts swims.
+static void sail(lw_seed *seed, made_season *made)
 {
-    for (size_t steps; done < (steps = lw_learning_steps(learning));) {
+    memset(&made->flights, 0, sizeof made->flights);
+    for (size_t pin = 0; pin < demo.boat.pin_count; pin++)
+        lw_flights_add(&made->flights, &made->season, &made->truth, pin, true);
+    for (size_t i = 0; i < MADE_DAYS; i++) {
+        lw_lesson_day *day = &made->days[i];
+        for (size_t row = 0; row < LW_LESSON_COUNT; row++) {
+            const lw_quantity *number = &lw_lesson_table.rows[row];
+            const double off = number->error * lw_unit_in_si(number->unit) * lw_seed_normal(seed);
+            lw_quantity_put(number, &day->seconds, TOLD);
+            lw_quantity_put(number, &day->told,
+                            off + lw_flights_lesson(&made->flights, day->pin, day->wind, row));
+        }
+        day->told.swims = NAN;
+        day->wind += LW_WIND_ERROR * lw_seed_normal(seed);
+    }
+}
+
+static void learn(lw_learning *learning)
+{
+    for (size_t steps, done = 0; done < (steps = lw_learning_steps(learning));) {
         for (; done < steps; done++) lw_learning_step(learning, done);
     }
 }

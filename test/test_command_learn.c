@@ -3,6 +3,8 @@
 
 #define _DEFAULT_SOURCE
 
+#include "lullwise/learning.h"
+#include "records/record_file.h"
 #include "test/log_folder.h"
 #include "test/program.h"
 
@@ -39,9 +41,10 @@ TEST_FUNCTION(what_was_learned_is_put_into_its_boat_and_into_no_other)
     static const char head[] = "boat: Grey Heron (invented)\nhash: 4e5e45fdf2a21f3e\n";
     static const char values[] =
         "learned:\n  main_incidence: 0.5 deg\n  rudder_incidence: 0 deg\n  main_chord: 1\n"
-        "  drag_area: 0 m2\n  sail_power: 1\nerrors:\n  main_incidence: 0.1 deg\n"
+        "  drag_area: 0 m2\n  sail_power: 1\n  chop: 1\n  skill: 0\nerrors:\n  main_incidence: 0.1 "
+        "deg\n"
         "  rudder_incidence: 0.1 deg\n  main_chord: 0.01\n  drag_area: 0.1 m2\n"
-        "  sail_power: 0.1\nfrom:\n  days: 6\n  numbers: 18\n";
+        "  sail_power: 0.1\n  chop: 0.1\n  skill: 0.1\nfrom:\n  days: 6\n  numbers: 18\n";
     FILE *file = fopen("learned.yaml", "w");
     CHECK(file && fprintf(file, "%s%s", head, values) > 0 && fclose(file) == 0);
     CHECK(lullwise("fly --wind '12 kn' --pin B --learned learned.yaml" BOAT) == 0);
@@ -50,12 +53,59 @@ TEST_FUNCTION(what_was_learned_is_put_into_its_boat_and_into_no_other)
     CHECK(answer_has("another boat"));
 }
 
+// --- seasons of rides, whose hidden quantities are kept beside them: with LW_SOAK
+
+#define SEASONS 20
+#define FIRST   81  // seed
+
+static void read_kept(const char *path, lw_learned_boat *kept)
+{
+    lw_faults faults = {0};
+    CHECK(lw_record_read_file(&lw_learned_record, path, kept, &faults));
+    lw_faults_free(&faults);
+}
+
+// What is learned of one, and what was so.
+static void learn_season(int seed, lw_learned_boat *learned, lw_learned_boat *truth)
+{
+    char words[300];
+    CHECK(system("rm -rf season learned.yaml season.db*") == 0);
+    snprintf(words, sizeof words, "invent season --seed %d" BOAT DAY, seed);
+    CHECK(lullwise(words) == 0);
+    CHECK(lullwise("log import season/days.csv --logbook season.db") == 0);
+    CHECK(lullwise("learn --logbook season.db -o learned.yaml" BOAT) == 0);
+    read_kept("learned.yaml", learned);
+    read_kept("season/truth.yaml", truth);
+}
+
+TEST_FUNCTION(hidden_quantities_of_ridden_seasons_are_found_within_two_errors)
+{
+    unsigned within[LW_HIDDEN_COUNT] = {0};
+    if (soak_times() == 1) skip();
+    for (int season = 0; season < SEASONS; season++) {
+        lw_learned_boat learned, truth;
+        learn_season(FIRST + season, &learned, &truth);
+        for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
+            const lw_quantity *row = &lw_hidden_table.rows[k];
+            const double off =
+                lw_quantity_value(row, &learned.values) - lw_quantity_value(row, &truth.values);
+            within[k] += fabs(off) <= 2.0 * lw_quantity_value(row, &learned.errors);
+        }
+    }
+    for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
+        print_message("%s: within two errors %u of %d\n", lw_hidden_table.rows[k].key, within[k],
+                      SEASONS);
+        CHECK(within[k] >= SEASONS * 9 / 10);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(an_invented_season_is_the_same_from_the_same_seed_and_is_logged_and_tracked),
         TEST(too_little_is_refused_with_what_is_missing),
         TEST(what_was_learned_is_put_into_its_boat_and_into_no_other),
+        TEST(hidden_quantities_of_ridden_seasons_are_found_within_two_errors),
     };
     return cmocka_run_group_tests(tests, enter_folder, leave_folder);
 }

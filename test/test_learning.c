@@ -3,20 +3,11 @@
 
 #include <cminpack.h>
 
+#include "learning/weight.h"
 #include "test/learned_season.h"
 
 static made_season made;
-static lw_learning tried, learning;
-
-#define TRIED_STEPS ((2 * LW_HIDDEN_COUNT + 1) * demo.boat.pin_count)
-
-static void try_once(void)
-{
-    begin_season(&made);
-    if (tried.season) return;
-    lw_learning_begin(&tried, &made.season);
-    for (size_t step = 0; step < TRIED_STEPS; step++) lw_learning_step(&tried, step);
-}
+static lw_learning learning;
 
 static void learn_season(unsigned number)
 {
@@ -24,32 +15,34 @@ static void learn_season(unsigned number)
     lw_seed seed = lw_seed_of(number, LW_SEED_DRAW);
     if (learned == number) return;
     learned = number;
-    try_once();
-    hide(&tried, &seed, &made);
+    begin_season(&made);
+    lw_learning_begin(&learning, &made.season);
+    hide(&learning, &seed, &made);
+    blow(&seed, &made);
     sail(&seed, &made);
-    learning = tried;
-    learn(&learning, TRIED_STEPS);
+    learn(&learning);
 }
 
-TEST_FUNCTION(what_is_thought_before_leaves_the_boat_as_measured)
+TEST_FUNCTION(what_is_thought_before_leaves_boat_sailor_and_day_as_they_are)
 {
     lw_hidden before;
     read_demo();
-    lw_boat boat = demo.boat;
+    lw_inputs inputs = {.boat = demo.boat, .sailor = demo.sailor, .day = demo.day};
     lw_table_preset(&lw_hidden_table, &before);
-    lw_hidden_put(&before, &boat);
-    CHECK(memcmp(&boat, &demo.boat, sizeof boat) == 0);
+    lw_hidden_put(&before, &inputs);
+    CHECK(memcmp(&inputs.boat, &demo.boat, sizeof demo.boat) == 0);
+    CHECK(inputs.sailor.person.skill == demo.sailor.person.skill);
+    CHECK(inputs.day.sea.fetch == demo.day.sea.fetch);
 }
 
 TEST_FUNCTION(without_days_nothing_is_learned)
 {
-    try_once();
+    static lw_learning idle;
+    begin_season(&made);
     lw_season none = made.season;
     none.count = 0;
-    const lw_season *season = tried.season;
-    tried.season = &none;
-    const lw_learned learned = lw_learning_end(&tried);
-    tried.season = season;
+    lw_learning_begin(&idle, &none);
+    const lw_learned learned = lw_learning_end(&idle);
     CHECK(learned.days == 0 && learned.numbers == 0);
     for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
         const lw_quantity *row = &lw_hidden_table.rows[k];
@@ -88,21 +81,47 @@ TEST_FUNCTION(numbers_of_one_day_share_the_error_of_its_wind)
 // --- the same minimum by MINPACK, from residuals that are whitened otherwise
 
 #define BESIDE 1e-4  // errors, in which slopes are taken
+#define BEGIN  0.05  // errors off: farther away what is foreseen bends
 
-// Residuals of a day by the Cholesky factor of the whole of C, written out.
-static int whitened(const lw_lesson_day *day, const double *z, double *out)
+static double errors[MADE_DAYS][LW_TERMS_MOST];  // of the numbers as they count in the end
+
+// The day's numbers, and what is foreseen of them.
+static lw_terms terms_of(const lw_lesson_day *day, const double *z, double told[LW_TERMS_MOST])
 {
-    double c[LW_LESSON_COUNT][LW_LESSON_COUNT], told[LW_LESSON_COUNT];
     lw_terms t = {.count = 0};
     for (size_t row = 0; row < LW_LESSON_COUNT; row++) {
         told[t.count] = lw_quantity_value(&lw_lesson_table.rows[row], &day->told);
         if (!isnan(told[t.count])) lw_terms_add(&t, &learning, day, row, z);
     }
+    return t;
+}
+
+static void keep_errors(const double *z)
+{
+    for (size_t day = 0; day < MADE_DAYS; day++) {
+        double off[LW_TERMS_MOST];
+        lw_terms t = terms_of(&made.days[day], z, off);
+        for (size_t i = 0; i < t.count; i++) off[i] -= t.foreseen[i];
+        lw_terms_fit_wind(&t, off);
+        for (size_t i = 0; i < t.count; i++) {
+            const bool is_turns = lw_lesson_kind_of(t.row[i]) == LW_LESSON_TURNS;
+            const double weight = is_turns ? 1.0 : lw_weight_of(off[i] / t.error[i]);
+            errors[day][i] = t.error[i] / sqrt(weight);
+        }
+    }
+}
+
+// Residuals of a day by the Cholesky factor of the whole of C, written out.
+static int whitened(size_t number, const double *z, double *out)
+{
+    double c[LW_LESSON_COUNT][LW_LESSON_COUNT], told[LW_TERMS_MOST];
+    const lw_terms t = terms_of(&made.days[number], z, told);
+    const double *error = errors[number];
     for (size_t i = 0; i < t.count; i++) {
         out[i] = told[i] - t.foreseen[i];
         for (size_t j = 0; j <= i; j++) {
             c[i][j] = t.by_wind[i] * t.by_wind[j] * LW_WIND_ERROR * LW_WIND_ERROR +
-                      (i == j ? t.error[i] * t.error[i] : 0.0);
+                      (i == j ? error[i] * error[i] : 0.0);
             for (size_t k = 0; k < j; k++) c[i][j] -= c[i][k] * c[j][k];
             if (i == j) c[i][i] = sqrt(c[i][i]);
             if (i > j) c[i][j] /= c[j][j];
@@ -118,7 +137,7 @@ static double squares(const double *z)
     double out[LW_LESSON_COUNT], sum = 0.0;
     for (size_t k = 0; k < LW_UNKNOWNS; k++) sum += z[k] * z[k];
     for (size_t i = 0; i < MADE_DAYS; i++) {
-        for (int n = whitened(&made.days[i], z, out); n-- > 0;) sum += out[n] * out[n];
+        for (int n = whitened(i, z, out); n-- > 0;) sum += out[n] * out[n];
     }
     return sum;
 }
@@ -138,12 +157,15 @@ static int slopes(void *unused, int n, const double *z, double *out, int flag)
 
 TEST_FUNCTION(what_is_most_likely_is_the_least_of_squares_by_minpack)
 {
-    double z[LW_UNKNOWNS], theirs[LW_UNKNOWNS] = {0.0}, left[LW_UNKNOWNS];
+    double z[LW_UNKNOWNS], theirs[LW_UNKNOWNS], left[LW_UNKNOWNS];
     double room[LW_UNKNOWNS * (3 * LW_UNKNOWNS + 13) / 2 + 1];
     learn_season(1);
     lw_evidence_of(&learning, LW_FOLDS, z);
+    keep_errors(z);
+    for (size_t k = 0; k < LW_UNKNOWNS; k++) theirs[k] = z[k] + BEGIN;
     const int ended = hybrd1(slopes, NULL, LW_UNKNOWNS, theirs, left, 1e-9, room,
                              (int)(sizeof room / sizeof room[0]));
+
     CHECK(ended == 1);
     for (size_t k = 0; k < LW_UNKNOWNS; k++) CHECK_NEAR(z[k], theirs[k], 2e-5);
 }
@@ -166,17 +188,17 @@ TEST_FUNCTION(hidden_quantities_are_found_and_with_all_pins_days_foreseen_twice_
                 lw_quantity_value(row, &learned.values) - lw_quantity_value(row, &made.truth);
             within[k] += fabs(off) <= 2.0 * lw_quantity_value(row, &learned.errors);
         }
-        for (size_t kind = 0; kind < LW_LESSON_KINDS; kind++) {
+        for (size_t kind = LW_LESSON_TURNS; kind <= LW_LESSON_SPEED; kind++) {
             const double error = lw_lesson_table.rows[kind * LW_COURSE_COUNT].error *
                                  lw_unit_in_si(lw_lesson_table.rows[kind * LW_COURSE_COUNT].unit);
-            before += pow(off_by(&made, &learning.first, kind) / error, 2.0);
+            before += pow(off_by(&made, &learning.measured, kind) / error, 2.0);
             after += pow(off_by(&made, &learning.here, kind) / error, 2.0);
         }
     }
     for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
         print_message("%s: within two errors %u of %u\n", lw_hidden_table.rows[k].key, within[k],
                       seasons);
-        CHECK(within[k] >= seasons * 17 / 20);
+        CHECK(within[k] >= seasons * 18 / 20);
         all += within[k];
     }
     CHECK(all >= seasons * LW_HIDDEN_COUNT * 9 / 10);
@@ -203,7 +225,7 @@ TEST_FUNCTION(what_is_tried_next_never_makes_the_choice_less_sure)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        TEST(what_is_thought_before_leaves_the_boat_as_measured),
+        TEST(what_is_thought_before_leaves_boat_sailor_and_day_as_they_are),
         TEST(without_days_nothing_is_learned),
         TEST(one_number_adds_its_slope_over_its_error_squared),
         TEST(numbers_of_one_day_share_the_error_of_its_wind),

@@ -111,7 +111,7 @@ void lw_invented_sail(const lw_inventing *inventing, size_t number, lw_invented_
     if (!r) return;
     lw_seed seed = lw_seed_of(inventing->seed * LW_INVENTED_MOST + number, LW_SEED_DRAW);
     r->inputs = *inventing->inputs;
-    lw_hidden_put(&inventing->truth, &r->inputs.boat);
+    lw_hidden_put(&inventing->truth, &r->inputs);
     blow(&r->inputs.day.wind, &seed);
     const size_t pin = pin_for(&r->inputs.boat, r->inputs.day.wind.mean, &seed);
     lw_ridden_prepare(&r->ridden, &r->inputs, inventing->sections);

@@ -31,6 +31,13 @@ static void tell_choice(const lw_taking *t, lw_teller *teller)
     lw_tell_number(teller, &error, next->error);
 }
 
+// NULL: alone.
+static const char *against(const lw_taking *t, const lw_trial *trial)
+{
+    if (trial->is_of_turn) return "a turn more, a turn less";
+    return trial->other == trial->pin ? NULL : label_of(t, trial->other);
+}
+
 static void tell_trials(const lw_taking *t, lw_teller *teller)
 {
     static const lw_item columns[] = {
@@ -47,7 +54,7 @@ static void tell_trials(const lw_taking *t, lw_teller *teller)
         else
             lw_tell_hidden_row(teller);
         lw_tell_text(teller, NULL, label_of(t, trial->pin));
-        lw_tell_text(teller, NULL, trial->other == trial->pin ? NULL : label_of(t, trial->other));
+        lw_tell_text(teller, NULL, against(t, trial));
         lw_tell_text(teller, NULL, lw_course_text(trial->course));
         lw_tell_number(teller, NULL, trial->error);
     }
@@ -61,7 +68,8 @@ void lw_taking_tell_next(const lw_taking *t, lw_teller *teller)
         tell_choice(t, teller);
         lw_tell_sentence(teller, "how",
                          "Sail one of these until turns and speed are found, in a wind as the "
-                         "day's mean; the first tells most:");
+                         "day's mean, or with a turn more and a turn less for ten minutes each to "
+                         "compare the speeds; the first tells most:");
         tell_trials(t, teller);
     } else {
         lw_tell_sentence(teller, "sentence",

@@ -12,7 +12,10 @@ static const char *const names[LW_HIDDEN_COUNT] = {
     "incidence of the main foil, more than measured",
     "incidence of the rudder foil, more than measured at the mark",
     "lift scale: chord of the main foil as it lifts / measured",
-    "drag area of the windage, more than given", "sail power: greatest lift / given"};
+    "drag area of the windage, more than given",
+    "sail power: greatest lift / given",
+    "chop: waves as they shake her / given",
+    "skill of the sailor, more than given"};
 
 static void tell_head(const lw_taking *t, lw_teller *teller)
 {
@@ -105,11 +108,12 @@ static void tell_left_out(const lw_taking *t, lw_teller *teller)
         {"learned", "learned", LW_AS_NUMBER, LW_UNIT_NONE, 2, NULL},
         {"unit", NULL, LW_AS_TEXT, LW_UNIT_NONE, 0, NULL},
     };
-    static const char *const kinds[LW_LESSON_KINDS] = {"turns used", "speed flying"};
+    static const char *const kinds[LW_LESSON_KINDS] = {"turns used", "speed flying", "its scatter",
+                                                       "part flown", "swims"};
     lw_tell_table(teller, "left_out", "Days foreseen without having been learned from", columns,
                   LW_COUNT_OF(columns));
     for (size_t kind = 0; kind < LW_LESSON_KINDS; kind++) {
-        lw_quantity row = lw_lesson_table.rows[kind * LW_COURSE_COUNT];
+        lw_quantity row = lw_lesson_table.rows[lw_lesson_first((lw_lesson_kind)kind)];
         row.decimals = 2;
         lw_tell_row(teller);
         lw_tell_text(teller, NULL, kinds[kind]);
@@ -150,10 +154,12 @@ static void tell_trust(const lw_taking *t, lw_teller *teller)
     lw_tell_list(teller, "trust", "How far to trust it");
     say_open(&t->learned, teller);
     lw_tell_text(teller, NULL,
-                 "Errors hold if turns are good to half a turn, speeds to 0.6 kn and the wind as "
+                 "Errors hold if turns are good to half a turn, speeds to 0.3 kn and the wind as "
                  "read to 0.7 kn, which is judged, and if the rudder was wound for speed.");
     lw_tell_text(teller, NULL,
-                 "The sailor's skill, chop, verdicts and swims are not learned from.");
+                 "Days left out are foreseen in the wind that fits their numbers best, within its "
+                 "error, with the files as measured and with what is learned alike.");
+    lw_tell_text(teller, NULL, "Verdicts and signs are not learned from.");
     lw_tell_end(teller);
 }
 

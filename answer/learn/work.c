@@ -71,6 +71,7 @@ bool lw_taking_begin(void *it, const lw_inputs *inputs, const lw_options *option
     t->season.boat = &inputs->boat;
     t->season.person = &inputs->sailor.person;
     t->season.days = t->days;
+    t->season.leg = LW_SEASON_LEG;
     if (!is_enough(t)) return true;
     t->season.sections = lw_sections_of(&inputs->boat);
     lw_learning_begin(&t->learning, &t->season);

@@ -12,6 +12,9 @@
 // In its own error, which is a part of the row's.
 #define LW_UNKNOWNS (LW_HIDDEN_COUNT + 2 * LW_LESSON_COUNT)
 
+// Quantities that steady flight shows are the first of the table.
+#define LW_STEADY_COUNT 6
+
 // How numbers told depend on z, all of one day, in one wind.
 #define LW_TERMS_MOST (2 * LW_LESSON_COUNT)
 typedef struct lw_terms {
@@ -44,6 +47,11 @@ void lw_evidence_add(lw_evidence *evidence, const lw_terms *terms, const double 
 
 // Solves precision x = right, in place; false where it cannot be.
 bool lw_evidence_solve(const lw_evidence *evidence, double right[LW_UNKNOWNS]);
+
+// How far the told numbers of a day are from those foreseen once its wind is taken as it fits best,
+// within its error: put in the place of `off`.
+//     w = s^T E^-1 r / (1 + s^T E^-1 s),   r - w s
+void lw_terms_fit_wind(const lw_terms *terms, double off[LW_TERMS_MOST]);
 
 // Most likely z of all days but every LW_FOLDS-th from `left_out` on; LW_FOLDS: none is left out.
 #define LW_FOLDS 5

@@ -26,6 +26,14 @@ static const lw_quantity hidden_rows[] = {
     {LW_MEMBER(lw_hidden, sail_power),       .symbol = "f_s",
      .unit = LW_UNIT_NONE, .min = 0.6,  .max = 1.4, .preset = 1.0, .error = 0.1, .decimals = 3,
      .doc = "Sail power: greatest lift of the sail as it is set / as given."},
+
+    {LW_MEMBER(lw_hidden, chop),             .symbol = "f_h",
+     .unit = LW_UNIT_NONE, .min = 0.4,  .max = 2.0, .preset = 1.0, .error = 0.2,  .decimals = 2,
+     .doc = "Chop: height of the waves as they shake her / as given."},
+
+    {LW_MEMBER(lw_hidden, skill),            .symbol = "ds",
+     .unit = LW_UNIT_NONE, .min = -2.0, .max = 2.0, .preset = 0.0, .error = 0.25, .decimals = 2,
+     .doc = "Skill of the sailor, more than was given."},
 };
 
 #define ERROR(member, u, most, digits)                                                         \
@@ -36,7 +44,8 @@ static const lw_quantity hidden_rows[] = {
 static const lw_quantity error_rows[] = {
     ERROR(main_incidence, DEG, 2.0, 2), ERROR(rudder_incidence, DEG, 2.0, 2),
     ERROR(main_chord, NONE, 0.25, 3),   ERROR(drag_area, M2, 0.8, 2),
-    ERROR(sail_power, NONE, 0.4, 3),
+    ERROR(sail_power, NONE, 0.4, 3),    ERROR(chop, NONE, 1.0, 2),
+    ERROR(skill, NONE, 2.0, 2),
 };
 
 static const lw_quantity taught_rows[] = {
@@ -46,7 +55,9 @@ static const lw_quantity taught_rows[] = {
      .max = 1e7, .preset = 0.0, .doc = "Numbers that they told."},
 };
 
-// Errors: half a turn, because nobody winds to a hair; the speed of gusts that differ.  [judged]
+// Errors: half a turn, because nobody winds to a hair; of speeds what weed, trim and the waves of
+// others do to them; a receiver's noise is in their scatter; tacks and rests are in what is flown,
+// and in the swims.  [judged] all
 #define TURNS(member, words)                                                                \
     {                                                                                       \
         LW_MEMBER(lw_lesson, member), .symbol = "n", .unit = LW_UNIT_TURN, .min = -50.0,    \
@@ -55,13 +66,24 @@ static const lw_quantity taught_rows[] = {
 #define SPEED(member, words)                                                                    \
     {                                                                                           \
         LW_MEMBER(lw_lesson, member), .symbol = "V", .unit = LW_UNIT_KN, .min = 0.0,            \
-        .max = 60.0, .preset = 0.0, .error = 0.6, .decimals = 1, .doc = "Speed flying " words \
+        .max = 60.0, .preset = 0.0, .error = 0.3, .decimals = 1, .doc = "Speed flying " words \
+    }
+#define SCATTER(member, words)                                                              \
+    {                                                                                       \
+        LW_MEMBER(lw_lesson, member), .symbol = "s_V", .unit = LW_UNIT_KN, .min = 0.0,      \
+        .max = 60.0, .preset = 0.0, .error = 0.1, .decimals = 1, .doc = "Scatter of that, " words \
     }
 static const lw_quantity lesson_rows[] = {
     TURNS(upwind_turns, "upwind"), TURNS(reach_turns, "on a reach"),
     TURNS(downwind_turns, "downwind"),
     SPEED(upwind_speed, "upwind"), SPEED(reach_speed, "on a reach"),
     SPEED(downwind_speed, "downwind"),
+    SCATTER(upwind_scatter, "upwind"), SCATTER(reach_scatter, "on a reach"),
+    SCATTER(downwind_scatter, "downwind"),
+    {LW_MEMBER(lw_lesson, flying), .symbol = "f", .unit = LW_UNIT_NONE, .min = 0.0, .max = 1.0,
+     .preset = 0.0, .error = 0.05, .decimals = 2, .doc = "Part of the time under way, flying."},
+    {LW_MEMBER(lw_lesson, swims), .symbol = "n_s", .unit = LW_UNIT_PERH, .min = 0.0,
+     .max = 3600.0, .preset = 0.0, .error = 0.5, .decimals = 1, .doc = "Swims an hour afloat."},
 };
 // clang-format on
 LW_TABLE_COVERS(lw_hidden, hidden_rows);

@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: MIT
 
 #include <math.h>
+#include <stddef.h>
 #include <string.h>
 
 #include "learning/evidence.h"
+#include "learning/trend.h"
 
-#define TRIED (2 * LW_HIDDEN_COUNT + 1)  // what was thought before, and one error beside it
+#define MEASURED (1 + 2 * LW_STEADY_COUNT)  // a set of the first round: by rides, to compare with
+#define RUDDER   (offsetof(lw_hidden, rudder_incidence) / sizeof(double))  // wound away in rides
 
 void lw_learning_begin(lw_learning *l, const lw_season *season)
 {
@@ -17,53 +20,82 @@ void lw_learning_begin(lw_learning *l, const lw_season *season)
         const lw_quantity *row = &lw_hidden_table.rows[k];
         lw_quantity_put(row, &l->errors, row->error * lw_unit_in_si(row->unit));
     }
-    l->centre = l->before;
 }
 
-static size_t steps_now(const lw_learning *l)
+// --- steps: of each round so many sets of values, each with every pin
+
+static size_t sets_of(size_t round)
 {
-    return (TRIED + l->round) * l->season->boat->pin_count;
+    const size_t sets[LW_LEARNING_ROUNDS] = {MEASURED + 1, LW_LEARNING_SETS, 1, 1};
+    return sets[round];
+}
+
+// Those of all rounds up to one.
+static size_t steps_before(const lw_learning *l, size_t round)
+{
+    size_t sets = 0;
+    for (size_t i = 0; i < round; i++) sets += sets_of(i);
+    return sets * l->season->boat->pin_count;
 }
 
 bool lw_learning_is_whole(const lw_learning *l)
 {
+    if (l->round == LW_LEARNING_ROUNDS) return true;
+    const size_t steps = sets_of(l->round) * l->season->boat->pin_count;
     size_t done = 0;
-    while (done < steps_now(l) && l->is_done[done]) done++;
-    return done == steps_now(l);
+    while (done < steps && l->is_done[done]) done++;
+    return done == steps;
+}
+
+static void end_round(lw_learning *l)
+{
+    double z[LW_UNKNOWNS];
+    if (l->round < 2) l->here = l->first;
+    if (l->round == 1) lw_trend_put(l);
+    l->round++;
+    if (l->round == LW_LEARNING_ROUNDS) return;
+    lw_evidence_of(l, LW_FOLDS, z);
+    memcpy(l->centre, z, sizeof l->centre);
+    if (l->round == 1) memcpy(l->middle, z, sizeof l->middle);
+    memset(l->is_done, 0, sizeof l->is_done);
 }
 
 size_t lw_learning_steps(lw_learning *l)
 {
-    double z[LW_UNKNOWNS];
-    if (l->round == LW_LEARNING_ROUNDS || !lw_learning_is_whole(l)) return steps_now(l);
-    if (l->round == 0) l->here = l->first;
-    lw_evidence_of(l, LW_FOLDS, z);
-    l->centre = lw_hidden_at(l, z);
-    l->round++;
-    return steps_now(l);
+    if (l->round < LW_LEARNING_ROUNDS && lw_learning_is_whole(l)) end_round(l);
+    const size_t rounds = l->round < LW_LEARNING_ROUNDS ? l->round + 1 : LW_LEARNING_ROUNDS;
+    return steps_before(l, rounds);
 }
 
-// What a step tries, and where that is kept.
-static lw_flights *tried(lw_learning *l, size_t which, lw_hidden *hidden)
+// What a set of this round tries, where that is kept, and whether it is ridden.
+typedef struct set {
+    lw_hidden hidden;
+    lw_flights *flights;
+    bool is_ridden;
+} set;
+
+static set set_of(lw_learning *l, size_t number)
 {
     double z[LW_UNKNOWNS] = {0.0};
-    *hidden = l->centre;
-    if (which >= TRIED) return &l->here;
-    if (which == 0) return &l->first;
-    const size_t k = (which - 1) / 2;
-    const bool is_more = which % 2;
-    z[k] = is_more ? 1.0 : -1.0;
-    *hidden = lw_hidden_at(l, z);
-    return is_more ? &l->more[k] : &l->less[k];
+    const bool is_measured = l->round == 0 && number == MEASURED;
+    const size_t k = (number - 1) / 2;
+    const bool is_more = number % 2, is_beside = number > 0 && !is_measured;
+    memcpy(z, l->centre, sizeof l->centre);
+    if (is_beside) z[k] += is_more ? 1.0 : -1.0;
+    set s = {.hidden = lw_hidden_at(l, z), .is_ridden = l->round > 0 || is_measured};
+    s.flights = l->round > 1 ? &l->here : is_measured ? &l->measured : &l->first;
+    if (is_beside) s.flights = is_more ? &l->more[k] : &l->less[k];
+    if (is_beside && k == RUDDER) s.is_ridden = false;
+    return s;
 }
 
 void lw_learning_step(lw_learning *l, size_t step)
 {
-    lw_hidden hidden;
     const size_t pins = l->season->boat->pin_count;
-    lw_flights *flights = tried(l, step / pins, &hidden);
-    lw_flights_add(flights, l->season, &hidden, step % pins);
-    l->is_done[step] = true;
+    const size_t of_round = step - steps_before(l, l->round);
+    const set s = set_of(l, of_round / pins);
+    lw_flights_add(s.flights, l->season, &s.hidden, of_round % pins, s.is_ridden);
+    l->is_done[of_round] = true;
 }
 
 // --- learned
@@ -117,15 +149,37 @@ typedef struct squares {
     double sum[LW_LESSON_KINDS], count[LW_LESSON_KINDS];
 } squares;
 
+// The day's numbers with their wind as it fits best.
 static void add_squares(squares *s, const lw_terms *terms, const lw_lesson *told)
 {
+    double off[LW_TERMS_MOST];
+    for (size_t i = 0; i < terms->count; i++)
+        off[i] = lw_quantity_value(&lw_lesson_table.rows[terms->row[i]], told) - terms->foreseen[i];
+    lw_terms_fit_wind(terms, off);
     for (size_t i = 0; i < terms->count; i++) {
-        const size_t kind = terms->row[i] / LW_COURSE_COUNT;
-        const double off =
-            lw_quantity_value(&lw_lesson_table.rows[terms->row[i]], told) - terms->foreseen[i];
-        s->sum[kind] += off * off;
+        const lw_lesson_kind kind = lw_lesson_kind_of(terms->row[i]);
+        s->sum[kind] += off[i] * off[i];
         s->count[kind] += 1.0;
     }
+}
+
+// Those numbers that are foreseen with the boat as measured too, and how.
+static void foresee_measured(const lw_learning *l, const lw_lesson_day *day, lw_terms *learned,
+                             lw_terms *measured)
+{
+    const lw_terms all = *learned;
+    double first[LW_TERMS_MOST];
+    learned->count = 0;
+    for (size_t i = 0; i < all.count; i++) {
+        const size_t at = learned->count;
+        first[at] = lw_flights_lesson(&l->measured, day->pin, day->wind, all.row[i]);
+        if (isnan(first[at])) continue;
+        learned->row[at] = all.row[i], learned->foreseen[at] = all.foreseen[i];
+        learned->error[at] = all.error[i], learned->by_wind[at] = all.by_wind[i];
+        learned->count++;
+    }
+    *measured = *learned;
+    memcpy(measured->foreseen, first, sizeof first);
 }
 
 static void put_roots(const squares *s, double roots[LW_LESSON_KINDS])
@@ -136,18 +190,17 @@ static void put_roots(const squares *s, double roots[LW_LESSON_KINDS])
 
 lw_left_out lw_learning_left_out(const lw_learning *l)
 {
-    const double before[LW_UNKNOWNS] = {0.0};
     squares measured = {{0.0}, {0.0}}, learned = {{0.0}, {0.0}};
     lw_left_out left;
     for (size_t part = 0; part < LW_FOLDS; part++) {
         double z[LW_UNKNOWNS];
-        lw_terms terms;
+        lw_terms terms, before = {.count = 0};
         lw_evidence_of(l, part, z);
         for (size_t i = part; i < l->season->count; i += LW_FOLDS) {
             const lw_lesson_day *day = &l->season->days[i];
-            numbers_of(l, day, before, &terms);
-            add_squares(&measured, &terms, &day->told);
             numbers_of(l, day, z, &terms);
+            foresee_measured(l, day, &terms, &before);
+            add_squares(&measured, &before, &day->told);
             add_squares(&learned, &terms, &day->told);
         }
     }

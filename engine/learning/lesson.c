@@ -1,4 +1,4 @@
-// lesson.c - what a logged day tells of the boat.
+// lesson.c - what a logged day tells of boat and sailor.
 // SPDX-License-Identifier: MIT
 
 #include <math.h>
@@ -7,21 +7,63 @@
 
 #define FLOWN_LEAST 60.0  // [s] on a course, to take its speed  [judged]
 
-static double speed_of(double speed, double time) { return time >= FLOWN_LEAST ? speed : NAN; }
+lw_lesson_kind lw_lesson_kind_of(size_t row)
+{
+    const size_t last = LW_LESSON_COUNT - 2;
+    return row < last ? (lw_lesson_kind)(row / LW_COURSE_COUNT)
+                      : (lw_lesson_kind)(LW_LESSON_FLYING + (row - last));
+}
+
+size_t lw_lesson_first(lw_lesson_kind kind)
+{
+    return kind < LW_LESSON_FLYING ? (size_t)kind * LW_COURSE_COUNT
+                                   : LW_LESSON_COUNT - 2 + (size_t)(kind - LW_LESSON_FLYING);
+}
+
+static double where_flown(double value, double time) { return time >= FLOWN_LEAST ? value : NAN; }
+
+static lw_lesson told_by(const lw_used *used, const lw_sailed *sailed, const lw_outing *outing)
+{
+    const double up = sailed->upwind_time, across = sailed->reach_time;
+    const double down = sailed->downwind_time;
+    return (lw_lesson){.upwind_turns = used->upwind,
+                       .reach_turns = used->reach,
+                       .downwind_turns = used->downwind,
+                       .upwind_speed = where_flown(sailed->upwind_speed, up),
+                       .reach_speed = where_flown(sailed->reach_speed, across),
+                       .downwind_speed = where_flown(sailed->downwind_speed, down),
+                       .upwind_scatter = where_flown(sailed->upwind_scatter, up),
+                       .reach_scatter = where_flown(sailed->reach_scatter, across),
+                       .downwind_scatter = where_flown(sailed->downwind_scatter, down),
+                       .flying = sailed->flying,
+                       .swims = outing->afloat > 0.0 ? outing->swims / outing->afloat : NAN};
+}
+
+// Of the time under way a track keeps only what was flown, and the part that this is.
+static lw_lesson seconds_of(const lw_sailed *sailed, const lw_outing *outing)
+{
+    const double up = sailed->upwind_time, across = sailed->reach_time;
+    const double down = sailed->downwind_time;
+    return (lw_lesson){
+        .upwind_turns = NAN,
+        .reach_turns = NAN,
+        .downwind_turns = NAN,
+        .upwind_speed = up,
+        .reach_speed = across,
+        .downwind_speed = down,
+        .upwind_scatter = up,
+        .reach_scatter = across,
+        .downwind_scatter = down,
+        .flying = fmax((up + across + down) / fmax(sailed->flying, 0.1), FLOWN_LEAST),
+        .swims = outing->afloat};
+}
 
 lw_lesson_day lw_lesson_of(const lw_logged *logged, size_t pin)
 {
-    const lw_used *used = &logged->used;
-    const lw_sailed *sailed = &logged->sailed;
-    return (lw_lesson_day){
-        .pin = pin,
-        .wind = lw_conditions_of(&logged->wind, &logged->sea, NAN).mean,
-        .told = {.upwind_turns = used->upwind,
-                 .reach_turns = used->reach,
-                 .downwind_turns = used->downwind,
-                 .upwind_speed = speed_of(sailed->upwind_speed, sailed->upwind_time),
-                 .reach_speed = speed_of(sailed->reach_speed, sailed->reach_time),
-                 .downwind_speed = speed_of(sailed->downwind_speed, sailed->downwind_time)}};
+    return (lw_lesson_day){.pin = pin,
+                           .wind = lw_conditions_of(&logged->wind, &logged->sea, NAN).mean,
+                           .told = told_by(&logged->used, &logged->sailed, &logged->outing),
+                           .seconds = seconds_of(&logged->sailed, &logged->outing)};
 }
 
 static void move(double *mean, double to, size_t before)

@@ -8,9 +8,12 @@
 //     min  sum over days r^T C^-1 r + sum over quantities ((x - x_0) / e_0)^2
 //
 // r: told less foreseen; C: the errors of a day's numbers and that of its wind, which they share.
-// Holds for    one boat, and sailors of about one weight; errors that are normal.
-// Leaves out   the skill of the sailor and what chop does to her, which steady flight does not
-//              show; the chop, water and air of single days, for which those in their middle stand.
+// Turns are foreseen by steady flight, all else by rides through gusts and chop, in which she is
+// not as fast as in an even wind: in the lulls of a light day she flies on, in puffs she is eased.
+//
+// Holds for    one boat, and sailors of about one weight and skill; errors that are normal.
+// Leaves out   how far lulls and puffs go from the mean, chop, water and air of single days, for
+//              which those in their middle stand.
 
 #ifndef LW_LEARNING_H
 #define LW_LEARNING_H
@@ -26,25 +29,42 @@ typedef struct lw_hidden {
     double main_chord;        // [-]   of the main foil as it lifts / as measured
     double drag_area;         // [m^2] of windage more than given, head to wind and abeam
     double sail_power;        // [-]   greatest lift / what is given
+    double chop;              // [-]   height of the waves as they shake her / as given
+    double skill;             // [-]   of the sailor, more than given
 } lw_hidden;
 #define LW_HIDDEN_COUNT (sizeof(lw_hidden) / sizeof(double))
 
 // A preset is what is thought before any day; an error how surely.
 extern const lw_table lw_hidden_table;
 
-// Puts them into a copy of the boat as measured.
-void lw_hidden_put(const lw_hidden *hidden, lw_boat *boat);
+// Puts them into a copy of boat and sailor as measured and of a day as it is given, or settled. The
+// chop of a day that has only a fetch grows with its square root.  [kamphuis]
+void lw_hidden_put(const lw_hidden *hidden, lw_inputs *inputs);
 
 // --- what days tell
 
-// Of one day; NAN: not told. A row's error is the number's own, without that of the wind.
+// Of one day; NAN: not told. A row's error is the number's own, without that of the wind, nor that
+// of gusts and waves, which are no two days the same.
 typedef struct lw_lesson {
-    double upwind_turns, reach_turns, downwind_turns;  // [turns] rudder lift on, as most used
-    double upwind_speed, reach_speed, downwind_speed;  // [m/s]   mean while she flew
+    double upwind_turns, reach_turns, downwind_turns;        // [turns] rudder lift on, as most used
+    double upwind_speed, reach_speed, downwind_speed;        // [m/s]   mean while she flew
+    double upwind_scatter, reach_scatter, downwind_scatter;  // [m/s]   of that
+    double flying;                                           // [-]     part of the time under way
+    double swims;                                            // [1/s]
 } lw_lesson;
 #define LW_LESSON_COUNT (sizeof(lw_lesson) / sizeof(double))
-#define LW_LESSON_KINDS 2  // turns, speed: each for every course
-_Static_assert(LW_LESSON_COUNT == LW_LESSON_KINDS * LW_COURSE_COUNT, "a number of each kind");
+
+// Rows of a kind, one for each course but of the last two.
+typedef enum lw_lesson_kind {
+    LW_LESSON_TURNS,
+    LW_LESSON_SPEED,
+    LW_LESSON_SCATTER,
+    LW_LESSON_FLYING,
+    LW_LESSON_SWIMS,
+    LW_LESSON_KINDS
+} lw_lesson_kind;
+lw_lesson_kind lw_lesson_kind_of(size_t row);
+size_t lw_lesson_first(lw_lesson_kind kind);  // row of it
 
 extern const lw_table lw_lesson_table;
 
@@ -54,6 +74,7 @@ typedef struct lw_lesson_day {
     size_t pin;
     double wind;  // mean [m/s] at the height of the season's day
     lw_lesson told;
+    lw_lesson seconds;  // [s] that each was told of; of turns none
 } lw_lesson_day;
 
 typedef struct lw_season {
@@ -63,28 +84,41 @@ typedef struct lw_season {
     lw_day day;  // water, air, sea and how far puffs go above the mean, in the middle of the days
     const lw_lesson_day *days;
     size_t count;
+    double leg;  // [s] of a ride; LW_SEASON_LEG, or less to be quick
 } lw_season;
+#define LW_SEASON_LEG 150.0  // [judged]
 
-// The lesson of a logged day sailed with this pin. Speeds flown for a minute count  [judged].
+// The lesson of a logged day sailed with this pin. Speeds flown for a minute count  [judged]. Where
+// nobody says how long she was afloat, swims tell nothing.
 lw_lesson_day lw_lesson_of(const lw_logged *logged, size_t pin);
 
 // Moves the middle of so many days on for one more; the first replaces what stood there.
 void lw_season_day_add(lw_day *day, size_t before, const lw_logged *logged);
 
-// --- what is foreseen: steady flights trimmed for speed, along the wind
+// --- what is foreseen, along the wind
 
+// A steady flight trimmed for speed.
 typedef struct lw_foreseen {
-    double at[LW_LESSON_KINDS];  // [turns], [m/s]; NAN: does not fly, or does not keep her margins
-    double made_good;            // [m/s] along the course
+    double turns;      // [turns] NAN: does not fly, or does not keep her margins
+    double speed;      // [m/s]
+    double made_good;  // [m/s] along the course
 } lw_foreseen;
+
+// Winds in which she is ridden, where the season has days beside them.
+#define LW_RIDDEN_FIRST (6.0 * LW_KN)
+#define LW_RIDDEN_APART (2.0 * LW_KN)
+#define LW_RIDDEN_WINDS 12
+#define LW_RIDDEN_REACH (2.5 * LW_KN)  // of a day's wind, within which she is ridden
 
 typedef struct lw_flights {
     lw_foreseen of[LW_PINS_MOST][LW_COURSE_COUNT][LW_RANGE_WINDS];
+    lw_lesson ridden[LW_PINS_MOST][LW_RIDDEN_WINDS];  // but the turns; NAN: not ridden, or not told
 } lw_flights;
 
-// Those of one pin, with the hidden quantities in the boat. About a tenth of a second.
+// Those of one pin, with the hidden quantities in boat, sailor and chop. A tenth of a second, and
+// with rides as much again or twice that.
 void lw_flights_add(lw_flights *flights, const lw_season *season, const lw_hidden *hidden,
-                    size_t pin);
+                    size_t pin, bool rides);
 
 // A row of the lessons, foreseen in a wind: straight between the knots.
 double lw_flights_lesson(const lw_flights *flights, size_t pin, double wind, size_t row);
@@ -119,16 +153,29 @@ typedef struct lw_left_out {
     double as_measured[LW_LESSON_KINDS], learned[LW_LESSON_KINDS];
 } lw_left_out;
 
-#define LW_LEARNING_ROUNDS 2  // most likely values, each foreseen anew from the last
+// How a row of rides moves with a quantity: a line over the wind, and more of one in light winds.
+#define LW_TREND_TERMS 3
+typedef struct lw_trend {
+    double line[LW_LESSON_COUNT][LW_HIDDEN_COUNT][LW_TREND_TERMS];
+} lw_trend;
 
-// On its way. The season must outlive it.
+// The first round is of steady flight about what was thought before; the second of rides, too,
+// about what turns tell by that; the others each foresee anew at what is then most likely.
+#define LW_LEARNING_ROUNDS 4
+#define LW_LEARNING_SETS   (2 * LW_HIDDEN_COUNT + 1)  // of values in a round, at most
+
+// On its way, in errors before any day. The season must outlive it.
 typedef struct lw_learning {
     const lw_season *season;
-    lw_hidden before, errors, centre;
-    lw_flights first, more[LW_HIDDEN_COUNT], less[LW_HIDDEN_COUNT];  // before, and one error beside
-    lw_flights here;                                                 // at the centre
-    size_t round;
-    bool is_done[(2 * LW_HIDDEN_COUNT + 1 + LW_LEARNING_ROUNDS) * LW_PINS_MOST];
+    lw_hidden before, errors;
+    lw_flights measured;                                             // before, by rides too
+    double middle[LW_HIDDEN_COUNT];                                  // of what was tried last
+    lw_flights first, more[LW_HIDDEN_COUNT], less[LW_HIDDEN_COUNT];  // there, and one error beside
+    lw_trend trend;
+    double centre[LW_HIDDEN_COUNT];
+    lw_flights here;                                // at the centre
+    size_t round;                                   // that is to be done
+    bool is_done[LW_LEARNING_SETS * LW_PINS_MOST];  // of its steps
 } lw_learning;
 
 void lw_learning_begin(lw_learning *learning, const lw_season *season);
@@ -146,11 +193,13 @@ lw_left_out lw_learning_left_out(const lw_learning *learning);
 
 #define LW_TRIALS_MOST 12  // told, the best first
 
-// A course sailed until turns and speed are found, with one pin or, where they differ, two.
+// A course sailed until turns and speed are found, with one pin or, where they differ, two; or how
+// much faster she is with a turn more than with a turn less.
 typedef struct lw_trial {
     size_t pin, other;
     lw_course_kind course;
-    double error;  // [s] of the difference that the choice hangs on, once it is sailed
+    bool is_of_turn;  // with one pin, the rudder a turn more and a turn less than is best
+    double error;     // [s] of the difference that the choice hangs on, once it is sailed
 } lw_trial;
 
 // What the choice hangs on: time round the legs with one pin less that with the other, in the mean
