@@ -83,7 +83,7 @@ static lw_exit sweep_run(const lw_options *options)
 
 const lw_command lw_command_sweep = {
     .name = "sweep",
-    .summary = "A table of answers over any quantities: sailors, winds, boats, all cores at work.",
+    .summary = "A table of answers over many sailors, winds or boats, on all cores.",
     .operands = "",
     .takes = LW_SWEEP_OPTIONS,
     .doc =
