@@ -5,7 +5,8 @@
 #define LW_ANSWER_LEARNED_H
 
 #include "answer/options.h"
-#include "lullwise/day.h"
+#include "answer/teller.h"
+#include "lullwise/learning.h"
 
 #define LW_HASH_TEXT 17  // 16 hexadecimal digits and the closing zero
 
@@ -15,5 +16,15 @@ void lw_boat_hash_text(const lw_boat *boat, char text[LW_HASH_TEXT]);
 // Puts what the file of --learned has into boat, sailor and day, as read from theirs. False, with
 // faults, where it cannot be read or is of another boat; true without the option.
 bool lw_learned_put(lw_inputs *inputs, const lw_options *options, lw_faults *faults);
+
+// Whether it was learned of this boat, measured as she is.
+bool lw_learned_is_of(const lw_learned_boat *learned, const lw_boat *boat);
+
+// What was learned with its errors, told where it is taken from its file.
+typedef struct lw_learned_told {
+    const lw_learned_boat *learned;
+    bool is_hers;  // of the boat that is asked about
+} lw_learned_told;
+void lw_learned_tell(const void *it, lw_teller *teller);
 
 #endif

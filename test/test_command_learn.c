@@ -36,21 +36,41 @@ TEST_FUNCTION(too_little_is_refused_with_what_is_missing)
     CHECK(lullwise("learn --logbook few.db") == 2 && answer_has("of which boat"));
 }
 
+static void write_learned(const char *chop)
+{
+    static const char head[] =
+        "boat: Grey Heron (invented)\nhash: 4e5e45fdf2a21f3e\n"
+        "learned:\n  main_incidence: 0.5 deg\n  rudder_incidence: 0 deg\n  main_chord: 1\n"
+        "  drag_area: 0 m2\n  sail_power: 1\n  skill: 0\n";
+    static const char errors[] =
+        "errors:\n  main_incidence: 0.1 deg\n  rudder_incidence: 0.1 deg\n  main_chord: 0.01\n"
+        "  drag_area: 0.1 m2\n  sail_power: 0.1\n  chop: 0.1\n  skill: 0.1\n"
+        "from:\n  days: 6\n  numbers: 18\n";
+    FILE *file = fopen("learned.yaml", "w");
+    CHECK(file && fprintf(file, "%s  chop: %s\n%s", head, chop, errors) > 0 && fclose(file) == 0);
+}
+
 TEST_FUNCTION(what_was_learned_is_put_into_its_boat_and_into_no_other)
 {
-    static const char head[] = "boat: Grey Heron (invented)\nhash: 4e5e45fdf2a21f3e\n";
-    static const char values[] =
-        "learned:\n  main_incidence: 0.5 deg\n  rudder_incidence: 0 deg\n  main_chord: 1\n"
-        "  drag_area: 0 m2\n  sail_power: 1\n  chop: 1\n  skill: 0\nerrors:\n  main_incidence: 0.1 "
-        "deg\n"
-        "  rudder_incidence: 0.1 deg\n  main_chord: 0.01\n  drag_area: 0.1 m2\n"
-        "  sail_power: 0.1\n  chop: 0.1\n  skill: 0.1\nfrom:\n  days: 6\n  numbers: 18\n";
-    FILE *file = fopen("learned.yaml", "w");
-    CHECK(file && fprintf(file, "%s%s", head, values) > 0 && fclose(file) == 0);
+    write_learned("1");
     CHECK(lullwise("fly --wind '12 kn' --pin B --learned learned.yaml" BOAT) == 0);
     CHECK(answer_has("4.1"));  // 3.6 deg as measured
     CHECK(lullwise("fly --wind '12 kn' --pin B --learned learned.yaml") == 2);
     CHECK(answer_has("another boat"));
+}
+
+#define RIDE "ride --pin B --minutes 5 --learned learned.yaml" BOAT DAY
+
+TEST_FUNCTION(chop_that_was_learned_is_that_of_the_rides)
+{
+    static char calm[sizeof answer];
+    write_learned("0.5");
+    CHECK(lullwise(RIDE) == 0);
+    memcpy(calm, answer, sizeof calm);
+    write_learned("0.5");
+    CHECK(lullwise(RIDE) == 0 && strcmp(calm, answer) == 0);
+    write_learned("1.5");
+    CHECK(lullwise(RIDE) == 0 && strcmp(calm, answer) != 0);
 }
 
 // --- seasons of rides, whose hidden quantities are kept beside them: with LW_SOAK
@@ -105,6 +125,7 @@ int main(void)
         TEST(an_invented_season_is_the_same_from_the_same_seed_and_is_logged_and_tracked),
         TEST(too_little_is_refused_with_what_is_missing),
         TEST(what_was_learned_is_put_into_its_boat_and_into_no_other),
+        TEST(chop_that_was_learned_is_that_of_the_rides),
         TEST(hidden_quantities_of_ridden_seasons_are_found_within_two_errors),
     };
     return cmocka_run_group_tests(tests, enter_folder, leave_folder);

@@ -38,6 +38,10 @@ void lw_web_tables(void);
 // Parcel: record, is_sound, faults (doubts too), `written` as the file has it, `values` in SI.
 void lw_web_read(int slot, int record, size_t length);
 
+// Puts what was learned of a boat, a file of --learned in the room, into the slot's boat, sailor
+// and day as they were just read, if it was learned of her. Parcel: is_sound, faults, told.
+void lw_web_learn(int slot, size_t length);
+
 // The unit of speeds in sentences; its name stands in the room.
 void lw_web_speak(int slot);
 

@@ -14,7 +14,7 @@ void lw_hidden_put(const lw_hidden *hidden, lw_inputs *inputs)
 {
     lw_boat *boat = &inputs->boat;
     lw_person *person = &inputs->sailor.person;
-    lw_sea *sea = &inputs->day.sea;
+    lw_sea *seas[] = {&inputs->day.sea, &inputs->day_as_given.sea};
     for (size_t i = 0; i < boat->pin_count; i++) boat->pins[i].incidence += hidden->main_incidence;
     boat->rudder.mark_incidence += hidden->rudder_incidence;
     boat->main_foil.root_chord *= hidden->main_chord;
@@ -23,8 +23,10 @@ void lw_hidden_put(const lw_hidden *hidden, lw_inputs *inputs)
     boat->hull.windage_side += hidden->drag_area;
     boat->rig.greatest_lift *= hidden->sail_power;
     person->skill = fmin(fmax(person->skill + hidden->skill, 0.0), SKILL_MOST);
-    sea->height *= hidden->chop;
-    sea->fetch *= hidden->chop * hidden->chop;
+    for (size_t i = 0; i < sizeof seas / sizeof seas[0]; i++) {
+        seas[i]->height *= hidden->chop;
+        seas[i]->fetch *= hidden->chop * hidden->chop;
+    }
 }
 
 // --- steady flights

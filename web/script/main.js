@@ -9,7 +9,7 @@ import workerSource from "worker:source";
 import { openEngine } from "./engine/engine.js";
 import { kinds } from "./base/kinds.js";
 import { openDeskDays } from "./keep/desk_days.js";
-import { lastDayPin } from "./keep/memory.js";
+import { lastDayPin, lastLearned } from "./keep/memory.js";
 import { isFirstTime, openStore } from "./keep/store.js";
 import { buildFrame } from "./frame/frame.js";
 import { offerInstall } from "./frame/install.js";
@@ -43,11 +43,12 @@ async function open() {
     views.map((view) => view.name),
   );
 
-  const page = { engine, tables, store, dayPin: lastDayPin() };
-  /** A set as the texts that the engine reads, and the unit in which it tells speeds. */
+  const page = { engine, tables, store, dayPin: lastDayPin(), learned: lastLearned() };
+  /** A set as the texts that the engine reads, with what was learned; and the unit of speeds. */
   page.texts = (set) => ({
     ...Object.fromEntries(kinds.map((kind) => [kind, fileOf(set[kind])])),
     speed: store.state.speedUnit,
+    learned: page.learned,
   });
   engine.prepare(fileOf(store.state.set.boat));
   const { main, say } = buildFrame(page, views);

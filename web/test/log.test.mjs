@@ -10,6 +10,7 @@ import { fileURLToPath } from "node:url";
 import { after, before, test } from "node:test";
 import { file, openBrowser, openPage, settled, sizes, until, violations } from "./browser.mjs";
 import { lullwise, openDesk } from "./desk.mjs";
+import { ofDemo } from "./learned.mjs";
 
 let browser, folder;
 before(async () => {
@@ -295,6 +296,31 @@ test("two tabs: what each adds and changes stands in both", async () => {
     async () => (await titles(page)).some((title) => /pin B: too weak/.test(title)),
     "it",
   );
+  await close();
+});
+
+test("what was learned is shown and kept; days stay of the boat as measured", async () => {
+  const { page, complaints, close } = await openLog();
+  const card = page.locator(".card", { hasText: "What was learned" });
+  const has = (words) => until(async () => words.test(await card.textContent()), `${words}`);
+  const open = async (name, text) => {
+    await writeFile(join(folder, name), text);
+    const picker = page.locator('input[aria-label="A file of what was learned"]');
+    await picker.setInputFiles(join(folder, name));
+  };
+  await open("bad.yaml", "learned: 3");
+  await has(/nothing was taken/);
+  await open("learned.yaml", ofDemo);
+  await has(/6 days.*All answers of this page take it.*0\.50°.*± 0\.12°/s);
+  await page.reload();
+  await settled(page);
+  await has(/± 0\.12°/);
+  await add(page, "B");
+  const [day] = (await save(page, "learned.json")).days;
+  assert.match(day.boat_record, /greatest_lift: 1\.20/);
+  await card.getByRole("button", { name: "Leave it out" }).click();
+  await has(/Take in what/);
+  assert.deepEqual(complaints, []);
   await close();
 });
 

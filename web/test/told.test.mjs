@@ -10,6 +10,7 @@ import { after, before, test } from "node:test";
 import { engineIn } from "../script/engine/module.js";
 import { unpack } from "../script/engine/parcel.js";
 import { lullwise } from "./desk.mjs";
+import { learnedOf, ofDemo } from "./learned.mjs";
 
 const CASES = 200; // random sailors, winds, pins and courses
 const DAYS = Number(process.env.LW_DAYS ?? 2); // random days; each takes a minute
@@ -82,6 +83,19 @@ for (const question of questions) {
     assert.deepEqual(plain(told), await byCommand(set, question.name, options));
   });
 }
+
+test("what was learned is put in as by --learned, and into no other boat", async () => {
+  const options = { pin: "B", minutes: "2", seed: "7" };
+  const measured = plain(byPage({ ...texts, learned: "" }, "ride", options));
+  const learned = plain(byPage({ ...texts, learned: ofDemo }, "ride", options));
+  assert.deepEqual(learned, await byCommand({ ...texts, learned: ofDemo }, "ride", options));
+  assert.notDeepEqual(learned, measured);
+  engine.read(0, "day", "day", texts.day); // as a form does: the others still have it
+  assert.deepEqual(plain(byPage({ ...texts, learned: ofDemo }, "ride", options)), learned);
+  assert.deepEqual(plain(byPage({ ...texts, learned: "" }, "ride", options)), measured);
+  const other = { ...texts, learned: learnedOf("0123456789abcdef") };
+  assert.deepEqual(plain(byPage(other, "ride", options)), measured);
+});
 
 const shares = async (name) => {
   const other = await engineIn(module),

@@ -37,7 +37,7 @@ typedef struct lw_hidden {
 // A preset is what is thought before any day; an error how surely.
 extern const lw_table lw_hidden_table;
 
-// Puts them into a copy of boat and sailor as measured and of a day as it is given, or settled. The
+// Puts them into a copy of boat and sailor as measured and of a day, as given and as settled. The
 // chop of a day that has only a fetch grows with its square root.  [kamphuis]
 void lw_hidden_put(const lw_hidden *hidden, lw_inputs *inputs);
 

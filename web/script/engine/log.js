@@ -59,6 +59,9 @@ const asked = (today, id, options) =>
     ),
   ]);
 
+/** A set without what was learned: so a day is logged. */
+export const asMeasured = (set) => ({ ...set, learned: "" });
+
 /** engine(): the module that is there by then. */
 export function logQuestions(engine) {
   const held = new HeldDays(engine);
@@ -68,7 +71,7 @@ export function logQuestions(engine) {
     "log csv": (today, text) => engine().ask("log_csv", put(`${today}\0${text}`)),
     /** A new day of a slot's boat, sailor and day; options as of `lullwise log add`. */
     "log begin"(slot, set, today, id, options) {
-      engine().load(slot, set);
+      engine().load(slot, asMeasured(set));
       return engine().ask("log_begin", slot, put(asked(today, id, options)));
     },
     "log change"(days, today, id, options) {
@@ -77,7 +80,7 @@ export function logQuestions(engine) {
     },
     /** All, the newest first, and what is wrong with each that is faulty. */
     "log days"(slot, set, days, place) {
-      engine().load(slot, set);
+      engine().load(slot, asMeasured(set));
       held.hold(days);
       return { told: engine().told("log_days", put(place)), unread: held.unread };
     },
@@ -86,7 +89,7 @@ export function logQuestions(engine) {
       return engine().told("log_show", put(id));
     },
     "log near"(slot, set, days) {
-      engine().load(slot, set);
+      engine().load(slot, asMeasured(set));
       held.hold(days);
       return engine().told("log_near", slot);
     },

@@ -110,17 +110,33 @@ class EngineModule {
     const length = this.#putAll([head, body]);
     const answer = this.ask("read", slot, kind ? kinds.indexOf(kind) : -1, length);
     if (answer.is_sound) this.#held[slot][answer.record] = text;
+    if (answer.is_sound && this.#held[slot].learned) this.#held[slot].learned = null;
     return answer;
   }
 
-  /** Makes a slot hold { boat, sailor, day } or some of them as texts, speeds told in set.speed. */
+  /**
+   * Makes a slot hold { boat, sailor, day } or some of them as texts, speeds told in set.speed, and
+   * put into them what was learned, set.learned.
+   */
   load(slot, set) {
     this.#putAll([utf8.encode(set.speed ?? "kn")]);
     this.calls.lw_web_speak(slot);
-    for (const kind of kinds) {
-      const isNew = set[kind] !== undefined && this.#held[slot][kind] !== set[kind];
-      if (isNew) this.read(slot, kind, kind, set[kind]);
-    }
+    const held = this.#held[slot];
+    const { learned } = set;
+    const isOther = learned !== undefined && held.learned !== learned;
+    const fresh = kinds.filter((kind) => set[kind] !== undefined && held[kind] !== set[kind]);
+    if (!fresh.length && !isOther) return;
+    // what was learned is in all of them
+    const all = isOther || held.learned ? kinds.filter((kind) => set[kind] !== undefined) : fresh;
+    for (const kind of all) this.read(slot, kind, kind, set[kind]);
+    if (learned) this.learn(slot, learned);
+    held.learned = learned ?? null;
+  }
+
+  /** Puts the text of what was learned into a slot as it was read: { is_sound, faults, told }. */
+  learn(slot, text) {
+    this.#held[slot].learned = text;
+    return this.told("learn", slot, this.putText(text));
   }
 
   /** A row of a section as bytes. */

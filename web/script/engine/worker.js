@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 import { kinds } from "../base/kinds.js";
-import { logQuestions } from "./log.js";
+import { asMeasured, logQuestions } from "./log.js";
 import { engineIn } from "./module.js";
 
 let engine;
@@ -25,8 +25,13 @@ const questions = {
   tables: () => engine.ask("tables"),
   read: (slot, kind, name, text) => engine.read(slot, kind, name, text),
   write(slot, set, kind) {
-    engine.load(slot, set);
+    engine.load(slot, asMeasured(set));
     return engine.ask("write", slot, kinds.indexOf(kind)).text;
+  },
+  /** What was learned, put into a set: { is_sound, faults, told }. */
+  learned(slot, set, text) {
+    engine.load(slot, asMeasured(set));
+    return engine.learn(slot, text);
   },
   /** A record to begin with. */
   starter: (kind) => engine.ask("write", -1, kinds.indexOf(kind)).text,

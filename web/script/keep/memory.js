@@ -11,6 +11,7 @@ const WAITING = "lullwise.waiting."; // and identity: a logged day that the desk
 const AT_DESK = "lullwise.at-desk."; // and identity: a logged day as the desk had it last
 const LAST = "lullwise.last";
 const DAY_PIN = "lullwise.day-pin";
+const LEARNED = "lullwise.learned";
 const BY_NAME = "lullwise.kept"; // how records were kept before: lists of trees
 
 /* A private window keeps nothing: it reads as empty, and nothing is said. */
@@ -54,6 +55,10 @@ export function rememberShown(state) {
 /** The pin that was found for a set last: { of: the set in JSON, pin }, or null. */
 export const lastDayPin = () => read("localStorage", DAY_PIN);
 export const rememberDayPin = (found) => write("localStorage", DAY_PIN, found);
+
+/** The file of what was learned that answers take; "": none. */
+export const lastLearned = () => read("localStorage", LEARNED) ?? "";
+export const rememberLearned = (text) => write("localStorage", LEARNED, text || null);
 
 /** All kept records: { boat: [{ id, tree }], ..., log: [...] }, the oldest first. */
 export function keptRecords() {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 import { dayCard } from "../answer/day_card.js";
+import { learnedCard } from "../answer/learned_card.js";
 import { drawTold } from "../answer/told.js";
 import { dateHere } from "../base/clock.js";
 import { card, make } from "../base/dom.js";
@@ -24,12 +25,14 @@ class LogView {
   #cards = new Map(); // by id
   #save = make("button", { type: "button", onclick: () => offerDays(this.#page) }, "Save the days");
   #answers = make("div", { class: "answers log" });
+  #learned; // what days have taught
   #asked = "";
   #isOpen = true;
   #tell = latest(() => this.#tellOnce());
 
   constructor(page, main) {
     this.#page = page;
+    this.#learned = learnedCard(page);
     const asking = make(
       "div",
       { class: "asking" },
@@ -42,6 +45,7 @@ class LogView {
       card("Like the day on Today", this.#near),
       days,
       card("Days as a file", tools, this.#taken),
+      this.#learned.element,
     );
     main.append(make("div", { class: "today" }, asking, this.#answers));
     page.deskDays.watch(() => this.update(page.store.state));
@@ -52,6 +56,7 @@ class LogView {
     this.#showPins(state);
     this.#save.disabled = !state.kept[LOG].length;
     for (const one of this.#cards.values()) one.update();
+    this.#learned.update(state);
     const { place } = this.#page.deskDays;
     const asked = JSON.stringify([state.set, state.speedUnit, state.kept[LOG], place]);
     if (asked === this.#asked) return;
