@@ -42,9 +42,14 @@ for (const [place, addressOf] of [
           assert.deepEqual(await violations(page), [], `${view}, ${colorScheme}`);
         }
       }
-      const own = ["/", "/app.webmanifest", "/offline.js", "/icon.svg", "/days"].map(
-        (path) => new URL(path, desk.address).href,
-      );
+      const own = [
+        "/",
+        "/app.webmanifest",
+        "/offline.js",
+        "/icon.svg",
+        "/days",
+        "/days/removed",
+      ].map((path) => new URL(path, desk.address).href);
       const strange = requests.filter(
         (one) => one !== file && !own.includes(one) && !one.startsWith("blob:"),
       );

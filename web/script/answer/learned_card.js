@@ -8,7 +8,7 @@ import { drawTold } from "./told.js";
 
 /** { element, update(state) }: answers of the page take what is shown. */
 export function learnedCard(page) {
-  const shown = make("div", { class: "tree", role: "status" });
+  const shown = make("div", { class: "tree" });
   const leave = make("button", { type: "button", onclick: () => use("") }, "Leave it out");
   const open = make("button", { type: "button", onclick: () => picker.click() }, "Open a file");
   let asked = "";
