@@ -40,11 +40,11 @@ static void write_word(FILE *out, const char *word, size_t length, bool is_first
 {
     if (is_first && (word[0] == '.' || word[0] == '\'')) fputs("\\&", out);
     for (size_t i = 0; i < length; i++) {
+        const bool is_of_option =
+            word[i] == '-' && ((i + 1 < length && word[i + 1] == '-') || (i && word[i - 1] == '-'));
         if (word[i] == '\\')
             fputs("\\e", out);
-        else if (word[i] == '-' && i + 1 < length && word[i + 1] == '-')
-            fputs("\\-", out);
-        else if (word[i] == '-' && i && word[i - 1] == '-')
+        else if (is_of_option)
             fputs("\\-", out);
         else
             fputc(word[i], out);

@@ -18,16 +18,16 @@
 #define WIDTH_LEAST 420.0  // for the title
 
 #define WORDS_MOST 8
+#define SHADES     6
 #define NOTHING    "#ffffff"
 
 // Light enough for dark letters; the word stands in each cell too.
 static const char *const word_colours[WORDS_MOST] = {
     "#9fd3f2", "#f6cf7d", "#8fd6b9", "#f0a58a", "#e3b8d3", "#f4ee9a", "#a9bfe6", "#cfcfcf",
 };
-static const char *const number_colours[] = {
+static const char *const number_colours[SHADES] = {
     "#f7fbff", "#e3eef8", "#cfe1f2", "#b5d4e9", "#93c3df", "#6daed5",
 };
-#define SHADES (sizeof number_colours / sizeof number_colours[0])
 
 typedef struct colours {
     char words[WORDS_MOST][LW_CELLS_TEXT];
@@ -53,8 +53,10 @@ static void learn(colours *c, const lw_cells *cells, const char *text)
 {
     if (!text[0]) return;
     if (cells->are_words) {
-        if (word_of(c, text) == c->count && c->count < WORDS_MOST)
-            LW_FIT(c->words[c->count++], "%s", text);
+        const size_t word = word_of(c, text);
+        if (word < c->count || word == WORDS_MOST) return;
+        LW_FIT(c->words[word], "%s", text);
+        c->count++;
         return;
     }
     const double value = strtod(text, NULL);
@@ -71,7 +73,7 @@ static const char *colour_of(const colours *c, const lw_cells *cells, const char
         return word_colours[word < WORDS_MOST ? word : WORDS_MOST - 1];
     }
     const double part = c->high > c->low ? (strtod(text, NULL) - c->low) / (c->high - c->low) : 0.0;
-    const size_t shade = (size_t)(part * SHADES);
+    const size_t shade = (size_t)(part * (double)SHADES);
     return number_colours[shade < SHADES ? shade : SHADES - 1];
 }
 

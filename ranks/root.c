@@ -238,7 +238,7 @@ bool lw_root_run(lw_store *store, const lw_root_plan *plan)
 
 void lw_root_dismiss(int ranks, bool are_whole)
 {
-    const char may_finalize = are_whole;
+    const char may_finalize = are_whole ? 1 : 0;
     for (int i = 1; i < ranks; i++) lw_message_send(i, LW_TAG_END, &may_finalize, 1);
     const double since = lw_message_clock();
     while (!lw_message_all_sent() && lw_message_clock() - since < 2.0) {

@@ -3,6 +3,7 @@
 
 #include "sweep/over.h"
 
+#include <assert.h>
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
@@ -100,6 +101,7 @@ static bool take_unit(lw_over *over)
 static bool read_files(lw_over *over, lw_refusal *refusal)
 {
     const size_t size = over->record->size;
+    assert(over->count > 0);
     over->records = calloc(over->count, size);
     if (!over->records) return lw_refuse(refusal, "there is not enough memory");
     for (size_t i = 0; i < over->count; i++) {
