@@ -38,7 +38,7 @@ for count in 1 2; do
 done
 
 # One of three is killed: the others work out what it was at.
-timeout 120 "$mpirun" -disable-auto-cleanup -n 3 "$ranks" "${ask[@]}" --patience '2 s' -o "$folder/killed.csv" >said 2>&1 &
+timeout 120 "$mpirun" -disable-auto-cleanup -n 3 "$ranks" "${ask[@]}" --patience '5 s' -o "$folder/killed.csv" >said 2>&1 &
 await killed.csv.part 4
 kill -KILL $(workers killed.csv 2)
 wait %1 || true
