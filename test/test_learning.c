@@ -172,7 +172,8 @@ TEST_FUNCTION(what_is_most_likely_is_the_least_of_squares_by_minpack)
 
 // --- seasons whose truth is known
 
-#define SEASONS 20  // with LW_SOAK; else the first few
+#define SEASONS  20   // with LW_SOAK; else the first
+#define FARTHEST 4.0  // errors: 1 in 16,000 of normal ones
 
 TEST_FUNCTION(hidden_quantities_are_found_and_with_all_pins_days_foreseen_twice_as_well)
 {
@@ -186,7 +187,9 @@ TEST_FUNCTION(hidden_quantities_are_found_and_with_all_pins_days_foreseen_twice_
             const lw_quantity *row = &lw_hidden_table.rows[k];
             const double off =
                 lw_quantity_value(row, &learned.values) - lw_quantity_value(row, &made.truth);
-            within[k] += fabs(off) <= 2.0 * lw_quantity_value(row, &learned.errors);
+            const double error = lw_quantity_value(row, &learned.errors);
+            within[k] += fabs(off) <= 2.0 * error;
+            CHECK(fabs(off) <= FARTHEST * error);
         }
         for (size_t kind = LW_LESSON_TURNS; kind <= LW_LESSON_SPEED; kind++) {
             const double error = lw_lesson_table.rows[kind * LW_COURSE_COUNT].error *
@@ -198,10 +201,10 @@ TEST_FUNCTION(hidden_quantities_are_found_and_with_all_pins_days_foreseen_twice_
     for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
         print_message("%s: within two errors %u of %u\n", lw_hidden_table.rows[k].key, within[k],
                       seasons);
-        CHECK(within[k] >= seasons * 18 / 20);
+        CHECK(seasons < SEASONS || within[k] >= seasons * 18 / 20);
         all += within[k];
     }
-    CHECK(all >= seasons * LW_HIDDEN_COUNT * 9 / 10);
+    CHECK(seasons < SEASONS || all >= seasons * LW_HIDDEN_COUNT * 9 / 10);
     print_message("off, in errors of a number: %.2f as measured, %.2f learned\n",
                   sqrt(before / (2 * seasons)), sqrt(after / (2 * seasons)));
     CHECK(sqrt(after) < (demo.boat.pin_count > 1 ? 0.5 : 1.0) * sqrt(before));
