@@ -40,7 +40,7 @@ function surroundings(module, memory) {
 
 class EngineModule {
   calls;
-  #held = [{}, {}]; // the texts that each slot has read
+  #held = [{ learned: "" }, { learned: "" }]; // the texts that each slot has read
 
   constructor(calls) {
     this.calls = calls;
@@ -130,7 +130,7 @@ class EngineModule {
     const all = isOther || held.learned ? kinds.filter((kind) => set[kind] !== undefined) : fresh;
     for (const kind of all) this.read(slot, kind, kind, set[kind]);
     if (learned) this.learn(slot, learned);
-    held.learned = learned ?? null;
+    held.learned = learned ?? (held.learned === "" ? "" : null);
   }
 
   /** Puts the text of what was learned into a slot as it was read: { is_sound, faults, told }. */
