@@ -47,6 +47,8 @@ static const lw_quantity re_row = {
     .key = "re", .unit = LW_UNIT_NONE, .min = 5e4, .max = 2e7};
 static const lw_quantity trip_row = {
     .key = "trip", .unit = LW_UNIT_NONE, .min = 0.001, .max = 1.0, .decimals = 3};
+static const lw_quantity waves_row = {
+    .key = "waves", .unit = LW_UNIT_NONE, .min = 1.0, .max = 14.0, .decimals = 1};
 static const lw_quantity load_row = {
     .key = "load", .unit = LW_UNIT_N, .min = 1.0, .max = 20000.0};
 static const lw_quantity minutes_row = {
@@ -129,6 +131,8 @@ static const lw_option list[] = {
     {"re",      0,   "NUMBER",    &re_row, "Reynolds number of the chord, as in --re 3e6."},
     {"trip",    0,   "PART",      &trip_row, "Both layers turbulent from this part of the chord on "
                                         "at the latest, as a rough nose makes them."},
+    {"waves",   0,   "NUMBER",    &waves_row, "How often waves in a layer grow e times before it "
+                                        "turns turbulent: 9, a quiet tunnel; 4, rough water."},
     {"flap",    0,   "ANGLE",     &flap_row, "Flap, trailing edge down positive, as in --flap "
                                         "'5 deg'."},
     {"flap-chord", 0, "PART",     &flap_chord_row, "Of the chord that is flap, as in --flap-chord "

@@ -69,10 +69,20 @@ static bool read_pair(const char *at, double *x, double *y, const char **fault, 
     return is_over(*fault);
 }
 
+// A designation without a word: "2412", "63-412", "63(1)-412"; no number of a coordinate has four
+// digits, or a stroke behind one.
+static bool is_designation(const char *at)
+{
+    const size_t length = strcspn(at, " \t\r"), digits = strspn(at, "0123456789");
+    if (!is_over(blanks_over(at + length)) || digits < 2) return false;
+    return digits == length ? digits >= 4 : strcspn(at, ".") >= length && strchr("-(,", at[digits]);
+}
+
 // A line of words; numbers and what somebody's program writes for "no number" are none.
 static bool is_title(const char *at)
 {
     double value;
+    if (is_designation(at)) return true;
     const char *rest = at;
     const char *word = at + (*at == '-' || *at == '+');
     const size_t length = strcspn(word, " \t\r,;");

@@ -22,7 +22,6 @@ static lw_layer *layer_numbered(double number, lw_profile_flap flap)
         last = number;
         last_flap = flap;
     }
-    layer.has_answer = false;  // so that a row does not hang on the one before
     return &layer;
 }
 
@@ -33,7 +32,7 @@ static lw_layer_load layer_load(lw_layer *layer, double alpha, double reynolds, 
     lw_layer_conditions at = lw_layer_free(reynolds, alpha * LW_DEG);
     at.trip[0] = at.trip[1] = trip;
     const lw_layer_load load = lw_layer_load_of(layer, &at);
-    return load.outcome <= LW_LAYER_SWINGS ? load : none;
+    return load.outcome == LW_LAYER_SETTLED ? load : none;
 }
 
 static const lw_profile_flap flap_up = {0.0, 0.0};

@@ -156,6 +156,38 @@ TEST_FUNCTION(order_and_size_of_the_points_do_not_matter_and_are_noted)
     CHECK(run("--alpha 4") == 0 && answer_has("brought to a chord of 1"));
 }
 
+// A title may be a designation without a word before it.
+TEST_FUNCTION(a_title_of_digits_is_a_title)
+{
+    static const char *const titles[] = {"2412", "63-412", "63(1)-412"};
+    for (size_t i = 0; i < sizeof titles / sizeof titles[0]; i++) {
+        char text[4000];
+        int at = snprintf(text, sizeof text, "%s\n", titles[i]);
+        for (int k = 0; k <= 40; k++) {
+            const double x = 0.5 + 0.5 * cos(3.14159265358979 * k / 20);
+            at += snprintf(text + at, sizeof text - (size_t)at, "%.6f %.6f\n", x,
+                           (k < 20 ? 1.0 : -1.0) * half_at(x) * (k % 40 ? 1.0 : 0.0));
+        }
+        write_text(text);
+        CHECK(run("--alpha 4") == 0 && answer_has(titles[i]));
+    }
+    write_text("12\n1 0\n");
+    CHECK(run("") == 2 && answer_has(":1:3:"));
+}
+
+TEST_FUNCTION(waves_that_grow_less_turn_later_and_asking_twice_is_asking_once)
+{
+    json_t *quiet = json_answer("foil --section 2412 --re 1e6 --alpha 2");
+    json_t *rough = json_answer("foil --section 2412 --re 1e6 --alpha 2 --waves 4");
+    json_t *row = json_answer("foil --section 2412 --re 1e6 --alpha -4:12:2");
+    const json_t *a = json_rows(quiet, "polar"), *b = json_rows(rough, "polar");
+    CHECK(member(b, 0, "transition_above") < member(a, 0, "transition_above") - 0.05);
+    CHECK(member(json_rows(row, "polar"), 3, "lift") == lift_of(quiet));
+    CHECK(member(a, 0, "left") < 1e-8);
+    CHECK(lullwise("foil --section 2412 --waves 4") == 2 && answer_has("--re"));
+    json_decref(quiet), json_decref(rough), json_decref(row);
+}
+
 TEST_FUNCTION(a_crossed_outline_is_refused_with_the_line)
 {
     write_section((order){.scale = 1.0, .swapped = 20});
@@ -430,6 +462,8 @@ int main(void)
         TEST(a_flap_down_lifts_and_a_flap_up_mirrors_it),
         TEST(a_file_of_a_sections_points_answers_as_its_designation),
         TEST(order_and_size_of_the_points_do_not_matter_and_are_noted),
+        TEST(a_title_of_digits_is_a_title),
+        TEST(waves_that_grow_less_turn_later_and_asking_twice_is_asking_once),
         TEST(a_crossed_outline_is_refused_with_the_line),
         TEST(every_bad_line_of_a_file_is_named),
         TEST(what_is_no_section_is_refused),

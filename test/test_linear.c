@@ -1,8 +1,11 @@
 // test_linear.c - claims about linear equations and splines.
 // SPDX-License-Identifier: MIT
 
+#include <string.h>
+
 #include "solve/linear.h"
 #include "solve/linear_many.h"
+#include "solve/rows.h"
 #include "solve/spline.h"
 #include "test/check.h"
 
@@ -28,6 +31,34 @@ static bool equations_are_solved(const double *x)
 TEST_FUNCTION(linear_equations_give_back_what_they_were_made_from)
 {
     CHECK_HOLDS(equations_are_solved, 200, {0.0, 1.0});
+}
+
+// Rows with their right side at the end, eliminated by fours, against the factors; every size to
+// see the last, short block.
+TEST_FUNCTION(rows_have_the_solution_of_the_factors)
+{
+    enum { MOST = 23, STRIDE = 28 };
+    random_stream stream = {3};
+    for (int n = 1; n <= MOST; n++) {
+        double rows[MOST * STRIDE], matrix[MOST * MOST], b[MOST], x[MOST], back[MOST];
+        double kept[MOST * STRIDE];
+        int pivot[MOST];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j <= n; j++) rows[i * STRIDE + j] = random_between(&stream, -1.0, 1.0);
+            for (int j = 0; j < n; j++) matrix[i * n + j] = rows[i * STRIDE + j];
+            b[i] = rows[i * STRIDE + n];
+        }
+        memcpy(kept, rows, sizeof kept);
+        CHECK(lw_linear_factor(matrix, n, pivot));
+        lw_linear_solve(matrix, n, pivot, b);
+        CHECK(lw_rows_eliminate(rows, n, STRIDE));
+        lw_rows_solve(rows, n, STRIDE, x);
+        lw_rows_times(kept, n, STRIDE, x, back);
+        for (int i = 0; i < n; i++) CHECK_NEAR(x[i], b[i], 1e-9);
+        for (int i = 0; i < n; i++) CHECK_NEAR(back[i], kept[i * STRIDE + n], 1e-9);
+    }
+    CHECK(!lw_rows_eliminate((double[]){1.0, 2.0, 1.0, 2.0, 4.0, 1.0}, 2, 3));
+    CHECK(!lw_rows_eliminate((double[]){NAN, 2.0, 1.0, 2.0, NAN, 1.0}, 2, 3));
 }
 
 TEST_FUNCTION(singular_and_broken_matrices_are_told)
@@ -85,6 +116,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(linear_equations_give_back_what_they_were_made_from),
+        TEST(rows_have_the_solution_of_the_factors),
         TEST(singular_and_broken_matrices_are_told),
         TEST(equations_solved_together_are_those_solved_alone),
         TEST(spline_meets_its_points_and_a_parabola),

@@ -16,7 +16,7 @@ TEST_FUNCTION(designations_that_exist_are_read)
     const char *const good[] = {"0012",      "NACA 2412",  "naca2412", "4415",
                                 "23012",     "NACA 25112", "63-412",   "NACA 64-209 a=0.8",
                                 "63(1)-412", "632-415",    "66,2-215", "65-010 A=1",
-                                "22112"};
+                                "22112",     "63412",      "65010"};
     for (size_t i = 0; i < sizeof good / sizeof good[0]; i++) {
         CHECK(named(good[i]) == LW_PROFILE_OK);
         CHECK(solved(no_flap, 100));
@@ -40,6 +40,7 @@ TEST_FUNCTION(designations_that_do_not_exist_are_refused)
     CHECK(lw_outline_naca(NULL, &outline) == LW_PROFILE_UNKNOWN);
     CHECK(named("63A-012") == LW_PROFILE_MODIFIED && named("64A010") == LW_PROFILE_MODIFIED);
     CHECK(named("67-012") == LW_PROFILE_MODIFIED && named("0012-34") == LW_PROFILE_MODIFIED);
+    CHECK(named("64-A010") == LW_PROFILE_MODIFIED && named("16-012") == LW_PROFILE_MODIFIED);
 }
 
 TEST_FUNCTION(every_status_has_its_sentence)
@@ -119,6 +120,16 @@ TEST_FUNCTION(order_and_size_of_the_points_do_not_matter)
     memcpy(section_x, x, sizeof x);
     memcpy(section_y, y, sizeof y);
     CHECK_RELATIVE(lift_of_points(121), want, 1e-4);
+
+    // the tail named at one end only: no open tail
+    section_points(121, false);
+    CHECK_RELATIVE(lift_of_points(120), want, 1e-4);
+    CHECK(!outline.was_open && outline.count == 121);
+    memmove(section_x, section_x + 1, 120 * sizeof *section_x);
+    memmove(section_y, section_y + 1, 120 * sizeof *section_y);
+    CHECK_RELATIVE(lift_of_points(120), want, 1e-4);
+    CHECK(!outline.was_open && outline.count == 121);
+    CHECK_NEAR(load_at(0.0).lift, 0.0, 1e-4);
 
     // an open tail
     section_points(121, true);

@@ -46,7 +46,7 @@ static bool begin(void *it, const lw_inputs *inputs, const lw_options *options, 
 {
     static const char *const of_boat[] = {"part", "boat", NULL};
     static const char *const of_boat_only[] = {"sailor", "load", "speed", "heel", NULL};
-    static const char *const of_section_only[] = {"re", "trip", "flap-chord", NULL};
+    static const char *const of_section_only[] = {"re", "trip", "waves", "flap-chord", NULL};
     asked *a = it;
     const bool is_whole = first_given(options, of_boat) != NULL;
     const char *wrong = first_given(options, is_whole ? of_section_only : of_boat_only);
@@ -102,8 +102,8 @@ const lw_question lw_question_foil = {
     .name = "foil",
     .summary = "A foil section or a whole foil: lift, drag, moment, pressure, cavitation.",
     .takes =
-        "section alpha re trip flap flap-chord boat sailor day set part depth heel speed load "
-        "svg force json",
+        "section alpha re trip waves flap flap-chord boat sailor day set part depth heel speed "
+        "load svg force json",
     .doc =
         "With --section alone: the flow about a section given by its designation (NACA of four or "
         "five digits, or of the six series) or by a file of coordinates: x and y on each line, "

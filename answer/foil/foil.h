@@ -21,6 +21,7 @@ typedef struct lw_foil_section {
     lw_profile_status status;
     double depth, flap_angle, flap_chord, trip;  // [m], [rad], [chords], [chords]
     double reynolds;                             // 0: a perfect fluid
+    double waves;                                // n: they grow e^n before transition
     bool has_flap;
     lw_layer_stall stall;  // with friction
     lw_steps angles;       // [rad]

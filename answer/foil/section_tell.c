@@ -32,7 +32,7 @@ static void say_flow(const lw_foil_section *a, char text[200])
     else if (a->trip < 1.0)
         lw_text_fit(text, 200, "%sRe %s, turbulent from x/c %.3g", flap, number, a->trip);
     else
-        lw_text_fit(text, 200, "%sRe %s, transition free", flap, number);
+        lw_text_fit(text, 200, "%sRe %s, waves grow e^%.3g", flap, number, a->waves);
 }
 
 static bool has_stall(const lw_foil_section *a)
@@ -50,6 +50,7 @@ static void tell_question(const lw_foil_section *a, lw_teller *t)
     lw_tell_number(t, &(lw_item){.key = "depth", .unit = LW_UNIT_M}, a->depth);
     lw_tell_number(t, &(lw_item){.key = "reynolds"}, a->reynolds > 0.0 ? a->reynolds : NAN);
     lw_tell_number(t, &(lw_item){.key = "trip"}, a->trip < 1.0 ? a->trip : NAN);
+    lw_tell_number(t, &(lw_item){.key = "waves"}, a->reynolds > 0.0 ? a->waves : NAN);
     lw_tell_number(t, &(lw_item){.key = "flap", .unit = LW_UNIT_DEG},
                    a->has_flap ? a->flap_angle : NAN);
     lw_tell_number(t, &(lw_item){.key = "flap_chord"}, a->has_flap ? a->flap_chord : NAN);
@@ -89,7 +90,7 @@ static void tell_greatest(const lw_foil_section *a, lw_teller *t)
 
 // Angles that are not to be trusted.
 typedef struct doubts {
-    int missing, swinging, beyond;
+    int missing, beyond;
 } doubts;
 
 static doubts count_doubts(const lw_foil_section *a)
@@ -98,7 +99,6 @@ static doubts count_doubts(const lw_foil_section *a)
     for (size_t i = 0; a->reynolds > 0.0 && i < a->count; i++) {
         const bool is_there = isfinite(a->points[i].lift);
         d.missing += !is_there;
-        d.swinging += is_there && a->points[i].settled == 0.0;
         d.beyond += is_there && has_stall(a) && a->points[i].alpha > a->stall.alpha + 1e-6;
     }
     return d;
@@ -108,16 +108,11 @@ static void tell_trust(const lw_foil_section *a, lw_teller *t)
 {
     char text[160];
     const doubts d = count_doubts(a);
-    const bool is_any = d.beyond || d.swinging || d.missing;
+    const bool is_any = d.beyond || d.missing;
     lw_tell_list(t, "trust", is_any ? "How far to trust it" : "");
     if (d.beyond) {
         LW_FIT(text, "%d angle%s beyond the greatest lift: do not rely on %s.", d.beyond,
                d.beyond == 1 ? " lies" : "s lie", d.beyond == 1 ? "it" : "them");
-        lw_tell_text(t, NULL, text);
-    }
-    if (d.swinging) {
-        LW_FIT(text, "At %d angle%s the layers swing: good to some per cent only.", d.swinging,
-               d.swinging == 1 ? "" : "s");
         lw_tell_text(t, NULL, text);
     }
     if (d.missing) {

@@ -12,16 +12,20 @@ static bool ask(lw_foil_section *a, const lw_options *options, lw_refusal *refus
     a->depth = LW_FOIL_USUAL_DEPTH;
     a->flap_chord = USUAL_FLAP_CHORD;
     a->trip = 1.0;
+    a->waves = LW_WAVE_GROWTH_USUAL;
     a->has_flap = lw_options_has(options, "flap");
     if (!a->has_flap && lw_options_has(options, "flap-chord"))
         return lw_refuse(refusal, "--flap-chord goes with --flap, as in --flap '5 deg'");
     if (!lw_options_has(options, "re") && lw_options_has(options, "trip"))
         return lw_refuse(refusal, "--trip goes with --re: without it there is no friction");
+    if (!lw_options_has(options, "re") && lw_options_has(options, "waves"))
+        return lw_refuse(refusal, "--waves goes with --re: without it there is no friction");
     a->angles.count = 17;
     for (int i = 0; i < a->angles.count; i++) a->angles.value[i] = (i - 4) * LW_DEG;
     return lw_asked_number(options, "depth", any, &a->depth, refusal) &&
            lw_asked_number(options, "re", any, &a->reynolds, refusal) &&
            lw_asked_number(options, "trip", any, &a->trip, refusal) &&
+           lw_asked_number(options, "waves", any, &a->waves, refusal) &&
            lw_asked_number(options, "flap", any, &a->flap_angle, refusal) &&
            lw_asked_number(options, "flap-chord", any, &a->flap_chord, refusal) &&
            lw_asked_steps(&a->angles, options, "alpha", true, refusal);
@@ -49,10 +53,9 @@ size_t lw_foil_section_steps(void *it)
 
 static lw_section_water water_of(const lw_foil_section *a)
 {
-    return (lw_section_water){&a->medium, a->depth, a->reynolds, a->trip};
+    return (lw_section_water){&a->medium, a->depth, a->reynolds, a->waves, a->trip};
 }
 
-// In their order: with friction each angle is approached from the one before it.
 void lw_foil_section_step(void *it, size_t step)
 {
     lw_foil_section *a = it;

@@ -10,7 +10,6 @@
 #include "lullwise/elementary.h"
 
 #define PANELS      80
-#define SWEEPS      40
 #define WAVE_GROWTH 4.0                // n of the water that a boat sails in [judged]
 #define CAMBER_PART (1.0386 * LW_DEG)  // zero-lift angle of 1 % of camber at 40 % [glauert-1926]
 #define TAIL_STALL  0.25               // of a slope of 2 pi: near enough to the greatest lift
@@ -41,14 +40,10 @@ static lw_layer_load load_at(lw_polar_room *room, const lw_polar_shape *shape, d
 {
     const double trip = fmin(fmax(shape->smooth, 0.01), 1.0);
     const lw_layer_conditions at = {reynolds, alpha, WAVE_GROWTH, {trip, trip}};
-    const lw_layer_effort effort = {SWEEPS, 5e-4, false};
-    return lw_layer_load_with(&room->layer, &at, &effort);
+    return lw_layer_load_next(&room->layer, &at);
 }
 
-static bool is_answer(const lw_layer_load *load)
-{
-    return load->outcome == LW_LAYER_SETTLED || load->outcome == LW_LAYER_SWINGS;
-}
+static bool is_answer(const lw_layer_load *load) { return load->outcome == LW_LAYER_SETTLED; }
 
 double lw_row_middle_alpha(double flap_chord)
 {
@@ -70,19 +65,21 @@ typedef struct side {
     double most, most_alpha;
 } side;
 
-// The top of the parabola through the last three points, at most 2 degrees beyond the last.
+// The top of the parabola through the last three points: at most 2 degrees beyond the last, or,
+// where lift has fallen, about the middle one.
 static void stall_at_tail(side *d)
 {
     const lw_polar_point *p = &d->point[d->count - 1];
     const double a = p[-1].alpha - p[-2].alpha, b = p[0].alpha - p[-1].alpha;
     const double left = (p[-1].lift - p[-2].lift) / a, right = (p[0].lift - p[-1].lift) / b;
-    const double bend = (right - left) / (0.5 * (a + b));
-    const double slope = right + 0.5 * b * bend;
+    const double bend = (right - left) / (0.5 * (a + b)), most = 2.0 * LW_DEG;
+    const lw_polar_point *from = right < 0.0 ? p - 1 : p;
+    const double slope = right + (right < 0.0 ? -0.5 : 0.5) * b * bend;
     const double to_top = bend * b < 0.0 ? -slope / bend : 0.0;
-    const double most = 2.0 * LW_DEG, beyond = copysign(fmin(fabs(to_top), most), to_top);
+    const double beyond = copysign(fmin(fabs(to_top), most), to_top);
     const double gain = beyond * (slope + 0.5 * bend * beyond);
-    d->most = p->lift + copysign(fmin(fabs(gain), 0.05), gain);
-    d->most_alpha = p->alpha + beyond;
+    d->most = from->lift + copysign(fmin(fabs(gain), 0.05), gain);
+    d->most_alpha = from->alpha + beyond;
 }
 
 // Between the last two points, where the suction reaches the nose's limit.
@@ -164,12 +161,14 @@ bool lw_row_of(lw_polar_row *row, const lw_polar_shape *shape, double flap, doub
     const double middle = lw_row_middle_alpha(shape->flap_chord) * flap;
     const double limit = lw_layer_nose_limit(reynolds);
     const lw_layer_load load = load_at(room, shape, reynolds, middle);
+    const lw_layer_state root = room->layer.state;
     side above = {.angles = up, .angle_count = sizeof up / sizeof up[0], .limit = limit};
     side below = {.angles = down, .angle_count = sizeof down / sizeof down[0], .limit = limit};
     if (is_answer(&load)) {
         above.point[above.count++] = below.point[below.count++] = point_of(&load, middle);
         walk(&above, shape, reynolds, row, room);
-        room->layer.has_answer = false;
+        room->layer.state = root;
+        room->layer.has_root = true;
         walk(&below, shape, reynolds, row, room);
         join(row, &above, &below);
     }

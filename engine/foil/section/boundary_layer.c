@@ -1,4 +1,4 @@
-// boundary_layer.c - loads of a section with its layers, once sweeps have settled.
+// boundary_layer.c - loads of a section with its layers, once the root is found.
 // SPDX-License-Identifier: MIT
 
 #include "lullwise/boundary_layer.h"
@@ -6,97 +6,125 @@
 #include <math.h>
 
 #include "foil/section/flow.h"
-#include "foil/section/mixing.h"
-#include "foil/section/sweep.h"
+#include "foil/section/newton.h"
 #include "lullwise/base.h"
 #include "lullwise/elementary.h"
 
-static const lw_layer_effort usual_effort = {100, 2e-4, true};
-
-#define CHANGE_SWING 0.1  // up to here a swing of the last stations, not a failure
+#define STEPS_MOST 60              // of Newton's, from a start of its own
+#define WALK_MOST  25              // from a root nearby
+#define FIRST_STEP (1.0 * LW_DEG)  // on the way from another angle
+#define LAST_STEP  (0.12 * LW_DEG)
+#define OTHERS     4  // angles to begin from, either way
 
 lw_layer_conditions lw_layer_free(double reynolds, double alpha)
 {
     return (lw_layer_conditions){reynolds, alpha, LW_WAVE_GROWTH_USUAL, {1.0, 1.0}};
 }
 
+// A search under way.
+typedef struct search {
+    lw_layer *layer;
+    lw_system system;
+    lw_layer_load load;
+} search;
+
+static bool seek(search *s, const lw_layer_conditions *at, bool is_anew)
+{
+    lw_system_begin(&s->system, s->layer, at);
+    if (is_anew && !lw_newton_start(&s->system)) return false;
+    const lw_sought sought = lw_newton(&s->system, is_anew ? STEPS_MOST : WALK_MOST);
+    s->load.steps += sought.steps;
+    s->load.left = sought.left;
+    return sought.is_found;
+}
+
+// On from a root at another angle, in steps that are halved where one fails.
+static bool walk(search *s, const lw_layer_conditions *to, double from)
+{
+    lw_layer_conditions at = *to;
+    double alpha = from, step = FIRST_STEP;
+    do {
+        const lw_layer_state root = s->layer->state;
+        const double way = to->alpha - alpha;
+        at.alpha = fabs(way) <= step ? to->alpha : alpha + copysign(step, way);
+        if (seek(s, &at, false)) {
+            alpha = at.alpha;
+        } else {
+            s->layer->state = root;
+            step = fmin(0.5 * step, 0.5 * fabs(way));
+            if (step < LAST_STEP) return false;
+        }
+    } while (alpha != to->alpha);
+    return true;
+}
+
+// From a start of its own; where that fails, by way of an angle where it does not.
+static bool find(search *s, const lw_layer_conditions *at)
+{
+    if (seek(s, at, true)) return true;
+    const double inwards = at->alpha > 0.0 ? -1.0 : 1.0;
+    for (int k = 1; k <= 2 * OTHERS; k++) {
+        lw_layer_conditions other = *at;
+        other.alpha += (k % 2 ? inwards : -inwards) * ((k + 1) / 2) * FIRST_STEP;
+        if (seek(s, &other, true) && walk(s, at, other.alpha)) return true;
+    }
+    return false;
+}
+
 // c_d = 2 theta U^((H + 5) / 2) far behind                                        [squire-young]
 static double drag_of(const lw_layer *l)
 {
     const int last = l->all - 1;
-    const double H = l->delta[last] / l->theta[last];
-    return 2.0 * l->theta[last] * lw_pow(l->speed[last], 0.5 * (H + 5.0));
+    const lw_layer_state *z = &l->state;
+    const double theta = lw_exp(z->log_theta[last]), U = z->speed[last];
+    return 2.0 * theta * lw_pow(U, 0.5 * (z->mass[last] / (U * theta) + 5.0));
 }
 
-// The sweeps before are of use while they run down; not after a jump, nor with a station unsolved.
-static void mix(lw_mixing *mixing, lw_sweep *s, const lw_swept *from, double change_before)
+// Where the turbulent layer of a side leaves for good.
+static double separation_of(const lw_system *s, const lw_side *side)
 {
-    const bool jumped = s->change > 3.0 * change_before || s->change > CHANGE_SWING;
-    if (jumped || s->unsolved > 0) mixing->count = 0;
-    if (s->unsolved == 0) lw_mixing_take(mixing, s, from);
-}
-
-// Sweeps at one set of conditions, from the last answer or from flat plates.
-static void settle(lw_sweep *s, const lw_layer_effort *effort, lw_layer_load *load)
-{
-    lw_mixing mixing = {.count = 0};
-    lw_layer *l = s->layer;
-    const int last = l->nodes - 1;
-    lw_sweep_start(s);
-    const bool is_cold = !l->has_answer;
-    if (is_cold) lw_sweep_guess(s);
-    s->more[0] = is_cold ? 0.0 : l->mass[0] - l->mass[1];
-    s->more[1] = is_cold ? 0.0 : l->mass[last] - l->mass[last - 1];
-    lw_sweep_join_tail(s);
-    load->outcome = LW_LAYER_NO_ANSWER;
-    int swept = 0;
-    for (; swept < effort->sweeps && load->outcome != LW_LAYER_SETTLED; swept++) {
-        if (!is_cold || swept > 5) lw_sweep_draw_out(s);
-        // what has not settled may swing to and fro
-        s->taken = is_cold && swept < 5 ? 0.5 : swept < 30 ? 1.0 : swept < 60 ? 0.6 : 0.3;
-        const lw_swept from = lw_swept_of(s);
-        const double change_before = swept > 0 ? s->change : 1.0;
-        if (!lw_sweep_once(s) || !(s->change < 50.0)) {
-            load->change = 50.0;
-            break;
-        }
-        load->change = s->change;
-        if (swept >= (is_cold ? 7 : 1)) mix(&mixing, s, &from, change_before);
-        const bool is_late = swept > (is_cold ? 9 : 2);
-        if (is_late && s->change < effort->change && s->unsolved == 0)
-            load->outcome = LW_LAYER_SETTLED;
+    double place = 1.0;
+    for (int k = side->count - 2; k >= side->turns && k > 0; k--) {
+        const int node = lw_side_node(s, side, k);
+        if (s->station[node].closure.friction.at >= 0.0) break;
+        place = s->layer->profile.x[node];
     }
-    load->sweeps += swept;
-    // a station without a solution stands still, which must not pass for having settled
-    const bool swings = load->change < CHANGE_SWING && s->unsolved == 0;
-    if (load->outcome != LW_LAYER_SETTLED && swings) load->outcome = LW_LAYER_SWINGS;
-    l->has_answer = load->outcome == LW_LAYER_SETTLED;
+    return place;
 }
 
-// Without an answer: the perfect fluid's, and no drag.
-static void fill(const lw_sweep *s, lw_layer_load *load)
+static void take_root(search *s, double alpha)
 {
     const lw_layer *l = s->layer;
-    double speed[LW_NODES_MOST] = {0.0};
-    for (int i = 1; i < l->nodes - 1; i++) speed[i] = lw_sweep_speed(s, i);
-    speed[l->nodes - 1] = 0.5 * (speed[l->nodes - 2] - speed[1]);
-    speed[0] = -speed[l->nodes - 1];
-    lw_profile_load outer = lw_load_of_speeds(&l->profile, speed, s->at->alpha);
-    load->drag = drag_of(l);
-    const bool is_sane = fabs(outer.lift) < 5.0 && load->drag > 0.0 && load->drag < 1.0;
-    if (!is_sane) load->outcome = LW_LAYER_NO_ANSWER;
-    if (load->outcome == LW_LAYER_NO_ANSWER) {
-        outer = lw_profile_load_of(&l->profile, &l->flow, s->at->alpha);
-        load->drag = 0.0;
-    }
+    lw_layer_load *load = &s->load;
+    const lw_profile_load outer = lw_load_of_speeds(&l->profile, l->state.speed, alpha);
     load->lift = outer.lift;
     load->moment = outer.moment;
     load->least_pressure = outer.least_pressure;
     load->least_at = outer.least_at;
+    load->drag = drag_of(l);
     for (int i = 0; i < 2; i++) {
-        load->transition[i] = s->transition[i];
-        load->separation[i] = s->separation[i];
+        load->transition[i] = s->system.side[i].place;
+        load->separation[i] = separation_of(&s->system, &s->system.side[i]);
     }
+    // a root of the equations that no water knows
+    const bool is_sane =
+        fabs(load->lift) < 5.0 && load->drag > 0.0 && load->drag < 1.0 && fabs(load->moment) < 2.0;
+    load->outcome = is_sane ? LW_LAYER_SETTLED : LW_LAYER_NO_ANSWER;
+}
+
+// Without an answer: the perfect fluid's, and no drag.
+static void take_perfect(search *s, double alpha)
+{
+    const lw_layer *l = s->layer;
+    const lw_profile_load outer = lw_profile_load_of(&l->profile, &l->flow, alpha);
+    s->load.lift = outer.lift;
+    s->load.moment = outer.moment;
+    s->load.least_pressure = outer.least_pressure;
+    s->load.least_at = outer.least_at;
+    s->load.drag = 0.0;
+    s->load.transition[0] = s->load.transition[1] = 1.0;
+    s->load.separation[0] = s->load.separation[1] = 1.0;
+    s->load.outcome = LW_LAYER_NO_ANSWER;
 }
 
 static bool is_within(const lw_layer_conditions *at)
@@ -106,30 +134,25 @@ static bool is_within(const lw_layer_conditions *at)
            at->trip[1] >= 0.0;
 }
 
-lw_layer_load lw_layer_load_of(lw_layer *layer, const lw_layer_conditions *conditions)
+static lw_layer_load load_of(lw_layer *layer, const lw_layer_conditions *at, bool goes_on)
 {
-    return lw_layer_load_with(layer, conditions, &usual_effort);
+    search s = {.layer = layer, .load = {.left = 1e30, .outcome = LW_LAYER_OUTSIDE}};
+    if (!is_within(at)) return s.load;
+    const bool is_next = goes_on && layer->has_root;
+    const double from = layer->state.alpha;
+    layer->has_root = is_next ? walk(&s, at, from) || seek(&s, at, true) : find(&s, at);
+    layer->state.alpha = at->alpha;
+    if (layer->has_root) take_root(&s, at->alpha);
+    if (s.load.outcome != LW_LAYER_SETTLED) take_perfect(&s, at->alpha);
+    return s.load;
 }
 
-lw_layer_load lw_layer_load_with(lw_layer *layer, const lw_layer_conditions *conditions,
-                                 const lw_layer_effort *effort)
+lw_layer_load lw_layer_load_of(lw_layer *layer, const lw_layer_conditions *conditions)
 {
-    lw_layer_load load = {.change = 50.0, .outcome = LW_LAYER_OUTSIDE};
-    if (!is_within(conditions)) return load;
-    lw_sweep s = {.layer = layer, .at = conditions};
-    const bool was_warm = layer->has_answer;
-    settle(&s, effort, &load);
-    if (load.outcome != LW_LAYER_SETTLED && was_warm && effort->again) settle(&s, effort, &load);
-    // by way of smaller angles
-    lw_layer_conditions eased = *conditions;
-    const bool is_lost = load.outcome == LW_LAYER_NO_ANSWER && effort->again;
-    const int parts = 2 + (int)(fabs(conditions->alpha) / (2.0 * LW_DEG));
-    for (int part = 1; part <= parts && is_lost; part++) {
-        eased.alpha = conditions->alpha * part / parts;
-        s.at = &eased;
-        settle(&s, effort, &load);
-    }
-    s.at = conditions;
-    fill(&s, &load);
-    return load;
+    return load_of(layer, conditions, false);
+}
+
+lw_layer_load lw_layer_load_next(lw_layer *layer, const lw_layer_conditions *conditions)
+{
+    return load_of(layer, conditions, true);
 }

@@ -157,13 +157,15 @@ static bool load_end_of(const char *text, double *a)
     return *text == '\0' && *a <= 1.0;
 }
 
-// "63-412", "63(1)-412", "632-415", "63,2-415", each with or without "a=..."; text is past the 6.
+// "63-412", "63412", "63(1)-412", "632-415", "63,2-415", each with or without "a=..."; text is past
+// the 6.
 static lw_profile_status six_of(const char *text, named *n)
 {
     n->family = '6';
     n->six = *text++ - '0';
     if (n->six < 3 || n->six > 7) return LW_PROFILE_UNKNOWN;
-    if (n->six == 7 || *text == 'A') return LW_PROFILE_MODIFIED;
+    if (n->six == 7 || *text == 'A' || (text[0] == '-' && text[1] == 'A'))
+        return LW_PROFILE_MODIFIED;
     // the width of the low-drag range changes the shape a little, which is left out
     if (text[0] == '(' && is_digit(text[1]) && text[2] == ')') {
         text += 3;
@@ -172,12 +174,20 @@ static lw_profile_status six_of(const char *text, named *n)
     } else if (is_digit(text[0]) && text[1] == '-') {
         text += 1;
     }
-    if (*text != '-' || digits_of(text + 1) != 3) return LW_PROFILE_UNKNOWN;
-    n->c_li = 0.1 * (text[1] - '0');
-    n->t = 0.01 * two_digits(text + 2);
+    if (*text == '-') text++;
+    if (digits_of(text) != 3) return LW_PROFILE_UNKNOWN;
+    n->c_li = 0.1 * (text[0] - '0');
+    n->t = 0.01 * two_digits(text + 1);
     n->a = 1.0;
-    text += 4;
+    text += 3;
     return *text == '\0' || load_end_of(text, &n->a) ? LW_PROFILE_OK : LW_PROFILE_UNKNOWN;
+}
+
+// Five digits that begin with 63 to 66 are of the six series, written without their stroke: a lift
+// digit of 6 is unknown in five-digit sections.
+static bool is_six(const char *text, int digits)
+{
+    return text[0] == '6' && (digits <= 3 || (digits == 5 && text[1] >= '3' && text[1] <= '6'));
 }
 
 static lw_profile_status named_of(const char *designation, named *n)
@@ -186,13 +196,15 @@ static lw_profile_status named_of(const char *designation, named *n)
     if (designation == NULL || !bare_of(designation, text)) return LW_PROFILE_UNKNOWN;
     const int digits = digits_of(text);
     lw_profile_status status = LW_PROFILE_UNKNOWN;
-    if (text[digits] == '\0') {
+    if (is_six(text, digits)) {
+        status = six_of(text + 1, n);
+    } else if (strncmp(text, "16-", 3) == 0) {
+        return LW_PROFILE_MODIFIED;
+    } else if (text[digits] == '\0') {
         if (digits == 4) status = four_of(text, n);
         if (digits == 5) status = five_of(text, n);
     } else if (digits == 4 && text[4] == '-') {
         return LW_PROFILE_MODIFIED;
-    } else if (text[0] == '6' && digits <= 3) {
-        status = six_of(text + 1, n);
     }
     if (status != LW_PROFILE_OK) return status;
     return n->t >= 0.01 && n->t <= 0.24 ? LW_PROFILE_OK : LW_PROFILE_UNKNOWN;

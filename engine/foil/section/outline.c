@@ -119,6 +119,26 @@ static void begin_at_tail(lw_outline *o, double x_most, double chord)
     o->y[o->count++] = o->y[0];
 }
 
+// A list that names its tail once gets it at its other end as well. Its ends lie one behind the
+// other; those of an open tail lie one above the other.
+static void repeat_tail(lw_outline *o, double chord)
+{
+    const int n = o->count;
+    const double dx = o->x[0] - o->x[n - 1], dy = o->y[0] - o->y[n - 1];
+    if (n == LW_OUTLINE_MOST || fabs(dx) < 1e-5 * chord || fabs(dx) < fabs(dy)) return;
+    o->x[n] = o->x[0];
+    o->y[n] = o->y[0];
+    if (dx < 0.0) {  // the last is the tail
+        for (int i = n; i > 0; i--) {
+            o->x[i] = o->x[i - 1];
+            o->y[i] = o->y[i - 1];
+        }
+        o->x[0] = o->x[n];
+        o->y[0] = o->y[n];
+    }
+    o->count++;
+}
+
 // --- faults
 
 static double side_of(const lw_outline *o, int i, int p)  // twice the triangle i, i + 1, p
@@ -191,6 +211,7 @@ static lw_profile_status put_in_order(lw_outline *o)
     drop_repeated(o, chord);
     if (o->count < POINTS_LEAST) return LW_PROFILE_TOO_FEW;
     if (o->count < LW_OUTLINE_MOST) begin_at_tail(o, x_most, chord);
+    repeat_tail(o, chord);
     if (is_crossed(o)) return LW_PROFILE_CROSSED;
     const double area = area_of(o);
     if (fabs(area) < 2e-3 * chord * chord) return LW_PROFILE_FLAT;

@@ -66,7 +66,7 @@ typedef struct spacing {
 // Cosines at both ends, with a share of those that crowd at the nose only.
 static double part_of(double u)
 {
-    const double share = 0.15;
+    const double share = 0.13;
     return (1.0 - share) * 0.5 * (1.0 - lw_cos(LW_PI * u)) +
            share * (1.0 - lw_cos(0.5 * LW_PI * u));
 }

@@ -47,7 +47,7 @@ static void lay_wake(lw_layer *layer, double *x, double *y)
     }
 }
 
-static double *row_of(lw_layer *l, int node) { return l->response + (size_t)node * (size_t)l->all; }
+static double *row_of(lw_layer *l, int node) { return l->response + (size_t)node * LW_FLOW_ROW; }
 
 typedef struct wake {
     double x[LW_WAKE_NODES], y[LW_WAKE_NODES];
@@ -84,7 +84,9 @@ static void answer_on_surface(lw_layer *l, const wake *w, lw_profile_room *room)
         }
     }
     lw_linear_solve_many(room->matrix, n + 1, room->pivot, right, all);
-    for (int i = 0; i < n * all; i++) l->response[i] = right[i];
+    for (int i = 0; i < n; i++) {
+        for (int j = 0; j < all; j++) row_of(l, i)[j] = right[i * all + j];
+    }
 }
 
 // Speed along the wake at its node k from a source on the wake's panels on either side of it, whose
@@ -110,14 +112,17 @@ static double source_speed(const wake_node *at, const lw_panel *q, int piece)
     return v.x * at->before.t_x + v.y * at->before.t_y;
 }
 
+static double along_wake(const wake_node *at, lw_plane_vector v)
+{
+    return v.x * at->before.t_x + v.y * at->before.t_y;
+}
+
 static void answer_at(lw_layer *l, const wake *w, const wake_node *at)
 {
-    const int n = l->nodes, all = l->all;
-    double *row = row_of(l, n + at->k);
-    double *along = l->wake_along[at->k], *across = l->wake_across[at->k];
-    along[0] = across[1] = 1.0;
-    along[1] = across[0] = 0.0;
-    for (int j = 0; j < all; j++) row[j] = 0.0;
+    const int n = l->nodes, all = l->all, here = n + at->k;
+    double *row = row_of(l, here);
+    l->along[here] = at->before.t_x;
+    l->across[here] = at->before.t_y;
     for (int panel = 0; panel < panels_of(l); panel++) {
         const lw_panel q = panel_numbered(l, w, panel);
         const int node = node_before(l, panel);
@@ -128,22 +133,22 @@ static void answer_at(lw_layer *l, const wake *w, const wake_node *at)
         lw_plane_vector ends[2];
         lw_panel_vortex_velocity(&q, at->x, at->y, ends);
         for (int end = 0; end < 2; end++) {
-            const int i = panel + end;
-            const double turn = ends[end].x * at->before.t_x + ends[end].y * at->before.t_y;
-            const double *of_surface = row_of(l, i);
+            const double turn = along_wake(at, ends[end]);
+            const double *of_surface = row_of(l, panel + end);
             for (int j = 0; j < all; j++) row[j] += turn * of_surface[j];
-            along[0] += ends[end].x * l->flow.along[i];
-            along[1] += ends[end].y * l->flow.along[i];
-            across[0] += ends[end].x * l->flow.across[i];
-            across[1] += ends[end].y * l->flow.across[i];
+            l->along[here] += turn * l->flow.along[panel + end];
+            l->across[here] += turn * l->flow.across[panel + end];
         }
     }
 }
 
+// The wake begins with the speed above the tail, which is that below.
 static void answer_in_wake(lw_layer *l, const wake *w)
 {
-    const int n = l->nodes, all = l->all, last = LW_WAKE_NODES - 1;
-    for (int j = 0; j < all; j++) l->response[n * all + j] = 0.0;
+    const int n = l->nodes, last = LW_WAKE_NODES - 1;
+    for (int j = 0; j < LW_FLOW_ROW; j++) row_of(l, n)[j] = row_of(l, n - 1)[j];
+    l->along[n] = l->along[n - 1];
+    l->across[n] = l->across[n - 1];
     for (int k = 1; k <= last; k++) {
         const lw_panel before = lw_panel_of(w->x, w->y, k - 1);
         const lw_panel after = k < last ? lw_panel_of(w->x, w->y, k) : before;
@@ -153,7 +158,7 @@ static void answer_in_wake(lw_layer *l, const wake *w)
 
 lw_profile_status lw_layer_of(const lw_profile *profile, lw_profile_room *room, lw_layer *layer)
 {
-    layer->has_answer = false;
+    layer->has_root = false;
     layer->profile = *profile;
     layer->nodes = profile->count;
     layer->all = profile->count + LW_WAKE_NODES;
@@ -164,6 +169,11 @@ lw_profile_status lw_layer_of(const lw_profile *profile, lw_profile_room *room, 
     for (int i = 1; i < layer->nodes; i++) {
         layer->s[i] = layer->s[i - 1] + lw_panel_of(profile->x, profile->y, i - 1).length;
     }
+    for (int i = 0; i < layer->nodes; i++) {
+        layer->along[i] = layer->flow.along[i];
+        layer->across[i] = layer->flow.across[i];
+    }
+    for (int i = 0; i < LW_FLOW_NODES * LW_FLOW_ROW; i++) layer->response[i] = 0.0;
     wake w;
     lay_wake(layer, w.x, w.y);
     answer_on_surface(layer, &w, room);

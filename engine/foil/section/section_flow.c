@@ -23,7 +23,7 @@ static const lw_quantity rows[] = {
     ROW(transition_below, "x_b",   NONE,  3, "where the layer below does"),
     ROW(separation_above, "x_s",   NONE,  3, "where the layer above leaves for good; 1: nowhere"),
     ROW(cavitates_at,     "V_c",   KN,    1, "speed from which the lowest pressure boils water"),
-    ROW(settled,          "",      NONE,  0, "1: settled; 0: swings, good to some per cent"),
+    ROW(left,             "",      NONE,  9, "greatest of what is left of all equations"),
 };
 // clang-format on
 LW_TABLE_COVERS(lw_section_point, rows);
@@ -54,54 +54,34 @@ static lw_section_point perfect_at(const lw_section_flow *flow, double alpha)
                               .transition_above = NAN,
                               .transition_below = NAN,
                               .separation_above = NAN,
-                              .settled = 1.0};
+                              .left = 0.0};
 }
 
 // Loads of the perfect fluid are no answer where the layers have none.
 static lw_section_point no_answer(void)
 {
-    return (lw_section_point){NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, 0.0};
+    return (lw_section_point){NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN};
 }
 
 static lw_layer_conditions conditions_of(lw_section_water water, double alpha)
 {
-    lw_layer_conditions conditions = lw_layer_free(water.reynolds, alpha);
-    conditions.trip[0] = conditions.trip[1] = water.trip;
-    return conditions;
+    return (lw_layer_conditions){
+        water.reynolds, alpha, water.wave_growth, {water.trip, water.trip}};
 }
 
 static bool make_layer(lw_section_flow *flow)
 {
-    if (!flow->has_layer) flow->last = 0.0;
     if (!flow->has_layer)
         flow->has_layer = lw_layer_of(&flow->profile, &flow->room, &flow->layer) == LW_PROFILE_OK;
     return flow->has_layer;
 }
 
-// Two laminar flat plates, 2 x 1.328 / sqrt(Re): what has less has not been solved.
-static double least_drag(double reynolds) { return 2.656 / sqrt(reynolds); }
-
-// Layers are found from their last answer: an angle further off than a step is walked to.
-static lw_layer_load approached(lw_section_flow *flow, lw_section_water water, double alpha)
-{
-    const double way = alpha - flow->last;
-    const int steps = (int)fmax(-floor(1e-9 - fabs(way) / (2.0 * LW_DEG)), 1.0);
-    lw_layer_load load = {.outcome = LW_LAYER_NO_ANSWER};
-    for (int i = 1; i <= steps; i++) {
-        const double on_the_way = flow->last + way * i / steps;
-        const lw_layer_conditions conditions = conditions_of(water, on_the_way);
-        load = lw_layer_load_of(&flow->layer, &conditions);
-    }
-    if (load.outcome == LW_LAYER_SETTLED) flow->last = alpha;
-    return load;
-}
-
 static lw_section_point with_friction(lw_section_flow *flow, lw_section_water water, double alpha)
 {
     if (!make_layer(flow)) return no_answer();
-    const lw_layer_load load = approached(flow, water, alpha);
-    const bool is_there = load.outcome == LW_LAYER_SETTLED || load.outcome == LW_LAYER_SWINGS;
-    if (!is_there || load.drag < least_drag(water.reynolds)) return no_answer();
+    const lw_layer_conditions conditions = conditions_of(water, alpha);
+    const lw_layer_load load = lw_layer_load_of(&flow->layer, &conditions);
+    if (load.outcome != LW_LAYER_SETTLED) return no_answer();
     return (lw_section_point){.lift = load.lift,
                               .drag = load.drag,
                               .moment = load.moment,
@@ -110,7 +90,7 @@ static lw_section_point with_friction(lw_section_flow *flow, lw_section_water wa
                               .transition_above = load.transition[1],
                               .transition_below = load.transition[0],
                               .separation_above = load.separation[1],
-                              .settled = load.outcome == LW_LAYER_SETTLED ? 1.0 : 0.0};
+                              .left = load.left};
 }
 
 lw_section_point lw_section_point_at(lw_section_flow *flow, lw_section_water water, double alpha)
@@ -131,11 +111,10 @@ lw_section_point lw_section_pressures(lw_section_flow *flow, lw_section_water wa
     const int count = flow->profile.count;
     const lw_section_point point = lw_section_point_at(flow, water, alpha);
     for (int i = 0; i < count; i++) {
-        const double speed =
-            water.reynolds > 0.0 ? flow->layer.speed[i] : lw_profile_speed(&flow->flow, i, alpha);
+        const double speed = water.reynolds > 0.0 ? flow->layer.state.speed[i]
+                                                  : lw_profile_speed(&flow->flow, i, alpha);
         pressures[i] = isfinite(point.lift) ? 1.0 - speed * speed : NAN;
     }
-    if (water.reynolds > 0.0) pressures[0] = pressures[count - 1] = NAN;  // no station at the tail
     return point;
 }
 
@@ -154,10 +133,5 @@ lw_layer_stall lw_section_stall(lw_section_flow *flow, lw_section_water water)
 {
     const lw_layer_conditions from = conditions_of(water, 0.0);
     if (!make_layer(flow)) return (lw_layer_stall){.cause = LW_STALL_NOT_FOUND};
-    lw_section_point_at(flow, water, 0.0);
-    lw_layer_stall stall = lw_layer_stall_of(&flow->layer, &from);
-    flow->last = stall.alpha;
-    const lw_section_point there = lw_section_point_at(flow, water, stall.alpha);
-    if (there.settled == 0.0) stall.cause = LW_STALL_NOT_FOUND;
-    return stall;
+    return lw_layer_stall_of(&flow->layer, &from);
 }

@@ -25,9 +25,8 @@ typedef struct lw_layer_conditions {
 lw_layer_conditions lw_layer_free(double reynolds, double alpha);
 
 typedef enum lw_layer_outcome {
-    LW_LAYER_SETTLED,    // speeds change by less than 2e-4 from sweep to sweep
-    LW_LAYER_SWINGS,     // by less than 0.25 at one place: lift and drag are good to some per cent
-    LW_LAYER_NO_ANSWER,  // stalled, or lost: loads of the perfect fluid, without drag
+    LW_LAYER_SETTLED,    // a root: of no equation more than 1e-8 is left
+    LW_LAYER_NO_ANSWER,  // none was found: loads of the perfect fluid, without drag
     LW_LAYER_OUTSIDE,    // conditions outside their range, or not numbers: all loads are 0
 } lw_layer_outcome;
 
@@ -39,50 +38,57 @@ typedef struct lw_layer_load {
     double least_at;        // x   [-]
     double transition[2];   // x   [-]  where the layer turns turbulent
     double separation[2];   // x   [-]  where the turbulent layer leaves for good; 1: nowhere
-    double change;          //     [-]  of speeds in the last sweep
-    int sweeps;
+    double left;            //     [-]  greatest of what is left of all equations
+    int steps;              // of Newton's, in all
     lw_layer_outcome outcome;
 } lw_layer_load;
 
+// A row over the mass at every node, and 1; a multiple of four.
+#define LW_FLOW_ROW 188
+
+// Unknowns of a layer's equations at every node.
+typedef struct lw_layer_state {
+    double alpha;                     // [rad]
+    double mass[LW_FLOW_NODES];       // U delta, with the sign of U along the surface
+    double speed[LW_FLOW_NODES];      // U at the edge, along the surface or the wake
+    double log_theta[LW_FLOW_NODES];  // ln of the momentum thickness
+    double third[LW_FLOW_NODES];      // laminar: n; turbulent, wake: ln of the stress
+    int nose;                         // node before the stagnation point
+    int turns[2];                     // station of each side before which it turns turbulent
+} lw_layer_state;
+
 // A profile made ready: how the speed at every node follows from the mass that the layers push
-// aside. About 1 MB, the caller's. It keeps the last answer, from which the next one starts.
+// aside. About 1 MB, the caller's.
 typedef struct lw_layer {
     lw_profile profile;
     lw_profile_flow flow;
     int nodes, all;  // on the surface; with those of the wake, the first of which is at the tail
-    double s[LW_FLOW_NODES];              // length along the surface, and along the wake
-    double wake_along[LW_WAKE_NODES][2];  // velocity in the wake for the two unit flows
-    double wake_across[LW_WAKE_NODES][2];
-    double response[LW_FLOW_NODES * LW_FLOW_NODES];
-    double mass[LW_FLOW_NODES];  // U delta, with the sign of U along the surface
-    double theta[LW_FLOW_NODES], delta[LW_FLOW_NODES], stress[LW_FLOW_NODES];
-    double speed[LW_FLOW_NODES];
-    bool has_answer;
+    double s[LW_FLOW_NODES];                             // length along the surface, and the wake
+    double along[LW_FLOW_NODES], across[LW_FLOW_NODES];  // speed for the two unit flows
+    double response[LW_FLOW_NODES * LW_FLOW_ROW];
+    double matrix[LW_FLOW_NODES * LW_FLOW_ROW];
+    lw_layer_state state;
+    bool has_root;  // and where the state is one
 } lw_layer;
 
 lw_profile_status lw_layer_of(const lw_profile *profile, lw_profile_room *room, lw_layer *layer);
 
-// Two equations of momentum and energy, a lag equation for the turbulent stress and the e^n
-// envelope for transition [drela-giles-1987], solved downstream, station by station, together
-// with the outer flow's answer to the mass at that station; swept until it no longer changes
-// [veldman-1981]. Drag from the end of a wake one chord long [squire-young].
+// Outer flow, both layers and the wake as one set of equations, solved by Newton's method with all
+// slopes [drela-1989]: momentum and energy, a lag equation for the turbulent stress and the e^n
+// envelope for transition [drela-giles-1987]; the outer flow answers to the mass at all stations.
+// The start hangs on nothing but the conditions; where it fails, the way leads by an angle where it
+// does not. So the answer does not hang on what was asked before. Drag from the end of a wake one
+// chord long [squire-young].
 //
 // Holds for    Re 1e5..1e7, attached flow and a separated tail of less than a third.
-// Leaves out   cavities; roughness but for the trip. Below Re 5e5 with free transition bubbles make
-//              it swing; the stall of thin noses is a limit apart, below.
-// How good     drag within 8 % of NACA 0012 tripped at Re 6e6 to 17 degrees, 11 to 19 % low with
-//              free transition; lift 2 to 5 % high: doc/section.md.
+// Leaves out   cavities; roughness but for the trip; the stall of thin noses is a limit apart,
+//              below.
+// How good     doc/section.md.
 lw_layer_load lw_layer_load_of(lw_layer *layer, const lw_layer_conditions *conditions);
 
-// How long to look: for rows of many angles less than usual will do.
-typedef struct lw_layer_effort {
-    int sweeps;     // most of them from one start; usually 100
-    double change;  // of speeds at which they have settled; usually 2e-4
-    bool again;     // where that fails, from a fresh start and by way of smaller angles
-} lw_layer_effort;
-
-lw_layer_load lw_layer_load_with(lw_layer *layer, const lw_layer_conditions *conditions,
-                                 const lw_layer_effort *effort);
+// The same, but on from the layer's last root where it has one: faster, for rows of angles that are
+// always the same.
+lw_layer_load lw_layer_load_next(lw_layer *layer, const lw_layer_conditions *conditions);
 
 // Suction -C_p that a nose bears before the flow leaves it all at once.
 //
@@ -123,7 +129,7 @@ typedef struct lw_section_point {
     double transition_below;  // x
     double separation_above;  // x     where it leaves for good; 1: nowhere
     double cavitates_at;      // V_c   [m/s]
-    double settled;           // 1: the layers agree with the flow outside; 0: they swing
+    double left;              // greatest of what is left of all equations; a root has 1e-8
 } lw_section_point;
 
 extern const lw_table lw_section_table;
@@ -135,7 +141,6 @@ typedef struct lw_section_flow {
     lw_profile_room room;
     lw_layer layer;
     bool has_layer;  // made ready when friction is first asked for
-    double last;     // [rad] angle of the layer's last answer, from which the next is approached
 } lw_section_flow;
 
 lw_profile_status lw_section_flow_of(lw_section_flow *flow, const lw_outline *outline,
@@ -144,9 +149,10 @@ lw_profile_status lw_section_flow_of(lw_section_flow *flow, const lw_outline *ou
 // Where a section is: the water, how deep it lies, and its friction.
 typedef struct lw_section_water {
     const lw_medium *medium;
-    double depth;     // [m]
-    double reynolds;  // of the chord; 0: a perfect fluid
-    double trip;      // x from which both layers are turbulent at the latest; 1: free
+    double depth;        // [m]
+    double reynolds;     // of the chord; 0: a perfect fluid
+    double wave_growth;  // n, as in lw_layer_conditions
+    double trip;         // x from which both layers are turbulent at the latest; 1: free
 } lw_section_water;
 
 lw_section_point lw_section_point_at(lw_section_flow *flow, lw_section_water water, double alpha);

@@ -22,7 +22,7 @@
 #define LW_PROFILE_STATUS_LIST(X)                                                     \
     X(OK,             "ok")                                                           \
     X(UNKNOWN,        "no section has this designation")                              \
-    X(MODIFIED,       ("A-series, 67-series and modified NACA sections are not built in: "  \
+    X(MODIFIED,       ("A- and 16-series, 67-series and modified NACA sections are not built in: " \
                        "give coordinates"))                                           \
     X(TOO_FEW,        "a section needs at least 20 different points")                 \
     X(TOO_MANY,       "a section may have at most 401 points")                        \
@@ -52,7 +52,8 @@ typedef struct lw_outline {
     bool was_scaled;    // points were not in chords, or did not begin at 0
 } lw_outline;
 
-// "NACA 2412", "23012", "63-412", "63(1)-412", "64-209 a=0.8"; spaces and case do not matter.
+// "NACA 2412", "23012", "63-412", "63412", "63(1)-412", "64-209 a=0.8"; spaces and case do not
+// matter.
 //
 // Four digits: camber, its place, thickness [naca-460]. Five: 210..250 and the reflexed 221..251
 // [naca-610] [naca-537]. Six series 63, 64, 65, 66 on a mean line a (1 unless given) [naca-824].
@@ -66,7 +67,8 @@ lw_profile_status lw_outline_four_digit(double camber, double place, double thic
                                         lw_outline *outline);
 
 // Coordinates as section files have them: once around from the tail either way, or both sides from
-// the nose. Repeated points are dropped. On a fault nothing of the outline means anything.
+// the nose; the tail named once or twice. Repeated points are dropped. On a fault nothing of the
+// outline means anything.
 lw_profile_status lw_outline_of_points(const double *x, const double *y, int count,
                                        lw_outline *outline);
 
@@ -77,7 +79,7 @@ typedef struct lw_profile_flap {
     double angle;  // [rad] tail down positive
 } lw_profile_flap;
 
-// Panels' ends, clockwise from the tail; crowded at the nose, less at the tail.
+// Panels' ends, clockwise from the tail; crowded at the nose and the tail.
 typedef struct lw_profile {
     int count;  // panels and one
     double x[LW_NODES_MOST], y[LW_NODES_MOST];
