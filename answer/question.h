@@ -57,6 +57,8 @@ typedef struct lw_question {
     const char *work;           // what is worked out, for a line of progress
 } lw_question;
 
+bool lw_always_apart(const void *it);  // for are_apart
+
 // clang-format off
 // In the order of the help. X(hold) stands for `const lw_question lw_question_hold` in hold/.
 #define LW_QUESTION_LIST(X) \

@@ -18,6 +18,7 @@ const lw_question lw_question_card = {
     .begin = lw_carded_begin,
     .steps = lw_carded_steps,
     .step = lw_carded_step,
+    .are_apart = lw_always_apart,
     .part = sizeof(lw_card_part),
     .give = lw_carded_give,
     .take = lw_carded_take,

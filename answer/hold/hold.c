@@ -17,6 +17,7 @@ const lw_question lw_question_hold = {
     .begin = lw_held_begin,
     .steps = lw_held_steps,
     .step = lw_held_step,
+    .are_apart = lw_always_apart,
     .part = sizeof(lw_outlook_part),
     .give = lw_held_give,
     .take = lw_held_take,

@@ -18,6 +18,7 @@ const lw_question lw_question_pick = {
     .begin = lw_pick_begin,
     .steps = lw_pick_steps,
     .step = lw_pick_step,
+    .are_apart = lw_always_apart,
     .part = sizeof(lw_outlook_part),
     .give = lw_pick_give,
     .take = lw_pick_take,

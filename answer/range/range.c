@@ -18,6 +18,7 @@ const lw_question lw_question_range = {
     .begin = lw_ranged_begin,
     .steps = lw_ranged_steps,
     .step = lw_ranged_step,
+    .are_apart = lw_always_apart,
     .part = sizeof(lw_ranged_one),
     .give = lw_ranged_give,
     .take = lw_ranged_take,

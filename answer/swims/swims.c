@@ -16,6 +16,7 @@ const lw_question lw_question_swims = {
     .begin = lw_counted_begin,
     .steps = lw_counted_steps,
     .step = lw_counted_step,
+    .are_apart = lw_always_apart,
     .part = sizeof(lw_outlook_part),
     .give = lw_counted_give,
     .take = lw_counted_take,
