@@ -145,8 +145,9 @@ static void wind_heights(lw_craft *craft, const lw_boat *boat, const lw_medium *
     craft->wind_at_body = lw_wind_at(1.0, read, ride + boat->hull.windage_height);
 }
 
-void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_sections *sections,
-                      const lw_person *person, const lw_medium *medium)
+// All but the hull's form under water.
+static void prepare(lw_craft *craft, const lw_boat *boat, const lw_sections *sections,
+                    const lw_person *person, const lw_medium *medium)
 {
     const double nu = medium->water_viscosity, up = boat->main_strut.length;
     const double x = boat->main_strut.x;
@@ -186,7 +187,6 @@ void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_sections *s
                   .rod = boat->linkage.rod},
         .medium = *medium,
     };
-    lw_hull_prepare(&craft->hull, hull, x, nu);
     const lw_wing main = lw_foil_wing(&boat->main_foil, &sections->main_foil);
     const lw_wing rudder = lw_foil_wing(&boat->rudder_foil, &sections->rudder_foil);
     lw_foil_curves(&craft->main_foil, &main, &rudder,
@@ -196,6 +196,20 @@ void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_sections *s
     craft->weight = LW_GRAVITY * (craft->hull_mass + craft->body_mass);
     wind_heights(craft, boat, medium);
     sea_trough(&craft->trough, medium);
+}
+
+void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_sections *sections,
+                      const lw_person *person, const lw_medium *medium)
+{
+    prepare(craft, boat, sections, person, medium);
+    lw_hull_prepare(&craft->hull, &boat->hull, boat->main_strut.x, medium->water_viscosity);
+}
+
+void lw_craft_vary(lw_craft *craft, const lw_craft *from, const lw_boat *boat,
+                   const lw_sections *sections, const lw_person *person)
+{
+    prepare(craft, boat, sections, person, &from->medium);
+    craft->hull = from->hull;
 }
 
 lw_setup lw_craft_setup(const lw_craft *craft, const lw_boat *boat, size_t pin)

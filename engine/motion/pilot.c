@@ -3,9 +3,9 @@
 
 #include "lullwise/pilot.h"
 
-double lw_wish_wind(const lw_pilot *pilot, int which)
+double lw_wish_wind(double mean, int which)
 {
-    return pilot->wind * (LW_WISH_FIRST + LW_WISH_STEP * which);
+    return mean * (LW_WISH_FIRST + LW_WISH_STEP * which);
 }
 
 void lw_gains_everywhere(lw_pilot *pilot, const lw_gains *gains)

@@ -159,6 +159,11 @@ typedef struct lw_craft {
 void lw_craft_prepare(lw_craft *craft, const lw_boat *boat, const lw_sections *sections,
                       const lw_person *person, const lw_medium *medium);
 
+// The same for a boat that is a little different in the same water, with the form that her hull has
+// under water: its weight and windage are hers. Some 10 ms.
+void lw_craft_vary(lw_craft *craft, const lw_craft *from, const lw_boat *boat,
+                   const lw_sections *sections, const lw_person *person);
+
 // The boat's own set-up with one of its pins.
 lw_setup lw_craft_setup(const lw_craft *craft, const lw_boat *boat, size_t pin);
 

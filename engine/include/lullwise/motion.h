@@ -87,9 +87,24 @@ typedef struct lw_ride_plan {
     uint64_t seed;  // of gusts and chop
 } lw_ride_plan;
 
-// A plan to sail as a balance does, from there, with a pilot for the boat as she is there. In an
-// even wind she sails as asked; where `motion` is gusty, by the wind of some seconds
-// (motion/sailor/wish.h), at the rudder of the balance, which stays.
+// Flights wanted by the wind of some seconds, at one rudder: those that were found are next to each
+// other. Where `motion` is not gusty, the flight asked for alone.
+typedef struct lw_wishes {
+    lw_ask ask[LW_WISHES];
+    lw_answer answer[LW_WISHES];
+    int first, last;  // that fly; last < first: none does
+} lw_wishes;
+
+// Sought about a balance (motion/sailor/wish.h); or about those of another boat, for one that is a
+// little different, at the balance's rudder.
+lw_wishes lw_wishes_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer);
+lw_wishes lw_wishes_again(const lw_craft *craft, const lw_ask *ask, const lw_answer *answer,
+                          const lw_wishes *others);
+
+// A plan to sail as a balance does, from there, with a pilot for the boat as she is there: with
+// given wishes, or those sought about it.
+lw_ride_plan lw_ride_plan_with(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer,
+                               const lw_wishes *wishes);
 lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer);
 
 // Has the rudder wound after the mean wind of the last minute, as a range is trimmed for it.

@@ -62,7 +62,7 @@ typedef struct lw_pilot {
     double flight;             // [m/s] beyond this speed the helm is moved less, as 1 / V^2
 } lw_pilot;
 
-double lw_wish_wind(const lw_pilot *pilot, int which);  // [m/s]
+double lw_wish_wind(double mean, int which);  // [m/s], of a plan for a mean wind
 
 // The same at every speed, and in every wind.
 void lw_gains_everywhere(lw_pilot *pilot, const lw_gains *gains);

@@ -8,7 +8,8 @@
 
 #define PATIENCE 2.0  // [s] in which a steady miss is worked off  [judged]
 
-lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer)
+lw_ride_plan lw_ride_plan_with(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer,
+                               const lw_wishes *wishes)
 {
     lw_ride_plan plan;
     memset(&plan, 0, sizeof plan);
@@ -25,15 +26,21 @@ lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const l
                                        .helm = plan.start.helm,
                                        .pitch = plan.start.pitch};
     }
-    lw_pilot_set_up(motion, ask, answer, &plan);
+    lw_pilot_set_up(motion, ask, wishes, &plan);
     if (answer->outcome == LW_NO_BALANCE) plan.start = plan.rest;
     return plan;
+}
+
+lw_ride_plan lw_ride_plan_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer)
+{
+    const lw_wishes wishes = lw_wishes_of(motion, ask, answer);
+    return lw_ride_plan_with(motion, ask, answer, &wishes);
 }
 
 void lw_ride_plan_wind(lw_ride_plan *plan, const lw_craft *craft, const lw_range *range)
 {
     for (int k = 0; k < LW_WISHES; k++) {
-        const double turns = lw_range_turns(range, lw_wish_wind(&plan->pilot, k));
+        const double turns = lw_range_turns(range, lw_wish_wind(plan->pilot.wind, k));
         plan->pilot.rudder[k] = lw_craft_rudder(craft, turns);
     }
 }

@@ -73,28 +73,6 @@ static bool put_rising(const lw_motion *motion, const lw_ask *rest, const lw_rid
 
 // --- in flight
 
-#define MORE_WIND 6
-
-// The flight asked for, or one on the same course in the least wind that has one.
-static bool fly_near(const lw_motion *motion, lw_ask *ask, lw_answer *answer)
-{
-    lw_ask asks[MORE_WIND];
-    lw_answer answers[MORE_WIND];
-    if (answer->outcome == LW_FLIES) return true;
-    for (int i = 0; i < MORE_WIND; i++) {
-        asks[i] = lw_ask_of(motion->craft, &ask->setup, ask->wind * (1.1 + 0.15 * i), ask->heading);
-        asks[i].start.rudder = lw_ask_rudder(ask);
-        asks[i].heel = ask->heel, asks[i].place = ask->place;
-    }
-    lw_balance(motion->craft, asks, answers, MORE_WIND);
-    for (int i = 0; i < MORE_WIND; i++) {
-        if (answers[i].outcome != LW_FLIES) continue;
-        *ask = asks[i], *answer = answers[i];
-        return true;
-    }
-    return false;
-}
-
 static lw_gains gains_between(const lw_gains *a, const lw_gains *b, double part)
 {
     lw_gains gains;
@@ -119,28 +97,24 @@ static lw_wish wish_of(const lw_motion *motion, const lw_ride_plan *still, const
                      .gains = lw_gains_of(motion, &there, &flying, answer->flight.effort)};
 }
 
-// In flight: by the wind of some seconds where it is gusty, else as asked. False when no wind has a
-// flight.
-static bool put_aloft(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer,
-                      const lw_ride_plan *still, lw_pilot *pilot)
+// In flight: by the wind of some seconds where it is gusty, else as in the one flight. False when
+// no wind has a flight.
+static bool put_aloft(const lw_motion *motion, const lw_wishes *wishes, const lw_ride_plan *still,
+                      lw_pilot *pilot)
 {
-    lw_ask aloft = *ask;
-    lw_answer near = *answer;
-    if (!fly_near(motion, &aloft, &near)) return false;
+    if (wishes->last < wishes->first) return false;
+    for (int k = wishes->first; k <= wishes->last; k++) {
+        pilot->wish[k] = wish_of(motion, still, &wishes->ask[k], &wishes->answer[k]);
+    }
     if (motion->is_gusty) {
-        const lw_wishes wishes = lw_wishes_by_wind(motion->craft, pilot, &aloft, &near);
-        for (int k = wishes.first; k <= wishes.last; k++) {
-            pilot->wish[k] = wish_of(motion, still, &wishes.ask[k], &wishes.answer[k]);
-        }
-        lw_wishes_let_down(pilot, &wishes, waiting_heel(motion->craft, &still->rest));
+        lw_wishes_let_down(pilot, wishes, waiting_heel(motion->craft, &still->rest));
     } else {
-        const lw_wish wish = wish_of(motion, still, &aloft, &near);
-        for (int k = 0; k < LW_WISHES; k++) pilot->wish[k] = wish;
+        for (int k = 0; k < LW_WISHES; k++) pilot->wish[k] = pilot->wish[wishes->first];
     }
     return true;
 }
 
-void lw_pilot_set_up(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer,
+void lw_pilot_set_up(const lw_motion *motion, const lw_ask *ask, const lw_wishes *wishes,
                      lw_ride_plan *plan)
 {
     const lw_craft *craft = motion->craft;
@@ -151,7 +125,7 @@ void lw_pilot_set_up(const lw_motion *motion, const lw_ask *ask, const lw_answer
     lw_gains_everywhere(&still.pilot, &loose);
     const lw_gains slow = lw_gains_of(motion, &still, &plan->rest, rest_effort);
     lw_gains_everywhere(&plan->pilot, &slow);
-    if (!put_aloft(motion, ask, answer, &still, &plan->pilot)) return;
+    if (!put_aloft(motion, wishes, &still, &plan->pilot)) return;
 
     const lw_gains *flight = &plan->pilot.wish[LW_WISH_MEAN].gains;
     const double lift = craft->medium.water_density * craft->main_foil.area;

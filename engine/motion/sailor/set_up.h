@@ -8,7 +8,7 @@
 
 // Gains from the hull to flight, wishes, and where she rests on the hull. Effort goes evenly with
 // the speed: it must not jump with it.
-void lw_pilot_set_up(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer,
+void lw_pilot_set_up(const lw_motion *motion, const lw_ask *ask, const lw_wishes *wishes,
                      lw_ride_plan *plan);
 
 #endif

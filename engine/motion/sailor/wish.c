@@ -107,40 +107,145 @@ static double course_of(const lw_craft *craft, const lw_ask *ask, const lw_answe
     return lw_within(f->heading - lw_atan2(slope, f->speed), 0.0, LW_PI);
 }
 
+static bounds bounds_about(const lw_craft *craft, const lw_ask *ask, const lw_answer *answer)
+{
+    const double heading = answer->flight.heading;
+    return (bounds){.craft = craft,
+                    .course = course_of(craft, ask, answer),
+                    .low = fmin(fmax(heading - COURSE_MOST, CLOSEST), heading),
+                    .high = fmax(fmin(heading + COURSE_MOST, DEEPEST), heading)};
+}
+
 // --- all winds
 
 // From a wind that is found on to more, or to less: the last that flies.
-static int as_far_as_flies(const bounds *b, const lw_pilot *pilot, tried found[LW_WISHES], int from,
-                           int by)
+static int as_far_as_flies(const bounds *b, double mean, tried found[LW_WISHES], int from, int by)
 {
     int k = from;
     for (int next = k + by; next >= 0 && next < LW_WISHES; k = next, next += by) {
-        found[next] = best_in(b, &found[k], lw_wish_wind(pilot, next));
+        found[next] = best_in(b, &found[k], lw_wish_wind(mean, next));
         if (found[next].answer.outcome != LW_FLIES) break;
     }
     return k;
 }
 
-lw_wishes lw_wishes_by_wind(const lw_craft *craft, const lw_pilot *pilot, const lw_ask *ask,
-                            const lw_answer *answer)
+#define MORE_WIND 6
+
+// The flight asked for, or one on the same course in the least wind that has one.
+static bool fly_near(const lw_craft *craft, lw_ask *ask, lw_answer *answer)
 {
-    const double heading = answer->flight.heading;
-    tried found[LW_WISHES], start = {*ask, *answer, -1e9};
-    lw_ask_follow(craft, &start.ask, answer);
-    lw_ask_hold_rudder(&start.ask);
-    const bounds b = {.craft = craft,
-                      .course = course_of(craft, &start.ask, answer),
-                      .low = fmin(fmax(heading - COURSE_MOST, CLOSEST), heading),
-                      .high = fmax(fmin(heading + COURSE_MOST, DEEPEST), heading)};
-    const double at = (ask->wind / pilot->wind - LW_WISH_FIRST) / LW_WISH_STEP;
+    lw_ask asks[MORE_WIND];
+    lw_answer answers[MORE_WIND];
+    if (answer->outcome == LW_FLIES) return true;
+    for (int i = 0; i < MORE_WIND; i++) {
+        asks[i] = lw_ask_of(craft, &ask->setup, ask->wind * (1.1 + 0.15 * i), ask->heading);
+        asks[i].start.rudder = lw_ask_rudder(ask);
+        asks[i].heel = ask->heel, asks[i].place = ask->place;
+    }
+    lw_balance(craft, asks, answers, MORE_WIND);
+    for (int i = 0; i < MORE_WIND; i++) {
+        if (answers[i].outcome != LW_FLIES) continue;
+        *ask = asks[i], *answer = answers[i];
+        return true;
+    }
+    return false;
+}
+
+static const lw_wishes none = {.first = LW_WISH_MEAN, .last = LW_WISH_MEAN - 1};
+
+// At the rudder that a balance has.
+static lw_ask held_as(const lw_craft *craft, const lw_ask *ask, const lw_answer *answer)
+{
+    lw_ask held = *ask;
+    lw_ask_follow(craft, &held, answer);
+    lw_ask_hold_rudder(&held);
+    return held;
+}
+
+// Sought from wind to wind, from a flight in about one of them.
+static lw_wishes sought_from(const lw_craft *craft, double mean, tried start)
+{
+    tried found[LW_WISHES];
+    lw_wishes wishes;
+    start.ask = held_as(craft, &start.ask, &start.answer);
+    const bounds b = bounds_about(craft, &start.ask, &start.answer);
+    const double at = (start.ask.wind / mean - LW_WISH_FIRST) / LW_WISH_STEP;
     const int from = (int)lw_within(floor(at + 0.5), 0.0, LW_WISHES - 1.0);
-    found[from] = best_in(&b, &start, lw_wish_wind(pilot, from));
+    found[from] = best_in(&b, &start, lw_wish_wind(mean, from));
     if (found[from].answer.outcome != LW_FLIES) found[from] = start;
-    lw_wishes wishes = {.last = as_far_as_flies(&b, pilot, found, from, 1),
-                        .first = as_far_as_flies(&b, pilot, found, from, -1)};
+    wishes.last = as_far_as_flies(&b, mean, found, from, 1);
+    wishes.first = as_far_as_flies(&b, mean, found, from, -1);
     for (int k = wishes.first; k <= wishes.last; k++) {
         wishes.ask[k] = found[k].ask, wishes.answer[k] = found[k].answer;
     }
+    return wishes;
+}
+
+lw_wishes lw_wishes_of(const lw_motion *motion, const lw_ask *ask, const lw_answer *answer)
+{
+    tried start = {*ask, *answer, -1e9};
+    lw_wishes wishes = none;
+    if (!fly_near(motion->craft, &start.ask, &start.answer)) return wishes;
+    if (motion->is_gusty) return sought_from(motion->craft, ask->wind, start);
+    wishes.last = wishes.first;
+    wishes.ask[LW_WISH_MEAN] = start.ask, wishes.answer[LW_WISH_MEAN] = start.answer;
+    return wishes;
+}
+
+// --- again, for a boat a little different
+
+// The winds about the mean, next to each other, in which she flies: of what there is.
+static void keep_flying(lw_wishes *w)
+{
+    const int first = w->first, last = w->last;
+    int from = first;
+    for (int k = first; k <= last; k++) {
+        const bool is_nearer =
+            (k - LW_WISH_MEAN) * (k - LW_WISH_MEAN) < (from - LW_WISH_MEAN) * (from - LW_WISH_MEAN);
+        if (w->answer[k].outcome != LW_FLIES) continue;
+        if (w->answer[from].outcome != LW_FLIES || is_nearer) from = k;
+    }
+    w->first = w->last = from;
+    while (w->last < last && w->answer[w->last + 1].outcome == LW_FLIES) w->last++;
+    while (w->first > first && w->answer[w->first - 1].outcome == LW_FLIES) w->first--;
+    if (w->answer[from].outcome != LW_FLIES) w->last = w->first - 1;
+}
+
+#define LOOKED_AT 1  // winds either way of the mean in which courses and heels are sought anew
+
+// Course and heel a little further, in the winds about the mean.
+static void seek_again(const bounds *b, lw_wishes *w)
+{
+    for (int k = LW_WISH_MEAN - LOOKED_AT; k <= LW_WISH_MEAN + LOOKED_AT; k++) {
+        if (k < w->first || k > w->last) continue;
+        const lw_flight from = w->answer[k].flight;
+        tried best = {w->ask[k], w->answer[k], worth_of(b, &w->answer[k], &from)};
+        improve(b, 4.0 * LW_DEG, 3.0 * LW_DEG, &from, &best);
+        improve(b, 2.0 * LW_DEG, 1.5 * LW_DEG, &from, &best);
+        w->ask[k] = best.ask, w->answer[k] = best.answer;
+    }
+}
+
+lw_wishes lw_wishes_again(const lw_craft *craft, const lw_ask *ask, const lw_answer *answer,
+                          const lw_wishes *others)
+{
+    lw_wishes wishes = *others;
+    const int first = others->first, last = others->last;
+    if (last < first || !lw_answer_is_up(answer)) return none;
+    const lw_ask held = held_as(craft, ask, answer);
+    for (int k = first; k <= last; k++) {
+        lw_ask *it = &wishes.ask[k];
+        lw_ask_follow(craft, it, &others->answer[k]);
+        lw_ask_give_rudder(it, lw_ask_rudder(&held));
+        it->wind = lw_wish_wind(ask->wind, k);
+        it->setup = ask->setup;
+        it->place = ask->place;
+        it->heel = fmin(it->heel, craft->most_heel);
+    }
+    lw_balance(craft, &wishes.ask[first], &wishes.answer[first], (size_t)(last - first + 1));
+    keep_flying(&wishes);
+    const bounds b = bounds_about(craft, &held, answer);
+    seek_again(&b, &wishes);
     return wishes;
 }
 
@@ -148,7 +253,7 @@ void lw_wishes_let_down(lw_pilot *pilot, const lw_wishes *wishes, double resting
 {
     for (int k = wishes->last + 1; k < LW_WISHES; k++) pilot->wish[k] = pilot->wish[wishes->last];
     for (int k = 0; k < wishes->first; k++) {
-        const double share = lw_wish_wind(pilot, k) / lw_wish_wind(pilot, wishes->first);
+        const double share = lw_wish_wind(1.0, k) / lw_wish_wind(1.0, wishes->first);
         lw_wish *wish = &pilot->wish[k];
         *wish = pilot->wish[wishes->first];
         wish->gains.effort *= share * share;
