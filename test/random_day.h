@@ -75,7 +75,9 @@ static inline void calm_rides(lw_outlook *outlook, random_stream *stream)
             for (size_t pin = 0; pin < outlook->pin_count; pin++) {
                 for (size_t c = 0; c < outlook->course_count; c++) {
                     lw_ride_sum *one = &outlook->blocks[b].as_is[k][pin][c];
-                    one->swims = outlook->blocks[b].drawn[k][pin][c].swims = 0.0;
+                    one->swims = 0.0;
+                    for (int d = 0; d < LW_BLOCK_DRAWS; d++)
+                        outlook->blocks[b].drawn[d][k][pin][c].swims = 0.0;
                     one->along = one->seconds * random_between(stream, 2.0, 8.0);
                 }
             }

@@ -65,7 +65,8 @@ static inline void draw_rides(lw_outlook *outlook, random_stream *stream)
                 for (size_t c = 0; c < outlook->course_count; c++) {
                     if (k != LW_RIDE_MEAN && (k + b) % 2) continue;
                     outlook->blocks[b].as_is[k][pin][c] = random_ride(stream);
-                    outlook->blocks[b].drawn[k][pin][c] = random_ride(stream);
+                    for (int d = 0; d < LW_BLOCK_DRAWS; d++)
+                        outlook->blocks[b].drawn[d][k][pin][c] = random_ride(stream);
                 }
             }
         }

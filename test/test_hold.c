@@ -19,9 +19,8 @@ static lw_pace pace(double first, double last, double error, double spread)
         for (int b = 0; b < LW_BLOCKS; b++) {
             const double side = b % 2 ? 1.0 : -1.0;
             p.seconds[b + 1][i] = all - side * error / (LW_BLOCKS - 1.0);
-            p.as_is[b][i] = all + side * error;
-            p.drawn[b][i] = p.as_is[b][i] + side * spread;
         }
+        for (int d = 0; d < LW_DRAWS; d++) p.moved[d][i] = (d % 2 ? 1.0 : -1.0) * spread;
         p.flying[i] = 1.0;
     }
     return p;
@@ -29,6 +28,9 @@ static lw_pace pace(double first, double last, double error, double spread)
 
 // Of blocks off by `error` to either side: the mean's.
 static double error_of(double error) { return error / sqrt(LW_BLOCKS - 1.0); }
+
+// Of draws off by `off` to either side: their standard deviation as a sample's.
+static double spread_of(double off) { return off * sqrt(LW_DRAWS / (LW_DRAWS - 1.0)); }
 
 TEST_FUNCTION(time_is_additive_along_the_way)
 {
@@ -112,7 +114,7 @@ TEST_FUNCTION(the_less_is_known_the_nearer_the_chance_is_to_one_half)
         const lw_pace slow = pace(0.25, 0.25, error, 2.0 * error);
         const lw_change c = lw_change_of(&slow, &fast, LENGTH, 60.0);
         CHECK_RELATIVE(c.error, error_of(error) * LENGTH, 1e-9);
-        CHECK_RELATIVE(c.spread, 2.0 * error * LENGTH, 1e-9);
+        CHECK_RELATIVE(c.spread, spread_of(2.0 * error) * LENGTH, 1e-9);
         CHECK(c.chance > 0.5 && c.chance <= before);
         before = c.chance;
     }

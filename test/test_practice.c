@@ -34,18 +34,30 @@ static void build(building *b, double mass)
     }
 }
 
-// Least lull [kn] from which on `calm` beats `strong` in the race, straight between the lulls that
-// were looked at; 25: in none of them.
+// What it costs [s] to change from `strong` to `calm` at a lull [kn], over all lulls that were
+// looked at, by straight lines between them: a pin where it is the slower.
+static double cost_of_change(const building *b, size_t strong, size_t calm, double at)
+{
+    double cost = 0.0;
+    for (double lull = LULL_FIRST; lull <= LULL_FIRST + LULL_APART * (LULLS - 1); lull += 0.1) {
+        const double x = (lull - LULL_FIRST) / LULL_APART, k = fmin(floor(x), LULLS - 2.0);
+        const double *low = b->seconds[(int)k], *high = b->seconds[(int)k + 1];
+        const double gain[2] = {low[strong] - low[calm], high[strong] - high[calm]};
+        const double calm_gains = gain[0] + (x - k) * (gain[1] - gain[0]);
+        cost += fmax(lull < at ? calm_gains : -calm_gains, 0.0);
+    }
+    return cost;
+}
+
+// The lull [kn] at which to change so that it costs least.
 static double change_at(const building *b, size_t strong, size_t calm)
 {
-    for (int k = LULLS - 1; k >= 0; k--) {
-        const double behind = b->seconds[k][calm] - b->seconds[k][strong];
-        if (behind <= 0.0) continue;
-        if (k + 1 == LULLS) return 25.0;
-        const double ahead = b->seconds[k + 1][strong] - b->seconds[k + 1][calm];
-        return LULL_FIRST + LULL_APART * (k + behind / (behind + ahead));
+    double best = LULL_FIRST, least = INFINITY;
+    for (double at = LULL_FIRST; at <= LULL_FIRST + LULL_APART * (LULLS - 1) + 0.05; at += 0.1) {
+        const double cost = cost_of_change(b, strong, calm, at);
+        if (cost < least) least = cost, best = at;
     }
-    return LULL_FIRST;
+    return best;
 }
 
 static double launch_of(const lw_outlook *outlook, size_t pin)

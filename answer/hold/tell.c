@@ -192,9 +192,10 @@ static void tell_trust(const lw_held *held, lw_teller *t)
                  "Saves: by stopping here, the stop counted. Break-even: stop with more left, hold "
                  "with less.");
     lw_tell_text(t, NULL,
-                 "± and chance: over the gusts of the rides, your measurements within their "
-                 "errors, and what is judged of the sailor and the wand, drawn eight times, the "
-                 "same for every pin. They know nothing of what the model leaves out.");
+                 "Times and swims are expected, and ± and chance stand, over the gusts of the "
+                 "rides, your measurements within their errors, and what is judged of the sailor "
+                 "and the wand, drawn 32 times, the same for every pin. They know nothing of what "
+                 "the model leaves out.");
     lw_tell_text(t, NULL, "Time yourself changing a pin, and say it with --stop.");
     lw_tell_end(t);
 }

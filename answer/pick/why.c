@@ -73,7 +73,7 @@ static void tell_behind(lw_teller *t, const lw_picked *picked)
     lw_tell_note(t, "order_sure_note",
                  "By rides: from the number of them; nearer than twice that is too close to call. "
                  "What is not known: measurements within their errors, and the sailor and wand of "
-                 "the rides, drawn for each of eight stretches of wind.");
+                 "the rides, drawn 32 times. Times and swims are expected over both.");
 }
 
 void lw_tell_why(lw_teller *t, const lw_picked *picked)

@@ -11,11 +11,14 @@
 #define LYING 2.0  // [s] in the water after a swim, as rides count it; the day's cost comes on top
 #define ROOM  16   // rides side by side
 
-lw_effort lw_effort_usual(void) { return (lw_effort){.seconds = 60.0, .more = 2, .first_seed = 1}; }
+lw_effort lw_effort_usual(void)
+{
+    return (lw_effort){.seconds = 60.0, .drawn = 60.0, .more = 2, .first_seed = 1};
+}
 
 lw_effort lw_effort_thorough(void)
 {
-    return (lw_effort){.seconds = 150.0, .rides_all = true, .first_seed = 1};
+    return (lw_effort){.seconds = 150.0, .drawn = 60.0, .rides_all = true, .first_seed = 1};
 }
 
 double lw_outlook_wind(const lw_outlook *outlook, size_t k)
@@ -23,12 +26,12 @@ double lw_outlook_wind(const lw_outlook *outlook, size_t k)
     return (LW_RIDE_LEAST + LW_RIDE_APART * (double)k) * outlook->gusts.mean;
 }
 
-// After a swim she goes on aloft. Launching again is charged for (lap.c), not ridden: how often she
-// swims in flight is known from far fewer rides than how each launch goes.
-static void go_on_aloft(lw_ride_plan *plan)
+// On the hull, or aloft, where after a swim she goes on so. Launching again is charged for (lap.c),
+// not ridden: how often she swims in flight is known from fewer rides than how each launch goes.
+static void put_start(lw_ride_plan *plan, bool is_aloft)
 {
-    plan->rest = plan->start;
-    plan->rests_aloft = true;
+    plan->starts_aloft = plan->rests_aloft = is_aloft;
+    *(is_aloft ? &plan->rest : &plan->start) = is_aloft ? plan->start : plan->rest;
 }
 
 // The flight that a pin is sailed with in a wind, balanced for a boat, and the knot of its range
@@ -50,36 +53,82 @@ static sailed sailed_in(const lw_craft *craft, const lw_setup *setup, const lw_r
     return s;
 }
 
+// Whose rides in one wind: of a pin on a course, in the k-th wind.
+typedef struct berth {
+    size_t k, pin, course;
+} berth;
+
 // Aloft where the mean wind carries her, being as much as she is sailed for or more; else on the
 // hull.
-static bool plan_of(const lw_motion *motion, const lw_setup *setup, const lw_range *range,
-                    double wind, lw_ride_plan *plan)
+static bool put_plan(lw_outlook *outlook, berth b)
 {
-    const sailed s = sailed_in(motion->craft, setup, range, wind);
+    const double wind = lw_outlook_wind(outlook, b.k);
+    const lw_setup setup = lw_craft_setup(&outlook->craft, &outlook->boat, b.pin);
+    const lw_range *range = &outlook->ranges[b.pin][b.course];
+    const sailed s = sailed_in(&outlook->craft, &setup, range, wind);
     if (!s.from) return false;
     const bool flies = s.answer.outcome == LW_FLIES;
-    *plan = lw_ride_plan_of(motion, &s.ask, flies ? &s.answer : &s.from->trimmed);
-    lw_ride_plan_wind(plan, motion->craft, range);
-    if (flies && s.from->wind <= wind + 0.5 * LW_KN) {
-        go_on_aloft(plan);
-        return true;
-    }
-    plan->starts_aloft = false;
-    plan->start = plan->rest;
+    const lw_answer *answer = flies ? &s.answer : &s.from->trimmed;
+    lw_motion motion = lw_motion_of(&outlook->craft);
+    lw_weather_put(&outlook->weather, wind, &motion);
+    lw_wishes *wishes = &outlook->wishes[b.k][b.pin][b.course];
+    lw_ride_plan *plan = &outlook->plans[b.k][b.pin][b.course];
+    *wishes = lw_wishes_of(&motion, &s.ask, answer);
+    *plan = lw_ride_plan_with(&motion, &s.ask, answer, wishes);
+    lw_ride_plan_wind(plan, &outlook->craft, range);
+    put_start(plan, flies && s.from->wind <= wind + 0.5 * LW_KN);
     return true;
 }
 
-// The rudder as it is wound for the same flight with a boat that is a little different: the sailor
-// sees where the bow is.
-static void wind_rudder(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
-                        double wind, lw_ride_plan *plan)
+// The plan of a pin as given: worked out once for all blocks. NULL: she never flies.
+static const lw_ride_plan *plan_as_is(lw_outlook *outlook, berth b)
 {
-    const sailed s = sailed_in(craft, setup, range, wind);
-    if (!s.from || s.answer.outcome != LW_FLIES) return;
-    const double to = lw_craft_rudder(craft, s.answer.flight.turns);
-    const double more = to - plan->pilot.rudder[LW_WISH_MEAN];
-    plan->start.rudder += more, plan->rest.rudder += more;
-    for (int k = 0; k < LW_WISHES; k++) plan->pilot.rudder[k] += more;
+    signed char *has = &outlook->has_plan[b.k][b.pin][b.course];
+    if (*has == 0) *has = put_plan(outlook, b) ? 1 : -1;
+    return *has > 0 ? &outlook->plans[b.k][b.pin][b.course] : NULL;
+}
+
+#define MORE_KNOTS 4  // at most, that a boat a little different may need to fly
+
+// Trimmed as her sailor would from the flight of the boat as given, in a wind or in the least above
+// it, knot by knot, that she flies in.
+static lw_trim trim_anew(const lw_walk *walk, const lw_range *range, double wind)
+{
+    const lw_range_point *from = lw_range_sailed(range, wind);
+    const lw_range_point *end = range->at + LW_RANGE_WINDS;
+    lw_trim trim = {.steady = {.outcome = LW_NO_BALANCE}};
+    for (int i = 0; i <= MORE_KNOTS && from + i < end && lw_answer_is_up(&from[i].trimmed); i++) {
+        const bool is_here = fabs(from[i].wind - wind) <= 0.5 * LW_KN;
+        trim = lw_trim_again(walk->craft, &walk->setup, &from[i].trimmed);
+        trim = lw_walk_trim(walk, is_here ? wind : from[i].wind, &trim);
+        if (lw_trim_is_up(&trim)) break;
+    }
+    return trim;
+}
+
+// As a boat that is a little different is sailed, with as many turns more or less in every wind as
+// in that of her trim. She stays on the hull when she does not fly.
+static lw_ride_plan plan_anew(const lw_outlook *outlook, const lw_motion *motion,
+                              const lw_setup *setup, berth b)
+{
+    const lw_craft *craft = motion->craft;
+    const lw_range *range = &outlook->ranges[b.pin][b.course];
+    const double wind = lw_outlook_wind(outlook, b.k);
+    const lw_walk walk = {.craft = craft,
+                          .setup = *setup,
+                          .course = outlook->courses[b.course],
+                          .puff = outlook->gusts.puff - outlook->gusts.mean};
+    const lw_trim trim = trim_anew(&walk, range, wind);
+    const lw_wishes *as_is = &outlook->wishes[b.k][b.pin][b.course];
+    const bool flies = lw_trim_is_up(&trim);
+    const lw_wishes wishes = lw_wishes_again(craft, &trim.ask, &trim.steady, as_is);
+    lw_ride_plan plan = lw_ride_plan_with(motion, &trim.ask, &trim.steady, &wishes);
+    lw_ride_plan_wind(&plan, craft, range);
+    const double turns = lw_range_turns(range, trim.ask.wind);
+    const double more = flies ? trim.steady.flight.turns - turns : 0.0;
+    for (int k = 0; k < LW_WISHES; k++) plan.pilot.rudder[k] += more * craft->rudder_turn;
+    put_start(&plan, flies && trim.ask.wind <= wind + 0.5 * LW_KN);
+    return plan;
 }
 
 // Rides side by side in one wind, and whose they are.
@@ -119,21 +168,6 @@ static void enter(crowd *c, const lw_ride_plan *plan, double direction, lw_ride_
     c->of[c->count++] = of;
 }
 
-// The plan of a pin as given: worked out once for all blocks.
-static const lw_ride_plan *plan_as_is(lw_outlook *outlook, size_t k, size_t pin, size_t course)
-{
-    lw_ride_plan *plan = &outlook->plans[k][pin][course];
-    signed char *has = &outlook->has_plan[k][pin][course];
-    const double wind = lw_outlook_wind(outlook, k);
-    const lw_setup setup = lw_craft_setup(&outlook->craft, &outlook->boat, pin);
-    if (*has == 0) {
-        lw_motion motion = lw_motion_of(&outlook->craft);
-        lw_weather_put(&outlook->weather, wind, &motion);
-        *has = plan_of(&motion, &setup, &outlook->ranges[pin][course], wind, plan) ? 1 : -1;
-    }
-    return *has > 0 ? plan : NULL;
-}
-
 // One wind of a block: who rides there, and how often.
 typedef struct heat {
     size_t block, k;
@@ -152,7 +186,7 @@ static void ride_as_is(lw_outlook *outlook, const heat *h, crowd *c, lw_ride_sum
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
         if (h->again && !outlook->rides_more[pin]) continue;
         for (size_t course = 0; course < outlook->course_count; course++) {
-            const lw_ride_plan *as_is = plan_as_is(outlook, h->k, pin, course);
+            const lw_ride_plan *as_is = plan_as_is(outlook, (berth){h->k, pin, course});
             for (size_t i = 0; as_is && i < h->times; i++) {
                 lw_ride_plan plan = *as_is;
                 plan.seed = seed_of(outlook, h, i);
@@ -163,22 +197,16 @@ static void ride_as_is(lw_outlook *outlook, const heat *h, crowd *c, lw_ride_sum
     sail(c);
 }
 
-// The sailor wants what she would want of the boat as given: she knows no other.
 static void ride_drawn(lw_outlook *outlook, const heat *h, const lw_draw *draw, crowd *c,
                        lw_ride_sums to)
 {
-    const lw_craft *craft = c->motion.craft;
-    const double wind = lw_outlook_wind(outlook, h->k);
-    lw_weather_put(&outlook->weather, wind, &c->motion);
+    lw_weather_put(&outlook->weather, lw_outlook_wind(outlook, h->k), &c->motion);
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-        const lw_setup setup = lw_craft_setup(craft, &draw->boat, pin);
+        const lw_setup setup = lw_craft_setup(c->motion.craft, &draw->boat, pin);
         for (size_t course = 0; course < outlook->course_count; course++) {
-            const lw_range *range = &outlook->ranges[pin][course];
-            const lw_ride_plan *as_is = plan_as_is(outlook, h->k, pin, course);
-            if (!as_is) continue;
-            lw_ride_plan plan = *as_is;
-            plan.setup = setup;
-            wind_rudder(craft, &setup, range, wind, &plan);
+            const berth b = {h->k, pin, course};
+            if (!plan_as_is(outlook, b)) continue;
+            lw_ride_plan plan = plan_anew(outlook, &c->motion, &setup, b);
             lw_judged_put_pilot(&draw->judged, &plan.pilot);
             plan.seed = seed_of(outlook, h, 0);
             enter(c, &plan, outlook->courses[course].direction, &to[h->k][pin][course]);
@@ -187,11 +215,11 @@ static void ride_drawn(lw_outlook *outlook, const heat *h, const lw_draw *draw, 
     sail(c);
 }
 
-static void begin_crowd(const lw_outlook *outlook, const lw_craft *craft, crowd *c)
+static void begin_crowd(const lw_craft *craft, double seconds, crowd *c)
 {
     c->motion = lw_motion_of(craft);
     c->motion.parameters.swim = LYING;
-    c->steps = (size_t)(outlook->effort.seconds / c->motion.parameters.step + 0.5);
+    c->steps = (size_t)(seconds / c->motion.parameters.step + 0.5);
     c->count = 0;
 }
 
@@ -200,20 +228,37 @@ static bool rides_in(const lw_outlook *outlook, size_t block, size_t k)
     return k == LW_RIDE_MEAN || outlook->effort.rides_all || (k + block) % 2 == 0;
 }
 
-// The block's boat as drawn takes 17 ms to prepare.
-static void ride_draw(lw_outlook *outlook, size_t block, crowd *c)
+#define DRAWN_WINDS 4  // of the least, that draws ride in where not all are ridden in
+
+// Both of a pair in the same winds: the mean, and every other one that the block rides in.
+static bool draws_ride_in(const lw_outlook *outlook, size_t block, size_t k, size_t number)
 {
+    const size_t pair = number / 2;
+    if (k == LW_RIDE_MEAN) return true;
+    if (outlook->effort.rides_all) return (k + pair) % 2 == 0;
+    return k < DRAWN_WINDS && rides_in(outlook, block, k) && (k / 2 + pair) % 2 == 0;
+}
+
+static void ride_draw(lw_outlook *outlook, size_t block, size_t of_block, crowd *c)
+{
+    const size_t number = block * LW_BLOCK_DRAWS + of_block;
     lw_draw draw;
     lw_craft craft;
-    lw_draw_of(&outlook->boat, &outlook->person, (unsigned)block, &draw);
-    lw_craft_prepare(&craft, &draw.boat, &outlook->sections, &draw.person, &outlook->craft.medium);
-    begin_crowd(outlook, &craft, c);
+    lw_draw_of(&outlook->boat, &outlook->person, (unsigned)number, &draw);
+    lw_craft_vary(&craft, &outlook->craft, &draw.boat, &outlook->sections, &draw.person);
+    begin_crowd(&craft, outlook->effort.drawn, c);
     lw_judged_put_parameters(&draw.judged, &c->motion.parameters);
     for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
-        if (k != LW_RIDE_MEAN && !outlook->effort.rides_all) continue;
         const heat h = {.block = block, .k = k, .times = 1};
-        ride_drawn(outlook, &h, &draw, c, outlook->blocks[block].drawn);
+        if (draws_ride_in(outlook, block, k, number))
+            ride_drawn(outlook, &h, &draw, c, outlook->blocks[block].drawn[of_block]);
     }
+}
+
+void lw_block_plan(lw_outlook *outlook, size_t pin, size_t course)
+{
+    if (outlook->gusts.mean <= 0.0) return;
+    for (size_t k = 0; k < LW_RIDE_WINDS; k++) plan_as_is(outlook, (berth){k, pin, course});
 }
 
 void lw_block_ride(lw_outlook *outlook, size_t block, bool again)
@@ -222,7 +267,7 @@ void lw_block_ride(lw_outlook *outlook, size_t block, bool again)
     memset(again ? (void *)outlook->more[block] : &outlook->blocks[block], 0,
            again ? sizeof(lw_ride_sums) : sizeof(lw_block));
     if (outlook->gusts.mean <= 0.0) return;
-    begin_crowd(outlook, &outlook->craft, &c);
+    begin_crowd(&outlook->craft, outlook->effort.seconds, &c);
     if (again) {
         const heat h = {block, LW_RIDE_MEAN, 1, outlook->effort.more, true};
         ride_as_is(outlook, &h, &c, outlook->more[block]);
@@ -232,7 +277,7 @@ void lw_block_ride(lw_outlook *outlook, size_t block, bool again)
         const heat h = {.block = block, .k = k, .times = 1};
         if (rides_in(outlook, block, k)) ride_as_is(outlook, &h, &c, outlook->blocks[block].as_is);
     }
-    ride_draw(outlook, block, &c);
+    for (size_t d = 0; d < LW_BLOCK_DRAWS; d++) ride_draw(outlook, block, d, &c);
 }
 
 // --- sets
@@ -253,20 +298,24 @@ static lw_ride_sum ridden_in(const lw_outlook *outlook, size_t block, size_t k, 
     return sum;
 }
 
-#define COUNTS (LW_PINS_MOST * LW_RIDE_WINDS * LW_BLOCKS)
-#define DRAWN  LW_SETS  // in place of a set: the rides drawn, of all blocks
+static lw_ride_sum drawn_in(const lw_outlook *outlook, size_t draw, size_t k, size_t pin, size_t c)
+{
+    return outlook->blocks[draw / LW_BLOCK_DRAWS].drawn[draw % LW_BLOCK_DRAWS][k][pin][c];
+}
 
-// Counts of one course, block by block, but for the one that a set leaves out.
-static size_t counts_of(const lw_outlook *outlook, size_t set, size_t course,
+#define COUNTS (LW_PINS_MOST * LW_RIDE_WINDS * LW_DRAWS)
+// Counts of one course, block by block or draw by draw, but for the block that a set leaves out.
+static size_t counts_of(const lw_outlook *outlook, bool drawn, size_t set, size_t course,
                         lw_rate_count counts[COUNTS])
 {
+    const size_t each = drawn ? LW_BLOCK_DRAWS : 1;
     size_t n = 0;
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
         for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
-            for (size_t b = 0; b < LW_BLOCKS; b++) {
-                const lw_ride_sum r = set == DRAWN ? outlook->blocks[b].drawn[k][pin][course]
-                                                   : ridden_in(outlook, b, k, pin, course);
-                if (b + 1 == set || r.seconds <= 0.0) continue;
+            for (size_t i = 0; i < each * LW_BLOCKS; i++) {
+                const lw_ride_sum r = drawn ? drawn_in(outlook, i, k, pin, course)
+                                            : ridden_in(outlook, i, k, pin, course);
+                if (i / each + 1 == set || r.seconds <= 0.0) continue;
                 counts[n++] = (lw_rate_count){(double)k, r.swims, r.seconds, pin};
             }
         }
@@ -274,16 +323,16 @@ static size_t counts_of(const lw_outlook *outlook, size_t set, size_t course,
     return n;
 }
 
-static void fit_course(lw_outlook *outlook, size_t set, size_t course)
+static void fit_course(lw_outlook *outlook, bool drawn, size_t set, size_t course)
 {
     lw_rate_count counts[COUNTS];
     lw_swims swims[LW_PINS_MOST];
-    const size_t n = counts_of(outlook, set, course, counts);
+    const size_t n = counts_of(outlook, drawn, set, course, counts);
     lw_swims_fit(&outlook->weather, counts, n, outlook->pin_count, swims);
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-        if (set == 0) outlook->swims[pin][course] = swims[pin];
+        if (set == 0 && !drawn) outlook->swims[pin][course] = swims[pin];
         for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
-            outlook->rate[set][pin][course][k] = lw_rate_at(&swims[pin].curve, (double)k);
+            outlook->rate[drawn][set][pin][course][k] = lw_rate_at(&swims[pin].curve, (double)k);
         }
     }
 }
@@ -307,7 +356,10 @@ static void sum_set(lw_outlook *outlook, size_t set)
 void lw_blocks_sum(lw_outlook *outlook)
 {
     for (size_t set = 0; set < LW_SETS; set++) sum_set(outlook, set);
-    for (size_t set = 0; set <= DRAWN; set++) {
-        for (size_t c = 0; c < outlook->course_count; c++) fit_course(outlook, set, c);
+    for (size_t set = 0; set < LW_SETS; set++) {
+        for (size_t c = 0; c < outlook->course_count; c++) {
+            fit_course(outlook, false, set, c);
+            fit_course(outlook, true, set, c);
+        }
     }
 }

@@ -6,6 +6,10 @@
 
 #include "lullwise/choice.h"
 
+// Plans of a pin on a course whose range is there, in all winds of rides: blocks that are ridden at
+// the same time only read them.
+void lw_block_plan(lw_outlook *outlook, size_t pin, size_t course);
+
 // Rides one block of an outlook whose ranges are there: every pin in its winds, or, `again`, those
 // that ride more in the day's own wind.
 void lw_block_ride(lw_outlook *outlook, size_t block, bool again);

@@ -16,11 +16,12 @@ double lw_jackknife(const double of_set[LW_SETS])
     return sqrt(square * (LW_BLOCKS - 1.0) / LW_BLOCKS);
 }
 
-double lw_spread(const double moved[LW_BLOCKS])
+double lw_spread(const double moved[LW_DRAWS])
 {
-    double square = 0.0;
-    for (int b = 0; b < LW_BLOCKS; b++) square += moved[b] * moved[b];
-    return sqrt(square / LW_BLOCKS);
+    double mean = 0.0, square = 0.0;
+    for (int d = 0; d < LW_DRAWS; d++) mean += moved[d] / LW_DRAWS;
+    for (int d = 0; d < LW_DRAWS; d++) square += (moved[d] - mean) * (moved[d] - mean);
+    return sqrt(square / (LW_DRAWS - 1.0));
 }
 
 double lw_chance(double mean, double error, double spread)

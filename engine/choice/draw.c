@@ -8,19 +8,35 @@
 
 #include "lullwise/weather.h"
 
-#define FARTHEST 2.5  // errors from what was measured
 #define HALVINGS 6
 
-// Moves of one draw: where the normal numbers come from, and what part of them is taken.
+// Middles, in probability, of as many equal parts of a half normal as there are pairs; scaled to a
+// variance of one.
+static const double middles[LW_DRAW_PAIRS] = {0.040, 0.120, 0.201, 0.283, 0.367, 0.454,
+                                              0.544, 0.639, 0.739, 0.847, 0.966, 1.099,
+                                              1.254, 1.446, 1.709, 2.197};
+
+// Moves of one draw: where chance comes from, the same for all pairs; which pair; what part of
+// them is taken, and to which side.
 typedef struct moves {
     lw_seed seed;
+    unsigned pair;
     double part;
 } moves;
 
+// In errors. The parts are dealt out anew for each quantity: each pair gets another one, to a side
+// by chance.
 static double move_of(moves *m)
 {
-    const double z = lw_seed_normal(&m->seed);
-    return m->part * fmin(fmax(z, -FARTHEST), FARTHEST);
+    unsigned dealt[LW_DRAW_PAIRS];
+    for (unsigned i = 0; i < LW_DRAW_PAIRS; i++) {
+        const unsigned k = (unsigned)(lw_seed_uniform(&m->seed) * (i + 1));
+        if (k < i) dealt[i] = dealt[k];
+        dealt[k] = i;
+    }
+    const uint64_t sides = lw_seed_bits(&m->seed);
+    const double side = sides >> m->pair & 1 ? -1.0 : 1.0;
+    return m->part * side * middles[dealt[m->pair]];
 }
 
 static void move_row(const lw_quantity *row, void *data, moves *m)
@@ -64,7 +80,7 @@ lw_judged lw_judged_preset(void)
 static void move_to(const lw_boat *boat, const lw_person *person, unsigned pair, double part,
                     lw_draw *draw)
 {
-    moves m = {lw_seed_of(pair, LW_SEED_DRAW), part};
+    moves m = {lw_seed_of(pair / LW_DRAW_PAIRS, LW_SEED_DRAW), pair % LW_DRAW_PAIRS, part};
     *draw = (lw_draw){.boat = *boat, .person = *person, .judged = lw_judged_preset()};
     move_table(&lw_judged_table, &draw->judged, &m);
     move_table(lw_sailor_record.sections[0].table, &draw->person, &m);

@@ -15,25 +15,34 @@ static double seconds_of(const lw_lap *lap, double length)
     return (lap->under_way + lap->swimming) / length;
 }
 
+// A pin in one wind, the i-th point of the way.
+static void put_point(const lw_outlook *outlook, size_t pin, double wind, size_t i, lw_pace *pace)
+{
+    const double length = lw_lap_length(outlook);
+    const lw_source all = {.kind = LW_OF_SET, .for_time = true};
+    pace->unseen[i] = lw_lap_unseen(outlook, pin, pin, wind) / length;
+    pace->is_stuck |= lw_lap_of(outlook, all, pin, wind).is_stuck;
+    for (size_t set = 0; set < LW_SETS; set++) {
+        const lw_source of = {.kind = LW_OF_SET, .set = set, .for_time = true};
+        const lw_lap lap = lw_lap_expected(outlook, of, pin, wind);
+        pace->seconds[set][i] = seconds_of(&lap, length);
+        pace->swims[set][i] = lap.swims / length;
+        if (set == 0) pace->flying[i] = lap.flown / lap.under_way;
+    }
+    for (size_t d = 0; d < LW_DRAWS; d++) {
+        lw_source draw = {.kind = LW_OF_DRAW, .number = d, .for_time = true};
+        const lw_lap drawn = lw_lap_of(outlook, draw, pin, wind);
+        draw.kind = LW_BESIDE_DRAW;
+        const lw_lap as_is = lw_lap_of(outlook, draw, pin, wind);
+        pace->moved[d][i] = seconds_of(&drawn, length) - seconds_of(&as_is, length);
+    }
+}
+
 lw_pace lw_pace_of(const lw_outlook *outlook, size_t pin, double now, double later)
 {
     lw_pace pace = {.swim = outlook->cost.swim};
-    const double length = lw_lap_length(outlook);
     for (size_t i = 0; i < LW_HOLD_POINTS; i++) {
-        const double wind = now + (later - now) * (double)i / LAST;
-        pace.unseen[i] = lw_lap_unseen(outlook, pin, pin, wind) / length;
-        for (size_t set = 0; set < LW_SETS; set++) {
-            const lw_lap lap = lw_lap_of(outlook, (lw_source){LW_OF_SET, set, true}, pin, wind);
-            pace.seconds[set][i] = seconds_of(&lap, length);
-            pace.swims[set][i] = lap.swims / length;
-            if (set == 0) pace.flying[i] = lap.flown / lap.under_way, pace.is_stuck |= lap.is_stuck;
-        }
-        for (size_t b = 0; b < LW_BLOCKS; b++) {
-            const lw_lap as_is = lw_lap_of(outlook, (lw_source){LW_OF_BLOCK, b, true}, pin, wind);
-            const lw_lap drawn = lw_lap_of(outlook, (lw_source){LW_OF_DRAW, b, true}, pin, wind);
-            pace.as_is[b][i] = seconds_of(&as_is, length);
-            pace.drawn[b][i] = seconds_of(&drawn, length);
-        }
+        put_point(outlook, pin, now + (later - now) * (double)i / LAST, i, &pace);
     }
     return pace;
 }
@@ -100,10 +109,9 @@ static double error_at(const lw_pace *held, const lw_pace *other, double length,
 
 static double spread_at(const lw_pace *held, const lw_pace *other, double length, double from)
 {
-    double moved[LW_BLOCKS];
-    for (int b = 0; b < LW_BLOCKS; b++) {
-        moved[b] = saved_by(held->drawn[b], other->drawn[b], length, from) -
-                   saved_by(held->as_is[b], other->as_is[b], length, from);
+    double moved[LW_DRAWS];
+    for (int d = 0; d < LW_DRAWS; d++) {
+        moved[d] = saved_by(held->moved[d], other->moved[d], length, from);
     }
     return lw_spread(moved);
 }

@@ -23,20 +23,17 @@ static double hull_speed(const lw_range *range, lw_course course, double wind)
     return share * range->on_hull[k].speed * lw_cos(heading - course.direction);
 }
 
-// Whose fitted rates a source goes by.
-static size_t rate_of(lw_source source)
-{
-    if (source.kind == LW_OF_DRAW) return LW_SETS;
-    return source.kind == LW_OF_SET ? source.number : 0;
-}
-
-// What one kind of rides came to in a wind that was ridden in.
+// What one kind of rides came to in a wind; NULL: nobody rode there.
 static const lw_ride_sum *sum_of(const lw_outlook *outlook, lw_source source, size_t k, size_t pin,
                                  size_t c)
 {
-    const lw_block *block = &outlook->blocks[source.number];
-    if (source.kind == LW_OF_SET) return &outlook->sums[source.number][k][pin][c];
-    return source.kind == LW_OF_BLOCK ? &block->as_is[k][pin][c] : &block->drawn[k][pin][c];
+    const size_t n = source.number;
+    const lw_ride_sum *set = &outlook->sums[source.set][k][pin][c];
+    if (source.kind == LW_OF_SET) return set->seconds > 0.0 ? set : NULL;
+    const lw_block *block = &outlook->blocks[n / LW_BLOCK_DRAWS];
+    const lw_ride_sum *drawn = &block->drawn[n % LW_BLOCK_DRAWS][k][pin][c];
+    if (drawn->seconds <= 0.0) return NULL;
+    return source.kind == LW_OF_DRAW ? drawn : &block->as_is[k][pin][c];
 }
 
 // The sailing that rides show. Swims are the rate that was fitted; of one block alone, which sees
@@ -49,32 +46,53 @@ static lw_sailing shown_by(const lw_ride_sum *r, double rate, bool is_alone)
                         .swims = is_alone ? own : rate};
 }
 
+// Winds beside one that were ridden in: the same twice where it is one of them, or beyond all.
+typedef struct ridden_beside {
+    bool is_there;
+    size_t below, above;
+} ridden_beside;
+
+static ridden_beside beside_of(const lw_outlook *outlook, lw_source source, size_t pin, size_t c,
+                               double x)
+{
+    bool has_below = false, has_above = false;
+    ridden_beside b = {0};
+    for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
+        if (!sum_of(outlook, source, k, pin, c)) continue;
+        if ((double)k <= x) b.below = k, has_below = true;
+        if ((double)k >= x && !has_above) b.above = k, has_above = true;
+    }
+    if (!has_below) b.below = b.above;
+    if (!has_above) b.above = b.below;
+    b.is_there = has_below || has_above;
+    return b;
+}
+
+static lw_sailing between(const lw_sailing *a, const lw_sailing *b, double part)
+{
+    return (lw_sailing){.speed = a->speed + part * (b->speed - a->speed),
+                        .flying = a->flying + part * (b->flying - a->flying),
+                        .swims = a->swims + part * (b->swims - a->swims)};
+}
+
 // In any wind, straight between the winds that were ridden in; beyond them, the nearer.
 static lw_sailing ridden_at(const lw_outlook *outlook, lw_source source, size_t pin, size_t c,
                             double wind)
 {
-    const double share = wind / outlook->gusts.mean;
-    const double x = fmin(fmax((share - LW_RIDE_LEAST) / LW_RIDE_APART, 0.0), LW_RIDE_WINDS - 1.0);
-    const double at = fmin(floor(x), LW_RIDE_WINDS - 2.0);
-    lw_sailing sum = {0};
-    double parts = 0.0;
-    for (size_t i = 0; i < 2; i++) {
-        const size_t k = (size_t)at + i;
-        const double part = i ? x - at : 1.0 - (x - at);
-        const lw_ride_sum *r = sum_of(outlook, source, k, pin, c);
-        if (part <= 0.0 || r->seconds <= 0.0) continue;
-        const double rate = outlook->rate[rate_of(source)][pin][c][k];
-        const lw_sailing one = shown_by(r, rate, source.kind != LW_OF_SET);
-        sum.speed += part * one.speed;
-        sum.flying += part * one.flying;
-        sum.swims += part * one.swims;
-        parts += part;
+    const double x = (wind / outlook->gusts.mean - LW_RIDE_LEAST) / LW_RIDE_APART;
+    const ridden_beside b = beside_of(outlook, source, pin, c, x);
+    const size_t k[2] = {b.below, b.above};
+    lw_sailing at[2];
+    if (!b.is_there) return (lw_sailing){0};
+    for (int i = 0; i < 2; i++) {
+        const bool is_drawn = source.kind == LW_OF_DRAW;
+        const double rate = outlook->rate[is_drawn][source.set][pin][c][k[i]];
+        at[i] = shown_by(sum_of(outlook, source, k[i], pin, c), rate, source.kind != LW_OF_SET);
     }
-    if (parts <= 0.0) return sum;
-    sum.speed *= outlook->pace[pin][c] / parts;
-    sum.flying /= parts;
-    sum.swims /= parts;
-    return sum;
+    const double part = k[1] > k[0] ? (x - (double)k[0]) / (double)(k[1] - k[0]) : 0.0;
+    lw_sailing ridden = between(&at[0], &at[1], part);
+    ridden.speed *= outlook->pace[pin][c];
+    return ridden;
 }
 
 #define FLIES_LEAST 0.005  // of the time under way: less is no flying  [judged]
@@ -128,11 +146,47 @@ lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double
     return lap;
 }
 
+static void add_lap(lw_lap *sum, const lw_lap *lap)
+{
+    sum->under_way += lap->under_way;
+    sum->flown += lap->flown;
+    sum->swims += lap->swims;
+    sum->swimming += lap->swimming;
+}
+
+static double share_flown(const lw_lap *lap) { return lap->flown / lap->under_way; }
+
+lw_lap lw_lap_expected(const lw_outlook *outlook, lw_source of, size_t pin, double wind)
+{
+    const lw_lap as_is = lw_lap_of(outlook, of, pin, wind);
+    const size_t left_out = of.set - 1;  // a block
+    lw_lap drawn = {0}, beside = {0}, lap = as_is;
+    double draws = 0.0;
+    for (size_t d = 0; d < LW_DRAWS; d++) {
+        lw_source one = {LW_OF_DRAW, of.set, d, of.for_time}, by = one;
+        by.kind = LW_BESIDE_DRAW;
+        if (of.set > 0 && d / LW_BLOCK_DRAWS == left_out) continue;
+        const lw_lap of_draw = lw_lap_of(outlook, one, pin, wind);
+        const lw_lap of_block = lw_lap_of(outlook, by, pin, wind);
+        add_lap(&drawn, &of_draw), add_lap(&beside, &of_block);
+        draws += 1.0;
+    }
+    const double more_flown = share_flown(&drawn) - share_flown(&beside);
+    const double share = fmin(fmax(share_flown(&as_is) + more_flown, 0.0), 1.0);
+    lap.under_way *= drawn.under_way / beside.under_way;
+    lap.flown = as_is.flown > 0.0 ? share * lap.under_way : 0.0;
+    lap.on_hull = lap.under_way - lap.flown;
+    lap.swims = fmax(as_is.swims + (drawn.swims - beside.swims) / draws, 0.0);
+    lap.swimming = fmax(as_is.swimming + (drawn.swimming - beside.swimming) / draws, 0.0);
+    lap.seconds += lap.under_way - as_is.under_way + lap.swimming - as_is.swimming;
+    return lap;
+}
+
 // What has not happened yet may still: half an event in all the time that a pin rode on a course.
 // Two pins differ by a part of that.
 double lw_lap_unseen(const lw_outlook *outlook, size_t pin, size_t other, double wind)
 {
-    const lw_source all = {LW_OF_SET, 0, true};
+    const lw_source all = {LW_OF_SET, 0, 0, true};
     double square = 0.0;
     for (size_t leg = 0; leg < outlook->leg_count; leg++) {
         const size_t c = outlook->leg_course[leg];
@@ -210,7 +264,8 @@ static double swims_error(const lw_outlook *outlook, size_t pin, double wind, bo
 {
     double swims[LW_SETS];
     for (size_t set = 0; set < LW_SETS; set++) {
-        swims[set] = lw_lap_of(outlook, (lw_source){LW_OF_SET, set, for_time}, pin, wind).swims;
+        const lw_source of = {LW_OF_SET, set, 0, for_time};
+        swims[set] = lw_lap_expected(outlook, of, pin, wind).swims;
     }
     const double seen = lw_jackknife(swims), unseen = lw_lap_unseen(outlook, pin, pin, wind);
     return sqrt(seen * seen + unseen * unseen);
@@ -227,8 +282,8 @@ lw_placing lw_lap_placing(const lw_outlook *outlook, size_t pin, lw_gusts gusts,
 {
     lw_placing to = {.pin = pin};
     lw_prospect *p = &to.prospect;
-    const lw_source all = {LW_OF_SET, 0, for_time};
-    const lw_lap lap = lw_lap_of(outlook, all, pin, gusts.mean);
+    const lw_source all = {LW_OF_SET, 0, 0, for_time};
+    const lw_lap lap = lw_lap_expected(outlook, all, pin, gusts.mean);
     to.can_be_sailed = !lap.is_stuck;
     to.flies = lap.flown > 0.0;
     to.could_fly = could_fly(outlook, pin);

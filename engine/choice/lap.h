@@ -20,6 +20,10 @@ double lw_lap_length(const lw_outlook *outlook);
 
 lw_lap lw_lap_of(const lw_outlook *outlook, lw_source source, size_t pin, double wind);
 
+// As it is expected over what is not known: of all rides as is, the time under way times what draws
+// make of it, swims and the share flown more by what draws add.
+lw_lap lw_lap_expected(const lw_outlook *outlook, lw_source of, size_t pin, double wind);
+
 #define LW_SWIMS_APART \
     0.35  // of a rate of swims, from pin to pin: held of it before any ride  [judged]
 

@@ -147,6 +147,7 @@ static void find_range(lw_outlook *outlook, size_t pin, size_t course)
     lw_range *range = &outlook->ranges[pin][course];
     lw_range_of(&outlook->craft, &setup, outlook->courses[course],
                 outlook->gusts.puff - outlook->gusts.mean, range);
+    lw_block_plan(outlook, pin, course);
     if (course == lw_outlook_longest(outlook))
         outlook->most_turns[pin] = lw_outlook_most_turns(outlook, pin, outlook->gusts.mean);
     if (course > 0) return;

@@ -82,45 +82,54 @@ static lw_reason reason_of(const lw_placing *place, const lw_placing *first, lw_
     return hull > 0.0 && hull >= rest ? LW_REASON_DROPS : LW_REASON_SLOWER;
 }
 
-// How far one pin is behind another, as the aim counts seconds, by one source of rides.
-static double behind_by(const lw_outlook *outlook, lw_source source, size_t pin, size_t ahead,
-                        const lw_choice *choice)
+// Seconds of a lap as the aim counts them.
+static double counted_lap(const lw_lap *lap, lw_aim aim)
 {
-    const double wind = choice->gusts.mean, more = swims_counted(choice->aim) - 1.0;
-    source.for_time = choice->aim == LW_AIM_RACE;
-    const lw_lap a = lw_lap_of(outlook, source, pin, wind);
-    const lw_lap b = lw_lap_of(outlook, source, ahead, wind);
-    return a.seconds - b.seconds + more * (a.swimming - b.swimming);
+    return lap->seconds + (swims_counted(aim) - 1.0) * lap->swimming;
 }
 
 #define HULL_ERROR 0.01  // of a time sailed on the hull: nobody rides it  [judged]
 
-// Error by rides: over the blocks that both rode, and for swims that did not happen yet.
-static double error_of(const lw_outlook *outlook, size_t pin, size_t ahead, const lw_choice *choice)
+// How far one pin is behind another, and its error by rides: over the blocks that both rode, and
+// for swims that did not happen yet.
+static double behind_by(const lw_outlook *outlook, size_t pin, size_t ahead,
+                        const lw_choice *choice, double *error)
 {
-    const lw_source all = {LW_OF_SET, 0, choice->aim == LW_AIM_RACE};
     const double wind = choice->gusts.mean;
+    lw_source of = {.kind = LW_OF_SET, .for_time = choice->aim == LW_AIM_RACE};
     double behind[LW_SETS];
-    for (size_t set = 0; set < LW_SETS; set++) {
-        behind[set] =
-            behind_by(outlook, (lw_source){.kind = LW_OF_SET, .number = set}, pin, ahead, choice);
+    for (of.set = 0; of.set < LW_SETS; of.set++) {
+        const lw_lap a = lw_lap_expected(outlook, of, pin, wind);
+        const lw_lap b = lw_lap_expected(outlook, of, ahead, wind);
+        behind[of.set] = counted_lap(&a, choice->aim) - counted_lap(&b, choice->aim);
     }
+    of.set = 0;
     const double seen = lw_jackknife(behind);
     const double unseen =
         swims_counted(choice->aim) * outlook->cost.swim * lw_lap_unseen(outlook, pin, ahead, wind);
-    const double hull = HULL_ERROR * lw_lap_of(outlook, all, pin, wind).on_hull;
-    return sqrt(seen * seen + unseen * unseen + hull * hull);
+    const double hull = HULL_ERROR * lw_lap_of(outlook, of, pin, wind).on_hull;
+    *error = sqrt(seen * seen + unseen * unseen + hull * hull);
+    return behind[0];
 }
 
-// What draws change of it, block by block, in the day's own wind.
-static double spread_of(const lw_outlook *outlook, size_t pin, size_t ahead, lw_choice choice)
+// What a draw changes of a lap.
+static double moved_of(const lw_outlook *outlook, lw_source draw, size_t pin,
+                       const lw_choice *choice)
 {
-    double moved[LW_BLOCKS];
-    choice.gusts = outlook->gusts;
-    for (size_t b = 0; b < LW_BLOCKS; b++) {
-        moved[b] =
-            behind_by(outlook, (lw_source){.kind = LW_OF_DRAW, .number = b}, pin, ahead, &choice) -
-            behind_by(outlook, (lw_source){.kind = LW_OF_BLOCK, .number = b}, pin, ahead, &choice);
+    const lw_lap drawn = lw_lap_of(outlook, draw, pin, choice->gusts.mean);
+    draw.kind = LW_BESIDE_DRAW;
+    const lw_lap as_is = lw_lap_of(outlook, draw, pin, choice->gusts.mean);
+    return counted_lap(&drawn, choice->aim) - counted_lap(&as_is, choice->aim);
+}
+
+// How far draws move the difference of two pins.
+static double spread_of(const lw_outlook *outlook, size_t pin, size_t ahead,
+                        const lw_choice *choice)
+{
+    double moved[LW_DRAWS];
+    for (size_t d = 0; d < LW_DRAWS; d++) {
+        const lw_source draw = {LW_OF_DRAW, 0, d, choice->aim == LW_AIM_RACE};
+        moved[d] = moved_of(outlook, draw, pin, choice) - moved_of(outlook, draw, ahead, choice);
     }
     return lw_spread(moved);
 }
@@ -130,14 +139,12 @@ static void weigh(const lw_outlook *outlook, lw_choice *choice)
 {
     const lw_aim aim = choice->aim;
     if (aim == LW_AIM_EASY) return;  // its order is by hold, not by seconds
-    const lw_source all = {.kind = LW_OF_SET};
     for (size_t i = 1; i < choice->count; i++) {
         lw_placing *it = &choice->places[i];
         const lw_placing *ahead = &choice->places[i - 1];
         if (rank_of(it, aim) != rank_of(ahead, aim) || !it->can_be_sailed) continue;
-        it->behind = behind_by(outlook, all, it->pin, ahead->pin, choice);
-        it->error = error_of(outlook, it->pin, ahead->pin, choice);
-        it->spread = spread_of(outlook, it->pin, ahead->pin, *choice);
+        it->behind = behind_by(outlook, it->pin, ahead->pin, choice, &it->error);
+        it->spread = spread_of(outlook, it->pin, ahead->pin, choice);
         it->chance = lw_chance(it->behind, it->error, it->spread);
         it->is_close = it->behind < LW_CLOSE * it->error;
     }

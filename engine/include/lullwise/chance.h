@@ -8,10 +8,12 @@
 
 // --- how surely a mean over blocks is known, and the chance that it has the right sign
 
-// Blocks of rides: each with its own gusts and waves, and its own draw of boat, sailor and judged
+// Blocks of rides: each with its own gusts and waves, and its own draws of boat, sailor and judged
 // numbers (draw.h). Sets of them: set 0 has all; set b leaves out block b - 1.
-#define LW_BLOCKS 8
-#define LW_SETS   (LW_BLOCKS + 1)
+#define LW_BLOCKS      8
+#define LW_BLOCK_DRAWS 4
+#define LW_DRAWS       (LW_BLOCKS * LW_BLOCK_DRAWS)
+#define LW_SETS        (LW_BLOCKS + 1)
 
 // Standard error of what was worked out from all blocks, from what comes out with each left out:
 // the jackknife [tukey-1958].
@@ -19,11 +21,11 @@
 //     e^2 = (n - 1) / n  sum (x_b - mean of x_b)^2
 double lw_jackknife(const double of_set[LW_SETS]);
 
-// How far draws move a thing, from what they change of it in each block: root mean square.
-double lw_spread(const double moved[LW_BLOCKS]);
+// How far draws move a thing, from what each changes of it: standard deviation.
+double lw_spread(const double moved[LW_DRAWS]);
 
-// Chance that a thing is above zero which is `mean` as far as rides and numbers as given have it:
-// rides leave an error, and what is not known of boat, sailor and model spreads it. Student's t
+// Chance that a thing is above zero which is expected to be `mean`: rides leave an error, and what
+// is not known of boat, sailor and model spreads it. Student's t
 // with LW_BLOCKS - 1 degrees of freedom at mean / sqrt(error^2 + spread^2).
 double lw_chance(double mean, double error, double spread);
 

@@ -66,23 +66,25 @@ typedef lw_ride_sum lw_ride_sums[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];
 
 // A block of rides: one stretch of gusts and waves, which all pins meet.
 typedef struct lw_block {
-    lw_ride_sums as_is;  // boat, sailor and judged numbers as given
-    lw_ride_sums drawn;  // drawn within their errors (draw.h), a draw for each block
+    lw_ride_sums as_is;                  // boat, sailor and judged numbers as given
+    lw_ride_sums drawn[LW_BLOCK_DRAWS];  // drawn within their errors (draw.h)
 } lw_block;
 
 // How much is ridden. All pins and courses of a block and a wind have the same gusts and waves.
 typedef struct lw_effort {
-    double seconds;  // [s] each ride
-    bool rides_all;  // each block in every wind; else all in the day's own, half in each other,
-                     // and drawn in the day's own alone
-    size_t more;     // rides more in the day's wind, of pins that are not told apart
+    double seconds;       // [s] each ride
+    double drawn;         // [s] each ride of a draw, in the day's own wind and some others
+    bool rides_all;       // each block in every wind; else all in the day's own, half in each other
+    size_t more;          // rides more in the day's wind, of pins that are not told apart
     uint64_t first_seed;  // rides have seeds from this on
 } lw_effort;
 
 lw_effort lw_effort_usual(void);     // of a ranking
 lw_effort lw_effort_thorough(void);  // of hold or stop, and of the swims in every wind
 
-// One set-up on the day. A wind of 0: there is none.
+// One set-up on the day. Times, flying and swims are expected over gusts and over what is not known
+// of boat, sailor and judged numbers: who does not know his boat to half a degree must reckon with
+// more swims than the boat as measured has. A wind of 0: there is none.
 typedef struct lw_prospect {
     double seconds;       // [s]   expected round the course, swims counted; 0: cannot be sailed
     double flying;        // [-]   share of the time under way, in rides
@@ -117,8 +119,8 @@ typedef struct lw_placing {
     bool flies;          // on some leg
     bool could_fly;      // rides flew, but on the hull she does better on every leg
     double behind;       // [s]  the place before, as the aim counts seconds; 0 where it does not
-    double error;        // [s]  standard error of that, by rides
-    double spread;       // [s]  by what is not known of boat, sailor and judged numbers
+    double error;        // [s]  standard error of that, by the number of rides
+    double spread;       // [s]  of one boat and sailor, by what is not known of them
     double chance;       // [-]  that it is behind, over both; 0: not weighed
     bool is_close;       // behind by less than LW_CLOSE errors
     bool flies_in_lull, flies_in_mean, flies_in_puff;  // steady flight on every leg in that wind
@@ -152,14 +154,15 @@ typedef struct lw_outlook {
     lw_range ranges[LW_PINS_MOST][LW_COURSES_MOST];
     lw_weather weather;
     lw_ride_plan plans[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];    // once they are asked for
+    lw_wishes wishes[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];      // theirs
     signed char has_plan[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];  // 1; -1: she never flies
     lw_block blocks[LW_BLOCKS];
-    lw_ride_sums more[LW_BLOCKS];                                  // rides as is, again
-    bool is_done[LW_PINS_MOST * LW_COURSES_MOST + 2 * LW_BLOCKS];  // by step
-    bool is_decided, rides_more[LW_PINS_MOST];                     // which pins ride again
-    lw_ride_sums sums[LW_SETS];                                    // as is
-    double rate[LW_SETS + 1][LW_PINS_MOST][LW_COURSES_MOST][LW_RIDE_WINDS];  // of swims, fitted
-        // [1/s]: of each set; and last, of the rides drawn
+    lw_ride_sums more[LW_BLOCKS];                                           // rides as is, again
+    bool is_done[LW_PINS_MOST * LW_COURSES_MOST + 2 * LW_BLOCKS];           // by step
+    bool is_decided, rides_more[LW_PINS_MOST];                              // which pins ride again
+    lw_ride_sums sums[LW_SETS];                                             // as is
+    double rate[2][LW_SETS][LW_PINS_MOST][LW_COURSES_MOST][LW_RIDE_WINDS];  // [1/s] of swims,
+        // fitted: of each set as is, and of its draws
     lw_swims swims[LW_PINS_MOST][LW_COURSES_MOST];  // of all blocks
     double pace[LW_PINS_MOST][LW_COURSES_MOST];  // factor on speeds, for a boat a little different
 } lw_outlook;
@@ -219,15 +222,17 @@ bool lw_outlook_hold_ends_by_rides(const lw_outlook *outlook, size_t pin, size_t
 // --- what is expected
 
 // Whose rides: of a set of blocks, as is, with swims from the curves fitted to them; or of one
-// block alone, as is or drawn, with its swims drawn towards those curves. From block to block rates
-// go as a gamma variable with a deviation of its mean m [judged]; after n swims in a time T
+// draw, or as is beside it, in its block and its winds; with swims drawn towards those curves. From
+// draw to draw rates go as a gamma variable with a deviation of its mean m [judged]; after n swims
+// in a time T
 //
 //     m (n + 1) / (m T + 1)
 //
 // is expected: what a few minutes happened to see does not count for a draw's own.
 typedef struct lw_source {
-    enum { LW_OF_SET, LW_OF_BLOCK, LW_OF_DRAW } kind;
-    size_t number;
+    enum { LW_OF_SET, LW_OF_DRAW, LW_BESIDE_DRAW } kind;
+    size_t set;     // whose curves tell the swims
+    size_t number;  // of a draw
     bool for_time;  // where time decides she is sailed on the hull if that is the faster
 } lw_source;
 

@@ -5,6 +5,7 @@
 #define LW_DRAW_H
 
 #include "lullwise/boat.h"
+#include "lullwise/chance.h"
 #include "lullwise/motion.h"
 
 // What rides take from judgement, each as a factor on its preset; its row has the error.
@@ -28,6 +29,8 @@ lw_judged lw_judged_preset(void);  // all 1
 void lw_judged_put_parameters(const lw_judged *judged, lw_ride_parameters *parameters);
 void lw_judged_put_pilot(const lw_judged *judged, lw_pilot *pilot);
 
+#define LW_DRAW_PAIRS (LW_DRAWS / 2)
+
 // One draw. Each quantity of boat and sailor that has an error is moved by it times a normal
 // number, and so is each judged factor; pins each on their own.
 typedef struct lw_draw {
@@ -37,8 +40,10 @@ typedef struct lw_draw {
 } lw_draw;
 
 // Draws come in pairs, 2 k and 2 k + 1, that move everything the same way and the opposite way, so
-// that they even out to what was measured. Normal numbers are held within 2.5; values within their
-// ranges. A pair of which a boat contradicts itself is moved by half as much, and so on.
+// that they even out to what was measured. LW_DRAW_PAIRS pairs are a Latin hypercube [mckay-1979]:
+// of as many parts of a half normal, alike in probability, each quantity meets every one once.
+// Values are held within their ranges. A pair of which a boat contradicts itself is moved by half
+// as much, and so on.
 //
 // Leaves out   errors of the day: what is asked is asked of its wind and water.
 void lw_draw_of(const lw_boat *boat, const lw_person *person, unsigned number, lw_draw *draw);

@@ -15,11 +15,11 @@ typedef double lw_way[LW_HOLD_POINTS];
 typedef struct lw_pace {
     lw_way seconds[LW_SETS];  // [s/m] by each set of blocks, swims counted at the day's cost of one
     lw_way swims[LW_SETS];    // [1/m]
-    lw_way as_is[LW_BLOCKS], drawn[LW_BLOCKS];  // [s/m] by each block alone
-    lw_way unseen;  // [1/m] swims that did not happen yet, and still may
-    double swim;    // [s]   what the day counts for one
-    lw_way flying;  // [-]   share of the time under way, of all blocks
-    bool is_stuck;  // somewhere less than a knot is made good
+    lw_way moved[LW_DRAWS];   // [s/m] what each draw changes of it
+    lw_way unseen;            // [1/m] swims that did not happen yet, and still may
+    double swim;              // [s]   what the day counts for one
+    lw_way flying;            // [-]   share of the time under way, of all blocks
+    bool is_stuck;            // somewhere less than a knot is made good
 } lw_pace;
 
 // Pace of a pin round the outlook's course, its legs in their proportion all the way, while the
