@@ -12,9 +12,10 @@
 
 #define STEPS_MOST 60              // of Newton's, from a start of its own
 #define WALK_MOST  25              // from a root nearby
-#define FIRST_STEP (1.0 * LW_DEG)  // on the way from another angle
+#define FIRST_STEP (3.1 * LW_DEG)  // on the way from another angle: one for the rows of a polar
 #define LAST_STEP  (0.12 * LW_DEG)
-#define OTHERS     4  // angles to begin from, either way
+#define OTHERS     4               // angles to begin from, either way
+#define APART      (1.0 * LW_DEG)  // of these
 
 lw_layer_conditions lw_layer_free(double reynolds, double alpha)
 {
@@ -65,7 +66,7 @@ static bool find(search *s, const lw_layer_conditions *at)
     const double inwards = at->alpha > 0.0 ? -1.0 : 1.0;
     for (int k = 1; k <= 2 * OTHERS; k++) {
         lw_layer_conditions other = *at;
-        other.alpha += (k % 2 ? inwards : -inwards) * ((k + 1) / 2) * FIRST_STEP;
+        other.alpha += (k % 2 ? inwards : -inwards) * ((k + 1) / 2) * APART;
         if (seek(s, &other, true) && walk(s, at, other.alpha)) return true;
     }
     return false;

@@ -17,9 +17,10 @@ typedef struct seen {
 
 LW_INLINE seen seen_at(double log_reynolds, const lw_layer_place *p, double least_shape)
 {
-    const double log_R = fmax(log_reynolds + p->log_speed + p->log_theta, 0.0);
+    const double free_R = log_reynolds + p->log_speed + p->log_theta;
+    const double log_R = fmax(free_R, 0.0), on = free_R > 0.0 ? 1.0 : 0.0;
     const lw_four exps = lw_four_exp((lw_four){p->log_theta, -log_R, 0.0, 0.0});
-    const lw_four by_log_R = {1.0, 0.0, 1.0, 0.0};
+    const lw_four by_log_R = {on, 0.0, on, 0.0};
     return (seen){.theta = exps[0],
                   .H = {fmax(p->shape, least_shape), {0.0, 1.0, 0.0, 0.0}},
                   .log_R = {log_R, by_log_R},

@@ -12,6 +12,8 @@
 #define PART_LEAST  0.2   // of a step that is taken of all stations alike
 #define NOSE_MOST   4     // nodes that the stagnation point may pass in a step
 #define GROWTH_MOST 4.0   // of the sum of squares in a step
+#define PASSED_MOST 50.0  // of that sum where the stagnation point has passed a node
+#define PASSES_MOST 3     // in a search: else it may pass a node to and fro without end
 #define SHORTER     0.4   // than a step that was not sound
 #define TRIES       6
 #define TURN_MOST   20.0  // lengths of two panels that transition may move in a step
@@ -126,7 +128,15 @@ static bool look(lw_system *s, int nose)
     return s->sum < 1e20;
 }
 
-// Newton's step, shortened until what is left does not grow much.
+// Whether what is left does not grow much. Where the stagnation point has passed a node, other
+// equations hold beside it: what is left of those compares with nothing before, and soon goes.
+static bool is_sound(lw_system *s, double before, int nose)
+{
+    if (s->sum < GROWTH_MOST * before + 1e-3) return true;
+    return s->nose != nose && s->passes++ < PASSES_MOST && s->sum < PASSED_MOST;
+}
+
+// Newton's step, shortened until it is sound.
 static bool step(lw_system *s)
 {
     lw_layer *l = s->layer;
@@ -141,7 +151,7 @@ static bool step(lw_system *s)
         l->state = old;
         s->side[0] = side[0], s->side[1] = side[1];
         take(s, excess, ease * part, ease);
-        if (look(s, nose) && s->sum < GROWTH_MOST * before + 1e-3) return true;
+        if (look(s, nose) && is_sound(s, before, nose)) return true;
     }
     return s->sum < 1e6;
 }
@@ -149,6 +159,7 @@ static bool step(lw_system *s)
 lw_sought lw_newton(lw_system *s, int steps_most)
 {
     lw_sought sought = {.left = 1e30};
+    s->passes = 0;
     if (!lw_system_flow(s) || !look(s, s->nose)) return sought;
     for (; sought.steps < steps_most; sought.steps++) {
         sought.left = s->left;

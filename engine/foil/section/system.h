@@ -41,6 +41,7 @@ typedef struct lw_system {
     double log_reynolds;
     double undisturbed[LW_FLOW_NODES];
     int nose;       // the node before the stagnation point
+    int passes;     // steps of a search in which it passed a node
     double origin;  // s of the stagnation point
     lw_side side[2];
     lw_station station[LW_FLOW_NODES];  // by node
