@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "choice/lap.h"
 #include "test/practice_rides.h"
 
 static size_t place_of(const lw_choice *choice, size_t pin)
@@ -322,6 +323,18 @@ static bool fact_16(void)
     return all_held(before);
 }
 
+// Chance of so many seconds without a swim, over what is not known: of each draw by its own swims.
+static double chance_of_none(const lw_outlook *outlook, size_t pin, double seconds)
+{
+    double sum = 0.0;
+    for (size_t d = 0; d < LW_DRAWS; d++) {
+        const lw_source draw = {.kind = LW_OF_DRAW, .number = d, .for_time = true};
+        const lw_lap lap = lw_lap_of(outlook, draw, pin, outlook->gusts.mean);
+        sum += exp(-lap.swims * seconds / lap.seconds);
+    }
+    return sum / LW_DRAWS;
+}
+
 // Fifteen to twenty minutes on the foils with the pin for the day.
 static bool fact_17(void)
 {
@@ -330,8 +343,8 @@ static bool fact_17(void)
     for (double lull = 9.0; lull <= 15.0; lull += 3.0) {
         char fact[64];
         prepare(&outlook, 79.0, lull, lull + 2.0, lull + 4.5);
-        const lw_prospect p = lw_choice_of(&outlook, LW_AIM_RACE, 0.0).places[0].prospect;
-        const double none = exp(-p.swims * 17.5 * 60.0 / p.seconds);
+        const size_t first = lw_choice_of(&outlook, LW_AIM_RACE, 0.0).places[0].pin;
+        const double none = chance_of_none(&outlook, first, 17.5 * 60.0);
         snprintf(fact, sizeof fact, "%s of 10 races in lulls of %.0f kn without a swim",
                  lull == 9.0 ? "17" : "  ", lull);
         row(fact, 7.5, 10.0 * none, 2.5, true);

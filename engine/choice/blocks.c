@@ -298,9 +298,15 @@ static lw_ride_sum ridden_in(const lw_outlook *outlook, size_t block, size_t k, 
     return sum;
 }
 
+// Of a draw, for the curves of all: one that swims so often that nobody would fly her (lap.c) counts
+// as just so, for how much more often says nothing of the others.
 static lw_ride_sum drawn_in(const lw_outlook *outlook, size_t draw, size_t k, size_t pin, size_t c)
 {
-    return outlook->blocks[draw / LW_BLOCK_DRAWS].drawn[draw % LW_BLOCK_DRAWS][k][pin][c];
+    const lw_block *block = &outlook->blocks[draw / LW_BLOCK_DRAWS];
+    lw_ride_sum sum = block->drawn[draw % LW_BLOCK_DRAWS][k][pin][c];
+    const double costs = outlook->cost.swim + outlook->relaunch[pin];
+    sum.swims = fmin(sum.swims, 1.0 + sum.seconds / fmax(costs, 1.0));
+    return sum;
 }
 
 #define COUNTS (LW_PINS_MOST * LW_RIDE_WINDS * LW_DRAWS)
