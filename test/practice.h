@@ -25,15 +25,28 @@ enum { P4, P3, P2, P1 };  // as indices of the demo boat's pins
 static lw_outlook usual, uneven, gentle;
 static int held, missed;
 
-static void prepare(lw_outlook *outlook, double mass, double lull, double mean, double puff)
+// With rides of drawn boats as long as `drawn` [s].
+static void prepare_drawn(lw_outlook *outlook, double mass, const double wind[3], double drawn)
 {
+    size_t done = 0, steps;
     lw_person person = demo.sailor.person;
     lw_day then = demo.day;
     person.mass = mass - person.gear;
-    then.wind.lull = lull * LW_KN;
-    then.wind.mean = mean * LW_KN;
-    then.wind.puff = puff * LW_KN;
-    lw_outlook_prepare(outlook, &demo.boat, &demo.sections, &person, &then);
+    then.wind.lull = wind[0] * LW_KN;
+    then.wind.mean = wind[1] * LW_KN;
+    then.wind.puff = wind[2] * LW_KN;
+    lw_outlook_begin(outlook, &demo.boat, &demo.sections, &person, &then);
+    outlook->effort.drawn = drawn;
+    while (done < (steps = lw_outlook_steps(outlook))) {
+        while (done < steps) lw_outlook_step(outlook, done++);
+    }
+    lw_outlook_end(outlook);
+}
+
+static void prepare(lw_outlook *outlook, double mass, double lull, double mean, double puff)
+{
+    const double wind[3] = {lull, mean, puff};
+    prepare_drawn(outlook, mass, wind, lw_effort_usual().drawn);
 }
 
 static void row(const char *fact, double trade, double model, double allowed, bool direction)
