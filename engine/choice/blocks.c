@@ -298,8 +298,8 @@ static lw_ride_sum ridden_in(const lw_outlook *outlook, size_t block, size_t k, 
     return sum;
 }
 
-// Of a draw, for the curves of all: one that swims so often that nobody would fly her (lap.c) counts
-// as just so, for how much more often says nothing of the others.
+// Of a draw, for the curves of all: one that swims so often that nobody would fly her (lap.c)
+// counts as just so, for how much more often says nothing of the others.
 static lw_ride_sum drawn_in(const lw_outlook *outlook, size_t draw, size_t k, size_t pin, size_t c)
 {
     const lw_block *block = &outlook->blocks[draw / LW_BLOCK_DRAWS];
