@@ -9,8 +9,6 @@
 static const lw_question *const list[] = {LW_QUESTION_LIST(LW_AS_ENTRY) NULL};
 #define QUESTION_COUNT (sizeof list / sizeof list[0] - 1)
 
-bool lw_always_apart(const void *it) { return it != NULL; }
-
 const lw_question *lw_question_at(size_t i) { return i < QUESTION_COUNT ? list[i] : NULL; }
 
 const lw_question *lw_question_named(const char *name)

@@ -25,9 +25,9 @@ int main(void)
     lw_sections_prepare(&sections, &boat, &room);
     lw_craft_prepare(&craft, &boat, &sections, &sailor.person, &medium);
 
-    // A flight 50 degrees from the wind with the bow level: what follows is sought.
+    // A flight 60 degrees from the wind with the bow level: what follows is sought.
     const lw_setup setup = lw_craft_setup(&craft, &boat, 0);
-    const lw_ask ask = lw_ask_of(&craft, &setup, 12.0 * LW_KN, 50.0 * LW_DEG);
+    const lw_ask ask = lw_ask_of(&craft, &setup, 12.0 * LW_KN, 60.0 * LW_DEG);
     lw_answer answer;
     lw_balance(&craft, &ask, &answer, 1);
 

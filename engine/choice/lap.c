@@ -162,6 +162,7 @@ lw_lap lw_lap_expected(const lw_outlook *outlook, lw_source of, size_t pin, doub
     const size_t left_out = of.set - 1;  // a block
     lw_lap drawn = {0}, beside = {0}, lap = as_is;
     double draws = 0.0;
+    if (as_is.flown <= 0.0) return as_is;  // nobody flies her, as far as she is known
     for (size_t d = 0; d < LW_DRAWS; d++) {
         lw_source one = {LW_OF_DRAW, of.set, d, of.for_time}, by = one;
         by.kind = LW_BESIDE_DRAW;
@@ -174,7 +175,7 @@ lw_lap lw_lap_expected(const lw_outlook *outlook, lw_source of, size_t pin, doub
     const double more_flown = share_flown(&drawn) - share_flown(&beside);
     const double share = fmin(fmax(share_flown(&as_is) + more_flown, 0.0), 1.0);
     lap.under_way *= drawn.under_way / beside.under_way;
-    lap.flown = as_is.flown > 0.0 ? share * lap.under_way : 0.0;
+    lap.flown = share * lap.under_way;
     lap.on_hull = lap.under_way - lap.flown;
     lap.swims = fmax(as_is.swims + (drawn.swims - beside.swims) / draws, 0.0);
     lap.swimming = fmax(as_is.swimming + (drawn.swimming - beside.swimming) / draws, 0.0);

@@ -24,8 +24,8 @@ lw_layer_conditions lw_layer_free(double reynolds, double alpha)
 
 // A search under way.
 typedef struct search {
-    lw_layer *layer;
     lw_system system;
+    lw_layer *layer;
     lw_layer_load load;
 } search;
 
@@ -66,7 +66,8 @@ static bool find(search *s, const lw_layer_conditions *at)
     const double inwards = at->alpha > 0.0 ? -1.0 : 1.0;
     for (int k = 1; k <= 2 * OTHERS; k++) {
         lw_layer_conditions other = *at;
-        other.alpha += (k % 2 ? inwards : -inwards) * ((k + 1) / 2) * APART;
+        const int steps = (k + 1) / 2;
+        other.alpha += (k % 2 ? inwards : -inwards) * steps * APART;
         if (seek(s, &other, true) && walk(s, at, other.alpha)) return true;
     }
     return false;

@@ -198,13 +198,11 @@ static lw_profile_status named_of(const char *designation, named *n)
     lw_profile_status status = LW_PROFILE_UNKNOWN;
     if (is_six(text, digits)) {
         status = six_of(text + 1, n);
-    } else if (strncmp(text, "16-", 3) == 0) {
+    } else if (strncmp(text, "16-", 3) == 0 || (digits == 4 && text[4] == '-')) {
         return LW_PROFILE_MODIFIED;
     } else if (text[digits] == '\0') {
         if (digits == 4) status = four_of(text, n);
         if (digits == 5) status = five_of(text, n);
-    } else if (digits == 4 && text[4] == '-') {
-        return LW_PROFILE_MODIFIED;
     }
     if (status != LW_PROFILE_OK) return status;
     return n->t >= 0.01 && n->t <= 0.24 ? LW_PROFILE_OK : LW_PROFILE_UNKNOWN;

@@ -144,7 +144,7 @@ static bool step(lw_system *s)
     const lw_side side[2] = {s->side[0], s->side[1]};
     const double before = s->sum;
     const int nose = s->nose;
-    double excess[LW_FLOW_NODES];
+    double excess[LW_FLOW_NODES] = {1.0};
     const double part = fmax(1.0 / excesses(s, excess), PART_LEAST);
     double ease = 1.0;
     for (int turn = 0; turn < TRIES; turn++, ease *= SHORTER) {

@@ -157,8 +157,11 @@ lw_turn lw_turn_at(const lw_system *s, lw_side *side, int k, double trip)
     const bool is_early = turn.part <= 1.0 && turn.part < early;
     const bool is_late = turn.part > late && late <= 1.0;
     side->is_held = side->is_held || is_early || is_late;
-    if (is_early) return (lw_turn){.part = early > 1.0 ? 2.0 : early};
-    return is_late ? (lw_turn){.part = fmax(late, 0.0)} : turn;
+    if (is_early)
+        turn = (lw_turn){.part = early > 1.0 ? 2.0 : early};
+    else if (is_late)
+        turn = (lw_turn){.part = fmax(late, 0.0)};
+    return turn;
 }
 
 // A station that was of the other kind: turbulent, it begins with the stress of a layer that turns

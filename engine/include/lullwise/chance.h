@@ -11,8 +11,8 @@
 // Blocks of rides: each with its own gusts and waves, and its own draws of boat, sailor and judged
 // numbers (draw.h). Sets of them: set 0 has all; set b leaves out block b - 1.
 #define LW_BLOCKS      8
-#define LW_BLOCK_DRAWS 4
-#define LW_DRAWS       (LW_BLOCKS * LW_BLOCK_DRAWS)
+#define LW_DRAWS       32
+#define LW_BLOCK_DRAWS (LW_DRAWS / LW_BLOCKS)
 #define LW_SETS        (LW_BLOCKS + 1)
 
 // Standard error of what was worked out from all blocks, from what comes out with each left out:

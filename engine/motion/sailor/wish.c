@@ -242,7 +242,7 @@ lw_wishes lw_wishes_again(const lw_craft *craft, const lw_ask *ask, const lw_ans
         it->place = ask->place;
         it->heel = fmin(it->heel, craft->most_heel);
     }
-    lw_balance(craft, &wishes.ask[first], &wishes.answer[first], (size_t)(last - first + 1));
+    lw_balance(craft, &wishes.ask[first], &wishes.answer[first], (size_t)last + 1 - (size_t)first);
     keep_flying(&wishes);
     const bounds b = bounds_about(craft, &held, answer);
     seek_again(&b, &wishes);
