@@ -20,6 +20,9 @@ bool lw_learned_put(lw_inputs *inputs, const lw_options *options, lw_faults *fau
 // Whether it was learned of this boat, measured as she is.
 bool lw_learned_is_of(const lw_learned_boat *learned, const lw_boat *boat);
 
+// A cell of a table: a value in SI, as its row shows it, behind a sign.
+void lw_learned_tell_value(lw_teller *teller, const lw_quantity *row, double si, const char *sign);
+
 // What was learned with its errors, told where it is taken from its file.
 typedef struct lw_learned_told {
     const lw_learned_boat *learned;

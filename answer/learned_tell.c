@@ -4,7 +4,7 @@
 #include "answer/learned.h"
 #include "answer/words/number_text.h"
 
-static void tell_shown(lw_teller *t, const lw_quantity *row, double si, const char *sign)
+void lw_learned_tell_value(lw_teller *t, const lw_quantity *row, double si, const char *sign)
 {
     char number[LW_CELL_LENGTH], text[LW_CELL_LENGTH];
     const double shown = si / lw_unit_in_si(row->unit);
@@ -26,8 +26,8 @@ static void tell_values(const lw_learned_boat *learned, lw_teller *t)
         const lw_quantity *row = &lw_hidden_table.rows[k];
         lw_tell_row(t);
         lw_tell_text(t, NULL, row->key);
-        tell_shown(t, row, lw_quantity_value(row, &learned->values), "");
-        tell_shown(t, row, lw_quantity_value(row, &learned->errors), "± ");
+        lw_learned_tell_value(t, row, lw_quantity_value(row, &learned->values), "");
+        lw_learned_tell_value(t, row, lw_quantity_value(row, &learned->errors), "± ");
         lw_tell_text(t, NULL, row->doc);
     }
     lw_tell_end(t);

@@ -1,18 +1,14 @@
 // work.c - a question worked out in its steps, on all cores where they stand apart.
 // SPDX-License-Identifier: MIT
 
-#define _POSIX_C_SOURCE 200809L
-
 #include "command/work.h"
 
 #include <pthread.h>
 #include <stdatomic.h>
-#include <unistd.h>
 
 #include "command/terminal/progress.h"
 #include "command/terminal/stop.h"
-
-#define THREADS_MOST 256
+#include "sweep/crew.h"
 
 // The steps that there are by now.
 typedef struct lap {
@@ -38,8 +34,7 @@ static void *do_steps(void *data)
 static size_t thread_count(const lap *own)
 {
     const size_t steps = own->end - own->next;
-    const long cores = sysconf(_SC_NPROCESSORS_ONLN);
-    const size_t most = cores < 1 ? 1 : cores > THREADS_MOST ? THREADS_MOST : (size_t)cores;
+    const size_t most = lw_crew_cores();
     const bool are_apart = own->question->are_apart && own->question->are_apart(own->it);
     if (!are_apart) return 1;
     return steps < most ? steps : most;
@@ -48,7 +43,7 @@ static size_t thread_count(const lap *own)
 // This thread works too, and alone where no other can be had.
 static void do_lap(lap *own)
 {
-    pthread_t threads[THREADS_MOST];
+    pthread_t threads[LW_CREW_MOST];
     const size_t others = thread_count(own) - 1;
     size_t started = 0;
     while (started < others && pthread_create(&threads[started], NULL, do_steps, own) == 0)

@@ -16,18 +16,14 @@ static void add_truth(lw_sweep_worker *worker, bool is_so)
 
 // --- the ranking of a day
 
-static void begin_outlook(lw_sweep_worker *worker, const lw_day *day, bool is_thorough)
+static void work_out_outlook(lw_sweep_worker *worker, const lw_day *day, bool is_thorough)
 {
     const lw_inputs *inputs = &worker->inputs;
     lw_outlook *outlook = &worker->outlook;
-    size_t done = 0, steps;
     lw_outlook_begin(outlook, &inputs->boat, worker->sections, &inputs->sailor.person, day);
     if (is_thorough) outlook->effort = lw_effort_thorough();
     outlook->effort.first_seed = (uint64_t)worker->sweep->seed;
-    for (; done < (steps = lw_outlook_steps(outlook)); done = steps) {
-        for (size_t k = done; k < steps; k++) lw_outlook_step(outlook, k);
-    }
-    lw_outlook_end(outlook);
+    lw_outlook_work_out(outlook);
 }
 
 static const char *outcome_of(const lw_placing *place)
@@ -57,7 +53,7 @@ static void add_place(lw_sweep_worker *worker, const lw_choice *choice, size_t i
 
 static void work_choice(lw_sweep_worker *worker)
 {
-    begin_outlook(worker, &worker->inputs.day, false);
+    work_out_outlook(worker, &worker->inputs.day, false);
     const lw_choice choice = lw_choice_of(&worker->outlook, worker->outlook.aim, 0.0);
     for (size_t i = 0; i < choice.count; i++) {
         const char *label = worker->inputs.boat.pins[choice.places[i].pin].label;
@@ -156,7 +152,7 @@ static void work_swims(lw_sweep_worker *worker)
     size_t first, count;
     const lw_day day = lw_day_of_courses(&worker->inputs.day);
     lw_sweep_pins(worker, &first, &count);
-    begin_outlook(worker, &day, true);
+    work_out_outlook(worker, &day, true);
     for (size_t pin = first; pin < first + count; pin++) {
         for (int course = 0; course < LW_COURSE_COUNT; course++) add_swims(worker, pin, course);
     }

@@ -28,7 +28,6 @@ static int held, missed;
 // With rides of drawn boats as long as `drawn` [s].
 static void prepare_drawn(lw_outlook *outlook, double mass, const double wind[3], double drawn)
 {
-    size_t done = 0, steps;
     lw_person person = demo.sailor.person;
     lw_day then = demo.day;
     person.mass = mass - person.gear;
@@ -37,10 +36,7 @@ static void prepare_drawn(lw_outlook *outlook, double mass, const double wind[3]
     then.wind.puff = wind[2] * LW_KN;
     lw_outlook_begin(outlook, &demo.boat, &demo.sections, &person, &then);
     outlook->effort.drawn = drawn;
-    while (done < (steps = lw_outlook_steps(outlook))) {
-        while (done < steps) lw_outlook_step(outlook, done++);
-    }
-    lw_outlook_end(outlook);
+    lw_outlook_work_out(outlook);
 }
 
 static void prepare(lw_outlook *outlook, double mass, double lull, double mean, double puff)

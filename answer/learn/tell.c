@@ -4,7 +4,7 @@
 #include <math.h>
 
 #include "answer/learn/learn.h"
-#include "answer/words/number_text.h"
+#include "answer/learned.h"
 #include "records/source_text.h"
 
 // As people say them, in the order of the table.
@@ -35,20 +35,6 @@ static void tell_head(const lw_taking *t, lw_teller *teller)
 
 // --- values
 
-static void show(char text[LW_CELL_LENGTH], const lw_quantity *row, double value, const char *sign)
-{
-    char number[LW_CELL_LENGTH];
-    lw_cell_number(number, value / lw_unit_in_si(row->unit), row->decimals, false);
-    lw_text_fit(text, LW_CELL_LENGTH, "%s%s%s", sign, number, lw_unit_behind(row->unit));
-}
-
-static void tell_shown(lw_teller *teller, const lw_quantity *row, double si, const char *sign)
-{
-    char text[LW_CELL_LENGTH];
-    show(text, row, si, sign);
-    lw_tell_number_as(teller, NULL, si / lw_unit_in_si(row->unit), text);
-}
-
 static void tell_values(const lw_taking *t, lw_teller *teller)
 {
     static const lw_item columns[] = {
@@ -67,10 +53,10 @@ static void tell_values(const lw_taking *t, lw_teller *teller)
         const lw_quantity *row = &lw_hidden_table.rows[k];
         lw_tell_row(teller);
         lw_tell_text(teller, NULL, row->key);
-        tell_shown(teller, row, lw_quantity_value(row, &t->learned.values), "");
-        tell_shown(teller, row, lw_quantity_value(row, &t->learned.errors), "± ");
-        tell_shown(teller, row, lw_quantity_value(row, &l->before), "");
-        tell_shown(teller, row, lw_quantity_value(row, &l->errors), "± ");
+        lw_learned_tell_value(teller, row, lw_quantity_value(row, &t->learned.values), "");
+        lw_learned_tell_value(teller, row, lw_quantity_value(row, &t->learned.errors), "± ");
+        lw_learned_tell_value(teller, row, lw_quantity_value(row, &l->before), "");
+        lw_learned_tell_value(teller, row, lw_quantity_value(row, &l->errors), "± ");
         lw_tell_text(teller, NULL, lw_unit_sign(row->unit));
         lw_tell_text(teller, NULL, names[k]);
     }
@@ -121,8 +107,8 @@ static void tell_left_out(const lw_taking *t, lw_teller *teller)
             lw_tell_number(teller, NULL, NAN);
             lw_tell_number(teller, NULL, NAN);
         } else {
-            tell_shown(teller, &row, t->left_out.as_measured[kind], "");
-            tell_shown(teller, &row, t->left_out.learned[kind], "");
+            lw_learned_tell_value(teller, &row, t->left_out.as_measured[kind], "");
+            lw_learned_tell_value(teller, &row, t->left_out.learned[kind], "");
         }
         lw_tell_text(teller, NULL, lw_unit_sign(row.unit));
     }

@@ -214,13 +214,18 @@ void lw_outlook_take(lw_outlook *outlook, size_t step, const lw_outlook_part *fr
 
 void lw_outlook_end(lw_outlook *outlook) { lw_blocks_sum(outlook); }
 
-void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
-                        const lw_person *person, const lw_day *day)
+void lw_outlook_work_out(lw_outlook *outlook)
 {
     size_t done = 0, steps;
-    lw_outlook_begin(outlook, boat, sections, person, day);
     while (done < (steps = lw_outlook_steps(outlook))) {
         while (done < steps) lw_outlook_step(outlook, done++);
     }
     lw_outlook_end(outlook);
+}
+
+void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
+                        const lw_person *person, const lw_day *day)
+{
+    lw_outlook_begin(outlook, boat, sections, person, day);
+    lw_outlook_work_out(outlook);
 }

@@ -187,6 +187,7 @@ size_t lw_outlook_steps(lw_outlook *outlook);
 bool lw_outlook_is_whole(lw_outlook *outlook);  // all steps that there will be are done
 void lw_outlook_step(lw_outlook *outlook, size_t step);
 void lw_outlook_end(lw_outlook *outlook);
+void lw_outlook_work_out(lw_outlook *outlook);  // all steps of one that has begun, and its end
 
 // Begun again: what steps worked out is forgotten.
 void lw_outlook_forget(lw_outlook *outlook);
