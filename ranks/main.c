@@ -22,6 +22,7 @@
 
 #define ROOT     0
 #define PATIENCE 30.0  // [s] a machine that is merely busy is not silent for so long  [judged]
+#define FAREWELL 10    // [s] for all ranks to end together  [judged]
 
 // What the root says before anybody works: go on, or end with this.
 #define GO_ON (-1)
@@ -120,6 +121,24 @@ static int keep(pid_t worker)
     return WIFEXITED(status) ? WEXITSTATUS(status) : LW_EXIT_NO_ANSWER;
 }
 
+static volatile sig_atomic_t ended_with;
+
+static void leave(int number)
+{
+    (void)number;
+    _exit(ended_with);
+}
+
+// A rank that died after its last word would be waited for without end.
+static void finalize(int ended)
+{
+    ended_with = ended;
+    signal(SIGALRM, leave);
+    alarm(FAREWELL);
+    MPI_Finalize();
+    alarm(0);
+}
+
 static int work(int count, char **words)
 {
     int rank, threads;
@@ -134,7 +153,7 @@ static int work(int count, char **words)
     const int ended = run(count, words, rank, &plan, &may_finalize);
     fflush(NULL);
     if (!may_finalize) _exit(ended);
-    MPI_Finalize();
+    finalize(ended);
     return ended;
 }
 

@@ -14,7 +14,7 @@ folder=$(mktemp -d)
 trap 'rm -rf "$folder"' EXIT
 cd "$folder"
 ask=(--boat "$demo/heron.yaml" --sailor "$demo/light.yaml" --day "$demo/breeze.yaml"
-     --ask balance --pin B --over wind.mean=10:16:3kn --draws 12)
+     --ask balance --pin B --over wind.mean=10:16:3kn)
 fail() { echo "ranks: $*"; cat said 2>/dev/null; exit 1; }
 same() { cmp -s one.csv "$1" || fail "$2: another table"; }
 lines() { cat "$1" 2>/dev/null | wc -l; }
@@ -31,14 +31,20 @@ workers() {
 # Waits until so many points are kept.
 await() { for _ in $(seq 1500); do [ "$(lines "$1")" -gt "$2" ] && return; sleep 0.02; done; fail "$1: too slow"; }
 
-"$lullwise" sweep "${ask[@]}" --threads 1 -o one.csv
+# Work enough that a rank is killed in the midst of it, however quick the machine.
+for draws in 12 36 108 324; do
+    began=$(date +%s%N)
+    "$lullwise" sweep "${ask[@]}" --draws $draws --threads 1 --force -o one.csv
+    [ $(($(date +%s%N) - began)) -lt 8000000000 ] || break
+done
+ask+=(--draws $draws)
 for count in 1 2; do
     timeout 120 "$mpirun" -n $count "$ranks" "${ask[@]}" -o $count.csv >said 2>&1 || fail "$count ranks: ended $?"
     same $count.csv "$count ranks"
 done
 
 # One of three is killed: the others work out what it was at.
-timeout 120 "$mpirun" -disable-auto-cleanup -n 3 "$ranks" "${ask[@]}" --patience '5 s' -o "$folder/killed.csv" >said 2>&1 &
+timeout 120 "$mpirun" -disable-auto-cleanup -n 3 "$ranks" "${ask[@]}" --patience '2 s' -o "$folder/killed.csv" >said 2>&1 &
 await killed.csv.part 4
 kill -KILL $(workers killed.csv 2)
 wait %1 || true
