@@ -8,6 +8,7 @@
 
 #include "answer/asked.h"
 #include "command/command.h"
+#include "command/searched.h"
 #include "command/terminal/print.h"
 #include "command/terminal/progress.h"
 #include "command/terminal/stop.h"
@@ -22,9 +23,18 @@ static lw_exit refuse(const lw_options *options, lw_refusal *refusal)
     return LW_EXIT_WRONG_INPUT;
 }
 
-static bool next(void *store, size_t *point)
+static const struct timespec while_waiting = {.tv_nsec = 2000000};
+
+// Waits while a search has nothing to hand out until more points are there.
+static bool next(void *it, size_t *point)
 {
-    return !lw_stop_wanted() && lw_store_hand_out(store, point);
+    lw_store *store = it;
+    while (!lw_stop_wanted()) {
+        if (lw_store_hand_out(store, point)) return true;
+        if (!store->sweep->sought_count || lw_store_is_over(store)) return false;
+        nanosleep(&while_waiting, NULL);
+    }
+    return false;
 }
 
 static void done(void *store, size_t point, const char *lines)
@@ -33,12 +43,12 @@ static void done(void *store, size_t point, const char *lines)
 }
 
 // Until the threads have ended.
-static void show_progress(lw_crew *crew, const lw_store *store)
+static void show_progress(lw_crew *crew, lw_store *store)
 {
-    const struct timespec while_waiting = {.tv_nsec = 50000000};
+    const struct timespec a_moment = {.tv_nsec = 50000000};
     while (atomic_load(&crew->at_work) > 0) {
-        lw_progress("points of the table", store->done, store->sweep->points);
-        nanosleep(&while_waiting, NULL);
+        lw_progress("points of the table", store->done, lw_store_all(store));
+        nanosleep(&a_moment, NULL);
     }
     lw_progress_over();
 }
@@ -64,6 +74,7 @@ static lw_exit run_kept(const lw_sweep *sweep, size_t threads)
                       lw_options_has(options, "resume"), lw_options_has(options, "force"));
     lw_stop_watch();
     const bool is_whole = is_open && work(sweep, &store, threads);
+    if (is_whole) lw_searched_tell(&store);
     if (!is_whole) lw_print_complaint("sweep", "%s", store.why);
     lw_store_close(&store, is_whole);
     return is_whole ? LW_EXIT_FINE : is_open ? LW_EXIT_NO_ANSWER : LW_EXIT_WRONG_INPUT;
@@ -91,7 +102,10 @@ const lw_command lw_command_sweep = {
         "KEY=from:to:step, or values with semicolons between; boat, sailor and day as keys take "
         "files. A wind that is varied alone takes lull, mean and puff with it in proportion. "
         "--draws N adds N draws of boat and sailor within the errors of their tables. --ask is "
-        "choice (which it is without it), range, swims, flight or balance. With -o FILE a run "
+        "choice (which it is without it), range, swims, flight or balance. --best "
+        "KEY=from:to:step seeks hardware within bounds, over all these cases: what to buy first, "
+        "and what it costs elsewhere; it goes by the time of a choice, or the speed of a flight or "
+        "balance, and -o FILE then keeps what was tried. With -o FILE a run "
         "that was stopped or killed goes on with --resume; two axes can be drawn as a map with "
         "--svg. The same table to the bit, whatever the number of threads. Ends with 1 when it "
         "is not whole.",

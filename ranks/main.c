@@ -13,6 +13,7 @@
 #include "answer/asked.h"
 #include "command/command.h"
 #include "command/command_line.h"
+#include "command/searched.h"
 #include "command/terminal/print.h"
 #include "command/terminal/progress.h"
 #include "command/terminal/stop.h"
@@ -79,6 +80,7 @@ static int lead(lw_store *store, const lw_root_plan *plan, bool *may_finalize)
     lw_progress_over();
     if (!*may_finalize && !store->is_broken) lw_print_complaint("sweep", "%s", store->why);
     const bool is_whole = lw_sweep_finish(store);
+    if (is_whole) lw_searched_tell(store);
     if (!is_whole) lw_print_complaint("sweep", "%s", store->why);
     lw_store_close(store, is_whole);
     lw_root_dismiss(plan->ranks, *may_finalize);

@@ -96,7 +96,7 @@ static void give_up(root *r, int number, const char *why)
 static size_t chunk(const root *r)
 {
     size_t threads = r->plan->threads * (size_t)r->plan->ranks;
-    const size_t left = r->store->sweep->points - r->store->next;
+    const size_t left = lw_store_waiting(r->store);
     const size_t share = left / (CHUNKS_EACH * (threads ? threads : 1));
     return share < 1 ? 1 : share > LW_CHUNK_MOST ? LW_CHUNK_MOST : share;
 }
@@ -203,12 +203,7 @@ static bool close_root(root *r)
     return are_there;
 }
 
-static bool is_over(const root *r)
-{
-    const lw_store *store = r->store;
-    return store->done + store->gap_count >= store->sweep->points || store->is_broken ||
-           r->plan->wants_end();
-}
+static bool is_over(const root *r) { return lw_store_is_over(r->store) || r->plan->wants_end(); }
 
 bool lw_root_run(lw_store *store, const lw_root_plan *plan)
 {
@@ -222,7 +217,7 @@ bool lw_root_run(lw_store *store, const lw_root_plan *plan)
             hear(&r);
             look_after(&r);
             if (shown != store->done)
-                plan->progress("points of the table", shown = store->done, store->sweep->points);
+                plan->progress("points of the table", shown = store->done, lw_store_all(store));
             lw_message_pause();
         }
         pthread_mutex_lock(&r.lock);

@@ -22,7 +22,7 @@ static void work_out_outlook(lw_sweep_worker *worker, const lw_day *day, bool is
     lw_outlook *outlook = &worker->outlook;
     lw_outlook_begin(outlook, &inputs->boat, worker->sections, &inputs->sailor.person, day);
     if (is_thorough) outlook->effort = lw_effort_thorough();
-    outlook->effort.first_seed = (uint64_t)worker->sweep->seed;
+    outlook->effort.first_seed = (uint64_t)lw_sweep_seed(worker->sweep, worker->point);
     lw_outlook_work_out(outlook);
 }
 
@@ -63,6 +63,14 @@ static void work_choice(lw_sweep_worker *worker)
 }
 
 // clang-format off
+static const lw_sweep_worth least_time = {
+    .what = "expected time round the course",
+    .column = {"seconds", "seconds", "seconds"},
+    .sign = {-1.0, -1.0, -1.0},
+    .unit = LW_UNIT_S,
+    .has_rides = true,
+};
+
 const lw_sweep_answer lw_sweep_choice = {
     .name = "choice",
     .doc = "the pins ranked, best first",
@@ -76,6 +84,7 @@ const lw_sweep_answer lw_sweep_choice = {
                 {.key = "chance"},
                 {.key = "reason", .is_text = true}},
     .map = "pin",
+    .worth = &least_time,
     .work = work_choice,
 };
 // clang-format on
@@ -235,11 +244,19 @@ static void work_balance(lw_sweep_worker *worker)
                         {.key = "first_margin", .is_text = true}, \
                         {.key = "margins_hold", .is_text = true}}
 
+static const lw_sweep_worth most_made_good = {
+    .what = "speed made good in steady flight",
+    .column = {"vmg", "speed", "vmg"},
+    .sign = {1.0, 1.0, -1.0},
+    .unit = LW_UNIT_KN,
+};
+
 const lw_sweep_answer lw_sweep_flight = {
     .name = "flight",
     .doc = "every pin's steady flight in the day's mean wind, trimmed for speed",
     .columns = FLIGHT_COLUMNS,
     .map = "speed",
+    .worth = &most_made_good,
     .work = work_flight,
 };
 
@@ -248,6 +265,7 @@ const lw_sweep_answer lw_sweep_balance = {
     .doc = "the same on the course's middle heading, with nothing sought: very quick",
     .columns = FLIGHT_COLUMNS,
     .map = "speed",
+    .worth = &most_made_good,
     .work = work_balance,
 };
 // clang-format on

@@ -52,8 +52,51 @@ static bool put_wind(lw_inputs *inputs, const lw_quantity *row, const char *text
 
 // --- points
 
+size_t lw_sweep_cases(const lw_sweep *sweep)
+{
+    size_t cases = sweep->draws ? sweep->draws : 1;
+    for (size_t i = 0; i < sweep->over_count; i++) cases *= sweep->overs[i].count;
+    return cases;
+}
+
+size_t lw_sweep_sets(const lw_sweep *sweep)
+{
+    const bool has_rides = sweep->sought_count && sweep->answer->worth->has_rides;
+    return has_rides ? 1 + LW_SWEEP_CHECKS : 1;
+}
+
+size_t lw_sweep_set(const lw_sweep *sweep, size_t point)
+{
+    return point / lw_sweep_cases(sweep) % lw_sweep_sets(sweep);
+}
+
+size_t lw_sweep_candidate(const lw_sweep *sweep, size_t point)
+{
+    return point / lw_sweep_cases(sweep) / lw_sweep_sets(sweep);
+}
+
+size_t lw_sweep_own(const lw_sweep *sweep)
+{
+    size_t at[LW_SOUGHT_MOST] = {0};
+    for (size_t i = 0; i < sweep->sought_count; i++) at[i] = sweep->sought[i].own;
+    return lw_sought_candidate(sweep->sought, sweep->sought_count, at);
+}
+
+size_t lw_sweep_first(const lw_sweep *sweep, size_t candidate, size_t set)
+{
+    return (candidate * lw_sweep_sets(sweep) + set) * lw_sweep_cases(sweep);
+}
+
+#define SET_APART 1e6  // seeds from one set to the next: more than a choice has
+
+double lw_sweep_seed(const lw_sweep *sweep, size_t point)
+{
+    return sweep->seed + SET_APART * (double)lw_sweep_set(sweep, point);
+}
+
 size_t lw_sweep_at(const lw_sweep *sweep, size_t point, size_t over)
 {
+    point %= lw_sweep_cases(sweep);
     if (sweep->draws) {
         if (over == sweep->over_count) return point % sweep->draws;
         point /= sweep->draws;
@@ -80,11 +123,26 @@ void lw_sweep_draw(const lw_sweep *sweep, size_t point, lw_inputs *inputs)
     inputs->sailor.person = drawn.person;
 }
 
+// What a candidate has that the boat has not.
+static size_t assign_hardware(const lw_sweep *sweep, size_t point, char texts[][LW_OVER_TEXT])
+{
+    size_t count = 0;
+    const size_t candidate = lw_sweep_candidate(sweep, point);
+    for (size_t i = 0; i < sweep->sought_count; i++) {
+        const lw_sought *sought = &sweep->sought[i];
+        const size_t at = lw_sought_at(sweep->sought, sweep->sought_count, candidate, i);
+        if (at != sought->own) lw_over_assignment(&sought->over, at, texts[count++]);
+    }
+    return count;
+}
+
+#define ASSIGNED_MOST (LW_SWEEP_OVERS_MOST + LW_SOUGHT_MOST)
+
 bool lw_sweep_inputs(const lw_sweep *sweep, size_t point, lw_inputs *inputs, lw_faults *faults)
 {
-    char texts[LW_SWEEP_OVERS_MOST][LW_OVER_TEXT], value[LW_OVER_TEXT];
-    const char *set[LW_SWEEP_OVERS_MOST];
-    size_t wind = sweep->over_count, count = 0;
+    char texts[ASSIGNED_MOST][LW_OVER_TEXT], value[LW_OVER_TEXT];
+    const char *set[ASSIGNED_MOST];
+    size_t wind = sweep->over_count, count = assign_hardware(sweep, point, texts);
     const lw_quantity *row = wind_alone(sweep, &wind);
     *inputs = sweep->inputs;
     for (size_t i = 0; i < sweep->over_count; i++) {
@@ -92,10 +150,9 @@ bool lw_sweep_inputs(const lw_sweep *sweep, size_t point, lw_inputs *inputs, lw_
         const size_t at = lw_sweep_at(sweep, point, i);
         if (over->record) put_record(over, at, inputs);
         if (over->record || i == wind) continue;
-        lw_over_assignment(over, at, texts[count]);
-        set[count] = texts[count];
-        count++;
+        lw_over_assignment(over, at, texts[count++]);
     }
+    for (size_t i = 0; i < count; i++) set[i] = texts[i];
     const lw_assignments more = {"--over", set, count};
     if (!lw_inputs_put(inputs, sweep->options, &more, faults)) return false;
     if (!row) return true;

@@ -9,25 +9,33 @@ static bool add_unit(char head[LW_HEAD_TEXT], const char *unit)
     return true;
 }
 
+static bool name_it(char head[LW_HEAD_TEXT], const char *name)
+{
+    lw_text_fit(head, LW_HEAD_TEXT, "%s", name);
+    return true;
+}
+
+static bool name_over(const lw_over *over, char head[LW_HEAD_TEXT])
+{
+    return name_it(head, over->key) && add_unit(head, over->unit);
+}
+
 static bool head_of_point(const lw_sweep *sweep, size_t k, char head[LW_HEAD_TEXT], bool *is_text)
 {
     *is_text = false;
-    if (k == 0) {
-        lw_text_fit(head, LW_HEAD_TEXT, "point");
-    } else if (k <= sweep->over_count) {
-        const lw_over *over = &sweep->overs[k - 1];
-        *is_text = !over->is_number;
-        lw_text_fit(head, LW_HEAD_TEXT, "%s", over->key);
-        add_unit(head, over->unit);
-    } else {
-        lw_text_fit(head, LW_HEAD_TEXT, "draw");
-    }
-    return true;
+    if (k == 0) return name_it(head, "point");
+    if (--k < sweep->sought_count) return name_over(&sweep->sought[k].over, head);
+    if (sweep->sought_count && (k -= sweep->sought_count) == 0) return name_it(head, "seed");
+    if (sweep->sought_count) k--;
+    if (k == sweep->over_count) return name_it(head, "draw");
+    *is_text = !sweep->overs[k].is_number;
+    return name_over(&sweep->overs[k], head);
 }
 
 bool lw_sweep_head(const lw_sweep *sweep, size_t k, char head[LW_HEAD_TEXT], bool *is_text)
 {
-    const size_t own = 1 + sweep->over_count + (sweep->draws > 0);
+    const size_t sought = sweep->sought_count ? sweep->sought_count + 1 : 0;
+    const size_t own = 1 + sought + sweep->over_count + (sweep->draws > 0);
     if (k < own) return head_of_point(sweep, k, head, is_text);
     const lw_sweep_column *column = sweep->answer->columns;
     for (k -= own; column->key || column->table; column++) {

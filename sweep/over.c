@@ -10,12 +10,17 @@
 
 #include "records/record_file.h"
 
-static bool refuse(lw_refusal *refusal, const char *text, const char *why)
+// What was given, and with which option.
+typedef struct said {
+    const char *option, *text;
+} said;
+
+static bool refuse(lw_refusal *refusal, const said *given, const char *why)
 {
     return lw_refuse(refusal,
-                     "--over '%s': %s; write KEY=from:to:step, or values with a semicolon between, "
+                     "--%s '%s': %s; write KEY=from:to:step, or values with a semicolon between, "
                      "as in person.mass=55:100:5kg or 'aim=race; steady'",
-                     text, why);
+                     given->option, given->text, why);
 }
 
 static void copy(char *to, size_t room, const char *from, size_t length)
@@ -111,32 +116,33 @@ static bool read_files(lw_over *over, lw_refusal *refusal)
     return true;
 }
 
-static bool read_list(lw_over *over, const char *text, const char *values, lw_refusal *refusal)
+static bool read_list(lw_over *over, const said *given, const char *values, lw_refusal *refusal)
 {
     over->list = cut(values, &over->count);
     if (!over->list) return lw_refuse(refusal, "there is not enough memory");
-    if (over->count > LW_OVER_MOST) return refuse(refusal, text, "these are too many values");
+    if (over->count > LW_OVER_MOST) return refuse(refusal, given, "these are too many values");
     for (size_t i = 0; i < over->count; i++) {
-        if (!in_list(over, i)[0]) return refuse(refusal, text, "a value is missing");
+        if (!in_list(over, i)[0]) return refuse(refusal, given, "a value is missing");
     }
     if (over->record) return read_files(over, refusal);
-    return take_unit(over) || refuse(refusal, text, "the unit stands behind the last value alone");
+    return take_unit(over) || refuse(refusal, given, "the unit stands behind the last value alone");
 }
 
 // --- both
 
-bool lw_over_read(lw_over *over, const char *text, lw_refusal *refusal)
+bool lw_over_read(lw_over *over, const char *option, const char *text, lw_refusal *refusal)
 {
+    const said given = {option, text};
     const char *equals = strchr(text, '=');
     *over = (lw_over){0};
-    if (!equals) return refuse(refusal, text, "a = is missing");
+    if (!equals) return refuse(refusal, &given, "a = is missing");
     copy(over->key, sizeof over->key, text, (size_t)(equals - text));
     over->record = lw_record_named(over->key);
     const bool has_steps = !over->record && strchr(equals, ':') && !strchr(equals, ';');
-    if (!over->key[0]) return refuse(refusal, text, "the key is missing");
+    if (!over->key[0]) return refuse(refusal, &given, "the key is missing");
     if (has_steps)
-        return read_steps(over, equals + 1) || refuse(refusal, text, "these are no steps");
-    return read_list(over, text, equals + 1, refusal);
+        return read_steps(over, equals + 1) || refuse(refusal, &given, "these are no steps");
+    return read_list(over, &given, equals + 1, refusal);
 }
 
 void lw_over_release(lw_over *over)

@@ -24,8 +24,8 @@ typedef struct lw_over {
 
 // Reads "person.mass=55:100:5 kg", "aim=race; steady", "wand.length=1.1; 1.3 m" or
 // "sailor=wren.yaml; heron.yaml"; the unit behind the last number holds for all. False: refused; to
-// be released all the same, behind what was told of it.
-bool lw_over_read(lw_over *over, const char *text, lw_refusal *refusal);
+// be released all the same, behind what was told of it. option: "over" or "best".
+bool lw_over_read(lw_over *over, const char *option, const char *text, lw_refusal *refusal);
 void lw_over_release(lw_over *over);
 
 // The i-th value as it is shown, without its unit; and as an assignment, "person.mass=55 kg".

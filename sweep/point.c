@@ -34,6 +34,13 @@ void lw_sweep_line(lw_sweep_worker *worker, const char *outcome)
     char value[LW_OVER_TEXT];
     lw_lines_begin(&worker->lines);
     lw_lines_number(&worker->lines, (double)worker->point + 1.0);
+    const size_t candidate = lw_sweep_candidate(sweep, worker->point);
+    for (size_t i = 0; i < sweep->sought_count; i++) {
+        lw_over_value(&sweep->sought[i].over,
+                      lw_sought_at(sweep->sought, sweep->sought_count, candidate, i), value);
+        lw_lines_text(&worker->lines, value);
+    }
+    if (sweep->sought_count) lw_lines_number(&worker->lines, lw_sweep_seed(sweep, worker->point));
     for (size_t i = 0; i < sweep->over_count; i++) {
         lw_over_value(&sweep->overs[i], lw_sweep_at(sweep, worker->point, i), value);
         lw_lines_text(&worker->lines, value);

@@ -71,6 +71,7 @@ bool lw_store_open(lw_store *store, const lw_sweep *sweep, const char *path, boo
     if (path) LW_FIT(store->path, "%s.part", path);
     store->at = calloc(sweep->points, sizeof *store->at);
     if (!store->at) return fail(store, "there is not enough memory");
+    if (sweep->sought_count) lw_best_begin(&store->best, sweep);
     if (!path || !is_there(store->path)) {
         if (resumes && path && is_there(path))
             return fail(store, "it is not there: the table is whole already");
@@ -90,20 +91,73 @@ void lw_store_close(lw_store *store, bool forgets)
     free(store->at);
     free(store->gaps);
     free(store->line);
+    lw_best_end(&store->best);
     pthread_mutex_destroy(&store->lock);
     *store = (lw_store){0};
 }
 
 // --- points
 
+static bool is_search(const lw_store *store) { return store->sweep->sought_count > 0; }
+
+static void tell_worth(lw_store *store, size_t point, const char *lines)
+{
+    if (is_search(store))
+        lw_best_put(&store->best, point, lines ? lw_sweep_worth_of(store->sweep, lines) : NAN);
+}
+
+// What is kept of a run before is not asked for again.
+static bool next_wanted(lw_store *store, size_t *point)
+{
+    while (lw_best_next(&store->best, point)) {
+        if (!store->at[*point]) return true;
+        tell_worth(store, *point, lw_store_lines(store, *point));
+    }
+    return false;
+}
+
+static bool next_of_all(lw_store *store, size_t *point)
+{
+    while (store->next < store->sweep->points && store->at[store->next]) store->next++;
+    const bool has_one = store->next < store->sweep->points;
+    if (has_one) *point = store->next++;
+    return has_one;
+}
+
 bool lw_store_hand_out(lw_store *store, size_t *point)
 {
     pthread_mutex_lock(&store->lock);
-    while (store->next < store->sweep->points && store->at[store->next]) store->next++;
-    const bool has_one = store->next < store->sweep->points && !store->is_broken;
-    if (has_one) *point = store->next++;
+    const bool has_one = !store->is_broken &&
+                         (is_search(store) ? next_wanted(store, point) : next_of_all(store, point));
     pthread_mutex_unlock(&store->lock);
     return has_one;
+}
+
+bool lw_store_is_over(lw_store *store)
+{
+    pthread_mutex_lock(&store->lock);
+    const bool is_over = store->is_broken || (is_search(store) ? store->best.is_over
+                                                               : store->done + store->gap_count >=
+                                                                     store->sweep->points);
+    pthread_mutex_unlock(&store->lock);
+    return is_over;
+}
+
+size_t lw_store_waiting(lw_store *store)
+{
+    pthread_mutex_lock(&store->lock);
+    const size_t waiting =
+        is_search(store) ? lw_best_waiting(&store->best) : store->sweep->points - store->next;
+    pthread_mutex_unlock(&store->lock);
+    return waiting;
+}
+
+size_t lw_store_all(lw_store *store)
+{
+    pthread_mutex_lock(&store->lock);
+    const size_t all = is_search(store) ? lw_best_wanted(&store->best) : store->sweep->points;
+    pthread_mutex_unlock(&store->lock);
+    return all;
 }
 
 void lw_store_put(lw_store *store, size_t point, const char *lines)
@@ -115,6 +169,7 @@ void lw_store_put(lw_store *store, size_t point, const char *lines)
                            fflush(store->file) != 0;
         if (store->is_broken) fail(store, "it cannot be written");
         if (!store->is_broken) store->at[point] = at, store->done++;
+        tell_worth(store, point, lines);
     }
     pthread_mutex_unlock(&store->lock);
 }
@@ -129,6 +184,7 @@ void lw_store_leave(lw_store *store, size_t point, const char *why)
         LW_FIT(more[store->gap_count].why, "%s", why);
         store->gap_count++;
     }
+    tell_worth(store, point, NULL);
     pthread_mutex_unlock(&store->lock);
 }
 

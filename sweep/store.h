@@ -10,7 +10,7 @@
 #include <pthread.h>
 #include <stdio.h>
 
-#include "sweep/sweep.h"
+#include "sweep/best.h"
 
 #define LW_STORE_PATH 4096
 #define LW_STORE_WHY  600
@@ -24,8 +24,9 @@ typedef struct lw_store {
     const lw_sweep *sweep;
     char path[LW_STORE_PATH];  // of what is kept; "": in a file without a name
     FILE *file;
-    long *at;     // of each point, where its line begins; 0: not worked out
-    size_t next;  // where to look for one to hand out
+    long *at;      // of each point, where its line begins; 0: not worked out
+    size_t next;   // where to look for one to hand out
+    lw_best best;  // where hardware is sought: it says which points are handed out
     size_t done;
     lw_gap *gaps;
     size_t gap_count;
@@ -42,8 +43,15 @@ bool lw_store_open(lw_store *store, const lw_sweep *sweep, const char *path, boo
                    bool may_replace);
 void lw_store_close(lw_store *store, bool forgets);  // with `forgets` what is kept is removed
 
-// The next point that is neither worked out nor handed out; false: there is none.
+// The next point that is neither worked out nor handed out; false: there is none, for good or,
+// where hardware is sought, until more points are there.
 bool lw_store_hand_out(lw_store *store, size_t *point);
+
+// All points are there, or named as gaps, or nothing more can be kept; how many may be handed out
+// now; and how many there will be, as far as that is known.
+bool lw_store_is_over(lw_store *store);
+size_t lw_store_waiting(lw_store *store);
+size_t lw_store_all(lw_store *store);
 
 void lw_store_put(lw_store *store, size_t point, const char *lines);
 

@@ -19,15 +19,38 @@ const lw_sweep_answer *const lw_sweep_answers[] = {
     &lw_sweep_choice, &lw_sweep_range, &lw_sweep_swims, &lw_sweep_flight, &lw_sweep_balance, NULL,
 };
 
-// Somewhere it can be answered: where neither the first nor the last point can there is a slip.
+// Somewhere it can be answered: where neither the first nor the last point can there is a slip. Of
+// hardware in the middle of its grid, with a value set in each.
 static bool try_ends(const lw_sweep *sweep, lw_refusal *refusal)
 {
     static lw_inputs inputs;
     lw_faults unheard = {0};
-    const bool can = lw_sweep_inputs(sweep, sweep->points - 1, &inputs, &unheard) ||
-                     lw_sweep_inputs(sweep, 0, &inputs, &refusal->faults);
+    const size_t first = lw_sweep_first(sweep, lw_sweep_own(sweep), 0);
+    const size_t last = first + lw_sweep_cases(sweep) - 1;
+    const bool can = lw_sweep_inputs(sweep, last, &inputs, &unheard) ||
+                     lw_sweep_inputs(sweep, first, &inputs, &refusal->faults);
     lw_faults_free(&unheard);
     return can;
+}
+
+static bool read_sought(lw_sweep *sweep, double *points, lw_refusal *refusal)
+{
+    const char *text;
+    for (size_t n = 0; (text = lw_options_nth(sweep->options, "best", n)); n++) {
+        if (n == LW_SOUGHT_MOST)
+            return lw_refuse(refusal, "--best may be given %d times", LW_SOUGHT_MOST);
+        lw_sought *sought = &sweep->sought[sweep->sought_count++];
+        if (!lw_sought_read(sought, text, &sweep->inputs.boat, refusal)) return false;
+        *points *= (double)sought->over.count;
+    }
+    if (!sweep->sought_count) return true;
+    if (!sweep->answer->worth)
+        return lw_refuse(refusal, "--best goes by --ask choice, flight or balance, not by %s",
+                         sweep->answer->name);
+    if (lw_options_has(sweep->options, "svg"))
+        return lw_refuse(refusal, "--svg draws a map of two --over, without --best");
+    *points *= (double)lw_sweep_sets(sweep);
+    return true;
 }
 
 static bool read_overs(lw_sweep *sweep, lw_refusal *refusal)
@@ -38,15 +61,16 @@ static bool read_overs(lw_sweep *sweep, lw_refusal *refusal)
         if (n == LW_SWEEP_OVERS_MOST)
             return lw_refuse(refusal, "--over may be given %d times", LW_SWEEP_OVERS_MOST);
         lw_over *over = &sweep->overs[sweep->over_count++];
-        if (!lw_over_read(over, text, refusal)) return false;
+        if (!lw_over_read(over, "over", text, refusal)) return false;
         points *= (double)over->count;
     }
     points *= sweep->draws ? (double)sweep->draws : 1.0;
+    if (!read_sought(sweep, &points, refusal)) return false;
     if (points > POINTS_MOST)
         return lw_refuse(refusal, "these are %.0f points; at most %.0f in one sweep", points,
                          POINTS_MOST);
     sweep->points = (size_t)points;
-    if (!sweep->over_count && !sweep->draws)
+    if (!sweep->over_count && !sweep->draws && !sweep->sought_count)
         return lw_refuse(refusal,
                          "nothing is varied: give --over KEY=from:to:step or --draws "
                          "NUMBER");
@@ -87,7 +111,7 @@ static void hash_text(lw_sweep *sweep, const char *text)
 
 static void hash_all(lw_sweep *sweep)
 {
-    static const char *const counting[] = {"over", "set", "aim", "pin", "course"};
+    static const char *const counting[] = {"over", "best", "set", "aim", "pin", "course"};
     const double numbers[] = {sweep->seed, (double)sweep->draws};
     const uint64_t records[] = {lw_record_hash(&lw_boat_record, &sweep->inputs.boat),
                                 lw_record_hash(&lw_sailor_record, &sweep->inputs.sailor),
@@ -131,4 +155,5 @@ bool lw_sweep_begin(lw_sweep *sweep, const lw_options *options, lw_refusal *refu
 void lw_sweep_end(lw_sweep *sweep)
 {
     for (size_t i = 0; i < sweep->over_count; i++) lw_over_release(&sweep->overs[i]);
+    for (size_t i = 0; i < sweep->sought_count; i++) lw_over_release(&sweep->sought[i].over);
 }

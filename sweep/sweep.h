@@ -15,10 +15,13 @@
 #include "lullwise/flown.h"
 #include "sweep/lines.h"
 #include "sweep/over.h"
+#include "sweep/sought.h"
 
 #define LW_SWEEP_OVERS_MOST 8
-#define LW_SWEEP_OPTIONS \
-    LW_INPUT_OPTIONS " over draws ask pin course seed threads resume svg map output force json"
+#define LW_SWEEP_OPTIONS                                                            \
+    LW_INPUT_OPTIONS                                                                \
+        " over best draws ask pin course seed threads resume svg map output force " \
+        "json"
 
 // Of `lullwise-sweep`, on many machines, too.
 #define LW_RANKS_OPTIONS LW_SWEEP_OPTIONS " patience"
@@ -41,11 +44,22 @@ typedef struct lw_sweep_column {
 
 #define LW_SWEEP_COLUMNS_MOST 16
 
+// What hardware is the better for: a column on each course, times the sign.
+typedef struct lw_sweep_worth {
+    const char *what;  // "expected time round the course"
+    const char *column[LW_COURSE_COUNT];
+    double sign[LW_COURSE_COUNT];
+    lw_unit unit;
+    bool has_rides;  // so that it hangs on their seeds
+} lw_sweep_worth;
+
 // What is asked at every point: its columns, the first of which tells how it came out.
 typedef struct lw_sweep_answer {
     const char *name, *doc;
     lw_sweep_column columns[LW_SWEEP_COLUMNS_MOST];  // up to one without key and table
     const char *map;                                 // the column that a map shows
+    // What hardware is sought by: the best of a point's lines. NULL: nothing is sought by it.
+    const lw_sweep_worth *worth;
     void (*work)(lw_sweep_worker *worker);
 } lw_sweep_answer;
 
@@ -60,6 +74,8 @@ struct lw_sweep {
     size_t over_count;
     lw_over overs[LW_SWEEP_OVERS_MOST];  // the last goes fastest
     size_t draws;                        // of boat and sailor at each; 0: as measured
+    size_t sought_count;
+    lw_sought sought[LW_SOUGHT_MOST];  // hardware; the points are those of all its candidates
     const lw_sweep_answer *answer;
     const char *pin;  // label; NULL: all
     lw_course_kind course;
@@ -102,6 +118,21 @@ void lw_sweep_draw(const lw_sweep *sweep, size_t point, lw_inputs *inputs);
 
 // Which value of an axis a point has; of the draws, behind the last.
 size_t lw_sweep_at(const lw_sweep *sweep, size_t point, size_t over);
+
+// Where hardware is sought, points are cases (values of --over and draws) of candidates, each with
+// the rides of several sets of seeds, of which the search has the first; one where there are no
+// rides.
+#define LW_SWEEP_CHECKS 4  // sets behind it, by which what was found is judged
+size_t lw_sweep_cases(const lw_sweep *sweep);
+size_t lw_sweep_sets(const lw_sweep *sweep);
+size_t lw_sweep_set(const lw_sweep *sweep, size_t point);
+size_t lw_sweep_candidate(const lw_sweep *sweep, size_t point);
+double lw_sweep_seed(const lw_sweep *sweep, size_t point);
+size_t lw_sweep_own(const lw_sweep *sweep);  // the candidate that the boat is
+size_t lw_sweep_first(const lw_sweep *sweep, size_t candidate, size_t set);  // point of it
+
+// What a point's lines are worth: the more the better; NAN: nothing.
+double lw_sweep_worth_of(const lw_sweep *sweep, const char *lines);
 
 // For an answer's work: the point's pins, from the first asked for; and a line begun, with the
 // point's own cells and the outcome.

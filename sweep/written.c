@@ -52,6 +52,7 @@ void lw_sweep_write_csv(lw_store *store, lw_sweep_worker *worker, FILE *out)
     }
     fputc('\n', out);
     for (size_t i = 0; i < store->sweep->points; i++) {
+        if (store->sweep->sought_count && !store->at[i]) continue;  // not tried
         write_csv_lines(out, lines_of(store, worker, i));
     }
 }
@@ -122,7 +123,7 @@ static bool write_table(lw_store *store)
     lw_sweep_worker *worker = lw_sweep_worker_new(store->sweep);
     lw_output output = {0};
     const bool can = worker && lw_output_open(&output);
-    if (can && lw_options_has(options, "json"))
+    if (can && lw_options_has(options, "json") && !store->sweep->sought_count)
         lw_sweep_write_json(store, worker, output.stream);
     else if (can)
         lw_sweep_write_csv(store, worker, output.stream);
@@ -150,8 +151,21 @@ static bool write_all(lw_store *store)
     return write_table(store) && (!map || write_map(store, map));
 }
 
+// Of a search the table is of what was tried; what it came to is told apart.
+static bool finish_search(lw_store *store)
+{
+    if (!store->best.is_over || store->best.is_short) {
+        LW_FIT(store->why, "%zu points are worked out%s%s", store->done,
+               store->path[0] ? " and kept in " : "; with -o FILE they would be kept", store->path);
+        if (store->path[0]) lw_text_add(store->why, sizeof store->why, "; --resume goes on");
+        return false;
+    }
+    return !lw_options_text(store->sweep->options, "output") || write_table(store);
+}
+
 bool lw_sweep_finish(lw_store *store)
 {
+    if (store->sweep->sought_count) return !store->is_broken && finish_search(store);
     const size_t points = store->sweep->points, missing = points - store->done;
     if (store->is_broken) return false;
     if (missing && store->path[0] && !store->gap_count) {

@@ -60,4 +60,13 @@ wait %1 || true
 [ ! -f resumed.csv ] || fail "all killed: the table is whole"
 timeout 120 "$mpirun" -n 2 "$ranks" "${ask[@]}" --resume -o resumed.csv >said 2>&1 || fail "resumed: ended $?"
 same resumed.csv "killed and resumed"
+# Hardware sought: the same is told, and the same was tried.
+seek=(--boat "$demo/heron.yaml" --day "$demo/breeze.yaml" --ask balance --course downwind --over wind.mean=14:18:2kn
+      --best main_foil.span=0.9:1.1:0.05m)
+"$lullwise" sweep "${seek[@]}" --threads 1 -o one.csv --force >told
+for count in 1 2; do
+    timeout 120 "$mpirun" -n $count "$ranks" "${seek[@]}" -o sought$count.csv >said 2>&1 || fail "sought by $count ranks: ended $?"
+    same sought$count.csv "sought by $count ranks"
+    cmp -s told <(grep -v '^lullwise\| UCX ' said) || fail "sought by $count ranks: another answer"
+done
 echo "ranks: the same table with 1 and 2 ranks, with one killed, and resumed"

@@ -144,6 +144,68 @@ TEST_FUNCTION(sailors_of_files_are_rows_and_a_map_shows_them)
     forget();
 }
 
+#define SEARCH                                                                                   \
+    DEMO "--ask balance --best main_foil.span=0.9:1.1:0.05m --best linkage.gearing=0.3:0.5:0.1 " \
+         "--course downwind --over wind.mean=14:18:4kn --pin A "
+
+// What it comes to, and the table of what it tried: with any number of threads, and gone on with.
+TEST_FUNCTION(a_search_for_hardware_comes_to_the_same_however_it_is_worked_out)
+{
+    static char one[sizeof answer];
+    forget();
+    assert_int_equal(lullwise(SEARCH "--threads 1 -o " TABLE ".whole"), 0);
+    snprintf(one, sizeof one, "%s", answer);
+    assert_int_equal(lullwise(SEARCH "--threads 3 -o " TABLE), 0);
+    assert_string_equal(answer, one);
+    assert_int_equal(shell("cmp " TABLE " " TABLE ".whole"), 0);
+
+    // one that is killed after a few points
+    assert_int_equal(shell("'" LW_PROGRAM "' " SEARCH "--threads 1 -o " TABLE
+                           " --force & for i in $(seq 600); do sleep 0.01; "
+                           "[ $(cat " TABLE ".part 2>/dev/null | wc -l) -lt 6 ] || break; done; "
+                           "kill -9 $!; wait $! 2>/dev/null; test -e " TABLE ".part"),
+                     0);
+    assert_int_equal(lullwise(SEARCH "-o " TABLE " --resume"), 0);
+    assert_string_equal(answer, one);
+    assert_int_equal(shell("cmp " TABLE " " TABLE ".whole"), 0);
+    forget();
+}
+
+// Each case's gain, and that of all of them, from the table's own lines.
+TEST_FUNCTION(a_search_tells_what_its_table_holds)
+{
+    forget();
+    assert_int_equal(lullwise(SEARCH "--json -o " TABLE), 0);
+    json_t *told = json_loads(answer, 0, NULL),
+           *cases = json_object_get(json_object_get(told, "cases"), "rows");
+    assert_int_equal(json_array_size(cases), 2);
+    const json_t *first = json_array_get(cases, 0);
+    const double hers = json_number_value(json_object_get(first, "hers"));
+    const double gains = json_number_value(json_object_get(first, "together"));
+    char words[400];
+    snprintf(words, sizeof words,
+             "awk -F, 'NR == 1 {for (i = 1; i <= NF; i++) if ($i == \"vmg [kn]\") k = i} "
+             "$2 == 0.96 && $3 == 0.4 && $5 == 14 {d = -$k - %.9f; if (d * d < 1e-8) ok = 1} "
+             "$5 == 14 && (-$k - %.9f) ^ 2 < 1e-8 {other = 1} END {exit !(ok && other)}' " TABLE,
+             hers, hers + gains);
+    assert_int_equal(shell(words), 0);
+    json_decref(told);
+    forget();
+}
+
+TEST_FUNCTION(hardware_that_cannot_be_sought_is_refused)
+{
+    assert_int_equal(lullwise(DEMO "--best main_foil.span=1.2:1.4:0.1m"), 2);
+    assert_true(answer_has("hers is 0.96 m"));
+    assert_int_equal(lullwise(DEMO "--best person.mass=60:80:5kg"), 2);
+    assert_true(answer_has("numbers of the boat"));
+    assert_int_equal(lullwise(DEMO "--ask range --best main_foil.span=0.9:1:0.1m"), 2);
+    assert_true(answer_has("goes by"));
+    assert_int_equal(lullwise(DEMO "--best main_foil.span=0.9:1:0.1m --svg x.svg"), 2);
+    assert_int_equal(lullwise(DEMO "--best main_foil.span=0.9:1:0.1"), 2);
+    assert_true(answer_has("no unit"));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -155,6 +217,9 @@ int main(void)
         TEST(a_point_that_contradicts_itself_is_named),
         TEST(a_slip_is_refused_before_the_work),
         TEST(sailors_of_files_are_rows_and_a_map_shows_them),
+        TEST(a_search_for_hardware_comes_to_the_same_however_it_is_worked_out),
+        TEST(a_search_tells_what_its_table_holds),
+        TEST(hardware_that_cannot_be_sought_is_refused),
     };
     return RUN_TESTS(tests);
 }
