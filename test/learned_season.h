@@ -22,6 +22,19 @@ typedef struct made_season {
     lw_flights flights;  // with it
 } made_season;
 
+static void fly_with(const made_season *made, const lw_hidden *hidden, lw_flights *flights)
+{
+    static lw_walk walks[LW_COURSE_COUNT];
+    static lw_craft craft;
+    const lw_medium medium = lw_medium_of(&made->season.day);
+    lw_craft_prepare(&craft, &demo.boat, &demo.sections, &demo.sailor.person, &medium);
+    memset(flights, 0, sizeof *flights);
+    for (size_t pin = 0; pin < demo.boat.pin_count; pin++) {
+        const lw_trying trying = {&made->season, &craft, *hidden, pin};
+        lw_flights_add(flights, &trying, walks);
+    }
+}
+
 // The demo boat, with all her pins when there is time, else with one of them.
 static void begin_season(made_season *made)
 {
@@ -38,6 +51,7 @@ static void begin_season(made_season *made)
                                .day = demo.day,
                                .days = made->days,
                                .count = MADE_DAYS,
+                               .asked = demo.day.wind.mean,
                                .leg = soak_times() == 1 ? LEG : LW_SEASON_LEG};
 }
 
@@ -68,9 +82,7 @@ static void blow(lw_seed *seed, made_season *made)
 // Each number with its own error, each wind read with its own; nobody counts swims.
 static void sail(lw_seed *seed, made_season *made)
 {
-    memset(&made->flights, 0, sizeof made->flights);
-    for (size_t pin = 0; pin < demo.boat.pin_count; pin++)
-        lw_flights_add(&made->flights, &made->season, &made->truth, pin, true);
+    fly_with(made, &made->truth, &made->flights);
     for (size_t i = 0; i < MADE_DAYS; i++) {
         lw_lesson_day *day = &made->days[i];
         for (size_t row = 0; row < LW_LESSON_COUNT; row++) {

@@ -178,11 +178,13 @@ TEST_FUNCTION(what_is_most_likely_is_the_least_of_squares_by_minpack)
 TEST_FUNCTION(hidden_quantities_are_found_and_with_all_pins_days_foreseen_twice_as_well)
 {
     const unsigned seasons = soak_times() > 1 ? SEASONS : 1;
-    unsigned within[LW_HIDDEN_COUNT] = {0}, all = 0;
+    unsigned within[LW_HIDDEN_COUNT] = {0};
     double before = 0.0, after = 0.0;
+    static lw_flights found;
     for (unsigned number = 1; number <= seasons; number++) {
         learn_season(number);
         const lw_learned learned = lw_learning_end(&learning);
+        fly_with(&made, &learned.values, &found);
         for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
             const lw_quantity *row = &lw_hidden_table.rows[k];
             const double off =
@@ -195,16 +197,14 @@ TEST_FUNCTION(hidden_quantities_are_found_and_with_all_pins_days_foreseen_twice_
             const double error = lw_lesson_table.rows[kind * LW_COURSE_COUNT].error *
                                  lw_unit_in_si(lw_lesson_table.rows[kind * LW_COURSE_COUNT].unit);
             before += pow(off_by(&made, &learning.measured, kind) / error, 2.0);
-            after += pow(off_by(&made, &learning.here, kind) / error, 2.0);
+            after += pow(off_by(&made, &found, kind) / error, 2.0);
         }
     }
     for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
         print_message("%s: within two errors %u of %u\n", lw_hidden_table.rows[k].key, within[k],
                       seasons);
-        CHECK(seasons < SEASONS || within[k] >= seasons * 18 / 20);
-        all += within[k];
+        CHECK(20 * within[k] >= 18 * seasons);
     }
-    CHECK(seasons < SEASONS || all >= seasons * LW_HIDDEN_COUNT * 9 / 10);
     print_message("off, in errors of a number: %.2f as measured, %.2f learned\n",
                   sqrt(before / (2 * seasons)), sqrt(after / (2 * seasons)));
     CHECK(sqrt(after) < (demo.boat.pin_count > 1 ? 0.5 : 1.0) * sqrt(before));

@@ -22,6 +22,7 @@ void lw_fly_step(void *it, size_t step)
 {
     lw_fly *fly = it;
     if (step == 0) {
+        fly->flown.asks_most = true;
         lw_flown_answer(&fly->flown);
         fly->has_flight = true;
     } else {

@@ -53,6 +53,16 @@ static bool read_logbook(lw_taking *t, lw_refusal *refusal)
 
 static bool is_enough(const lw_taking *t) { return t->told >= LW_LEARNED_LEAST; }
 
+// The day's wind at the height of the season's.
+static lw_day day_of(const lw_taking *t)
+{
+    lw_day day = t->inputs->day;
+    const lw_conditions at = lw_conditions_of(&day.wind, &day.sea, NAN);
+    day.wind.lull = at.lull, day.wind.mean = at.mean, day.wind.puff = at.puff;
+    day.wind.height = t->season.day.wind.height;
+    return day;
+}
+
 bool lw_taking_begin(void *it, const lw_inputs *inputs, const lw_options *options,
                      lw_refusal *refusal)
 {
@@ -72,6 +82,7 @@ bool lw_taking_begin(void *it, const lw_inputs *inputs, const lw_options *option
     t->season.person = &inputs->sailor.person;
     t->season.days = t->days;
     t->season.leg = LW_SEASON_LEG;
+    if (t->asks_day) t->season.asked = day_of(t).wind.mean;
     if (!is_enough(t)) return true;
     t->season.sections = lw_sections_of(&inputs->boat);
     lw_learning_begin(&t->learning, &t->season);
@@ -96,16 +107,6 @@ bool lw_taking_are_apart(const void *it)
 {
     (void)it;
     return true;
-}
-
-// The day's wind at the height of the season's.
-static lw_day day_of(const lw_taking *t)
-{
-    lw_day day = t->inputs->day;
-    const lw_conditions at = lw_conditions_of(&day.wind, &day.sea, NAN);
-    day.wind.lull = at.lull, day.wind.mean = at.mean, day.wind.puff = at.puff;
-    day.wind.height = t->season.day.wind.height;
-    return day;
 }
 
 void lw_taking_end(void *it)

@@ -118,7 +118,7 @@ void lw_flown_answer(lw_flown *flown)
     const lw_trim trim = trim_of(flown);
     flown->answer = trim.steady;
     flown->ask = trim.ask;
-    if (trim.steady.outcome != LW_FLIES || flown->has_turns) return;
+    if (!flown->asks_most || trim.steady.outcome != LW_FLIES || flown->has_turns) return;
     const lw_trim most = lw_walk_holding(&flown->walk, &trim);
     flown->most_turns = most.steady.flight.turns;
     flown->holds_most = lw_trim_is_held(&most);

@@ -140,6 +140,20 @@ lw_walk lw_walk_of(const lw_craft *craft, const lw_setup *setup, lw_course cours
     return walk;
 }
 
+lw_walk lw_walk_beside(const lw_craft *craft, const lw_setup *setup, const lw_walk *other,
+                       const bool sought[LW_RANGE_WINDS])
+{
+    lw_walk walk = *other;
+    walk.craft = craft, walk.setup = *setup;
+    for (int i = 0; i < LW_RANGE_WINDS; i++) {
+        lw_trim *trim = &walk.trims[i];
+        if (!sought[i] || !lw_trim_is_up(trim)) continue;
+        trim->ask.setup = *setup;
+        *trim = lw_walk_trim(&walk, lw_range_wind(i), trim);
+    }
+    return walk;
+}
+
 static double mixed(double a, double b, double u) { return a + u * (b - a); }
 
 // Controls of a trim, straight between those of two others: u = 0 a's, 1 b's; beyond, carried on.

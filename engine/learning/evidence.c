@@ -52,8 +52,8 @@ void lw_hidden_from(const lw_learning *learning, const lw_hidden *hidden, double
 
 static double hypotenuse(double z) { return sqrt(z * z + ROUND * ROUND); }
 
-// A number of steady flight as it was foreseen in the middle, and one error beside each quantity;
-// or of rides how it moves with each.
+// A number as it was foreseen in the middle, and how it moves with each quantity: of steady flight
+// by what was foreseen one error beside, of rides by their trend.
 typedef struct tried {
     int count;  // of quantities beside which it was tried
     const double *middle;
@@ -64,7 +64,6 @@ typedef struct tried {
 static bool try_steady(tried *t, const lw_learning *l, const lw_lesson_day *day, size_t row)
 {
     t->count = LW_STEADY_COUNT;
-    t->first = lw_flights_lesson(&l->first, day->pin, day->wind, row);
     double sum = t->first;
     for (int k = 0; k < t->count; k++) {
         t->more[k] = lw_flights_lesson(&l->more[k], day->pin, day->wind, row);
@@ -77,11 +76,12 @@ static bool try_steady(tried *t, const lw_learning *l, const lw_lesson_day *day,
 static bool is_tried(const lw_learning *l, const lw_lesson_day *day, size_t row, tried *t)
 {
     const lw_lesson_kind kind = lw_lesson_kind_of(row);
-    *t = (tried){.middle = l->middle};
+    const double first = lw_flights_lesson(&l->first, day->pin, day->wind, row);
+    *t = (tried){.middle = l->middle, .first = first};
     if (kind == LW_LESSON_TURNS) return try_steady(t, l, day, row);
     for (size_t k = 0; k < LW_HIDDEN_COUNT; k++)
         t->trend[k] = lw_trend_slope(&l->trend, row, k, day->wind);
-    return !isnan(lw_flights_lesson(&l->here, day->pin, day->wind, row));
+    return !isnan(first);
 }
 
 static double bend_of(const tried *t, int k) { return t->more[k] + t->less[k] - 2.0 * t->first; }
@@ -90,13 +90,13 @@ static double bend_of(const tried *t, int k) { return t->more[k] + t->less[k] - 
 // beyond what was tried it goes on as it went: a parabola would turn back.
 static double along(const tried *t, const double *z)
 {
-    double sum = 0.0;
+    double sum = t->first;
     for (int k = 0; k < t->count; k++) {
         const double off = z[k] - t->middle[k];
         const double bend = bend_of(t, k) / (hypotenuse(1.0) - ROUND);
         sum += 0.5 * (off * (t->more[k] - t->less[k]) + bend * (hypotenuse(off) - ROUND));
     }
-    for (int k = 0; k < N; k++) sum += t->trend[k] * z[k];
+    for (int k = 0; k < N; k++) sum += t->trend[k] * (z[k] - t->middle[k]);
     return sum;
 }
 
@@ -116,7 +116,7 @@ static double chance_of(const lw_learning *l, const lw_lesson_day *day, size_t r
     const lw_lesson_kind kind = lw_lesson_kind_of(row);
     const bool is_speed = kind == LW_LESSON_SPEED;
     const size_t beside = is_speed ? row + LW_COURSE_COUNT : row;  // its scatter
-    const double here = lw_flights_lesson(&l->here, day->pin, day->wind, beside);
+    const double here = lw_flights_lesson(&l->first, day->pin, day->wind, beside);
     if (is_speed || kind == LW_LESSON_SCATTER)
         return (is_speed ? 1.0 : 0.5) * SPEED_LASTS * here * here;
     if (kind == LW_LESSON_FLYING) return FLIGHT_LASTS * fmax(here * (1.0 - here), FLYING_LEAST);
@@ -176,13 +176,11 @@ bool lw_terms_add(lw_terms *terms, const lw_learning *l, const lw_lesson_day *da
 {
     tried t;
     if (!is_tried(l, day, row, &t)) return false;
-    const double here = lw_flights_lesson(&l->here, day->pin, day->wind, row);
     const size_t i = terms->count++;
     terms->row[i] = row;
     terms->error[i] = error_of(own_error(row), chance_in(l, day, row), &t);
-    terms->foreseen[i] =
-        isnan(here) ? t.first + along(&t, z) : here + along(&t, z) - along(&t, l->centre);
-    terms->by_wind[i] = by_wind_of(isnan(here) ? &l->first : &l->here, day, row);
+    terms->foreseen[i] = along(&t, z);
+    terms->by_wind[i] = by_wind_of(&l->first, day, row);
     for (int k = 0; k < ALL; k++) terms->slope[i][k] = k < N ? slope_along(&t, k, z[k]) : 0.0;
     add_alike(terms, l, day, z);
     return true;
@@ -312,7 +310,7 @@ static double step_to(const lw_learning *l, const lw_evidence *e, double z[LW_UN
 lw_evidence lw_evidence_of(const lw_learning *l, size_t left_out, double z[LW_UNKNOWNS])
 {
     memset(z, 0, ALL * sizeof *z);
-    memcpy(z, l->centre, sizeof l->centre);
+    memcpy(z, l->middle, sizeof l->middle);
     lw_evidence e = evidence_at(l, left_out, z);
     for (int i = 0; i < ITERATIONS; i++) {
         const double went = step_to(l, &e, z);

@@ -2,13 +2,15 @@
 // SPDX-License-Identifier: MIT
 
 #include <math.h>
+#include <string.h>
 
 #include "learning/rides.h"
 #include "lullwise/elementary.h"
 
-#define ABOUT      (2.0 * LW_KN)  // of a wind in which swims are as likely  [judged]
-#define RIDDEN     1800.0         // [s] in each wind, about  [judged]
-#define SKILL_MOST 2.0            // an expert: lw_person.skill
+#define WALKED_REACH (3.5 * LW_KN)  // of a day's wind, within which she flies steadily  [judged]
+#define ABOUT        (2.0 * LW_KN)  // of a wind in which swims are as likely  [judged]
+#define RIDDEN       1800.0         // [s] in each wind, about  [judged]
+#define SKILL_MOST   2.0            // an expert: lw_person.skill
 
 void lw_hidden_put(const lw_hidden *hidden, lw_inputs *inputs)
 {
@@ -48,11 +50,11 @@ static void put_steady(lw_foreseen along[LW_RANGE_WINDS], const lw_walk *walk)
 
 // --- both
 
-static bool is_sailed(const lw_season *season, size_t pin, double wind)
+static bool is_sailed(const lw_season *season, size_t pin, double wind, double reach)
 {
     size_t i = 0;
     while (i < season->count &&
-           (season->days[i].pin != pin || fabs(season->days[i].wind - wind) > LW_RIDDEN_REACH))
+           (season->days[i].pin != pin || fabs(season->days[i].wind - wind) > reach))
         i++;
     return i < season->count;
 }
@@ -64,27 +66,121 @@ void lw_hidden_inputs(const lw_hidden *hidden, const lw_season *season, lw_input
     lw_hidden_put(hidden, inputs);
 }
 
-void lw_flights_add(lw_flights *flights, const lw_season *season, const lw_hidden *hidden,
-                    size_t pin, bool rides)
-{
+// A boat to sail, and how far she got.
+typedef struct sailing {
+    const lw_trying *trying;
     lw_inputs inputs;
-    lw_ridden ridden = {.flown = {.by = LW_BY_SPEED}};
+    lw_ridden ridden;
+    lw_setup setup;
+    double puff;
+} sailing;
+
+static void begin(sailing *s, const lw_trying *trying)
+{
+    lw_flown *flown = &s->ridden.flown;
+    lw_craft measured = *trying->craft;
+    memset(s, 0, sizeof *s);
+    s->trying = trying;
+    lw_hidden_inputs(&trying->hidden, trying->season, &s->inputs);
+    measured.medium = lw_medium_of(&s->inputs.day);
+    flown->inputs = &s->inputs;
+    flown->by = LW_BY_SPEED;
+    flown->pin = trying->pin;
+    lw_craft_vary(&flown->craft, &measured, &s->inputs.boat, trying->season->sections,
+                  &s->inputs.sailor.person);
+    s->setup = lw_craft_setup(&flown->craft, &s->inputs.boat, trying->pin);
+    s->puff = s->inputs.day.wind.puff - s->inputs.day.wind.mean;
+}
+
+// Winds beside the pin's days.
+static size_t sailed_winds(const lw_season *season, size_t pin, int winds[LW_RIDDEN_WINDS])
+{
+    size_t count = 0;
+    for (int i = 0; i < LW_RIDDEN_WINDS; i++)
+        if (is_sailed(season, pin, lw_ridden_wind(i), LW_RIDDEN_REACH)) winds[count++] = i;
+    return count;
+}
+
+size_t lw_season_winds(const lw_season *season)
+{
+    int winds[LW_RIDDEN_WINDS];
+    size_t count = 0;
+    for (size_t pin = 0; pin < season->boat->pin_count; pin++)
+        count += sailed_winds(season, pin, winds);
+    return count;
+}
+
+// Of so many of them one, by pins in turn.
+static size_t find_winds(const lw_trying *trying, size_t every, int winds[LW_RIDDEN_WINDS])
+{
+    int all[LW_RIDDEN_WINDS];
+    const size_t sailed = every ? sailed_winds(trying->season, trying->pin, all) : 0;
+    const size_t step = every < sailed ? every : sailed;
+    size_t count = 0;
+    for (size_t i = step ? trying->pin % step : 0; i < sailed; i += step) winds[count++] = all[i];
+    return count;
+}
+
+// Along those walks, and rides in every so-many-th wind.
+static void sail(lw_flights *flights, sailing *s, const lw_walk walks[LW_COURSE_COUNT],
+                 size_t every)
+{
+    const size_t pin = s->trying->pin;
     lw_rides_sum sums[LW_RIDDEN_WINDS] = {0};
-    lw_hidden_inputs(hidden, season, &inputs);
-    lw_ridden_prepare(&ridden, &inputs, season->sections);
-    ridden.flown.pin = pin;
+    int winds[LW_RIDDEN_WINDS];
+    const size_t count = find_winds(s->trying, every, winds);
     for (int c = 0; c < LW_COURSE_COUNT; c++) {
-        ridden.flown.course = (lw_course_kind)c;
-        ridden.flown.wind = season->day.wind.mean;
-        lw_flown_answer(&ridden.flown);
-        put_steady(flights->of[pin][c], &ridden.flown.walk);
-        for (int i = 0; i < LW_RIDDEN_WINDS; i++) {
-            ridden.flown.wind = lw_ridden_wind(i);
-            if (rides && is_sailed(season, pin, ridden.flown.wind))
-                lw_rides_add(&sums[i], &ridden, season->leg);
+        lw_flown *flown = &s->ridden.flown;
+        flown->course = (lw_course_kind)c;
+        flown->walk = walks[c];
+        put_steady(flights->of[pin][c], &walks[c]);
+        for (size_t i = 0; i < count; i++) {
+            flown->wind = lw_ridden_wind(winds[i]);
+            lw_rides_add(&sums[winds[i]], &s->ridden, s->trying->season->leg);
         }
     }
     for (int i = 0; i < LW_RIDDEN_WINDS; i++) flights->ridden[pin][i] = lw_rides_lesson(&sums[i]);
+}
+
+void lw_flights_add(lw_flights *flights, const lw_trying *trying, lw_walk walks[LW_COURSE_COUNT])
+{
+    sailing s;
+    begin(&s, trying);
+    for (int c = 0; c < LW_COURSE_COUNT; c++)
+        walks[c] =
+            lw_walk_of(&s.ridden.flown.craft, &s.setup, lw_course_of((lw_course_kind)c), s.puff);
+    sail(flights, &s, walks, 1);
+}
+
+static bool is_sought(const lw_trying *trying, double wind)
+{
+    return fabs(trying->season->asked - wind) <= WALKED_REACH ||
+           is_sailed(trying->season, trying->pin, wind, WALKED_REACH);
+}
+
+void lw_flights_add_beside(lw_flights *flights, const lw_trying *trying,
+                           const lw_walk walks[LW_COURSE_COUNT], size_t every)
+{
+    sailing s;
+    lw_walk own[LW_COURSE_COUNT];
+    bool sought[LW_RANGE_WINDS];
+    begin(&s, trying);
+    for (int i = 0; i < LW_RANGE_WINDS; i++) sought[i] = is_sought(trying, lw_range_wind(i));
+    for (int c = 0; c < LW_COURSE_COUNT; c++)
+        own[c] = lw_walk_beside(&s.ridden.flown.craft, &s.setup, &walks[c], sought);
+    sail(flights, &s, own, every);
+}
+
+void lw_flights_add_wound(lw_flights *flights, const lw_flights *others, size_t pin, double turns)
+{
+    const lw_rides_sum none = {.swims = 0.0};
+    for (int c = 0; c < LW_COURSE_COUNT; c++) {
+        for (int i = 0; i < LW_RANGE_WINDS; i++) {
+            flights->of[pin][c][i] = others->of[pin][c][i];
+            flights->of[pin][c][i].turns += turns;
+        }
+    }
+    for (int i = 0; i < LW_RIDDEN_WINDS; i++) flights->ridden[pin][i] = lw_rides_lesson(&none);
 }
 
 // --- between the knots

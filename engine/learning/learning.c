@@ -8,8 +8,8 @@
 #include "learning/evidence.h"
 #include "learning/trend.h"
 
-#define MEASURED (1 + 2 * LW_STEADY_COUNT)  // a set of the first round: by rides, to compare with
-#define RUDDER   (offsetof(lw_hidden, rudder_incidence) / sizeof(double))  // wound away in rides
+#define RUDDER (offsetof(lw_hidden, rudder_incidence) / sizeof(double))
+#define WINDS  6  // of all pins, at least, that are ridden beside what was thought  [judged]
 
 void lw_learning_begin(lw_learning *l, const lw_season *season)
 {
@@ -20,28 +20,29 @@ void lw_learning_begin(lw_learning *l, const lw_season *season)
         const lw_quantity *row = &lw_hidden_table.rows[k];
         lw_quantity_put(row, &l->errors, row->error * lw_unit_in_si(row->unit));
     }
+    const lw_medium medium = lw_medium_of(&season->day);
+    lw_craft_prepare(&l->craft, season->boat, season->sections, season->person, &medium);
 }
 
 // --- steps: of each round so many sets of values, each with every pin
 
-static size_t sets_of(size_t round)
-{
-    const size_t sets[LW_LEARNING_ROUNDS] = {MEASURED + 1, LW_LEARNING_SETS, 1, 1};
-    return sets[round];
-}
+// In this order.
+enum { AS_THOUGHT, BESIDE_THAT, AT_THE_MIDDLE, BESIDE_THE_MIDDLE };
+
+static const size_t sets_of[LW_LEARNING_ROUNDS] = {1, 2 * LW_HIDDEN_COUNT, 1, 2 * LW_STEADY_COUNT};
 
 // Those of all rounds up to one.
 static size_t steps_before(const lw_learning *l, size_t round)
 {
     size_t sets = 0;
-    for (size_t i = 0; i < round; i++) sets += sets_of(i);
+    for (size_t i = 0; i < round; i++) sets += sets_of[i];
     return sets * l->season->boat->pin_count;
 }
 
 bool lw_learning_is_whole(const lw_learning *l)
 {
     if (l->round == LW_LEARNING_ROUNDS) return true;
-    const size_t steps = sets_of(l->round) * l->season->boat->pin_count;
+    const size_t steps = sets_of[l->round] * l->season->boat->pin_count;
     size_t done = 0;
     while (done < steps && l->is_done[done]) done++;
     return done == steps;
@@ -50,14 +51,14 @@ bool lw_learning_is_whole(const lw_learning *l)
 static void end_round(lw_learning *l)
 {
     double z[LW_UNKNOWNS];
-    if (l->round < 2) l->here = l->first;
-    if (l->round == 1) lw_trend_put(l);
-    l->round++;
-    if (l->round == LW_LEARNING_ROUNDS) return;
-    lw_evidence_of(l, LW_FOLDS, z);
-    memcpy(l->centre, z, sizeof l->centre);
-    if (l->round == 1) memcpy(l->middle, z, sizeof l->middle);
+    if (l->round == AS_THOUGHT) l->measured = l->first;
+    if (l->round == BESIDE_THAT) {
+        lw_trend_put(l);
+        lw_evidence_of(l, LW_FOLDS, z);
+        memcpy(l->middle, z, sizeof l->middle);
+    }
     memset(l->is_done, 0, sizeof l->is_done);
+    l->round++;
 }
 
 size_t lw_learning_steps(lw_learning *l)
@@ -67,34 +68,49 @@ size_t lw_learning_steps(lw_learning *l)
     return steps_before(l, rounds);
 }
 
-// What a set of this round tries, where that is kept, and whether it is ridden.
-typedef struct set {
-    lw_hidden hidden;
-    lw_flights *flights;
-    bool is_ridden;
-} set;
-
-static set set_of(lw_learning *l, size_t number)
+static lw_trying trying_at(const lw_learning *l, const double z[LW_UNKNOWNS], size_t pin)
 {
+    return (lw_trying){
+        .season = l->season, .craft = &l->craft, .hidden = lw_hidden_at(l, z), .pin = pin};
+}
+
+// Of so many winds one is ridden.
+static size_t every_of(const lw_learning *l)
+{
+    const size_t winds = lw_season_winds(l->season);
+    return winds < WINDS ? 1 : winds / WINDS;
+}
+
+// A rudder foil that stands otherwise is wound so much less, and she flies as she did.
+static void step_beside(lw_learning *l, size_t number, size_t pin)
+{
+    const size_t k = number / 2;
+    const double side = number % 2 ? -1.0 : 1.0;
+    lw_flights *to = number % 2 ? &l->less[k] : &l->more[k];
     double z[LW_UNKNOWNS] = {0.0};
-    const bool is_measured = l->round == 0 && number == MEASURED;
-    const size_t k = (number - 1) / 2;
-    const bool is_more = number % 2, is_beside = number > 0 && !is_measured;
-    memcpy(z, l->centre, sizeof l->centre);
-    if (is_beside) z[k] += is_more ? 1.0 : -1.0;
-    set s = {.hidden = lw_hidden_at(l, z), .is_ridden = l->round > 0 || is_measured};
-    s.flights = l->round > 1 ? &l->here : is_measured ? &l->measured : &l->first;
-    if (is_beside) s.flights = is_more ? &l->more[k] : &l->less[k];
-    if (is_beside && k == RUDDER) s.is_ridden = false;
-    return s;
+    memcpy(z, l->middle, sizeof l->middle);
+    z[k] += side;
+    const lw_trying trying = trying_at(l, z, pin);
+    const double turn = l->season->boat->rudder.turn;
+    if (k == RUDDER)
+        lw_flights_add_wound(to, &l->first, pin, -side * l->errors.rudder_incidence / turn);
+    else
+        lw_flights_add_beside(to, &trying, l->walks[pin],
+                              l->round == BESIDE_THAT ? every_of(l) : 0);
 }
 
 void lw_learning_step(lw_learning *l, size_t step)
 {
     const size_t pins = l->season->boat->pin_count;
-    const size_t of_round = step - steps_before(l, l->round);
-    const set s = set_of(l, of_round / pins);
-    lw_flights_add(s.flights, l->season, &s.hidden, of_round % pins, s.is_ridden);
+    const size_t of_round = step - steps_before(l, l->round), pin = of_round % pins;
+    if (l->round == BESIDE_THAT || l->round == BESIDE_THE_MIDDLE) {
+        step_beside(l, of_round / pins, pin);
+    } else {
+        double z[LW_UNKNOWNS] = {0.0};
+        memcpy(z, l->middle, sizeof l->middle);
+        const lw_trying trying = trying_at(l, z, pin);
+        lw_flights_add(&l->first, &trying, l->walks[pin]);
+    }
     l->is_done[of_round] = true;
 }
 

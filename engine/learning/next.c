@@ -39,7 +39,7 @@ static bool find_pins(const lw_learning *l, const lw_day *day, lw_next *next)
 {
     double best = INFINITY, second = INFINITY;
     for (size_t pin = 0; pin < l->season->boat->pin_count; pin++) {
-        const double seconds = seconds_of(&l->here, pin, day);
+        const double seconds = seconds_of(&l->first, pin, day);
         if (seconds < best) {
             second = best, next->second = next->first;
             best = seconds, next->first = pin;
@@ -89,7 +89,7 @@ static double sharpness_of(const lw_learning *l, const lw_trial *trial, double w
     double z[LW_UNKNOWNS] = {0.0}, speed[3];
     lw_inputs inputs;
     lw_flown flown = {.by = LW_BY_SPEED};
-    memcpy(z, l->centre, sizeof l->centre);
+    memcpy(z, l->middle, sizeof l->middle);
     const lw_hidden hidden = lw_hidden_at(l, z);
     lw_hidden_inputs(&hidden, l->season, &inputs);
     lw_flown_prepare(&flown, &inputs, l->season->sections);
@@ -122,7 +122,7 @@ static bool add_trial(lw_evidence *e, const lw_learning *l, const lw_trial *tria
     double z[LW_UNKNOWNS] = {0.0};
     lw_terms terms = {.count = 0};
     const size_t pins[] = {trial->pin, trial->other};
-    memcpy(z, l->centre, sizeof l->centre);
+    memcpy(z, l->middle, sizeof l->middle);
     for (size_t i = 0; i < (trial->pin == trial->other ? 1u : 2u); i++) {
         const lw_lesson_day sailed = sailed_with(pins[i], day->wind.mean);
         if (!lw_terms_add(&terms, l, &sailed, trial->course, z)) return false;

@@ -7,7 +7,7 @@
 
 #include "lullwise/learning.h"
 
-// From what was ridden beside the middle: for each row and quantity the line over the wind, steeper
+// From what was ridden beside what was thought: for each row and quantity the line over the wind, steeper
 // in light winds, that is nearest to half of `more` less `less`.
 void lw_trend_put(lw_learning *learning);
 

@@ -22,7 +22,8 @@ typedef struct lw_flown {
     lw_course_kind course;  // sailed when no heading is given; upwind, if nobody says otherwise
     lw_answer answer;
     lw_ask ask;         // as it stood for the answer
-    double most_turns;  // of the trim that holds most, where she flies [turns]
+    bool asks_most;     // for the trim that holds most, too, where she flies
+    double most_turns;  // of that [turns]
     bool holds_most;    // and that it holds in the puff
     lw_walk walk;       // on this course, kept from question to question; no craft: not yet
     lw_range range;     // on this heading alone, in even wind: only where she does not fly

@@ -84,7 +84,8 @@ typedef struct lw_season {
     lw_day day;  // water, air, sea and how far puffs go above the mean, in the middle of the days
     const lw_lesson_day *days;
     size_t count;
-    double leg;  // [s] of a ride; LW_SEASON_LEG, or less to be quick
+    double asked;  // [m/s] a mean wind that is asked about, too; 0: none
+    double leg;    // [s] of a ride; LW_SEASON_LEG, or less to be quick
 } lw_season;
 #define LW_SEASON_LEG 150.0  // [judged]
 
@@ -115,10 +116,27 @@ typedef struct lw_flights {
     lw_lesson ridden[LW_PINS_MOST][LW_RIDDEN_WINDS];  // but the turns; NAN: not ridden, or not told
 } lw_flights;
 
-// Those of one pin, with the hidden quantities in boat, sailor and chop. A tenth of a second, and
-// with rides as much again or twice that.
-void lw_flights_add(lw_flights *flights, const lw_season *season, const lw_hidden *hidden,
-                    size_t pin, bool rides);
+// How many of them there are, of all pins.
+size_t lw_season_winds(const lw_season *season);
+
+// What is tried with one pin.
+typedef struct lw_trying {
+    const lw_season *season;
+    const lw_craft *craft;  // as measured: others have its hull's form
+    lw_hidden hidden;
+    size_t pin;
+} lw_trying;
+
+// Flies and rides it, and keeps the walks.
+void lw_flights_add(lw_flights *flights, const lw_trying *trying, lw_walk walks[LW_COURSE_COUNT]);
+
+// A little beside what was walked: steady flights from there in about the winds of the days, and
+// rides in every so-many-th wind; 0: none.
+void lw_flights_add_beside(lw_flights *flights, const lw_trying *trying,
+                           const lw_walk walks[LW_COURSE_COUNT], size_t every);
+
+// The steady flights of others, with the rudder wound otherwise.
+void lw_flights_add_wound(lw_flights *flights, const lw_flights *others, size_t pin, double turns);
 
 // A row of the lessons, foreseen in a wind: straight between the knots.
 double lw_flights_lesson(const lw_flights *flights, size_t pin, double wind, size_t row);
@@ -159,21 +177,22 @@ typedef struct lw_trend {
     double line[LW_LESSON_COUNT][LW_HIDDEN_COUNT][LW_TREND_TERMS];
 } lw_trend;
 
-// The first round is of steady flight about what was thought before; the second of rides, too,
-// about what turns tell by that; the others each foresee anew at what is then most likely.
+// A round is of what was thought before, by rides too; the next of one error beside that; then what
+// is most likely by these is the middle, by rides too; and the last is of steady flight beside it.
 #define LW_LEARNING_ROUNDS 4
-#define LW_LEARNING_SETS   (2 * LW_HIDDEN_COUNT + 1)  // of values in a round, at most
+#define LW_LEARNING_SETS   (2 * LW_HIDDEN_COUNT)  // of values in a round, at most
 
 // On its way, in errors before any day. The season must outlive it.
 typedef struct lw_learning {
     const lw_season *season;
+    lw_craft craft;  // as measured
     lw_hidden before, errors;
-    lw_flights measured;                                             // before, by rides too
-    double middle[LW_HIDDEN_COUNT];                                  // of what was tried last
-    lw_flights first, more[LW_HIDDEN_COUNT], less[LW_HIDDEN_COUNT];  // there, and one error beside
+    lw_flights measured;                                      // before
+    double middle[LW_HIDDEN_COUNT];                           // of what was tried last
+    lw_flights first;                                         // there
+    lw_walk walks[LW_PINS_MOST][LW_COURSE_COUNT];             // there; of no craft any more
+    lw_flights more[LW_HIDDEN_COUNT], less[LW_HIDDEN_COUNT];  // one error beside
     lw_trend trend;
-    double centre[LW_HIDDEN_COUNT];
-    lw_flights here;                                // at the centre
     size_t round;                                   // that is to be done
     bool is_done[LW_LEARNING_SETS * LW_PINS_MOST];  // of its steps
 } lw_learning;

@@ -115,6 +115,11 @@ typedef struct lw_walk {
 
 lw_walk lw_walk_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff);
 
+// That of a boat or set-up a little different: knots that are sought from the other's trims there,
+// in half the time, where that flies; the rest stay the other's.
+lw_walk lw_walk_beside(const lw_craft *craft, const lw_setup *setup, const lw_walk *other,
+                       const bool sought[LW_RANGE_WINDS]);
+
 // The flight in a wind: of a knot as it is, between two with controls straight between theirs.
 lw_trim lw_walk_flight(const lw_walk *walk, double wind);
 
