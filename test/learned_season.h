@@ -31,7 +31,7 @@ static void fly_with(const made_season *made, const lw_hidden *hidden, lw_flight
     memset(flights, 0, sizeof *flights);
     for (size_t pin = 0; pin < demo.boat.pin_count; pin++) {
         const lw_trying trying = {&made->season, &craft, *hidden, pin};
-        lw_flights_add(flights, &trying, walks);
+        lw_flights_add(flights, &trying, walks, true);
     }
 }
 

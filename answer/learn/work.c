@@ -113,7 +113,7 @@ void lw_taking_end(void *it)
 {
     lw_taking *t = it;
     t->is_whole = is_enough(t) && lw_learning_is_whole(&t->learning) &&
-                  t->learning.round == LW_LEARNING_ROUNDS;
+                  t->learning.round == t->learning.rounds;
     if (!t->is_whole) return;
     t->learned = lw_learning_end(&t->learning);
     t->left_out = lw_learning_left_out(&t->learning);

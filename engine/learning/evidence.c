@@ -79,6 +79,7 @@ static bool is_tried(const lw_learning *l, const lw_lesson_day *day, size_t row,
     const double first = lw_flights_lesson(&l->first, day->pin, day->wind, row);
     *t = (tried){.middle = l->middle, .first = first};
     if (kind == LW_LESSON_TURNS) return try_steady(t, l, day, row);
+    t->middle = l->ridden_at;
     for (size_t k = 0; k < LW_HIDDEN_COUNT; k++)
         t->trend[k] = lw_trend_slope(&l->trend, row, k, day->wind);
     return !isnan(first);

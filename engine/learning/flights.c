@@ -139,17 +139,19 @@ static void sail(lw_flights *flights, sailing *s, const lw_walk walks[LW_COURSE_
             lw_rides_add(&sums[winds[i]], &s->ridden, s->trying->season->leg);
         }
     }
-    for (int i = 0; i < LW_RIDDEN_WINDS; i++) flights->ridden[pin][i] = lw_rides_lesson(&sums[i]);
+    for (int i = 0; every && i < LW_RIDDEN_WINDS; i++)
+        flights->ridden[pin][i] = lw_rides_lesson(&sums[i]);
 }
 
-void lw_flights_add(lw_flights *flights, const lw_trying *trying, lw_walk walks[LW_COURSE_COUNT])
+void lw_flights_add(lw_flights *flights, const lw_trying *trying, lw_walk walks[LW_COURSE_COUNT],
+                    bool rides)
 {
     sailing s;
     begin(&s, trying);
     for (int c = 0; c < LW_COURSE_COUNT; c++)
         walks[c] =
             lw_walk_of(&s.ridden.flown.craft, &s.setup, lw_course_of((lw_course_kind)c), s.puff);
-    sail(flights, &s, walks, 1);
+    sail(flights, &s, walks, rides ? 1 : 0);
 }
 
 static bool is_sought(const lw_trying *trying, double wind)

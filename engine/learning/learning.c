@@ -9,12 +9,14 @@
 #include "learning/trend.h"
 
 #define RUDDER (offsetof(lw_hidden, rudder_incidence) / sizeof(double))
-#define WINDS  6  // of all pins, at least, that are ridden beside what was thought  [judged]
+#define WINDS  6    // of all pins, at least, that are ridden beside what was thought  [judged]
+#define FAR    0.6  // errors from the middle: steady flight is asked again from there  [judged]
 
 void lw_learning_begin(lw_learning *l, const lw_season *season)
 {
     memset(l, 0, sizeof *l);
     l->season = season;
+    l->rounds = LW_LEARNING_ROUNDS;
     lw_table_preset(&lw_hidden_table, &l->before);
     for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) {
         const lw_quantity *row = &lw_hidden_table.rows[k];
@@ -27,9 +29,12 @@ void lw_learning_begin(lw_learning *l, const lw_season *season)
 // --- steps: of each round so many sets of values, each with every pin
 
 // In this order.
-enum { AS_THOUGHT, BESIDE_THAT, AT_THE_MIDDLE, BESIDE_THE_MIDDLE };
+enum { AS_THOUGHT, BESIDE_THAT, AT_THE_MIDDLE, BESIDE_THE_MIDDLE, FARTHER, BESIDE_FARTHER };
 
-static const size_t sets_of[LW_LEARNING_ROUNDS] = {1, 2 * LW_HIDDEN_COUNT, 1, 2 * LW_STEADY_COUNT};
+static const size_t sets_of[LW_LEARNING_ROUNDS] = {1, 2 * LW_HIDDEN_COUNT, 1, 2 * LW_STEADY_COUNT,
+                                                   1, 2 * LW_STEADY_COUNT};
+
+static bool is_beside(size_t round) { return sets_of[round] > 1; }
 
 // Those of all rounds up to one.
 static size_t steps_before(const lw_learning *l, size_t round)
@@ -41,31 +46,40 @@ static size_t steps_before(const lw_learning *l, size_t round)
 
 bool lw_learning_is_whole(const lw_learning *l)
 {
-    if (l->round == LW_LEARNING_ROUNDS) return true;
+    if (l->round == l->rounds) return true;
     const size_t steps = sets_of[l->round] * l->season->boat->pin_count;
     size_t done = 0;
     while (done < steps && l->is_done[done]) done++;
     return done == steps;
 }
 
+// How far what is most likely now is from where steady flight was tried.
+static double move_middle(lw_learning *l, double least)
+{
+    double z[LW_UNKNOWNS], far = 0.0;
+    lw_evidence_of(l, LW_FOLDS, z);
+    for (size_t k = 0; k < LW_HIDDEN_COUNT; k++) far = fmax(far, fabs(z[k] - l->middle[k]));
+    if (far >= least) memcpy(l->middle, z, sizeof l->middle);
+    return far;
+}
+
 static void end_round(lw_learning *l)
 {
-    double z[LW_UNKNOWNS];
     if (l->round == AS_THOUGHT) l->measured = l->first;
     if (l->round == BESIDE_THAT) {
         lw_trend_put(l);
-        lw_evidence_of(l, LW_FOLDS, z);
-        memcpy(l->middle, z, sizeof l->middle);
+        move_middle(l, 0.0);
+        memcpy(l->ridden_at, l->middle, sizeof l->ridden_at);
     }
+    if (l->round == BESIDE_THE_MIDDLE && move_middle(l, FAR) < FAR) l->rounds = FARTHER;
     memset(l->is_done, 0, sizeof l->is_done);
     l->round++;
 }
 
 size_t lw_learning_steps(lw_learning *l)
 {
-    if (l->round < LW_LEARNING_ROUNDS && lw_learning_is_whole(l)) end_round(l);
-    const size_t rounds = l->round < LW_LEARNING_ROUNDS ? l->round + 1 : LW_LEARNING_ROUNDS;
-    return steps_before(l, rounds);
+    if (l->round < l->rounds && lw_learning_is_whole(l)) end_round(l);
+    return steps_before(l, l->round < l->rounds ? l->round + 1 : l->rounds);
 }
 
 static lw_trying trying_at(const lw_learning *l, const double z[LW_UNKNOWNS], size_t pin)
@@ -103,13 +117,13 @@ void lw_learning_step(lw_learning *l, size_t step)
 {
     const size_t pins = l->season->boat->pin_count;
     const size_t of_round = step - steps_before(l, l->round), pin = of_round % pins;
-    if (l->round == BESIDE_THAT || l->round == BESIDE_THE_MIDDLE) {
+    if (is_beside(l->round)) {
         step_beside(l, of_round / pins, pin);
     } else {
         double z[LW_UNKNOWNS] = {0.0};
         memcpy(z, l->middle, sizeof l->middle);
         const lw_trying trying = trying_at(l, z, pin);
-        lw_flights_add(&l->first, &trying, l->walks[pin]);
+        lw_flights_add(&l->first, &trying, l->walks[pin], l->round < FARTHER);
     }
     l->is_done[of_round] = true;
 }

@@ -7,8 +7,8 @@
 
 #include "lullwise/learning.h"
 
-// From what was ridden beside what was thought: for each row and quantity the line over the wind, steeper
-// in light winds, that is nearest to half of `more` less `less`.
+// From what was ridden beside what was thought: for each row and quantity the line over the wind,
+// steeper in light winds, that is nearest to half of `more` less `less`.
 void lw_trend_put(lw_learning *learning);
 
 // [SI] a row's change with one error of a quantity.

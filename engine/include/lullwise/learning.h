@@ -127,8 +127,9 @@ typedef struct lw_trying {
     size_t pin;
 } lw_trying;
 
-// Flies and rides it, and keeps the walks.
-void lw_flights_add(lw_flights *flights, const lw_trying *trying, lw_walk walks[LW_COURSE_COUNT]);
+// Flies it, rides it or leaves the rides that there are, and keeps the walks.
+void lw_flights_add(lw_flights *flights, const lw_trying *trying, lw_walk walks[LW_COURSE_COUNT],
+                    bool rides);
 
 // A little beside what was walked: steady flights from there in about the winds of the days, and
 // rides in every so-many-th wind; 0: none.
@@ -178,8 +179,9 @@ typedef struct lw_trend {
 } lw_trend;
 
 // A round is of what was thought before, by rides too; the next of one error beside that; then what
-// is most likely by these is the middle, by rides too; and the last is of steady flight beside it.
-#define LW_LEARNING_ROUNDS 4
+// is most likely by these is the middle, by rides too; the fourth is of steady flight beside it.
+// If what comes of that is far from the middle, steady flight is asked twice more, from there.
+#define LW_LEARNING_ROUNDS 6
 #define LW_LEARNING_SETS   (2 * LW_HIDDEN_COUNT)  // of values in a round, at most
 
 // On its way, in errors before any day. The season must outlive it.
@@ -188,12 +190,13 @@ typedef struct lw_learning {
     lw_craft craft;  // as measured
     lw_hidden before, errors;
     lw_flights measured;                                      // before
-    double middle[LW_HIDDEN_COUNT];                           // of what was tried last
+    double middle[LW_HIDDEN_COUNT];                           // of the steady flights tried last
+    double ridden_at[LW_HIDDEN_COUNT];                        // and of the rides
     lw_flights first;                                         // there
     lw_walk walks[LW_PINS_MOST][LW_COURSE_COUNT];             // there; of no craft any more
     lw_flights more[LW_HIDDEN_COUNT], less[LW_HIDDEN_COUNT];  // one error beside
     lw_trend trend;
-    size_t round;                                   // that is to be done
+    size_t round, rounds;                           // that is to be done, of so many
     bool is_done[LW_LEARNING_SETS * LW_PINS_MOST];  // of its steps
 } lw_learning;
 
