@@ -17,6 +17,7 @@ typedef struct balanced {
     const lw_craft *craft;
     lw_pose pose;
     lw_loads loads;
+    lw_limits limits;
 } balanced;
 
 static lw_flight flight_of(const balanced *b, const lw_ask *ask, const lw_strut_air *strut, int i)
@@ -79,9 +80,8 @@ static lw_answer answer_of(const balanced *b, const lw_ask *ask, const lw_soluti
     answer.flight.heading = number_or_zero(ask->heading);
     if (solution->residual < LW_RESIDUAL) {
         answer.outcome = b->loads.hull.immersed[i] > 0.0 ? LW_FLOATS : LW_FLIES;
-        const lw_strut_air strut = lw_strut_air_of(b->craft, &b->pose, &b->loads, i);
-        answer.flight = flight_of(b, ask, &strut, i);
-        answer.margins = lw_margins_of(b->craft, &b->pose, &b->loads, &strut, i);
+        answer.flight = flight_of(b, ask, &b->limits.air[i], i);
+        answer.margins = lw_margins_of(b->craft, &b->pose, &b->loads, &b->limits, i);
     }
     answer.flight.residual = solution->residual < 1e9 ? solution->residual : 1e9;  // NaN too
     answer.flight.iterations = solution->iterations;
@@ -99,6 +99,7 @@ static void answer_some(const lw_craft *craft, const lw_ask *asks, const lw_solu
         lw_pose_settle(&b.pose, i, &asks[k], &solutions[k]);
     }
     lw_pose_all_loads(craft, &b.pose, &b.loads);
+    lw_limits_of(craft, &b.pose, &b.loads, &b.limits);
     for (size_t i = 0; i < n; i++) answers[i] = answer_of(&b, &asks[i], &solutions[i], (int)i);
 }
 

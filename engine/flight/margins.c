@@ -42,31 +42,53 @@ static double stall_left(lw_foil_load load, int i)
     return share > 1e-6 ? angle / share - angle : LW_PI / 2.0;
 }
 
-static double pressure_left(const lw_foil_craft *foil, double sigma, double C_L, double flap)
+// The angles between which struts stay ventilated, so deep at so much speed.
+static void stays_of(const lw_strut_craft *strut, const lw_lanes *depth, const lw_lanes *speed,
+                     lw_lanes *stays)
 {
-    return sigma + lw_foil_least_pressure(foil, lw_all(C_L), lw_all(flap))[0];
+    lw_lanes aspect, number;
+    for (int i = 0; i < LW_WIDTH; i++) {
+        const double h = fmin(fmax((*depth)[i], 0.02), strut->length);
+        aspect[i] = h / strut->chord;
+        number[i] = lw_ventilation_number(h, (*speed)[i]);
+    }
+    lw_ventilation_stays(&aspect, &number, stays);
 }
 
-static lw_strut_air air_of(const lw_strut_craft *strut, double depth, double speed, double angle)
+static void air_of(const lw_craft *craft, const lw_pose *p, const lw_loads *l,
+                   lw_strut_air air[LW_WIDTH])
 {
-    const double h = fmin(fmax(depth, 0.02), strut->length);
-    const double sigma = lw_ventilation_number(h, speed);
-    return (lw_strut_air){fabs(angle), lw_ventilation_of(h / strut->chord, sigma)};
+    lw_lanes at_main, at_rudder;
+    stays_of(&craft->main_strut, &l->inflow.main.depth, &p->speed, &at_main);
+    stays_of(&craft->rudder_strut, &l->inflow.rudder.depth, &p->speed, &at_rudder);
+    for (int i = 0; i < LW_WIDTH; i++) {
+        const lw_strut_air main = {fabs(l->main_strut.angle[i]), lw_ventilation_at(at_main[i])};
+        const lw_strut_air rudder = {fabs(l->rudder_strut.angle[i]),
+                                     lw_ventilation_at(at_rudder[i])};
+        const bool is_main = main.limit.forms - main.angle < rudder.limit.forms - rudder.angle;
+        air[i] = is_main ? main : rudder;
+    }
 }
 
-lw_strut_air lw_strut_air_of(const lw_craft *craft, const lw_pose *p, const lw_loads *l, int i)
+LW_CLONES
+void lw_limits_of(const lw_craft *craft, const lw_pose *p, const lw_loads *l, lw_limits *limits)
 {
-    const double V = p->speed[i];
-    const lw_strut_air main =
-        air_of(&craft->main_strut, l->inflow.main.depth[i], V, l->main_strut.angle[i]);
-    const lw_strut_air rudder =
-        air_of(&craft->rudder_strut, l->inflow.rudder.depth[i], V, l->rudder_strut.angle[i]);
-    return main.limit.forms - main.angle < rudder.limit.forms - rudder.angle ? main : rudder;
+    const lw_foil_craft *main = &craft->main_foil, *rudder = &craft->rudder_foil;
+    limits->main_pressure = lw_foil_least_pressure(main, l->main.coefficient, l->inflow.main.flap);
+    limits->rudder_pressure = lw_foil_least_pressure(rudder, l->rudder.coefficient, lw_all(0.0));
+    air_of(craft, p, l, limits->air);
+}
+
+// Cavitation number above the lowest pressure.
+static double pressure_left(const lw_craft *craft, double depth, double speed, double lowest)
+{
+    return lw_cavitation_number(&craft->medium, depth, speed) + lowest;
 }
 
 lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *p, const lw_loads *l,
-                         const lw_strut_air *air, int i)
+                         const lw_limits *limits, int i)
 {
+    const lw_strut_air *air = &limits->air[i];
     const lw_linkage_craft *k = &craft->linkage;
     const double flap = l->inflow.main.flap[i], V = p->speed[i], pitch = p->pitch[i];
     const double trough = lw_curve_at(&craft->trough, lw_all(p->wind[i]))[0];
@@ -81,12 +103,8 @@ lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *p, const lw_loads
         .rudder_tip =
             tip_depth(&craft->rudder_foil, rudder_depth, l->inflow.rudder.tip_rise[i], trough),
         .clearance = p->ride_height[i] + ends,
-        .pressure = fmin(
-            pressure_left(&craft->main_foil, lw_cavitation_number(&craft->medium, main_depth, V),
-                          l->main.coefficient[i], flap),
-            pressure_left(&craft->rudder_foil,
-                          lw_cavitation_number(&craft->medium, rudder_depth, V),
-                          l->rudder.coefficient[i], 0.0)),
+        .pressure = fmin(pressure_left(craft, main_depth, V, limits->main_pressure[i]),
+                         pressure_left(craft, rudder_depth, V, limits->rudder_pressure[i])),
         .main_stall = stall_left(l->main, i),
         .rudder_stall = stall_left(l->rudder, i),
         .ventilation = air->limit.forms - air->angle,

@@ -13,10 +13,16 @@ typedef struct lw_strut_air {
     lw_ventilation limit;
 } lw_strut_air;
 
-lw_strut_air lw_strut_air_of(const lw_craft *craft, const lw_pose *pose, const lw_loads *loads,
-                             int lane);
+// What margins are told from, asked of all lanes together.
+typedef struct lw_limits {
+    lw_strut_air air[LW_WIDTH];
+    lw_lanes main_pressure, rudder_pressure;  // lowest coefficients on the foils
+} lw_limits;
+
+void lw_limits_of(const lw_craft *craft, const lw_pose *pose, const lw_loads *loads,
+                  lw_limits *limits);
 
 lw_margins lw_margins_of(const lw_craft *craft, const lw_pose *pose, const lw_loads *loads,
-                         const lw_strut_air *air, int lane);
+                         const lw_limits *limits, int lane);
 
 #endif

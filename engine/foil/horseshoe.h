@@ -7,33 +7,34 @@
 #ifndef LW_HORSESHOE_H
 #define LW_HORSESHOE_H
 
-#include <math.h>
-
 #include "lullwise/wing.h"
+#include "solve/vector.h"
 
-typedef struct lw_space_vector {
-    double x, y, z;
-} lw_space_vector;
+// Panels side by side, in the axes of the water.
+typedef struct lw_panel_lanes {
+    lw_vector port, starboard;  // ends of the bound vortex
+} lw_panel_lanes;
 
-static inline lw_space_vector lw_space_between(lw_wing_point from, lw_wing_point to)
+LW_INLINE lw_vector lw_point_lanes(lw_wing_point at)
 {
-    return (lw_space_vector){to.x - from.x, to.y - from.y, to.z - from.z};
+    return (lw_vector){lw_all(at.x), lw_all(at.y), lw_all(at.z)};
 }
 
-static inline double lw_space_dot(lw_space_vector a, lw_space_vector b)
+LW_INLINE lw_panel_lanes lw_panel_in_all(const lw_wing_panel *panel)
 {
-    return a.x * b.x + a.y * b.y + a.z * b.z;
+    return (lw_panel_lanes){lw_point_lanes(panel->port), lw_point_lanes(panel->starboard)};
 }
 
-static inline lw_space_vector lw_space_cross(lw_space_vector a, lw_space_vector b)
+LW_INLINE lw_vector lw_between(lw_vector from, lw_vector to)
 {
-    return (lw_space_vector){a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x};
+    return (lw_vector){to.x - from.x, to.y - from.y, to.z - from.z};
 }
 
-static inline lw_space_vector lw_space_sum(lw_space_vector a, double k,
-                                           lw_space_vector b)  // a + k b
+LW_INLINE lw_lanes lw_dot(lw_vector a, lw_vector b) { return a.x * b.x + a.y * b.y + a.z * b.z; }
+
+LW_INLINE lw_vector lw_vector_sum(lw_vector a, lw_lanes k, lw_vector b)  // a + k b
 {
-    return (lw_space_vector){a.x + k * b.x, a.y + k * b.y, a.z + k * b.z};
+    return (lw_vector){a.x + k * b.x, a.y + k * b.y, a.z + k * b.z};
 }
 
 // Straight vortex from where r_1 begins to where r_2 begins, both ending at the point looked at.
@@ -41,44 +42,42 @@ static inline lw_space_vector lw_space_sum(lw_space_vector a, double k,
 //     v = r_1 x r_2 (1/|r_1| + 1/|r_2|) / (4 pi (|r_1||r_2| + r_1 . r_2))           Biot-Savart
 //
 // Nothing on the vortex's own line.
-static inline lw_space_vector lw_segment_flow(lw_space_vector r_1, lw_space_vector r_2)
+LW_INLINE lw_vector lw_segment_flow(lw_vector r_1, lw_vector r_2)
 {
-    const lw_space_vector cross = lw_space_cross(r_1, r_2);
-    const double l_1 = sqrt(lw_space_dot(r_1, r_1)), l_2 = sqrt(lw_space_dot(r_2, r_2));
-    const double product = l_1 * l_2, bottom = product * (product + lw_space_dot(r_1, r_2));
-    if (!(lw_space_dot(cross, cross) > 1e-20 * product * product)) return (lw_space_vector){0};
-    const double k = (l_1 + l_2) / (4.0 * LW_PI * bottom);
-    return (lw_space_vector){k * cross.x, k * cross.y, k * cross.z};
+    const lw_vector cross = lw_cross(r_1, r_2);
+    const lw_lanes l_1 = lw_lanes_sqrt(lw_dot(r_1, r_1)), l_2 = lw_lanes_sqrt(lw_dot(r_2, r_2));
+    const lw_lanes product = l_1 * l_2, bottom = product * (product + lw_dot(r_1, r_2));
+    const lw_mask is_off = lw_dot(cross, cross) > 1e-20 * product * product;
+    const lw_lanes k = lw_select(is_off, (l_1 + l_2) / (4.0 * LW_PI * bottom), lw_all(0.0));
+    return (lw_vector){k * cross.x, k * cross.y, k * cross.z};
 }
 
 // Leg from where r begins to far behind, the vortex running backward.
 //
 //     v = (0, r_z, -r_y) / (4 pi |r| (|r| + r_x)),  |r| + r_x = (r_y^2 + r_z^2) / (|r| - r_x)
-static inline lw_space_vector lw_leg_flow(lw_space_vector r)
+LW_INLINE lw_vector lw_leg_flow(lw_vector r)
 {
-    const double across = r.y * r.y + r.z * r.z, l = sqrt(across + r.x * r.x);
-    if (!(across > 1e-20 * l * l)) return (lw_space_vector){0};
-    const double k = (l - r.x) / (4.0 * LW_PI * l * across);
-    return (lw_space_vector){0.0, k * r.z, -k * r.y};
+    const lw_lanes across = r.y * r.y + r.z * r.z, l = lw_lanes_sqrt(across + r.x * r.x);
+    const lw_mask is_off = across > 1e-20 * l * l;
+    const lw_lanes k = lw_select(is_off, (l - r.x) / (4.0 * LW_PI * l * across), lw_all(0.0));
+    return (lw_vector){lw_all(0.0), k * r.z, -k * r.y};
 }
 
-static inline lw_space_vector lw_horseshoe_flow(const lw_wing_panel *panel, lw_wing_point at)
+LW_INLINE lw_vector lw_horseshoe_flow(const lw_panel_lanes *panel, lw_vector at)
 {
-    const lw_space_vector r_1 = lw_space_between(panel->port, at);
-    const lw_space_vector r_2 = lw_space_between(panel->starboard, at);
-    const lw_space_vector legs = lw_space_sum(lw_leg_flow(r_2), -1.0, lw_leg_flow(r_1));
-    return lw_space_sum(legs, 1.0, lw_segment_flow(r_1, r_2));
+    const lw_vector r_1 = lw_between(panel->port, at), r_2 = lw_between(panel->starboard, at);
+    const lw_vector legs = lw_vector_sum(lw_leg_flow(r_2), lw_all(-1.0), lw_leg_flow(r_1));
+    return lw_vector_sum(legs, lw_all(1.0), lw_segment_flow(r_1, r_2));
 }
 
 // Far behind, where the legs have no beginning: v = (0, r_z, -r_y) / (2 pi r^2) each.
-static inline lw_space_vector lw_wake_flow(const lw_wing_panel *panel, lw_wing_point at)
+LW_INLINE lw_vector lw_wake_flow(const lw_panel_lanes *panel, lw_vector at)
 {
-    lw_space_vector sum = {0};
+    lw_vector sum = lw_vector_zero();
     for (int side = -1; side <= 1; side += 2) {
-        const lw_space_vector r = lw_space_between(side < 0 ? panel->port : panel->starboard, at);
-        const double across = r.y * r.y + r.z * r.z;
-        if (!(across > 0.0)) continue;
-        const double k = side / (2.0 * LW_PI * across);
+        const lw_vector r = lw_between(side < 0 ? panel->port : panel->starboard, at);
+        const lw_lanes across = r.y * r.y + r.z * r.z;
+        const lw_lanes k = lw_select(across > 0.0, side / (2.0 * LW_PI * across), lw_all(0.0));
         sum.y += k * r.z, sum.z -= k * r.y;
     }
     return sum;
@@ -86,14 +85,11 @@ static inline lw_space_vector lw_wake_flow(const lw_wing_panel *panel, lw_wing_p
 
 // The image above the surface keeps the pressure there: its potential is that of the vortex,
 // mirrored, with the other sign, so the flow at a point follows from that at the mirrored point.
-static inline lw_wing_point lw_mirrored(lw_wing_point at)
-{
-    return (lw_wing_point){at.x, at.y, -at.z};
-}
+LW_INLINE lw_vector lw_mirrored(lw_vector at) { return (lw_vector){at.x, at.y, -at.z}; }
 
-static inline lw_space_vector lw_image_flow(lw_space_vector at_mirrored)
+LW_INLINE lw_vector lw_image_flow(lw_vector at_mirrored)
 {
-    return (lw_space_vector){-at_mirrored.x, -at_mirrored.y, at_mirrored.z};
+    return (lw_vector){-at_mirrored.x, -at_mirrored.y, at_mirrored.z};
 }
 
 #endif

@@ -102,19 +102,24 @@ lw_wing_station lw_wing_at(const lw_wing *wing, double y)
                              .moment = s * a->moment + t * b->moment};
 }
 
+// A wing in its place.
+typedef struct placed {
+    const lw_wing *wing;
+    double sine, cosine, depth;
+} placed;
+
 // Level of the quarter chord at y above the surface [m].
-static double level_at(const lw_wing *wing, lw_wing_place place, double y)
+static double level_at(const placed *p, double y)
 {
-    const double z = lw_wing_at(wing, y).z;
-    return y * lw_sin(place.heel) + z * lw_cos(place.heel) - place.depth;
+    return y * p->sine + lw_wing_at(p->wing, y).z * p->cosine - p->depth;
 }
 
 // Where between a wet y and a dry one the wing meets the surface: by halving.
-static double waterline(const lw_wing *wing, lw_wing_place place, double wet, double dry)
+static double waterline(const placed *p, double wet, double dry)
 {
     for (int i = 0; i < 50; i++) {
         const double middle = 0.5 * (wet + dry);
-        if (level_at(wing, place, middle) < 0.0) {
+        if (level_at(p, middle) < 0.0) {
             wet = middle;
         } else {
             dry = middle;
@@ -128,10 +133,11 @@ lw_wing_extent lw_wing_wet(const lw_wing *wing, lw_wing_place place)
     const double tip = wing->station[wing->count - 1].y;
     if (place.depth >= LW_WING_DEEP) return (lw_wing_extent){-tip, tip};
 
+    const placed p = {wing, lw_sin(place.heel), lw_cos(place.heel), place.depth};
     const int steps = 200;
-    double deepest = 0.0, level = level_at(wing, place, 0.0);
+    double deepest = 0.0, level = level_at(&p, 0.0);
     for (int i = 0; i <= steps; i++) {
-        const double y = tip * (2.0 * i / steps - 1.0), at = level_at(wing, place, y);
+        const double y = tip * (2.0 * i / steps - 1.0), at = level_at(&p, y);
         if (at < level) deepest = y, level = at;
     }
     if (level >= 0.0) return (lw_wing_extent){0.0, 0.0};
@@ -142,13 +148,13 @@ lw_wing_extent lw_wing_wet(const lw_wing *wing, lw_wing_place place)
         double end = side * tip, wet = deepest;
         const double step = 2.0 * tip / steps;
         for (double y = deepest + side * step; side * y < tip; y += side * step) {
-            if (level_at(wing, place, y) >= 0.0) {
+            if (level_at(&p, y) >= 0.0) {
                 end = y;
                 break;
             }
             wet = y;
         }
-        if (level_at(wing, place, end) >= 0.0) end = waterline(wing, place, wet, end);
+        if (level_at(&p, end) >= 0.0) end = waterline(&p, wet, end);
         *(side < 0 ? &extent.from : &extent.to) = end;
     }
     return extent;

@@ -69,30 +69,73 @@ static void lay_strip(lw_wing_lattice *lattice, const lw_wing *wing, int k)
     }
 }
 
+// --- what panels do at points, some panels side by side
+
+#define PACKS (LW_WING_PANELS / LW_WIDTH)
+_Static_assert(LW_WING_PANELS % LW_WIDTH == 0, "packs are full");
+
 // Downwash along a strip's normal (0, -sin, cos).
-static double down_along(const lw_wing_strip *strip, lw_space_vector flow)
+LW_INLINE lw_lanes down_along(const lw_wing_strip *strip, lw_vector flow)
 {
     return flow.y * strip->sine - flow.z * strip->cosine;
 }
 
-static lw_space_vector with_image(const lw_wing_lattice *lattice, const lw_wing_panel *panel,
-                                  lw_wing_point at,
-                                  lw_space_vector (*flow)(const lw_wing_panel *, lw_wing_point))
+LW_INLINE void put_point(lw_vector *to, int lane, lw_wing_point at)
 {
-    const lw_space_vector own = flow(panel, at);
-    if (!lattice->has_surface) return own;
-    return lw_space_sum(own, 1.0, lw_image_flow(flow(panel, lw_mirrored(at))));
+    to->x[lane] = at.x, to->y[lane] = at.y, to->z[lane] = at.z;
 }
 
-static void fill_wake(lw_wing_lattice *lattice)
+// Every `apart`-th panel, packed; the last fills up.
+static int pack_panels(const lw_wing_lattice *lattice, int apart, lw_panel_lanes packs[PACKS])
 {
-    const int n = lattice->mesh.strips;
+    const int n = lattice->mesh.strips * lattice->mesh.rows / apart;
+    for (int j = 0; j < n || j % LW_WIDTH; j++) {
+        const lw_wing_panel *panel = &lattice->panel[(j < n ? j : n - 1) * apart];
+        put_point(&packs[j / LW_WIDTH].port, j % LW_WIDTH, panel->port);
+        put_point(&packs[j / LW_WIDTH].starboard, j % LW_WIDTH, panel->starboard);
+    }
+    return n;
+}
+
+static void put_row(double *row, int j, int n, const lw_lanes *down)
+{
+    for (int p = 0; p < LW_WIDTH && j + p < n; p++) row[j + p] = (*down)[p];
+}
+
+LW_CLONES static void fill_wake(lw_wing_lattice *lattice)
+{
+    lw_panel_lanes packs[PACKS];
+    const int n = pack_panels(lattice, lattice->mesh.rows, packs);
     for (int i = 0; i < n; i++) {
         const lw_wing_strip *strip = &lattice->strip[i];
-        for (int j = 0; j < n; j++) {
-            const lw_wing_panel *panel = &lattice->panel[(size_t)j * (size_t)lattice->mesh.rows];
-            const lw_space_vector flow = with_image(lattice, panel, strip->middle, lw_wake_flow);
-            lattice->wake[i * n + j] = down_along(strip, flow);
+        const lw_vector at = lw_point_lanes(strip->middle);
+        for (int j = 0; j < n; j += LW_WIDTH) {
+            const lw_panel_lanes *panel = &packs[j / LW_WIDTH];
+            lw_vector flow = lw_wake_flow(panel, at);
+            if (lattice->has_surface)
+                flow = lw_vector_sum(flow, lw_all(1.0),
+                                     lw_image_flow(lw_wake_flow(panel, lw_mirrored(at))));
+            const lw_lanes down = down_along(strip, flow);
+            put_row(lattice->wake + i * n, j, n, &down);
+        }
+    }
+}
+
+LW_CLONES static void fill_down(lw_wing_lattice *lattice)
+{
+    lw_panel_lanes packs[PACKS];
+    const int n = pack_panels(lattice, 1, packs);
+    for (int i = 0; i < n; i++) {
+        const lw_wing_strip *strip = &lattice->strip[i / lattice->mesh.rows];
+        const lw_vector at = lw_point_lanes(lattice->panel[i].control);
+        for (int j = 0; j < n; j += LW_WIDTH) {
+            const lw_panel_lanes *panel = &packs[j / LW_WIDTH];
+            lw_vector flow = lw_horseshoe_flow(panel, at);
+            if (lattice->has_surface)
+                flow = lw_vector_sum(flow, lw_all(1.0),
+                                     lw_image_flow(lw_horseshoe_flow(panel, lw_mirrored(at))));
+            const lw_lanes down = down_along(strip, flow);
+            put_row(lattice->matrix + i * n, j, n, &down);
         }
     }
 }
@@ -107,22 +150,17 @@ static double angle_of_circulation(const lw_wing_lattice *lattice, const lw_wing
 static void fill_matrix(lw_wing_lattice *lattice)
 {
     const int rows = lattice->mesh.rows, n = lattice->mesh.strips * rows;
-    const bool is_line = lattice->mesh.model == LW_WING_LINE;
+    if (lattice->mesh.model == LW_WING_LINE) {
+        for (int k = 0; k < n * n; k++)
+            lattice->matrix[k] = 0.5 * lattice->wake[k];  // legs that
+                                                          // begin there
+    } else {
+        fill_down(lattice);
+    }
     for (int i = 0; i < n; i++) {
-        const lw_wing_strip *strip = &lattice->strip[i / rows];
-        for (int j = 0; j < n; j++) {
-            double down;
-            if (is_line) {
-                down = 0.5 * lattice->wake[i * n + j];  // legs that begin at the line
-            } else {
-                const lw_wing_point at = lattice->panel[i].control;
-                const lw_space_vector flow =
-                    with_image(lattice, &lattice->panel[j], at, lw_horseshoe_flow);
-                down = down_along(strip, flow);
-            }
-            if (i / rows == j / rows) down += angle_of_circulation(lattice, strip);
-            lattice->matrix[i * n + j] = down;
-        }
+        const double own = angle_of_circulation(lattice, &lattice->strip[i / rows]);
+        double *of_strip = lattice->matrix + i * n + i / rows * rows;
+        for (int r = 0; r < rows; r++) of_strip[r] += own;
     }
 }
 

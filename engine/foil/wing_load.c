@@ -130,41 +130,63 @@ lw_wing_slopes lw_wing_slopes_of(const lw_wing_lattice *lattice)
 
 // --- downwash
 
-// Flow of all panels and their image at a point of the wing's axes, in those axes.
-static lw_space_vector flow_at(const lw_wing_lattice *lattice, const lw_wing_load *load,
-                               lw_wing_point p)
+// Flow of all panels and their image at points of the wing's axes, in those axes.
+LW_CLONES static void flow_at(const lw_wing_lattice *lattice, const lw_wing_load *load,
+                              const lw_vector *p, lw_vector *flow)
 {
     const double s = lw_sin(lattice->place.heel), c = lw_cos(lattice->place.heel);
     const double depth = lattice->has_surface ? lattice->place.depth : 0.0;
-    const lw_wing_point at = {p.x, c * p.y - s * p.z, s * p.y + c * p.z - depth};
-    lw_space_vector sum = {0};
+    const lw_vector at = {p->x, c * p->y - s * p->z, s * p->y + c * p->z - depth};
+    lw_vector sum = lw_vector_zero();
     for (int i = 0; i < lattice->mesh.strips * lattice->mesh.rows; i++) {
-        const lw_wing_panel *panel = &lattice->panel[i];
-        const double gamma = load->circulation[i];
-        sum = lw_space_sum(sum, gamma, lw_horseshoe_flow(panel, at));
+        const lw_panel_lanes panel = lw_panel_in_all(&lattice->panel[i]);
+        const lw_lanes gamma = lw_all(load->circulation[i]);
+        sum = lw_vector_sum(sum, gamma, lw_horseshoe_flow(&panel, at));
         if (!lattice->has_surface) continue;
-        sum = lw_space_sum(sum, gamma, lw_image_flow(lw_horseshoe_flow(panel, lw_mirrored(at))));
+        const lw_vector mirrored = lw_horseshoe_flow(&panel, lw_mirrored(at));
+        sum = lw_vector_sum(sum, gamma, lw_image_flow(mirrored));
     }
-    return (lw_space_vector){sum.x, c * sum.y + s * sum.z, c * sum.z - s * sum.y};
+    *flow = (lw_vector){sum.x, c * sum.y + s * sum.z, c * sum.z - s * sum.y};
+}
+
+// Points between two middles of strips, where the single legs cancel best, or beyond them: the flow
+// is read at both, in part.
+typedef struct between {
+    lw_vector at[2];
+    lw_lanes part;
+} between;
+
+static void put_between(const lw_wing_lattice *lattice, lw_wing_point at, int lane, between *b)
+{
+    int k = 0;
+    while (k < lattice->mesh.strips && lattice->strip[k].y < at.y) k++;
+    const bool is_beyond = k == 0 || k == lattice->mesh.strips;
+    const double y_0 = is_beyond ? at.y : lattice->strip[k - 1].y;
+    const double y_1 = is_beyond ? at.y : lattice->strip[k].y;
+    b->part[lane] = is_beyond ? 0.0 : (at.y - y_0) / (y_1 - y_0);
+    for (int i = 0; i < 2; i++) {
+        b->at[i].x[lane] = at.x, b->at[i].z[lane] = at.z;
+        b->at[i].y[lane] = i ? y_1 : y_0;
+    }
+}
+
+static void wash_at(const lw_wing_lattice *lattice, const lw_wing_load *load, const between *b,
+                    lw_vector *wash)
+{
+    lw_vector v[2];
+    for (int i = 0; i < 2; i++) flow_at(lattice, load, &b->at[i], &v[i]);
+    *wash = lw_vector_sum(v[0], b->part, lw_between(v[0], v[1]));
 }
 
 lw_wing_point lw_wing_wash(const lw_wing_lattice *lattice, const lw_wing_load *load,
                            lw_wing_point at)
 {
+    between b;
+    lw_vector v;
     if (is_dry(lattice)) return (lw_wing_point){0};
-    int k = 0;
-    while (k < lattice->mesh.strips && lattice->strip[k].y < at.y) k++;
-    if (k == 0 || k == lattice->mesh.strips) {
-        const lw_space_vector v = flow_at(lattice, load, at);
-        return (lw_wing_point){v.x, v.y, v.z};
-    }
-    // right at the middles of strips, where the single legs cancel best
-    const double y_0 = lattice->strip[k - 1].y, y_1 = lattice->strip[k].y;
-    const double t = (at.y - y_0) / (y_1 - y_0);
-    const lw_space_vector v_0 = flow_at(lattice, load, (lw_wing_point){at.x, y_0, at.z});
-    const lw_space_vector v_1 = flow_at(lattice, load, (lw_wing_point){at.x, y_1, at.z});
-    return (lw_wing_point){v_0.x + t * (v_1.x - v_0.x), v_0.y + t * (v_1.y - v_0.y),
-                           v_0.z + t * (v_1.z - v_0.z)};
+    for (int i = 0; i < LW_WIDTH; i++) put_between(lattice, at, i, &b);
+    wash_at(lattice, load, &b, &v);
+    return (lw_wing_point){v.x[0], v.y[0], v.z[0]};
 }
 
 double lw_wing_wash_over(const lw_wing_lattice *lattice, const lw_wing_load *load,
@@ -176,12 +198,20 @@ double lw_wing_wash_over(const lw_wing_lattice *lattice, const lw_wing_load *loa
     const lw_wing_extent wet = lw_wing_wet(other, place);
     if (is_dry(lattice) || !(wet.to > wet.from) || !(half > 0.0)) return 0.0;
     double sum = 0.0, weights = 0.0;
-    for (int k = 0; k < WASH_PLACES; k++) {
-        const double y = wet.from + (wet.to - wet.from) * (k + 0.5) / WASH_PLACES;
-        const lw_wing_station s = lw_wing_at(other, y);
-        const lw_wing_point at = {origin.x + s.x, origin.y + y, origin.z + s.z};
-        sum += s.chord * lw_wing_wash(lattice, load, at).z;
-        weights += s.chord;
+    for (int first = 0; first < WASH_PLACES; first += LW_WIDTH) {
+        between b;
+        lw_vector wash;
+        double chord[LW_WIDTH];
+        for (int i = 0; i < LW_WIDTH; i++) {
+            const double part = (first + i + 0.5) / WASH_PLACES;
+            const double y = wet.from + (wet.to - wet.from) * part;
+            const lw_wing_station s = lw_wing_at(other, y);
+            put_between(lattice, (lw_wing_point){origin.x + s.x, origin.y + y, origin.z + s.z}, i,
+                        &b);
+            chord[i] = s.chord;
+        }
+        wash_at(lattice, load, &b, &wash);
+        for (int i = 0; i < LW_WIDTH; i++) sum += chord[i] * wash.z[i], weights += chord[i];
     }
     return sum / weights;
 }

@@ -6,6 +6,8 @@
 #include <math.h>
 #include <stddef.h>
 
+#include "solve/lanes.h"
+
 static double *row_of(double *matrix, int n, int i) { return matrix + (size_t)i * (size_t)n; }
 
 static double largest_in(const double *matrix, int n)
@@ -29,7 +31,7 @@ static int pivot_of(double *matrix, int n, int k)
     return pivot;
 }
 
-bool lw_linear_factor(double *matrix, int n, int *pivot)
+LW_CLONES bool lw_linear_factor(double *matrix, int n, int *pivot)
 {
     const double least = 1e-15 * largest_in(matrix, n);
     if (!(least < 1e300)) return false;

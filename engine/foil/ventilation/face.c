@@ -64,21 +64,30 @@ static double flap_share(const plate *p)
     return (lever - p->s * over_place(p)) / whole;
 }
 
+#define STEPS 64
+
 // Adds a stretch of the chord's lift and its moment about the nose [chords], by the flap or by the
 // whole plate. Places crowd at the hinge, where the pressure has no bound.
+LW_CLONES
 static void add_load(const plate *p, bool by_flap, double end, double sum[2])
 {
-    const int steps = 64;
-    for (int i = 0; i < steps; i++) {
-        const double r = (i + 0.5) / steps, theta = p->hinge + (end - p->hinge) * r * r;
-        const double width = fabs(end - p->hinge) * 2.0 * r / steps;
-        const double cot = lw_cos(0.5 * theta) / lw_sin(0.5 * theta);
-        const double jump =
-            lw_log(fabs(lw_sin(0.5 * (theta + p->hinge)) / lw_sin(0.5 * (theta - p->hinge))));
-        const double u = by_flap ? ((LW_PI - p->hinge) * cot + jump) / LW_PI : cot;
-        const double t = 0.5 * (p->b + 1.0) - 0.5 * (p->b - 1.0) * lw_cos(theta);
-        const double lift = u * (t - 1.0) / t * 0.5 * (p->b - 1.0) * lw_sin(theta) * width;
-        sum[0] += lift, sum[1] += lift * along(t) / p->x;
+    for (int first = 0; first < STEPS; first += LW_WIDTH) {
+        lw_lanes r, s, c, sine, cosine;
+        for (int i = 0; i < LW_WIDTH; i++) r[i] = (first + i + 0.5) / STEPS;
+        const lw_lanes theta = p->hinge + (end - p->hinge) * r * r;
+        const lw_lanes width = fabs(end - p->hinge) * 2.0 * r / (double)STEPS;
+        lw_lanes_sincos(0.5 * theta, &s, &c);
+        lw_lanes_sincos(theta, &sine, &cosine);
+        lw_lanes u = c / s;
+        if (by_flap) {
+            const lw_lanes up = lw_lanes_sin(0.5 * (theta + p->hinge));
+            const lw_lanes down = lw_lanes_sin(0.5 * (theta - p->hinge));
+            u = ((LW_PI - p->hinge) * u + lw_lanes_log(lw_lanes_abs(up / down))) / LW_PI;
+        }
+        const lw_lanes t = 0.5 * (p->b + 1.0) - 0.5 * (p->b - 1.0) * cosine;
+        const lw_lanes lift = u * (t - 1.0) / t * 0.5 * (p->b - 1.0) * sine * width;
+        const lw_lanes moment = lift * (t - 1.0 - lw_lanes_log(t)) / p->x;
+        for (int i = 0; i < LW_WIDTH; i++) sum[0] += lift[i], sum[1] += moment[i];
     }
 }
 

@@ -6,6 +6,8 @@
 
 #include <stdbool.h>
 
+#include "solve/lanes.h"
+
 // Ventilation: air runs down a strut from the surface, and a part of its side force is lost.
 
 // Cavitation number of air at the surface's own pressure: suction beyond it can hold a cavity open.
@@ -33,6 +35,10 @@ typedef struct lw_ventilation {
 // Holds for    sections that stall near 14 deg; measured 0.5 to 1.5 chords deep, Fn_h 1 to 4.5.
 // Leaves out   cavities that reach down a part of the strut only; rake; the foil below.
 lw_ventilation lw_ventilation_of(double aspect, double number);
+
+// The same in two parts: the angle `stays` of some struts side by side, and all of them from it.
+void lw_ventilation_stays(const lw_lanes *aspect, const lw_lanes *number, lw_lanes *stays);
+lw_ventilation lw_ventilation_at(double stays);
 
 // Whether a strut is ventilated now: the hysteresis of the two angles.
 bool lw_ventilated_next(const lw_ventilation *limit, bool ventilated, double angle);
