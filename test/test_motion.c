@@ -38,7 +38,7 @@ static void moving_loads(const lw_craft *craft, const lw_ask *ask, const lw_pose
     const lw_turned t = lw_turned_of(&x);
     const lw_environment around = lw_environment_calm(pose->wind);
     const lw_hysteresis memory = {.flap = steady->inflow.main.flap};
-    const lw_instant now = {&ride, &x, &t, &around, &memory};
+    const lw_instant now = {&ride, &x, &t, &around, &memory, NULL};
     lw_moving_loads(&motion, &now, lw_all(0.0), got);
 }
 
@@ -190,7 +190,8 @@ TEST_FUNCTION(energy_changes_by_the_work_of_the_forces)
             const lw_hysteresis none = {.flap = lw_all(0.0)};
             lw_state_lanes rates;
             lw_loads loads;
-            const lw_instant at = {&lanes, &x, &t, &around, &none};
+            const lw_wish_lanes wish = lw_wished(&lanes.pilot, x.felt_wind);
+            const lw_instant at = {&lanes, &x, &t, &around, &none, &wish};
             lw_dynamic_rates(&f.motion, &at, &rates, &loads);
             const lw_vector F = loads.force, M = loads.moment, v = lw_velocity_of(&x),
                             w = lw_spin_of(&x);
@@ -318,7 +319,8 @@ static lw_ride_state with_air(const flown *f, const lw_hysteresis *air)
     const lw_turned t = lw_turned_of(&x);
     const lw_environment around = lw_environment_calm(lw_all(f->plan.wind));
     lw_loads loads;
-    const lw_instant now = {&lanes, &x, &t, &around, air};
+    const lw_wish_lanes wish = lw_wished(&lanes.pilot, x.felt_wind);
+    const lw_instant now = {&lanes, &x, &t, &around, air, &wish};
     lw_dynamic_rates(&f->motion, &now, &rates, &loads);
     lw_mass_matrix mass;
     lw_mass_matrix_of(&f->motion.inertia, &f->craft, lanes.place, x.body, &mass);

@@ -41,7 +41,7 @@ LW_INLINE void lw_dynamic_rates(const lw_motion *motion, const lw_instant *now,
     const lw_pilot_lanes *pilot = &now->ride->pilot;
     const lw_state_lanes *x = now->state;
     const lw_vector wind = now->around->wind;
-    const lw_pilot_view view = lw_pilot_view_of(pilot, x);
+    const lw_pilot_view view = lw_pilot_view_of(pilot, now->wish, x);
     const lw_lanes push = lw_body_push(motion, view.effort, x);
     lw_moving_loads(motion, now, push, loads);
     lw_accelerating_loads(motion, x, loads, rates);

@@ -33,6 +33,7 @@ typedef struct lw_instant {
     const lw_turned *turned;  // of the state
     const lw_environment *around;
     const lw_hysteresis *memory;
+    const lw_wish_lanes *wish;  // of the wind felt
 } lw_instant;
 
 // Slower than this, a flow along the boat counts as so fast: no force has a value without way.

@@ -29,15 +29,18 @@ typedef struct lw_moving {
     lw_ride_lanes ride;
 } lw_moving;
 
-// The angles' sines and cosines: of now, of the last step, and of the one before.
+// What follows from the states and is worked out once for each: the angles' sines and cosines of
+// now, of the last step, and of the one before; and the wish of now.
 typedef struct lw_turns {
     lw_turned now, past, older;
+    lw_wish_lanes wish;
 } lw_turns;
 
 LW_INLINE lw_turns lw_turns_of(const lw_moving *boats)
 {
     return (lw_turns){lw_turned_of(&boats->now), lw_turned_of(&boats->history[0].state),
-                      lw_turned_of(&boats->history[1].state)};
+                      lw_turned_of(&boats->history[1].state),
+                      lw_wished(&boats->ride.pilot, boats->now.felt_wind)};
 }
 
 // Where a number goes on the parabola through its last three.
@@ -175,7 +178,8 @@ LW_INLINE void lw_moving_step(const lw_motion *motion, lw_moving *boats,
                               const lw_environment *around, lw_turns *turns, lw_loads *loads)
 {
     lw_state_lanes rates, next;
-    const lw_instant now = {&boats->ride, &boats->now, &turns->now, around, &boats->memory};
+    const lw_instant now = {&boats->ride, &boats->now,    &turns->now,
+                            around,       &boats->memory, &turns->wish};
     lw_dynamic_rates(motion, &now, &rates, loads);
     boats->memory.flap = loads->inflow.main.flap;
     if (lw_any(boats->restarts)) lw_moving_restart(motion, &rates, boats, turns);

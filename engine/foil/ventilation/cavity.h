@@ -27,7 +27,7 @@ typedef struct lw_cavity {
     lw_mask on;     // it is ventilated
     lw_lanes part;  // how far it has grown: 0 wet, 1 ventilated
     lw_lanes age;   // [m] way made since it came
-    lw_lanes held;  // [m] way made since something last held it
+    lw_lanes held;  // [m] way made since something last held it; 0 where there is none
 } lw_cavity;
 
 // Of a foil and its strut.
@@ -74,12 +74,14 @@ typedef struct lw_strut_cavity {
 #define LW_CAVITY_FLAT  (0.5 * LW_DEG)   // in line with the flow it sucks on neither side  [judged]
 
 // Washout in terms that need no search: air stays where the side force with it beats its boundary.
+// Asked where there is air already, and where the nose sucks.
 // One way out: with one lane gcc 12 at -O3 lost the masks of an early one (test/same_bits.sh).
-LW_INLINE lw_strut_cavity lw_strut_cavity_of(const lw_strut_craft *strut, const lw_cavity_flow *in)
+LW_INLINE lw_strut_cavity lw_strut_cavity_of(const lw_strut_craft *strut, const lw_cavity_flow *in,
+                                             lw_mask is_there)
 {
     const lw_lanes angle = lw_lanes_abs(in->strut_angle);
-    const lw_mask asked = in->is_open & (angle > LW_CAVITY_FLAT);
-    lw_mask stays = asked & (in->depth > 0.0);
+    const lw_mask asked = (is_there & (angle > LW_CAVITY_FLAT)) | (angle > LW_CAVITY_ROUGH);
+    lw_mask stays = asked & in->is_open & (in->depth > 0.0);
     if (lw_any(stays)) {
         const lw_lanes h = lw_lanes_clamp(in->depth, lw_all(0.02), lw_all(strut->length));
         const lw_lanes A = h / strut->chord, v = in->speed, number = 2.0 * LW_GRAVITY * h / (v * v);
@@ -98,12 +100,14 @@ LW_INLINE void lw_cavity_turn(lw_cavity *cavity, lw_mask draws, lw_mask keeps, l
     const lw_lanes none = lw_all(0.0);
     cavity->held = lw_select(draws | keeps, none, cavity->held + moved);
     cavity->on = draws | (cavity->on & (cavity->held <= lasts));
+    cavity->held = lw_select(cavity->on, cavity->held, none);
     cavity->age = lw_select(cavity->on, cavity->age + moved, none);
 }
 
 // It grows and shrinks over a way of `over` [m].
 LW_INLINE void lw_cavity_grow(lw_cavity *cavity, double over, lw_lanes moved)
 {
+    if (!lw_any(cavity->on | (cavity->part > 0.0))) return;
     const lw_lanes none = lw_all(0.0), wanted = lw_select(cavity->on, lw_all(1.0), none);
     cavity->part += (wanted - cavity->part) * moved / (moved + over);
     cavity->part = lw_select(cavity->part > LW_CAVITY_LEAST, cavity->part, none);
@@ -115,7 +119,7 @@ LW_INLINE void lw_cavities_step(const lw_foil_craft *foil, const lw_strut_craft 
 {
     const double chord = foil->chord, spread = 10.0 * chord;
     const lw_mask fast = in->speed > LW_CAVITY_SLOW;
-    lw_strut_cavity at_strut = lw_strut_cavity_of(strut, in);
+    lw_strut_cavity at_strut = lw_strut_cavity_of(strut, in, air->strut.on | air->foil.on);
     air->open = lw_select(at_strut.may, air->open + in->moved, lw_all(0.0));
     if (in->crest > 0.0) at_strut.forms |= air->open > in->crest;
 
@@ -124,9 +128,10 @@ LW_INLINE void lw_cavities_step(const lw_foil_craft *foil, const lw_strut_craft 
     const lw_mask out = in->tip < -0.5 * chord;
     lw_cavity_turn(&air->strut, fast & (at_strut.forms | from_foil), fast & at_strut.stays,
                    in->moved, lw_all(5.0 * chord));
+    lw_lanes lasts = lw_all(0.0);
+    if (lw_any(air->foil.on)) lasts = lw_cavity_lasts(chord, in->face, in->depth, in->speed);
     lw_cavity_turn(&air->foil, fast & (out | from_strut),
-                   fast & ((in->tip < 0.5 * chord) | air->strut.on), in->moved,
-                   lw_cavity_lasts(chord, in->face, in->depth, in->speed));
+                   fast & ((in->tip < 0.5 * chord) | air->strut.on), in->moved, lasts);
     lw_cavity_grow(&air->foil, 3.0 * chord, in->moved);
     lw_cavity_grow(&air->strut, 3.0 * strut->chord, in->moved);
 }

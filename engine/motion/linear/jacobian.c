@@ -21,7 +21,8 @@ static void look(view *v)
     const lw_environment around = lw_environment_calm(v->wind);
     const lw_hysteresis none = {.flap = lw_all(0.0)};
     lw_loads loads;
-    const lw_instant now = {&v->ride, &v->state, &t, &around, &none};
+    const lw_wish_lanes wish = lw_wished(&v->ride.pilot, v->state.felt_wind);
+    const lw_instant now = {&v->ride, &v->state, &t, &around, &none, &wish};
     lw_dynamic_rates(motion, &now, &v->rates, &loads);
     lw_kinematic_rates(&v->state, &t, &v->rates);
     lw_mass_matrix mass;

@@ -220,9 +220,9 @@ LW_INLINE void step(group *g, lw_turns *turns)
     lw_detect_falls(was, &g->loads, &fleet->boats.ride.pilot, thrown, &g->events);
     g->events.any &= ~detection->swims;
     lw_ride_lanes *ride = &fleet->boats.ride;
-    const lw_wish_lanes wish = lw_wished(&ride->pilot, fleet->boats.now.felt_wind);
-    lw_pilot_turn(&ride->pilot, &wish, detection->flies, dt);
-    const lw_lanes off = lw_pitch_off(&wish, detection->flies, fleet->boats.now.pitch);
+    turns->wish = lw_wished(&ride->pilot, fleet->boats.now.felt_wind);
+    lw_pilot_turn(&ride->pilot, &turns->wish, detection->flies, dt);
+    const lw_lanes off = lw_pitch_off(&turns->wish, detection->flies, fleet->boats.now.pitch);
     ride->place = lw_pilot_place(motion, &ride->pilot, off, ride->place);
     if (lw_any(g->events.any)) report(g);
     count(motion, fleet, &g->loads);
@@ -265,8 +265,10 @@ static void look(group *g)
     lw_state_lanes rates;
     g->around =
         lw_environment_of(g->motion, &g->fleet.environment, g->fleet.wind, &g->fleet.boats.now, &t);
-    const lw_instant now = {&g->fleet.boats.ride, &g->fleet.boats.now, &t, &g->around,
-                            &g->fleet.boats.memory};
+    const lw_ride_lanes *ride = &g->fleet.boats.ride;
+    const lw_wish_lanes wish = lw_wished(&ride->pilot, g->fleet.boats.now.felt_wind);
+    const lw_instant now = {ride,       &g->fleet.boats.now,    &t,
+                            &g->around, &g->fleet.boats.memory, &wish};
     lw_dynamic_rates(g->motion, &now, &rates, &g->loads);
     g->fleet.boats.history[0].state = g->fleet.boats.now;  // what a trace tells
 }

@@ -155,15 +155,15 @@ LW_INLINE lw_lanes lw_pilot_effort(const lw_pilot_lanes *pilot, const lw_pilot_v
 // On the hull, in less wind than the plan's, she answers heel as much less as the sail does, with
 // the wind squared: it is left to the body, which is slow, and asked for as much swings her from
 // side to side.
-LW_INLINE lw_pilot_view lw_pilot_view_of(const lw_pilot_lanes *pilot, const lw_state_lanes *x)
+LW_INLINE lw_pilot_view lw_pilot_view_of(const lw_pilot_lanes *pilot, const lw_wish_lanes *wish,
+                                         const lw_state_lanes *x)
 {
-    const lw_wish_lanes wish = lw_wished(pilot, x->felt_wind);
     const lw_lanes u = x->surge;
     const lw_lanes rising = lw_way_up(u, pilot->rest.speed, pilot->rising.speed);
-    lw_pilot_view view = {.flying = lw_way_up(u, pilot->rising.speed, wish.gains.speed),
-                          .helm = wish.helm};
+    lw_pilot_view view = {.flying = lw_way_up(u, pilot->rising.speed, wish->gains.speed),
+                          .helm = wish->helm};
     for (int i = 0; i < LW_GAINS; i++) {
-        const lw_lanes a = pilot->rest.at[i], b = pilot->rising.at[i], c = wish.gains.at[i];
+        const lw_lanes a = pilot->rest.at[i], b = pilot->rising.at[i], c = wish->gains.at[i];
         view.gains.at[i] = a + rising * (b - a) + view.flying * (c - b);
     }
     const lw_lanes part = lw_lanes_min(LW_WISH_STEP * pilot->per_wind * x->felt_wind, lw_all(1.0));
