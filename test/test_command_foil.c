@@ -405,7 +405,7 @@ TEST_FUNCTION(a_foils_picture_says_whose_section_and_where)
           0);
     CHECK(strncmp(answer, "<svg", 4) == 0 && answer_has("</svg>") && !answer_has("nan"));
     CHECK(answer_has("main foil, NACA 63-412<") && answer_has("0.50 m deep, flap +5.0°"));
-    CHECK(answer_has("carrying 1030 N") && answer_has(">8 kn<") && answer_has(">28 kn<"));
+    CHECK(answer_has("carrying 1030 N") && answer_has(">10 kn<") && answer_has(">28 kn<"));
     CHECK(!answer_has("textLength"));
     CHECK(lullwise(BOAT "--part main --set boat.name='A very long name that a proud owner gave "
                         "to his beloved boat' --svg -") == 0);

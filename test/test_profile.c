@@ -71,7 +71,7 @@ static bool flow_is_exact_for(mapped m, double alpha, double lift_off, double pr
     double x[301], y[301];
     const int count = mapped_points(&m, x, y, 301);
     if (lw_outline_of_points(x, y, count, &outline) != LW_PROFILE_OK) return false;
-    if (!solved(no_flap, LW_PANELS_USUAL)) return false;
+    if (!solved(no_flap, 140)) return false;
     const lw_profile_load want = mapped_load(&m, alpha), got = load_at(alpha);
     const bool holds =
         fabs(got.lift - want.lift) <= lift_off * fmax(fabs(want.lift), 0.2) &&
@@ -86,7 +86,7 @@ static bool flow_is_exact_for(mapped m, double alpha, double lift_off, double pr
 static bool mapped_flow_is_exact(const double *x)
 {
     const mapped m = {.centre = x[0] + I * x[1], .tail = x[2] * LW_DEG};
-    return flow_is_exact_for(m, x[3] * LW_DEG, 0.005, 0.02);
+    return flow_is_exact_for(m, x[3] * LW_DEG, 0.0025, 0.013);
 }
 
 TEST_FUNCTION(mapped_sections_have_their_exact_lift_and_lowest_pressure)

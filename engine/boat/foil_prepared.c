@@ -12,9 +12,9 @@ static const lw_prepared rows[] = {
     {"foil: lift, tip out",    9.0,   "%",        "tip 12 cm out"},
     {"foil: most loaded part", 2.5,   "%",        "tip 5 cm deep"},
     {"section: lift",          0.05,  "of c_l",   "flap +8, at -7°"},
-    {"section: drag",          7.5,   "%",        "63-412, flap -4"},
+    {"section: drag",          13.0,  "%",        "63-412, flap +9"},
     {"section: moment",        0.012, "of c_m",   "flap +9, Re 2.6e5"},
-    {"section: low pressure",  0.22,  "of C_p",   "63-412, at -4°"},
+    {"section: low pressure",  0.28,  "of C_p",   "63-412, at -4°"},
 };
 // clang-format on
 

@@ -9,7 +9,7 @@
 #include "lullwise/base.h"
 #include "lullwise/elementary.h"
 
-#define PANELS      80
+#define PANELS      60
 #define WAVE_GROWTH 4.0                // n of the water that a boat sails in [judged]
 #define CAMBER_PART (1.0386 * LW_DEG)  // zero-lift angle of 1 % of camber at 40 % [glauert-1926]
 #define TAIL_STALL  0.25               // of a slope of 2 pi: near enough to the greatest lift

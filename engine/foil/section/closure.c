@@ -1,7 +1,8 @@
 // closure.c - closure relations of the integral boundary layer.
 // SPDX-License-Identifier: MIT
 //
-// All from [drela-giles-1987], with the later constants of [drela-1989]; without compressibility.
+// From [drela-giles-1987] with the later constants of [drela-1989], those of layers in equilibrium
+// from [van-rooij-1996]; without compressibility.
 
 #include "foil/section/closure.h"
 
@@ -155,6 +156,11 @@ LW_INLINE wall wall_of(const seen *s)
         .left = lw_dual_of(1.0 - empty, e[2] * empty * empty, fullness)};
 }
 
+// Of layers in equilibrium: (H - 1) / H = G_A sqrt(1 + G_B beta) sqrt(c_f / 2) [van-rooij-1996];
+// 6.7 and 0.75 in [drela-1989], which stall later than sections in tunnels do.
+#define G_A 6.75
+#define G_B 0.83
+
 // Slip speed, stress in equilibrium, and how the core of the layer is filled.
 typedef struct core {
     lw_dual U_s, c_eq, g;  // g: what the gradient d ln U / dx owes to the core in equilibrium
@@ -162,7 +168,7 @@ typedef struct core {
 
 LW_INLINE core core_of(const seen *s, lw_dual H_star, lw_layer_kind kind)
 {
-    const double G_A = 6.7, G_B = 0.75, G_C = kind == LW_WAKE ? 0.0 : 18.0;
+    const double G_C = kind == LW_WAKE ? 0.0 : 18.0;
     const double most = kind == LW_WAKE ? 0.99995 : 0.95, lag = kind == LW_WAKE ? 0.9 : 1.0;
     const lw_dual H = s->H, less = lw_dual_line(1.0, H, -1.0), part = lw_dual_over(less, H);
     const lw_dual U_s = lw_dual_at_most(
@@ -188,7 +194,7 @@ LW_INLINE lw_dual lag_of(const seen *s, const core *c, lw_dual friction, lw_dual
                                       lw_dual_times(lw_dual_line(1.0, c->U_s, 1.0), over_theta));
     const lw_dual g = lw_dual_over(lw_dual_less(lw_dual_line(0.5, friction, 0.0), c->g), s->H);
     return lw_dual_times(
-        lw_dual_plus(lw_dual_line(5.6 * 1.333, pull, 0.0), lw_dual_line(2.0 / 0.75, g, 0.0)),
+        lw_dual_plus(lw_dual_line(5.6 * 1.333, pull, 0.0), lw_dual_line(2.0 / G_B, g, 0.0)),
         s->per_theta);
 }
 

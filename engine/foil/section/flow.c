@@ -11,21 +11,30 @@
 #include "solve/linear.h"
 #include "solve/linear_many.h"
 
-// The two nodes at the tail are one place, so the last node's equation is another: the mean speed
-// there follows from the next two on either side, in a straight line.
-static void tail_equation(const lw_profile *p, double *row)
+#define INSIDE 0.1  // how far the tail's place lies from its end, in lengths of its panels
+
+lw_tail lw_tail_of(const lw_profile *p)
 {
     const int last = p->count - 1;
-    const double near = lw_panel_of(p->x, p->y, 0).length;
-    const double far = near + lw_panel_of(p->x, p->y, 1).length;
-    const double weight = far / (far - near);
+    const lw_panel below = lw_panel_of(p->x, p->y, 0), above = lw_panel_of(p->x, p->y, last - 1);
+    const double x = above.t_x - below.t_x, y = above.t_y - below.t_y;
+    const double per = 1.0 / sqrt(x * x + y * y), in = INSIDE * fmin(below.length, above.length);
+    return (lw_tail){p->x[0] - in * per * x, p->y[0] - in * per * y, per * x, per * y};
+}
+
+// The two nodes at the tail are one place, so the last node's equation is another: there is no flow
+// along the bisector inside the tail.
+static void tail_equation(const lw_profile *p, double *row)
+{
+    const lw_tail tail = lw_tail_of(p);
     for (int j = 0; j <= p->count; j++) row[j] = 0.0;
-    row[last] = 1.0;
-    row[last - 1] = -weight;
-    row[last - 2] = weight - 1.0;
-    row[0] = -1.0;
-    row[1] = weight;
-    row[2] = 1.0 - weight;
+    for (int panel = 0; panel < p->count - 1; panel++) {
+        const lw_panel q = lw_panel_of(p->x, p->y, panel);
+        lw_plane_vector ends[2];
+        lw_panel_vortex_velocity(&q, tail.x, tail.y, ends);
+        for (int end = 0; end < 2; end++)
+            row[panel + end] += ends[end].x * tail.t_x + ends[end].y * tail.t_y;
+    }
 }
 
 bool lw_flow_equations(const lw_profile *profile, lw_profile_room *room)
@@ -60,6 +69,9 @@ lw_profile_status lw_profile_flow_of(const lw_profile *profile, lw_profile_room 
         pair[0] = i < n - 1 ? -profile->y[i] : 0.0;
         pair[1] = i < n - 1 ? profile->x[i] : 0.0;
     }
+    const lw_tail tail = lw_tail_of(profile);
+    room->right[2 * (size_t)(n - 1)] = -tail.t_x;
+    room->right[2 * (size_t)(n - 1) + 1] = -tail.t_y;
     lw_linear_solve_many(room->matrix, n + 1, room->pivot, room->right, 2);
     for (int i = 0; i < n; i++) {
         const double *pair = room->right + 2 * (size_t)i;

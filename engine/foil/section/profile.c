@@ -60,35 +60,65 @@ static place bent(const bend *b, place p)
 
 // Where the nodes of one side lie, as parts of its length from the nose.
 typedef struct spacing {
+    double lean, bow;     // steps at the nose to those at the tail; how much both crowd
     double hinge, width;  // of the crowd at a flap's hinge; 0: no crowd
 } spacing;
 
-// Cosines at both ends, with a share of those that crowd at the nose only.
-static double part_of(double u)
+#define NOSE_STEP 0.15   // radii of the nose, from the node there to the next
+#define TAIL_STEP 0.002  // of a side
+#define ABOUT     2e-4   // chords either way, in which the nose turns
+
+static double nose_radius(const lw_outline *o, double nose)
 {
-    const double share = 0.13;
-    return (1.0 - share) * 0.5 * (1.0 - lw_cos(LW_PI * u)) +
-           share * (1.0 - lw_cos(0.5 * LW_PI * u));
+    place t[2];
+    for (int i = 0; i < 2; i++) {
+        const double s = nose + (i ? ABOUT : -ABOUT);
+        t[i].x = lw_spline_at(o->count, o->s, o->x, o->x_s, s).slope;
+        t[i].y = lw_spline_at(o->count, o->s, o->y, o->y_s, s).slope;
+    }
+    const double sine = t[0].x * t[1].y - t[0].y * t[1].x,
+                 cosine = t[0].x * t[1].x + t[0].y * t[1].y;
+    return 2.0 * ABOUT / fmax(fabs(lw_atan2(sine, cosine)), 1e-3);
+}
+
+// The first and the last of `count` steps are given; between them they change smoothly, as a
+// hyperbolic tangent bent towards the shorter [vinokur-1983].
+static spacing spacing_of(double first, double last, int count)
+{
+    const double most = 1.0 / (count * sqrt(first * last));  // sinh(bow) / bow
+    double low = 1e-3, high = 20.0;
+    for (int step = 0; step < 45; step++) {
+        const double bow = 0.5 * (low + high);
+        *(lw_sinh(bow) < most * bow ? &low : &high) = bow;
+    }
+    return (spacing){.lean = sqrt(last / first), .bow = 0.5 * (low + high)};
+}
+
+static double part_of(const spacing *at, double u)
+{
+    const double even = 0.5 + 0.5 * lw_tanh(at->bow * (u - 0.5)) / lw_tanh(0.5 * at->bow);
+    return even / (at->lean + (1.0 - at->lean) * even);
 }
 
 static double crowded(const spacing *at, double u)
 {
     if (at->hinge == 0.0) return u;
     const double most = 0.2;  // as many nodes more as this part of all
-    return u + most / LW_PI *
-                   (lw_atan((part_of(u) - at->hinge) / at->width) + lw_atan(at->hinge / at->width));
+    return u +
+           most / LW_PI *
+               (lw_atan((part_of(at, u) - at->hinge) / at->width) + lw_atan(at->hinge / at->width));
 }
 
 static double node_part(const spacing *at, double share)
 {
-    if (at->hinge == 0.0) return part_of(share);
+    if (at->hinge == 0.0) return part_of(at, share);
     const double all = crowded(at, 1.0);
     double low = 0.0, high = 1.0;
     for (int step = 0; step < 45; step++) {
         const double u = 0.5 * (low + high);
         *(crowded(at, u) < share * all ? &low : &high) = u;
     }
-    return part_of(0.5 * (low + high));
+    return part_of(at, 0.5 * (low + high));
 }
 
 lw_profile_status lw_profile_of(const lw_outline *outline, lw_profile_flap flap, int panels,
@@ -101,13 +131,14 @@ lw_profile_status lw_profile_of(const lw_outline *outline, lw_profile_flap flap,
         return LW_PROFILE_BAD_PANELS;
     }
     bend b = {0};
-    spacing spread = {0};
     const double nose = lw_outline_nose(o);
+    const double nose_step = fmin(fmax(NOSE_STEP * nose_radius(o, nose), 1e-5), 5e-3);
+    spacing spread = spacing_of(nose_step, TAIL_STEP, panels / 2);
     if (flap.hinge != 0.0) {
         if (!(flap.hinge >= 0.4 && flap.hinge <= 0.95)) return LW_PROFILE_BAD_HINGE;
         if (!(fabs(flap.angle) <= 30.0 * LW_DEG)) return LW_PROFILE_BAD_FLAP;
         b = bend_of(o, flap, nose);
-        spread = (spacing){flap.hinge, fmax(b.to - b.from, 0.01)};
+        spread.hinge = flap.hinge, spread.width = fmax(b.to - b.from, 0.01);
     }
     const int half = panels / 2;
     const double length = o->s[o->count - 1];

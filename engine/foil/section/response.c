@@ -72,6 +72,7 @@ static void answer_on_surface(lw_layer *l, const wake *w, lw_profile_room *room)
 {
     const int n = l->nodes, all = l->all;
     double *right = room->right;
+    const lw_tail tail = lw_tail_of(&l->profile);
     for (int i = 0; i < (n + 1) * all; i++) right[i] = 0.0;
     for (int panel = 0; panel < panels_of(l); panel++) {
         const lw_panel q = panel_numbered(l, w, panel);
@@ -82,6 +83,10 @@ static void answer_on_surface(lw_layer *l, const wake *w, lw_profile_room *room)
             right[i * all + node] += psi;
             right[i * all + node + 1] -= psi;
         }
+        const lw_plane_vector v = lw_panel_source_velocity(&q, tail.x, tail.y);
+        const double pull = (v.x * tail.t_x + v.y * tail.t_y) / q.length;
+        right[(n - 1) * all + node] += pull;
+        right[(n - 1) * all + node + 1] -= pull;
     }
     lw_linear_solve_many(room->matrix, n + 1, room->pivot, right, all);
     for (int i = 0; i < n; i++) {

@@ -211,33 +211,6 @@ static void assemble_turning(lw_system *s, lw_side *side, int k, const lw_turn *
     lw_interval_turning(s->log_reynolds, &s->station[i], &s->station[j], turn, v);
 }
 
-// No equations hold at the tail itself, where the speed is only drawn out from that before it: a
-// spike of mass there would slow it, and not speed it as it should, and so keep itself up. Theta
-// and mass are drawn out, too.
-static void assemble_tail(lw_system *s, const lw_side *side, lw_links *links)
-{
-    lw_layer_state *z = &s->layer->state;
-    const double *along = s->layer->s;
-    const int node = lw_side_node(s, side, side->count - 1);
-    const int a = lw_side_node(s, side, side->count - 2),
-              o = lw_side_node(s, side, side->count - 3);
-    const double out = (along[node] - along[a]) / (along[a] - along[o]), more = 1.0 + out;
-    station_at(s, side, side->count - 1);
-    *links = (lw_links){.node_0 = o, .node_1 = a, .node = node};
-    links->theta =
-        (lw_link){.by_0 = {-out, 0.0, 0.0, 0.0},
-                  .by_1 = {more, 0.0, 0.0, 0.0},
-                  .rest = more * z->log_theta[a] - out * z->log_theta[o] - z->log_theta[node]};
-    links->third = (lw_link){.by_1 = {0.0, 1.0, 0.0, 0.0}, .rest = z->third[a] - z->third[node]};
-    links->mass = (lw_link){.by_0 = {0.0, 0.0, -out, 0.0},
-                            .by_1 = {0.0, 0.0, more, 0.0},
-                            .by_mass = -1.0,
-                            .rest = more * z->mass[a] - out * z->mass[o] - z->mass[node]};
-    const lw_equations off = {.left = {links->theta.rest, links->third.rest,
-                                       links->mass.rest / lw_exp(z->log_theta[node])}};
-    lw_note(s, &off);
-}
-
 static void assemble_side(lw_system *s, lw_side *side, lw_links *links)
 {
     const double trip = lw_trip_of(s, side);
@@ -247,7 +220,7 @@ static void assemble_side(lw_system *s, lw_side *side, lw_links *links)
     side->is_held = false;
     side->turn = side->sign * (s->layer->s[lw_side_node(s, side, side->count - 1)] - s->origin);
     begin_side(s, side, links++);
-    for (int k = 1; k < side->count - 1; k++, links++) {
+    for (int k = 1; k < side->count; k++, links++) {
         const lw_row at = {{k > 1 ? lw_side_node(s, side, k - 2) : -1, lw_side_node(s, side, k - 1),
                             lw_side_node(s, side, k)},
                            k,
@@ -275,7 +248,7 @@ static void assemble_side(lw_system *s, lw_side *side, lw_links *links)
         lw_link_up(&e, links);
         lw_note(s, &e);
     }
-    assemble_tail(s, side, links);
+
     s->layer->state.turns[side->number] = side->turns;
 }
 

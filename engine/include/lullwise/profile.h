@@ -13,7 +13,7 @@
 #define LW_OUTLINE_MOST 401  // points of an outline
 #define LW_PANELS_LEAST 20
 #define LW_PANELS_MOST  160
-#define LW_PANELS_USUAL 140
+#define LW_PANELS_USUAL 160
 #define LW_NODES_MOST   (LW_PANELS_MOST + 1)
 #define LW_WAKE_NODES   24
 #define LW_FLOW_NODES   (LW_NODES_MOST + LW_WAKE_NODES)
@@ -79,7 +79,7 @@ typedef struct lw_profile_flap {
     double angle;  // [rad] tail down positive
 } lw_profile_flap;
 
-// Panels' ends, clockwise from the tail; crowded at the nose and the tail.
+// Panels' ends, clockwise from the tail; crowded at the nose, as sharp as it is, and at the tail.
 typedef struct lw_profile {
     int count;  // panels and one
     double x[LW_NODES_MOST], y[LW_NODES_MOST];
@@ -102,8 +102,9 @@ typedef struct lw_profile_room {
 } lw_profile_room;
 
 // Vorticity linear on each panel, chosen so that the stream function is one number at all nodes;
-// the same speed leaves both sides of the tail [drela-1989]. At 140 panels lift is within 0.25 % of
-// exact flows and the lowest pressure within 1 %; doubling the panels takes that to a third.
+// the same speed leaves both sides of the tail, inside which nothing flows [drela-1989]. At 140
+// panels lift is within 0.25 % of exact flows and the lowest pressure within 1.3 %; in the mean 0.07
+// and 0.2 %.
 lw_profile_status lw_profile_flow_of(const lw_profile *profile, lw_profile_room *room,
                                      lw_profile_flow *flow);
 
