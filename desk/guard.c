@@ -8,6 +8,7 @@
 #include <strings.h>
 
 #include "desk/days.h"
+#include "desk/tracks.h"
 
 // True when `text` is what comes of "%s:%u" with one of our names and the port.
 static bool is_named(const char *text, const char *name, uint16_t port)
@@ -35,6 +36,16 @@ static lw_verdict verdict_of_days(const lw_asked *asked, const char *id)
     return (lw_verdict){.status = 200, .is_of_days = true, .id = id};
 }
 
+static lw_verdict verdict_of_track(const lw_asked *asked)
+{
+    if (!asked->is_keeping)
+        return (lw_verdict){.status = 405, .why = "A track is sent here to be read, by POST.\n"};
+    if (asked->origin_count != 1)
+        return (lw_verdict){.status = 403,
+                            .why = "Tracks are read for the desk's own page only.\n"};
+    return (lw_verdict){.status = 200, .is_of_track = true};
+}
+
 // Somebody else's page, open in the same browser, can send requests here: by a name of its own
 // that it leads to this address (the Host tells), or across origins (the Origin tells).
 lw_verdict lw_guard_verdict(const lw_asked *asked, uint16_t port)
@@ -50,6 +61,8 @@ lw_verdict lw_guard_verdict(const lw_asked *asked, uint16_t port)
     const char *id;
     if (asked->has_logbook && !is_local_name && lw_days_are_at(asked->target, &id))
         return verdict_of_days(asked, id);
+    if (!is_local_name && strncmp(asked->target, LW_TRACK_AT, strlen(LW_TRACK_AT)) == 0)
+        return verdict_of_track(asked);
     if (!asked->is_reading)
         return (lw_verdict){.status = 405,
                             .why = "The desk can be read, by GET or HEAD, and nothing else.\n"};

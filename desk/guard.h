@@ -28,12 +28,13 @@ typedef struct lw_verdict {
     const char *why;      // a line for whoever asked; NULL: the part is the answer
     const lw_part *part;  // NULL when nothing may be served
     bool is_of_days;      // desk/days.h has the answer
+    bool is_of_track;     // desk/tracks.h has
     const char *id;       // of the day that is meant, or NULL
 } lw_verdict;
 
 // 200 with the part; 307 when "localhost" was asked: one address, so that what the page keeps lies
-// in one place; 400, 403, 404 or 405 with a sentence. Days are changed only by who names our
-// origin.
+// in one place; 400, 403, 404 or 405 with a sentence. Days are changed, and tracks read, only for
+// who names our origin.
 lw_verdict lw_guard_verdict(const lw_asked *asked, uint16_t port);
 
 #endif

@@ -23,10 +23,10 @@
 #include "desk/neighbour.h"
 #include "desk/part.h"
 #include "desk/policy.h"
+#include "desk/tracks.h"
 #include "desk/visitor.h"
 
 #define HEADERS_MOST 8192  // [bytes] the page's state may stand in the address
-#define BODY_MOST    1024  // [bytes] without a logbook nothing that may be asked has one
 #define BACKLOG      128   // connections not yet accepted
 
 static const int endings[] = {SIGINT, SIGTERM, SIGHUP};
@@ -123,24 +123,58 @@ static void free_text(const void *text, size_t length, void *given)
 
 #define WORDS "text/plain; charset=utf-8"
 
+// A request's body, closed by a zero; to be freed. NULL: no memory.
+static char *body_of(struct evhttp_request *request, size_t *length)
+{
+    struct evbuffer *input = evhttp_request_get_input_buffer(request);
+    *length = evbuffer_get_length(input);
+    char *body = calloc(1, *length + 1);
+    if (body) evbuffer_copyout(input, body, *length);
+    return body;
+}
+
+static const char *today_of(const lw_desk *desk) { return desk->today ? desk->today() : NULL; }
+
+static lw_days_answer days_asked(const lw_desk *desk, struct evhttp_request *request,
+                                 const char *id)
+{
+    const bool keeps = evhttp_request_get_command(request) == EVHTTP_REQ_POST;
+    lw_days_asked asked = {.path = desk->logbook, .today = today_of(desk), .id = id};
+    char *body = keeps ? body_of(request, &asked.length) : NULL;
+    lw_days_answer answer = {.status = 500};
+    asked.body = body;
+    if (asked.length > LW_DAYS_MOST)
+        answer = (lw_days_answer){.status = 413, .text = strdup("These are too many days.\n")};
+    else if (body || !keeps)
+        answer = lw_days_answered(&asked);
+    free(body);
+    return answer;
+}
+
 static void reply_with_days(const lw_desk *desk, struct evhttp_request *request,
                             const lw_verdict *verdict)
 {
-    struct evbuffer *input = evhttp_request_get_input_buffer(request);
-    const bool keeps = evhttp_request_get_command(request) == EVHTTP_REQ_POST;
-    const size_t length = evbuffer_get_length(input);
-    char *body = keeps ? calloc(1, length + 1) : NULL;
-    if (body) evbuffer_copyout(input, body, length);
-    const lw_days_asked asked = {.path = desk->logbook,
-                                 .today = desk->today ? desk->today() : NULL,
-                                 .id = verdict->id,
-                                 .body = body,
-                                 .length = length};
-    lw_days_answer answer = {.status = 500};
-    if (body || !keeps) answer = lw_days_answered(&asked);
+    const lw_days_answer answer = days_asked(desk, request, verdict->id);
     add_headers(desk, request, verdict, answer.is_json ? "application/json" : WORDS);
     if (answer.text) fill(request, answer.text, strlen(answer.text), free_text);
     evhttp_send_reply(request, answer.status, NULL, NULL);
+}
+
+static void reply_with_track(const lw_desk *desk, struct evhttp_request *request,
+                             const lw_verdict *verdict)
+{
+    lw_track_asked asked = {.today = today_of(desk)};
+    char *name, *unit;
+    lw_track_names_in(evhttp_request_get_uri(request), &name, &unit);
+    char *body = body_of(request, &asked.length);
+    lw_track_answer answer = {.status = name ? 500 : 400};
+    asked.name = name, asked.unit = unit, asked.bytes = body;
+    if (name && body) answer = lw_track_answered(&asked);
+    add_headers(desk, request, verdict, answer.status == 200 ? "application/octet-stream" : WORDS);
+    if (answer.bytes) fill(request, answer.bytes, answer.length, free_text);
+    evhttp_send_reply(request, answer.status, NULL, NULL);
+    free(name);
+    free(unit);
     free(body);
 }
 
@@ -151,6 +185,10 @@ static void reply(struct evhttp_request *request, void *given)
     const lw_verdict verdict = lw_guard_verdict(&asked, desk->port);
     if (verdict.is_of_days) {
         reply_with_days(desk, request, &verdict);
+        return;
+    }
+    if (verdict.is_of_track) {
+        reply_with_track(desk, request, &verdict);
         return;
     }
     const bool is_part = verdict.status == 200;
@@ -217,7 +255,7 @@ static bool prepare(lw_desk *desk, const lw_desk_limits *limits)
     lw_desk_address_of(desk->port, desk->address);
     evhttp_set_timeout(desk->http, (int)limits->seconds + 1);
     evhttp_set_max_headers_size(desk->http, HEADERS_MOST);
-    evhttp_set_max_body_size(desk->http, limits->logbook ? LW_DAYS_MOST : BODY_MOST);
+    evhttp_set_max_body_size(desk->http, LW_TRACK_BYTES_MOST);
     evhttp_set_allowed_methods(desk->http, 0xffff);  // the guard refuses them in words
     evhttp_set_bevcb(desk->http, visit, desk);
     evhttp_set_gencb(desk->http, reply, desk);

@@ -4,8 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "answer/parcel.h"
 #include "web/page.h"
-#include "web/parcel.h"
 
 typedef struct asked {
     const lw_question *question;

@@ -3,10 +3,10 @@
 
 #include <string.h>
 
+#include "answer/parcel.h"
 #include "answer/words/number_text.h"
 #include "picture/range_picture.h"
 #include "web/page.h"
-#include "web/parcel.h"
 
 // What the script asks, as doubles in the room: these, then of each bar where she takes off, stays
 // up and up to what she is held, all in the slot's unit, 0: none; then the labels, each closed by a

@@ -4,9 +4,9 @@
 #include <string.h>
 
 #include "answer/compare/compare.h"
+#include "answer/parcel.h"
 #include "answer/pick/pick.h"
 #include "web/page.h"
-#include "web/parcel.h"
 
 LW_EXPORT(lw_web_compare) void lw_web_compare(size_t length)
 {

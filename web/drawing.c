@@ -5,8 +5,8 @@
 
 #include <stdlib.h>
 
+#include "answer/parcel.h"
 #include "web/page.h"
-#include "web/parcel.h"
 
 static char *text;
 static size_t length;

@@ -6,11 +6,11 @@
 
 #include "answer/fly/fly.h"
 #include "answer/modes/modes.h"
+#include "answer/parcel.h"
 #include "answer/words/sections.h"
 #include "lullwise/drawn.h"
 #include "picture/side_picture.h"
 #include "web/page.h"
-#include "web/parcel.h"
 
 // What the small pictures need beyond the measured boat, in SI: the flight; the sailor's middle to
 // windward, sitting in and hiked; the chop.

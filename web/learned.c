@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 #include "answer/learned.h"
+#include "answer/parcel.h"
 #include "web/page.h"
-#include "web/parcel.h"
 
 LW_EXPORT(lw_web_learn) void lw_web_learn(int slot, size_t length)
 {

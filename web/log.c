@@ -6,9 +6,9 @@
 
 #include "answer/log/entered.h"
 #include "answer/log/log.h"
+#include "answer/parcel.h"
 #include "records/logbook/arrived.h"
 #include "web/page.h"
-#include "web/parcel.h"
 
 static lw_entries held;  // as a logbook gives them: by date, and by id within one
 

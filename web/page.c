@@ -8,13 +8,28 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "answer/parcel.h"
 #include "records/record_value.h"
 #include "records/yaml_node.h"
-#include "web/parcel.h"
 
 lw_web_slot lw_web_slots[LW_WEB_SLOTS];
 
 static char *room;
+
+LW_EXPORT(lw_web_parcel) const char *lw_web_parcel(void)
+{
+    size_t length;
+    const char *bytes = lw_parcel_bytes(&length);
+    if (!bytes) abort();  // the script starts the engine anew
+    return bytes;
+}
+
+LW_EXPORT(lw_web_parcel_length) size_t lw_web_parcel_length(void)
+{
+    size_t length;
+    lw_parcel_bytes(&length);
+    return length;
+}
 
 LW_EXPORT(lw_web_room) char *lw_web_room(size_t bytes)
 {

@@ -3,9 +3,9 @@
 
 #include "picture/boat_picture.h"
 
+#include "answer/parcel.h"
 #include "answer/words/sections.h"
 #include "web/page.h"
-#include "web/parcel.h"
 
 LW_EXPORT(lw_web_pictures) void lw_web_pictures(int slot)
 {

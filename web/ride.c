@@ -6,12 +6,12 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "answer/parcel.h"
 #include "answer/ride/ride.h"
 #include "answer/words/sections.h"
 #include "lullwise/drawn.h"
 #include "picture/side_picture.h"
 #include "web/page.h"
-#include "web/parcel.h"
 
 static lw_rode rode;  // the last question
 

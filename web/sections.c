@@ -6,9 +6,9 @@
 
 #include <string.h>
 
+#include "answer/parcel.h"
 #include "records/fault.h"
 #include "web/page.h"
-#include "web/parcel.h"
 
 static lw_polar_shape shape_of(int slot, int name)
 {

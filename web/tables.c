@@ -1,6 +1,7 @@
 // tables.c - the rows of every quantity and the words of every list, for forms and headings.
 // SPDX-License-Identifier: MIT
 
+#include "answer/parcel.h"
 #include "answer/question.h"
 #include "answer/words/doc_text.h"
 #include "answer/words/flight_text.h"
@@ -13,7 +14,6 @@
 #include "records/logbook/transfer.h"
 #include "records/record_value.h"
 #include "web/page.h"
-#include "web/parcel.h"
 
 // In plain words, and beside it where it comes from.
 static void put_doc(const char *doc)

@@ -1,9 +1,9 @@
 // wind.c - how the wind of the day came about, for the form that asks for it.
 // SPDX-License-Identifier: MIT
 
+#include "answer/parcel.h"
 #include "answer/words/wind_text.h"
 #include "web/page.h"
-#include "web/parcel.h"
 
 LW_EXPORT(lw_web_wind) void lw_web_wind(int slot)
 {

@@ -54,6 +54,11 @@ void lw_tracked_draw(const void *it, FILE *out);
 void lw_tracked_map(const void *it, FILE *out);
 void lw_tracked_log(const void *it, FILE *out);
 
+// One track from its bytes, without a model, worked out to its end; `name` and `speed_unit` are put
+// there before. today: as in 2030-05-17; NULL: not known. False, with faults, where it is none. To
+// be released either way.
+bool lw_tracked_take(lw_tracked *tracked, FILE *stream, const char *today, lw_faults *faults);
+
 // Where the wind comes from as instruments tell it [rad]; NAN: they do not, or too seldom.
 double lw_tracked_told_wind(const lw_track_told_wind *told);
 

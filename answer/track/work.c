@@ -16,6 +16,12 @@
 
 // --- what is asked
 
+static void forget_model(lw_tracked *t)
+{
+    t->model.lifts_off = t->model.slowest = NAN;
+    for (size_t i = 0; i < LW_TRACK_ANGLES; i++) t->model.speed[i] = NAN;
+}
+
 static bool ask_model(lw_tracked *t, const lw_options *options, lw_refusal *refusal)
 {
     int pin;
@@ -25,26 +31,41 @@ static bool ask_model(lw_tracked *t, const lw_options *options, lw_refusal *refu
     if (!lw_asked_pin(options, &t->inputs->boat, &pin, refusal)) return false;
     t->model.pin = pin == LW_ALL_PINS ? 0 : (size_t)pin;
     t->model.wind = t->inputs->day.wind.mean;
-    t->model.lifts_off = t->model.slowest = NAN;
-    for (size_t i = 0; i < LW_TRACK_ANGLES; i++) t->model.speed[i] = NAN;
+    forget_model(t);
     if (!t->model.is_asked) return true;
     t->model.craft = lw_asked_craft(t->inputs);
     t->model.setup = lw_craft_setup(&t->model.craft, &t->inputs->boat, t->model.pin);
     return true;
 }
 
-static bool read_files(lw_tracked *t, const lw_options *options, lw_refusal *refusal)
+// To the end of the day, wherever she is.
+static void expect_until(lw_tracked *t, const char *day)
 {
     double today;
+    if (day && lw_moment_read(day, &today)) t->file.latest = today + 2.0 * 86400.0;
+}
+
+static bool read_files(lw_tracked *t, const lw_options *options, lw_refusal *refusal)
+{
     t->file_count = options->operand_count;
     t->name = options->operands[0];
     t->file.wants_end = options->wants_end;
-    if (options->today && lw_moment_read(options->today, &today))
-        t->file.latest = today + 2.0 * 86400.0;  // to the end of the day, wherever she is
+    expect_until(t, options->today);
     for (size_t i = 0; i < t->file_count; i++) {
         if (!lw_track_file_read(&t->file, options->operands[i], &refusal->faults)) return false;
     }
-    return lw_track_file_settle(&t->file, t->name, &refusal->faults);
+    return true;
+}
+
+static bool settle(lw_tracked *t, lw_faults *faults)
+{
+    if (!lw_track_file_settle(&t->file, t->name, faults)) return false;
+    t->track = (lw_track){.fixes = t->file.fixes,
+                          .ways = calloc(t->file.count, sizeof *t->track.ways),
+                          .count = t->file.count};
+    t->events = (lw_track_events){.list = t->list, .room = LW_TRACKED_EVENTS};
+    t->room = calloc(1, sizeof *t->room);
+    return (t->track.ways && t->room) || lw_faults_no_memory(faults, t->name);
 }
 
 bool lw_tracked_begin(void *it, const lw_inputs *inputs, const lw_options *options,
@@ -56,13 +77,20 @@ bool lw_tracked_begin(void *it, const lw_inputs *inputs, const lw_options *optio
     t->asked = NAN;
     if (options->operand_count == 0) return lw_refuse(refusal, "which track? lullwise track FILE");
     if (!lw_asked_number(options, "wind-from", (lw_bounds){0}, &t->asked, refusal)) return false;
-    if (!ask_model(t, options, refusal) || !read_files(t, options, refusal)) return false;
-    t->track = (lw_track){.fixes = t->file.fixes,
-                          .ways = calloc(t->file.count, sizeof *t->track.ways),
-                          .count = t->file.count};
-    t->events = (lw_track_events){.list = t->list, .room = LW_TRACKED_EVENTS};
-    t->room = calloc(1, sizeof *t->room);
-    return (t->track.ways && t->room) || lw_faults_no_memory(&refusal->faults, t->name);
+    return ask_model(t, options, refusal) && read_files(t, options, refusal) &&
+           settle(t, &refusal->faults);
+}
+
+bool lw_tracked_take(lw_tracked *t, FILE *stream, const char *today, lw_faults *faults)
+{
+    t->file_count = 1;
+    t->asked = NAN;
+    forget_model(t);
+    expect_until(t, today);
+    if (!lw_track_file_stream(&t->file, stream, t->name, faults) || !settle(t, faults))
+        return false;
+    lw_tracked_end(t);
+    return true;
 }
 
 // --- the model

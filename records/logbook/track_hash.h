@@ -9,4 +9,7 @@
 // Adds the file of a path, by its name without folders. False with a sentence in *why.
 bool lw_track_hash(lw_entry *entry, const char *path, const char **why);
 
+// The same of a file's bytes. False: its name cannot be shown, or the day has enough.
+bool lw_track_hash_bytes(lw_entry *entry, const char *name, const void *bytes, size_t count);
+
 #endif

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 import { card, make } from "../base/dom.js";
+import { opener } from "../base/opener.js";
 import { rememberLearned } from "../keep/memory.js";
 import { faultLines } from "../frame/days_file.js";
 import { drawTold } from "./told.js";
@@ -10,7 +11,6 @@ import { drawTold } from "./told.js";
 export function learnedCard(page) {
   const shown = make("div", { class: "tree" });
   const leave = make("button", { type: "button", onclick: () => use("") }, "Leave it out");
-  const open = make("button", { type: "button", onclick: () => picker.click() }, "Open a file");
   let asked = "";
 
   function use(text) {
@@ -28,18 +28,6 @@ export function learnedCard(page) {
     shown.replaceChildren(...faultLines(`${file.name}: nothing was taken`, faults));
   }
 
-  const picker = make("input", {
-    type: "file",
-    accept: ".yaml",
-    class: "unseen",
-    tabindex: "-1",
-    "aria-label": "A file of what was learned",
-    async onchange() {
-      for (const file of picker.files) await take(file);
-      picker.value = "";
-    },
-  });
-
   async function update(state) {
     const now = JSON.stringify([page.learned, state.set, state.speedUnit]);
     if (now === asked) return;
@@ -51,6 +39,7 @@ export function learnedCard(page) {
     if (now === asked) shown.replaceChildren(...drawTold(told).flat(9));
   }
 
-  const tools = make("div", { class: "beside" }, picker, open, leave);
+  const open = opener("Open a file", "A file of what was learned", ".yaml", take);
+  const tools = make("div", { class: "beside" }, open, leave);
   return { element: card("What was learned", shown, tools), update };
 }

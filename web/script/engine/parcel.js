@@ -1,4 +1,4 @@
-// parcel.js - reads what a call of the engine hands over (web/parcel.h) as plain objects.
+// parcel.js - reads what a call of the engine hands over (answer/parcel.h) as plain objects.
 // SPDX-License-Identifier: MIT
 
 const utf8 = new TextDecoder();

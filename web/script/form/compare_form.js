@@ -4,6 +4,7 @@
 import { freshId, make } from "../base/dom.js";
 import { numberField, sentenceOf } from "./field.js";
 import { heading, told, words } from "../base/number.js";
+import { opener } from "../base/opener.js";
 import { namesOf } from "../keep/records.js";
 import { kinds } from "../base/kinds.js";
 import { isAlike, textAt } from "../base/tree.js";
@@ -243,22 +244,8 @@ function lineMenu(onPick) {
   };
 }
 
-// Opens a file: [button, input].
-function fileButton(onFile) {
-  const picker = make("input", {
-    type: "file",
-    accept: ".yaml,.yml,.txt",
-    class: "unseen",
-    tabindex: "-1",
-    "aria-label": "A file to compare with",
-    onchange: async () => {
-      await onFile(picker.files[0]);
-      picker.value = "";
-    },
-  });
-  const button = { type: "button", onclick: () => picker.click() };
-  return [make("button", button, "Compare with a file"), picker];
-}
+const fileButton = (onFile) =>
+  opener("Compare with a file", "A file to compare with", ".yaml,.yml,.txt", onFile);
 
 class CompareForm {
   #page;

@@ -3,11 +3,13 @@
 
 import { dayCard } from "../answer/day_card.js";
 import { learnedCard } from "../answer/learned_card.js";
+import { trackCard } from "../answer/track_card.js";
 import { drawTold } from "../answer/told.js";
 import { dateHere } from "../base/clock.js";
 import { card, make } from "../base/dom.js";
 import { LOG } from "../base/kinds.js";
 import { latest } from "../base/latest.js";
+import { opener } from "../base/opener.js";
 import { faultLines, offerDays, takeDays } from "../frame/days_file.js";
 import { labelsOf } from "../form/pin_field.js";
 import { daysOf, freshDayId, treeOf } from "../keep/days.js";
@@ -41,13 +43,17 @@ class LogView {
     const tools = make("div", { class: "beside" }, this.#save, this.#opener());
     const days = make("section", { class: "days" }, make("h2", {}, "Days"));
     days.append(this.#says, this.#faults, this.#list);
+    const track = trackCard(page);
     this.#answers.append(
       card("Like the day on Today", this.#near),
       days,
+      track.element,
       card("Days as a file", tools, this.#taken),
       this.#learned.element,
     );
-    main.append(make("div", { class: "today" }, asking, this.#answers));
+    const view = make("div", { class: "today" }, asking, this.#answers);
+    track.watch(view);
+    main.append(view);
     page.deskDays.watch(() => this.update(page.store.state));
     page.deskDays.sync();
   }
@@ -73,22 +79,10 @@ class LogView {
   }
 
   #opener() {
-    const picker = make("input", {
-      type: "file",
-      accept: ".json,.csv",
-      class: "unseen",
-      tabindex: "-1",
-      "aria-label": "A file of days",
-      onchange: async () => {
-        const done = [];
-        for (const file of picker.files)
-          done.push(...(await takeDays(this.#page, file, this.#page.deskDays.place)));
-        this.#taken.replaceChildren(...done);
-        picker.value = "";
-      },
-    });
-    const open = { type: "button", onclick: () => picker.click() };
-    return [picker, make("button", open, "Open a file of days")];
+    const take = async (file) => {
+      this.#taken.replaceChildren(...(await takeDays(this.#page, file, this.#page.deskDays.place)));
+    };
+    return opener("Open a file of days", "A file of days", ".json,.csv", take);
   }
 
   #showPins(state) {

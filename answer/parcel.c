@@ -1,25 +1,30 @@
-// parcel.c - what a call hands to the script, byte by byte.
+// parcel.c - what is handed to the page's script, byte by byte.
 // SPDX-License-Identifier: MIT
 
-#include "web/parcel.h"
+#include "answer/parcel.h"
 
 #include <stdlib.h>
 #include <string.h>
 
-#include "web/page.h"
-
 static struct {
     char *bytes;
     size_t length, room;
+    bool is_broken;
 } parcel;
+
+static bool has_room(size_t count)
+{
+    if (parcel.length + count <= parcel.room) return true;
+    char *more = realloc(parcel.bytes, 2 * parcel.room + count + 4096);
+    if (!more) return false;
+    parcel.bytes = more, parcel.room = 2 * parcel.room + count + 4096;
+    return true;
+}
 
 static void put(const void *bytes, size_t count)
 {
-    if (parcel.length + count > parcel.room) {
-        parcel.room = 2 * parcel.room + count + 4096;
-        parcel.bytes = realloc(parcel.bytes, parcel.room);
-        if (!parcel.bytes) abort();  // the script starts the engine anew
-    }
+    parcel.is_broken = parcel.is_broken || !has_room(count);
+    if (parcel.is_broken) return;
     memcpy(parcel.bytes + parcel.length, bytes, count);
     parcel.length += count;
 }
@@ -30,10 +35,13 @@ static void put_key(char letter, const char *key)
     put(key, strlen(key) + 1);
 }
 
-LW_EXPORT(lw_web_parcel) const char *lw_web_parcel(void) { return parcel.bytes; }
-LW_EXPORT(lw_web_parcel_length) size_t lw_web_parcel_length(void) { return parcel.length; }
+const char *lw_parcel_bytes(size_t *length)
+{
+    *length = parcel.length;
+    return parcel.is_broken ? NULL : parcel.bytes;
+}
 
-void lw_parcel_begin(void) { parcel.length = 0; }
+void lw_parcel_begin(void) { parcel.length = 0, parcel.is_broken = false; }
 
 void lw_parcel_object(const char *key) { put_key('o', key); }
 void lw_parcel_list(const char *key) { put_key('l', key); }

@@ -1,4 +1,4 @@
-// parcel.h - what a call hands to the script: named numbers, texts, truths, in objects and lists.
+// parcel.h - what is handed to the page's script: named numbers, texts, truths, objects and lists.
 // SPDX-License-Identifier: MIT
 //
 // One parcel at a time, written front to back and read by script/parcel.js. Each entry is a letter,
@@ -17,6 +17,9 @@
 
 // Begins a new one; what was in the last is gone. All goes into one object.
 void lw_parcel_begin(void);
+
+// So far; it stands until more is put. NULL: there was not enough memory.
+const char *lw_parcel_bytes(size_t *length);
 
 void lw_parcel_object(const char *key);
 void lw_parcel_list(const char *key);
