@@ -10,7 +10,7 @@ run="build-essential cmake ninja-build pkg-config libyaml-dev libjansson-dev lib
 test="$run poppler-utils libcmocka-dev libcminpack-dev libmpfr-dev liblapack-dev libsundials-dev clang-14
       lld-14 wasi-libc libclang-rt-14-dev libclang-rt-14-dev-wasm32 mandoc mpich libmpich-dev procps
       zsh fish"
-page="cmake ninja-build clang-14 lld-14 wasi-libc libclang-rt-14-dev-wasm32"
+page="cmake ninja-build clang-14 lld-14 wasi-libc libclang-rt-14-dev-wasm32 zopfli"
 node=""
 command -v node >/dev/null || node="$node nodejs"
 command -v npm >/dev/null || node="$node npm"

@@ -1,11 +1,11 @@
 // build.mjs - puts engine, script and style into one file: node web/build.mjs engine.wasm page.html
 // SPDX-License-Identifier: MIT
 
+import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 
 const MOST = 690_000; // [bytes]
@@ -41,7 +41,9 @@ const script = (
 ).replaceAll("</script", "<\\/script");
 const style = await bundled("style/page.css");
 const module = await readFile(engineFile);
-const engine = gzipSync(module, { level: 9 }).toString("base64");
+// As gzip, but searched longer for what is shortest: 5 % less.
+const packed = execFileSync("zopfli", ["-c", engineFile], { maxBuffer: 10 * MOST });
+const engine = packed.toString("base64");
 
 const sha256 = (text) => createHash("sha256").update(text).digest("base64");
 const hash = (text) => `'sha256-${sha256(text)}'`;
