@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "lullwise/range.h"
-#include "test/check.h"
+#include "test/demo.h"
 #include "test/preset.h"
 
 #define PUFF  (3.0 * LW_KN)
@@ -95,6 +95,28 @@ TEST_FUNCTION(flight_between_knots_lies_between_theirs)
     }
 }
 
+// A light boat with the weakest pin flies with the bow up: from 45 to 115 kg there is no pin and no
+// course without a flight that keeps its margins.
+TEST_FUNCTION(every_sailor_has_a_flight_with_every_pin)
+{
+    read_demo();
+    const lw_medium medium = lw_medium_of(&demo.day);
+    for (double kg = 45.0; kg <= 115.0; kg += 4.7) {
+        lw_person person = demo.sailor.person;
+        lw_craft craft;
+        person.mass = kg;
+        lw_craft_prepare(&craft, &demo.boat, &demo.sections, &person, &medium);
+        for (size_t pin = 0; pin < demo.boat.pin_count; pin++) {
+            const lw_setup setup = lw_craft_setup(&craft, &demo.boat, pin);
+            const lw_walk walk = lw_walk_of(&craft, &setup, lw_course_of(LW_UPWIND), PUFF);
+            bool is_kept = false;
+            for (int i = 0; i < LW_RANGE_WINDS; i++)
+                is_kept |= lw_answer_is_kept(&walk.trims[i].steady);
+            CHECK(is_kept);
+        }
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -103,6 +125,7 @@ int main(void)
         TEST(turns_that_hold_most_leave_more_than_those_for_speed),
         TEST(turns_go_evenly_with_the_wind),
         TEST(flight_between_knots_lies_between_theirs),
+        TEST(every_sailor_has_a_flight_with_every_pin),
     };
     return RUN_TESTS(tests);
 }
