@@ -54,8 +54,8 @@ static double cost_of_change(const building *b, size_t strong, size_t calm, doub
 static double change_at(const building *b, size_t strong, size_t calm)
 {
     double best = LULL_FIRST, least = INFINITY;
-    for (double at = LULL_FIRST; at <= LULL_FIRST + LULL_APART * (LULLS - 1) + 0.05; at += 0.1) {
-        const double cost = cost_of_change(b, strong, calm, at);
+    for (int tenth = 0; tenth <= 10.0 * LULL_APART * (LULLS - 1); tenth++) {
+        const double at = LULL_FIRST + 0.1 * tenth, cost = cost_of_change(b, strong, calm, at);
         if (cost < least) least = cost, best = at;
     }
     return best;
