@@ -13,7 +13,7 @@
 
 lw_effort lw_effort_usual(void)
 {
-    return (lw_effort){.seconds = 60.0, .drawn = 60.0, .more = 2, .first_seed = 1};
+    return (lw_effort){.seconds = 60.0, .drawn = 60.0, .more = 180.0, .first_seed = 1};
 }
 
 lw_effort lw_effort_thorough(void)
@@ -168,30 +168,27 @@ static void enter(crowd *c, const lw_ride_plan *plan, double direction, lw_ride_
     c->of[c->count++] = of;
 }
 
-// One wind of a block: who rides there, and how often.
+// One wind of a block.
 typedef struct heat {
     size_t block, k;
-    size_t first, times;  // seeds of the wind
-    bool again;           // only pins that ride more
+    size_t stretch;  // of gusts: the first is everybody's, each draw has one more of its own
 } heat;
 
-static uint64_t seed_of(const lw_outlook *outlook, const heat *h, size_t i)
+static uint64_t seed_of(const lw_outlook *outlook, const heat *h)
 {
-    return outlook->effort.first_seed + 64 * (LW_RIDE_WINDS * h->block + h->k) + h->first + i;
+    return outlook->effort.first_seed + 64 * (LW_RIDE_WINDS * h->block + h->k) + h->stretch;
 }
 
 static void ride_as_is(lw_outlook *outlook, const heat *h, crowd *c, lw_ride_sums to)
 {
     lw_weather_put(&outlook->weather, lw_outlook_wind(outlook, h->k), &c->motion);
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-        if (h->again && !outlook->rides_more[pin]) continue;
         for (size_t course = 0; course < outlook->course_count; course++) {
             const lw_ride_plan *as_is = plan_as_is(outlook, (berth){h->k, pin, course});
-            for (size_t i = 0; as_is && i < h->times; i++) {
-                lw_ride_plan plan = *as_is;
-                plan.seed = seed_of(outlook, h, i);
-                enter(c, &plan, outlook->courses[course].direction, &to[h->k][pin][course]);
-            }
+            if (!as_is) continue;
+            lw_ride_plan plan = *as_is;
+            plan.seed = seed_of(outlook, h);
+            enter(c, &plan, outlook->courses[course].direction, &to[h->k][pin][course]);
         }
     }
     sail(c);
@@ -203,12 +200,13 @@ static void ride_drawn(lw_outlook *outlook, const heat *h, const lw_draw *draw, 
     lw_weather_put(&outlook->weather, lw_outlook_wind(outlook, h->k), &c->motion);
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
         const lw_setup setup = lw_craft_setup(c->motion.craft, &draw->boat, pin);
+        if (h->stretch > 0 && !outlook->rides_more[pin]) continue;
         for (size_t course = 0; course < outlook->course_count; course++) {
             const berth b = {h->k, pin, course};
             if (!plan_as_is(outlook, b)) continue;
             lw_ride_plan plan = plan_anew(outlook, &c->motion, &setup, b);
             lw_judged_put_pilot(&draw->judged, &plan.pilot);
-            plan.seed = seed_of(outlook, h, 0);
+            plan.seed = seed_of(outlook, h);
             enter(c, &plan, outlook->courses[course].direction, &to[h->k][pin][course]);
         }
     }
@@ -239,18 +237,28 @@ static bool draws_ride_in(const lw_outlook *outlook, size_t block, size_t k, siz
     return k < DRAWN_WINDS && rides_in(outlook, block, k) && (k / 2 + pair) % 2 == 0;
 }
 
-static void ride_draw(lw_outlook *outlook, size_t block, size_t of_block, crowd *c)
+// Of a draw: prepared when it is asked for first.
+static const lw_craft *craft_of(lw_outlook *outlook, size_t number, const lw_draw *draw)
 {
+    lw_craft *craft = &outlook->drawn[number];
+    if (!outlook->has_drawn[number])
+        lw_craft_vary(craft, &outlook->craft, &draw->boat, &outlook->sections, &draw->person);
+    outlook->has_drawn[number] = true;
+    return craft;
+}
+
+// Again: in the mean wind alone, and only pins that ride more.
+static void ride_draw(lw_outlook *outlook, size_t block, size_t of_block, bool again, crowd *c)
+{
+    const lw_effort *effort = &outlook->effort;
     const size_t number = block * LW_BLOCK_DRAWS + of_block;
     lw_draw draw;
-    lw_craft craft;
     lw_draw_of(&outlook->boat, &outlook->person, (unsigned)number, &draw);
-    lw_craft_vary(&craft, &outlook->craft, &draw.boat, &outlook->sections, &draw.person);
-    begin_crowd(&craft, outlook->effort.drawn, c);
+    begin_crowd(craft_of(outlook, number, &draw), again ? effort->more : effort->drawn, c);
     lw_judged_put_parameters(&draw.judged, &c->motion.parameters);
     for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
-        const heat h = {.block = block, .k = k, .times = 1};
-        if (draws_ride_in(outlook, block, k, number))
+        const heat h = {block, k, again ? 1 + of_block : 0};
+        if (again ? k == LW_RIDE_MEAN : draws_ride_in(outlook, block, k, number))
             ride_drawn(outlook, &h, &draw, c, outlook->blocks[block].drawn[of_block]);
     }
 }
@@ -264,20 +272,14 @@ void lw_block_plan(lw_outlook *outlook, size_t pin, size_t course)
 void lw_block_ride(lw_outlook *outlook, size_t block, bool again)
 {
     crowd c;
-    memset(again ? (void *)outlook->more[block] : &outlook->blocks[block], 0,
-           again ? sizeof(lw_ride_sums) : sizeof(lw_block));
+    if (!again) outlook->blocks[block] = (lw_block){0};
     if (outlook->gusts.mean <= 0.0) return;
     begin_crowd(&outlook->craft, outlook->effort.seconds, &c);
-    if (again) {
-        const heat h = {block, LW_RIDE_MEAN, 1, outlook->effort.more, true};
-        ride_as_is(outlook, &h, &c, outlook->more[block]);
-        return;
-    }
-    for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
-        const heat h = {.block = block, .k = k, .times = 1};
+    for (size_t k = 0; k < LW_RIDE_WINDS && !again; k++) {
+        const heat h = {.block = block, .k = k};
         if (rides_in(outlook, block, k)) ride_as_is(outlook, &h, &c, outlook->blocks[block].as_is);
     }
-    for (size_t d = 0; d < LW_BLOCK_DRAWS; d++) ride_draw(outlook, block, d, &c);
+    for (size_t d = 0; d < LW_BLOCK_DRAWS; d++) ride_draw(outlook, block, d, again, &c);
 }
 
 // --- sets
@@ -288,14 +290,6 @@ static void add(lw_ride_sum *to, const lw_ride_sum *from)
     to->along += from->along;
     to->flown += from->flown;
     to->swims += from->swims;
-}
-
-static lw_ride_sum ridden_in(const lw_outlook *outlook, size_t block, size_t k, size_t pin,
-                             size_t c)
-{
-    lw_ride_sum sum = outlook->blocks[block].as_is[k][pin][c];
-    add(&sum, &outlook->more[block][k][pin][c]);
-    return sum;
 }
 
 // Of a draw, for the curves of all: one that swims so often that nobody would fly her (lap.c)
@@ -320,7 +314,7 @@ static size_t counts_of(const lw_outlook *outlook, bool drawn, size_t set, size_
         for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
             for (size_t i = 0; i < each * LW_BLOCKS; i++) {
                 const lw_ride_sum r = drawn ? drawn_in(outlook, i, k, pin, course)
-                                            : ridden_in(outlook, i, k, pin, course);
+                                            : outlook->blocks[i].as_is[k][pin][course];
                 if (i / each + 1 == set || r.seconds <= 0.0) continue;
                 counts[n++] = (lw_rate_count){(double)k, r.swims, r.seconds, pin};
             }
@@ -351,8 +345,7 @@ static void sum_set(lw_outlook *outlook, size_t set)
         for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
             for (size_t pin = 0; pin < outlook->pin_count; pin++) {
                 for (size_t c = 0; c < outlook->course_count; c++) {
-                    const lw_ride_sum r = ridden_in(outlook, b, k, pin, c);
-                    add(&outlook->sums[set][k][pin][c], &r);
+                    add(&outlook->sums[set][k][pin][c], &outlook->blocks[b].as_is[k][pin][c]);
                 }
             }
         }

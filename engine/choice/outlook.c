@@ -60,8 +60,8 @@ void lw_outlook_forget(lw_outlook *outlook)
 {
     memset(outlook->is_done, 0, sizeof outlook->is_done);
     memset(outlook->blocks, 0, sizeof outlook->blocks);
-    memset(outlook->more, 0, sizeof outlook->more);
     memset(outlook->has_plan, 0, sizeof outlook->has_plan);
+    memset(outlook->has_drawn, 0, sizeof outlook->has_drawn);
     memset(outlook->rides_more, 0, sizeof outlook->rides_more);
     outlook->is_decided = false;
 }
@@ -188,10 +188,8 @@ void lw_outlook_give(const lw_outlook *outlook, size_t step, lw_outlook_part *to
         to->reach_launch = outlook->reach_launch[p.pin];
         to->relaunch = outlook->relaunch[p.pin];
         to->most_turns = outlook->most_turns[p.pin];
-    } else if (p.kind == BLOCK) {
-        to->block = outlook->blocks[p.block];
     } else {
-        memcpy(to->block.as_is, outlook->more[p.block], sizeof to->block.as_is);
+        to->block = outlook->blocks[p.block];
     }
 }
 
@@ -205,10 +203,8 @@ void lw_outlook_take(lw_outlook *outlook, size_t step, const lw_outlook_part *fr
         if (p.course > 0) return;  // what comes with the first course
         outlook->reach_launch[p.pin] = from->reach_launch;
         outlook->relaunch[p.pin] = from->relaunch;
-    } else if (p.kind == BLOCK) {
-        outlook->blocks[p.block] = from->block;
     } else {
-        memcpy(outlook->more[p.block], from->block.as_is, sizeof from->block.as_is);
+        outlook->blocks[p.block] = from->block;
     }
 }
 

@@ -70,12 +70,13 @@ typedef struct lw_block {
     lw_ride_sums drawn[LW_BLOCK_DRAWS];  // drawn within their errors (draw.h)
 } lw_block;
 
-// How much is ridden. All pins and courses of a block and a wind have the same gusts and waves.
+// How much is ridden. All pins and courses of a block and a wind have the same gusts and waves;
+// what draws ride more has others, of each draw its own.
 typedef struct lw_effort {
     double seconds;       // [s] each ride
     double drawn;         // [s] each ride of a draw, in the day's own wind and some others
     bool rides_all;       // each block in every wind; else all in the day's own, half in each other
-    size_t more;          // rides more in the day's wind, of pins that are not told apart
+    double more;          // [s] more of each draw in the day's wind, of pins not told apart
     uint64_t first_seed;  // rides have seeds from this on
 } lw_effort;
 
@@ -156,8 +157,9 @@ typedef struct lw_outlook {
     lw_ride_plan plans[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];    // once they are asked for
     lw_wishes wishes[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];      // theirs
     signed char has_plan[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];  // 1; -1: she never flies
+    lw_craft drawn[LW_DRAWS];                                            // once they are asked for
+    bool has_drawn[LW_DRAWS];
     lw_block blocks[LW_BLOCKS];
-    lw_ride_sums more[LW_BLOCKS];                                           // rides as is, again
     bool is_done[LW_PINS_MOST * LW_COURSES_MOST + 2 * LW_BLOCKS];           // by step
     bool is_decided, rides_more[LW_PINS_MOST];                              // which pins ride again
     lw_ride_sums sums[LW_SETS];                                             // as is
@@ -168,7 +170,7 @@ typedef struct lw_outlook {
 } lw_outlook;
 
 // The day must be settled (day.h). At most LW_COURSES_MOST different headings count as courses;
-// further legs take the nearest. About 3 MB: keep it off the stack.
+// further legs take the nearest. About 5 MB: keep it off the stack.
 void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
                         const lw_person *person, const lw_day *day);
 
