@@ -107,16 +107,15 @@ static lw_trim trim_from_given(const lw_walk *walk, const lw_range *range, doubl
     return trim;
 }
 
-#define FAR_BEHIND \
-    0.35  // [m/s] made good: more than draws change of the same way of flying [judged]
+#define FAR_BEHIND 0.35  // [m/s] made good: another way of flying, or none  [judged]
 
 static double made_good(const lw_walk *walk, const lw_answer *answer)
 {
     return lw_flight_made_good(&answer->flight, walk->course.direction);
 }
 
-// Trimmed as her sailor would; in more wind than she is held in as in the last of that. From nothing,
-// too, where the flight of the boat as given leads to none or to one that is far behind it.
+// Trimmed as her sailor would; in more wind than she is held in as in the last of that. From
+// nothing, too, where the flight of the boat as given leads to none or to one far behind it.
 static lw_trim trim_anew(const lw_walk *walk, const lw_range *range, double wind)
 {
     const lw_range_point *from = lw_range_sailed(range, wind);
