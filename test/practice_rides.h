@@ -159,12 +159,13 @@ typedef struct airing {
     double fell;                          // [rad] the bow, in half a second, as a mean
 } airing;
 
-#define FAST      (15.0 * LW_KN)
-#define TOUCH_IN  25  // looks: a second
-#define TURN_IN   38  // a second and a half
-#define FELL_IN   12
-#define SWIM_IN   125
-#define AIR_LOOKS (SWIM_IN + 1)
+#define FAST        (15.0 * LW_KN)
+#define TOUCH_IN    25  // looks: a second
+#define TURN_IN     38  // a second and a half
+#define FELL_IN     12
+#define SWIM_IN     125
+#define AIR_LOOKS   (SWIM_IN + 1)
+#define AIR_SECONDS 300.0  // of each ride
 
 // Follows a ride after air came to a place, for five seconds.
 static void follow(const lw_motion *motion, lw_ride *ride, airing *a)
@@ -192,7 +193,7 @@ static airing airs_of(const going *g, lw_ride_what what)
     for (plan.seed = 1; plan.seed <= RIDES; plan.seed++) {
         lw_ride ride = {.events = NULL};
         lw_ride_begin(&ride, &motion, &plan);
-        while (ride.tally.seconds < 120.0) {
+        while (ride.tally.seconds < AIR_SECONDS) {
             const double airs = ride.tally.count[what];
             lw_rides_advance(&motion, &ride, 1, (size_t)(LOOK / motion.parameters.step + 0.5));
             if (ride.tally.count[what] == airs) continue;

@@ -3,8 +3,8 @@
 //
 // At each speed from rest the boat is balanced as if towed, the rudder wound as she will fly or
 // with less lift on, as one winds it off to get the bow up, and the sailor free to move along the
-// boat; what drive is left over speeds her up. She launches when
-// something is left at every speed until the hull is clear.
+// boat; what drive is left over speeds her up. She launches when something is left at every speed
+// until the hull is clear, the bow no further up than her sailor lets it.
 
 #include <math.h>
 
@@ -42,6 +42,37 @@ static void asks_of(const lw_craft *craft, const lw_ask *start, lw_ask asks[WAYS
     }
 }
 
+#define ALOFT 0.3  // [m] of ride height, from which a flight is sought
+
+// In flight with the bow no further up than this sailor lets it.
+static bool is_let_fly(const lw_craft *craft, const lw_answer *answer)
+{
+    return answer->outcome == LW_FLIES && answer->flight.pitch <= craft->most_bow_up;
+}
+
+// As towed at a speed. Where there is no balance on the hull any more, because she rises, a flight
+// is sought.
+static void tow(const lw_craft *craft, double V, lw_ask asks[WAYS], lw_answer answers[WAYS])
+{
+    lw_ask rising[WAYS];
+    lw_answer found[WAYS];
+    size_t way[WAYS], n = 0;
+    for (int i = 0; i < WAYS; i++) lw_ask_give_speed(&asks[i], V);
+    lw_balance(craft, asks, answers, WAYS);
+    for (size_t i = 0; i < WAYS; i++) {
+        if (answers[i].outcome == LW_FLOATS || is_let_fly(craft, &answers[i])) continue;
+        answers[i].outcome = LW_NO_BALANCE;
+        rising[n] = asks[i];
+        rising[n].start.ride_height = ALOFT;
+        way[n++] = i;
+    }
+    lw_balance(craft, rising, found, n);
+    for (size_t k = 0; k < n; k++) {
+        if (is_let_fly(craft, &found[k])) answers[way[k]] = found[k];
+    }
+    for (int i = 0; i < WAYS; i++) lw_ask_follow(craft, &asks[i], &answers[i]);
+}
+
 // The place and turns that speed her up most, or NULL when none balances.
 static const lw_answer *best_of(const lw_answer answers[WAYS])
 {
@@ -70,9 +101,7 @@ lw_launch lw_launch_of(const lw_craft *craft, const lw_setup *setup, double rudd
     double before = 0.0;
     for (int k = 0; k < SPEEDS; k++) {
         const double V = FIRST + STEP * k;
-        for (int i = 0; i < WAYS; i++) lw_ask_give_speed(&asks[i], V);
-        lw_balance(craft, asks, answers, WAYS);
-        for (int i = 0; i < WAYS; i++) lw_ask_follow(craft, &asks[i], &answers[i]);
+        tow(craft, V, asks, answers);
         const lw_answer *best = best_of(answers);
         if (!best) continue;
         const double a = best->flight.acceleration;
