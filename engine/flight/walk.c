@@ -158,10 +158,22 @@ lw_walk lw_walk_beside(const lw_craft *craft, const lw_setup *setup, const lw_wa
 
 static double mixed(double a, double b, double u) { return a + u * (b - a); }
 
-// Controls of a trim, straight between those of two others: u = 0 a's, 1 b's; beyond, carried on.
+static lw_ask_start mixed_start(const lw_ask_start *a, const lw_ask_start *b, double u)
+{
+    return (lw_ask_start){.speed = mixed(a->speed, b->speed, u),
+                          .leeway = mixed(a->leeway, b->leeway, u),
+                          .ride_height = mixed(a->ride_height, b->ride_height, u),
+                          .pitch = mixed(a->pitch, b->pitch, u),
+                          .rudder = mixed(a->rudder, b->rudder, u),
+                          .helm = mixed(a->helm, b->helm, u),
+                          .effort = mixed(a->effort, b->effort, u)};
+}
+
+// Controls of a trim, and where its flight is sought from, straight between those of two others: u =
+// 0 a's, 1 b's; beyond, carried on.
 static void mix_controls(const lw_trim *a, const lw_trim *b, double u, lw_trim *to)
 {
-    to->ask.start.rudder = mixed(a->ask.start.rudder, b->ask.start.rudder, u);
+    to->ask.start = mixed_start(&a->ask.start, &b->ask.start, u);
     to->ask.place = mixed(a->ask.place, b->ask.place, u);
     to->ask.heel = mixed(a->ask.heel, b->ask.heel, u);
     to->ask.heading = mixed(a->ask.heading, b->ask.heading, u);
