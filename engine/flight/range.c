@@ -95,13 +95,13 @@ static void name_end(lw_range *range, const lw_range_point *point)
         answer->outcome == LW_NO_BALANCE ? LW_MARGIN_COUNT : lw_margins_first(&answer->margins);
 }
 
-// The longest run of held winds.
+// The longest run of held winds; of equal ones the last.
 static int longest_held(const lw_range *range, int *first)
 {
     int longest = 0;
     for (int i = 0, run = 0; i < LW_RANGE_WINDS; i++) {
         run = range->at[i].is_held ? run + 1 : 0;
-        if (run > longest) longest = run, *first = i + 1 - run;
+        if (run > 0 && run >= longest) longest = run, *first = i + 1 - run;
     }
     return longest;
 }
