@@ -281,8 +281,22 @@ static lw_evidence evidence_at(const lw_learning *l, size_t left_out, const doub
     return e;
 }
 
+// Steps that turn back and forth, where weights or bends change on the way, are made shorter.
+typedef struct descent {
+    double last[LW_UNKNOWNS];
+    double part;  // of a step that is gone
+} descent;
+
+static void shorten(descent *d, const double step[LW_UNKNOWNS])
+{
+    double along = 0.0;
+    for (int k = 0; k < ALL; k++) along += step[k] * d->last[k];
+    d->part = along < 0.0 ? 0.5 * d->part : fmin(1.2 * d->part, 1.0);
+    memcpy(d->last, step, ALL * sizeof *step);
+}
+
 // One step of Gauss and Newton, no longer than a bound, within the rows' ranges: how far it went.
-static double step_to(const lw_learning *l, const lw_evidence *e, double z[LW_UNKNOWNS])
+static double step_to(const lw_learning *l, const lw_evidence *e, descent *d, double z[LW_UNKNOWNS])
 {
     double step[LW_UNKNOWNS], low[LW_UNKNOWNS], high[LW_UNKNOWNS], longest = 0.0;
     lw_hidden least = l->before, most = l->before;
@@ -298,7 +312,8 @@ static double step_to(const lw_learning *l, const lw_evidence *e, double z[LW_UN
     lw_hidden_from(l, &most, high);
     for (int k = N; k < ALL; k++) low[k] = -INFINITY, high[k] = INFINITY;
     for (int k = 0; k < ALL; k++) longest = fmax(longest, fabs(step[k]));
-    const double part = longest > STEP_MOST ? STEP_MOST / longest : 1.0;
+    shorten(d, step);
+    const double part = d->part * (longest > STEP_MOST ? STEP_MOST / longest : 1.0);
     double went = 0.0;
     for (int k = 0; k < ALL; k++) {
         const double was = z[k];
@@ -312,9 +327,10 @@ lw_evidence lw_evidence_of(const lw_learning *l, size_t left_out, double z[LW_UN
 {
     memset(z, 0, ALL * sizeof *z);
     memcpy(z, l->middle, sizeof l->middle);
+    descent d = {.part = 1.0};
     lw_evidence e = evidence_at(l, left_out, z);
     for (int i = 0; i < ITERATIONS; i++) {
-        const double went = step_to(l, &e, z);
+        const double went = step_to(l, &e, &d, z);
         e = evidence_at(l, left_out, z);
         if (went < STEP_LEAST) break;
     }
