@@ -82,7 +82,7 @@ static lw_layer_stall stall_numbered(const double *a)  // section, Re; transitio
 {
     lw_layer *layer = layer_numbered(a[0], flap_up);
     const lw_layer_conditions from = lw_layer_free(a[1], 4.0 * LW_DEG);
-    if (layer == NULL) return (lw_layer_stall){NAN, NAN, LW_STALL_NOT_FOUND};
+    if (layer == NULL) return (lw_layer_stall){NAN, NAN, LW_STALL_LOST};
     return lw_layer_stall_of(layer, &from);
 }
 static double layer_greatest_lift(const double *a) { return stall_numbered(a).lift; }

@@ -51,14 +51,14 @@ TEST_FUNCTION(rows_have_the_solution_of_the_factors)
         memcpy(kept, rows, sizeof kept);
         CHECK(lw_linear_factor(matrix, n, pivot));
         lw_linear_solve(matrix, n, pivot, b);
-        CHECK(lw_rows_eliminate(rows, n, STRIDE));
-        lw_rows_solve(rows, n, STRIDE, x);
+        CHECK(lw_rows_eliminate(rows, n, 1, STRIDE));
+        lw_rows_solve(rows, n, 0, STRIDE, x);
         lw_rows_times(kept, n, STRIDE, x, back);
         for (int i = 0; i < n; i++) CHECK_NEAR(x[i], b[i], 1e-9);
         for (int i = 0; i < n; i++) CHECK_NEAR(back[i], kept[i * STRIDE + n], 1e-9);
     }
-    CHECK(!lw_rows_eliminate((double[]){1.0, 2.0, 1.0, 2.0, 4.0, 1.0}, 2, 3));
-    CHECK(!lw_rows_eliminate((double[]){NAN, 2.0, 1.0, 2.0, NAN, 1.0}, 2, 3));
+    CHECK(!lw_rows_eliminate((double[]){1.0, 2.0, 1.0, 2.0, 4.0, 1.0}, 2, 1, 3));
+    CHECK(!lw_rows_eliminate((double[]){NAN, 2.0, 1.0, 2.0, NAN, 1.0}, 2, 1, 3));
 }
 
 TEST_FUNCTION(singular_and_broken_matrices_are_told)

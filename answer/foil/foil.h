@@ -23,7 +23,8 @@ typedef struct lw_foil_section {
     double reynolds;                             // 0: a perfect fluid
     double waves;                                // n: they grow e^n before transition
     bool has_flap;
-    lw_layer_stall stall;  // with friction
+    bool has_stall;
+    lw_layer_stall stall;  // of a row of angles with friction
     lw_steps angles;       // [rad]
     lw_section_point points[LW_STEPS_MOST];
     double pressures[LW_STEPS_MOST][LW_NODES_MOST];

@@ -37,7 +37,7 @@ static void say_flow(const lw_foil_section *a, char text[200])
 
 static bool has_stall(const lw_foil_section *a)
 {
-    return a->reynolds > 0.0 && a->stall.cause != LW_STALL_NOT_FOUND;
+    return a->has_stall && (a->stall.cause == LW_STALL_TAIL || a->stall.cause == LW_STALL_NOSE);
 }
 
 static void tell_question(const lw_foil_section *a, lw_teller *t)
@@ -72,19 +72,21 @@ static void tell_polar(const lw_foil_section *a, lw_teller *t)
 
 static void tell_greatest(const lw_foil_section *a, lw_teller *t)
 {
-    static const char *const causes[] = {"", "the flow leaves the tail",
-                                         "the nose's suction peak bursts"};
-    static const char *const words[] = {NULL, "tail", "nose"};
-    const bool is_there = has_stall(a);
-    char text[160];
-    LW_FIT(text, "Greatest lift %.2f, at %s: %s.", a->stall.lift, LW_ANGLE_TEXT(a->stall.alpha, 1),
-           causes[a->stall.cause]);
+    static const char *const causes[] = {
+        "it still rises there", "layers and outer flow find no agreement beyond",
+        "the flow leaves the tail", "the nose's suction peak bursts"};
+    static const char *const words[] = {"still rises", "no agreement", "tail", "nose"};
+    const bool is_there = has_stall(a), is_asked = a->has_stall;
+    char text[200];
+    LW_FIT(text, "%s %.2f, at %s: %s.",
+           is_there ? "Greatest lift" : "Greatest lift not found; the most that was,",
+           a->stall.lift, LW_ANGLE_TEXT(a->stall.alpha, 1), causes[a->stall.cause]);
     lw_tell_object(t, "greatest_lift", "");
-    lw_tell_sentence(t, "sentence", is_there ? text : NULL);
+    lw_tell_sentence(t, "sentence", is_asked ? text : NULL);
     lw_tell_number(t, &(lw_item){.key = "lift"}, is_there ? a->stall.lift : NAN);
     lw_tell_number(t, &(lw_item){.key = "alpha", .unit = LW_UNIT_DEG},
                    is_there ? a->stall.alpha : NAN);
-    lw_tell_name(t, "cause", is_there ? words[a->stall.cause] : NULL);
+    lw_tell_name(t, "cause", is_asked ? words[a->stall.cause] : NULL);
     lw_tell_end(t);
 }
 
@@ -104,6 +106,23 @@ static doubts count_doubts(const lw_foil_section *a)
     return d;
 }
 
+static bool leaps(double before, double after) { return fabs(after - before) > 0.05; }
+
+// Why an angle has no answer, by the nearest that have one.
+static const char *why_missing(const lw_foil_section *a, size_t i)
+{
+    const lw_section_point *b = NULL, *c = NULL;
+    for (size_t k = i; k-- > 0 && !b;) b = isfinite(a->points[k].lift) ? &a->points[k] : NULL;
+    for (size_t k = i + 1; k < a->count && !c; k++)
+        c = isfinite(a->points[k].lift) ? &a->points[k] : NULL;
+    if (has_stall(a) && a->points[i].alpha > a->stall.alpha) return "beyond the greatest lift";
+    if (b && c && leaps(b->transition_below, c->transition_below))
+        return "transition below leaps there";
+    if (b && c && leaps(b->transition_above, c->transition_above))
+        return "transition above leaps there";
+    return "layers and outer flow found no agreement";
+}
+
 static void tell_trust(const lw_foil_section *a, lw_teller *t)
 {
     char text[160];
@@ -115,9 +134,10 @@ static void tell_trust(const lw_foil_section *a, lw_teller *t)
                d.beyond == 1 ? " lies" : "s lie", d.beyond == 1 ? "it" : "them");
         lw_tell_text(t, NULL, text);
     }
-    if (d.missing) {
-        LW_FIT(text, "At %d angle%s there is no answer: layers and outer flow found no agreement.",
-               d.missing, d.missing == 1 ? "" : "s");
+    for (size_t i = 0; d.missing && i < a->count; i++) {
+        if (isfinite(a->points[i].lift)) continue;
+        LW_FIT(text, "At %s there is no answer: %s.", LW_ANGLE_TEXT(a->points[i].alpha, 2),
+               why_missing(a, i));
         lw_tell_text(t, NULL, text);
     }
     lw_tell_end(t);

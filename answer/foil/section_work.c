@@ -68,8 +68,8 @@ void lw_foil_section_end(void *it)
 {
     lw_foil_section *a = it;
     const bool is_row = a->count > 1 && a->count == (size_t)a->angles.count;
-    if (a->reynolds > 0.0 && is_row)  // it takes seconds
-        a->stall = lw_section_stall(&a->flow, water_of(a));
+    a->has_stall = a->reynolds > 0.0 && is_row;
+    if (a->has_stall) a->stall = lw_section_stall(&a->flow, water_of(a));
 }
 
 bool lw_foil_section_is_answered(const void *it)

@@ -67,9 +67,9 @@ LW_INLINE void take_off_four(double *restrict row, const double *const top[BLOCK
         row[j] = (((row[j] - f * a[j]) - g * b[j]) - h * c[j]) - m * d[j];
 }
 
-LW_CLONES bool lw_rows_eliminate(double *rows, int n, int stride)
+LW_CLONES bool lw_rows_eliminate(double *rows, int n, int sides, int stride)
 {
-    const equations e = {rows, n, n + 1, (size_t)stride};
+    const equations e = {rows, n, n + sides, (size_t)stride};
     for (int k = 0; k < n; k += BLOCK) {
         const int end = k + BLOCK < n ? k + BLOCK : n;
         if (!take_block(&e, k, end)) return false;
@@ -96,11 +96,11 @@ LW_INLINE double sum_along(const double *row, const double *x, int from, int cou
     return (sum[0] + sum[1]) + (sum[2] + sum[3]);
 }
 
-void lw_rows_solve(const double *rows, int n, int stride, double *x)
+void lw_rows_solve(const double *rows, int n, int side, int stride, double *x)
 {
     for (int i = n - 1; i >= 0; i--) {
         const double *row = rows + (size_t)i * (size_t)stride;
-        x[i] = (row[n] - sum_along(row, x, i + 1, n)) / row[i];
+        x[i] = (row[n + side] - sum_along(row, x, i + 1, n)) / row[i];
     }
 }
 

@@ -10,9 +10,9 @@
 #include "foil/section/system.h"
 #include "solve/rows.h"
 
-enum { FEW = 5, SOURCES = 8 };
+enum { FEW = 5, SOURCES = 8, SIDES = 2 };  // right sides: what is left, and by the angle
 
-// A row over masses and 1 for each of three links, from the rows of what it hangs on.
+// A row over masses, 1 and the angle for each of three links, from the rows of what it hangs on.
 typedef struct rows {
     const double *from[SOURCES];
     double part[3][SOURCES];
@@ -96,7 +96,7 @@ static void take_station(lw_system *s, const lw_links *k, walk *w, const trail *
                   (lw_four[]){a->by_0, b->by_0, c->by_0});
     double *const to[3] = {here->theta, here->third,
                            s->layer->matrix + (size_t)k->node * LW_FLOW_ROW};
-    sum_rows(&r, l->all + 1, to);
+    sum_rows(&r, l->all + SIDES, to);
     add_masses(s, k, to);
     w->here = (w->here + 1) % 3;
 }
@@ -113,7 +113,7 @@ static void nose_row(const lw_system *s, double *nose)
     const double *a = l->response + (size_t)s->nose * LW_FLOW_ROW, *b = a + LW_FLOW_ROW;
     const double u = l->state.speed[s->nose], v = l->state.speed[s->nose + 1], rise = v - u;
     const double per = (l->s[s->nose + 1] - l->s[s->nose]) / (rise * rise);
-    for (int j = 0; j < l->all + 1; j++) nose[j] = per * (u * b[j] - v * a[j]);
+    for (int j = 0; j < l->all + SIDES; j++) nose[j] = per * (u * b[j] - v * a[j]);
 }
 
 static void fill(lw_system *s)
@@ -128,11 +128,17 @@ static void fill(lw_system *s)
     take_stations(s, &w, n + 1, s->layer->all);
 }
 
-static double change_of(const lw_system *s, const lw_links *k, const lw_link *link, double d_nose)
+// What follows at a station from a change.
+typedef struct followed {
+    const lw_change *of;
+    double nose, rest;  // how the stagnation point moves; 1: what is left counts, too
+} followed;
+
+static double change_by(const lw_links *k, const lw_link *link, const followed *f)
 {
-    const double *T = s->d_theta, *Z = s->d_third, *U = s->d_speed, *M = s->d_mass;
+    const double *T = f->of->theta, *Z = f->of->third, *U = f->of->speed, *M = f->of->mass;
     const int a = k->node_1, b = k->node, o = k->node_0;
-    double sum = link->rest + link->by_nose * d_nose + link->by_mass * M[b] +
+    double sum = f->rest * link->rest + link->by_nose * f->nose + link->by_mass * M[b] +
                  link->by_speed * U[b] + link->by_1[0] * T[a] + link->by_1[1] * Z[a] +
                  link->by_1[2] * M[a] + link->by_1[3] * U[a];
     if (o >= 0)
@@ -141,33 +147,58 @@ static double change_of(const lw_system *s, const lw_links *k, const lw_link *li
     return sum;
 }
 
-// What speeds, theta and third follow with.
-static void follow(lw_system *s)
+// The change for a right side: masses, and what speeds, theta and third follow with.
+static void change_for(const lw_system *s, int side, lw_change *c)
 {
     const lw_layer *l = s->layer;
     const double *speed = l->state.speed;
-    lw_rows_times(l->response, l->all, LW_FLOW_ROW, s->d_mass, s->d_speed);
+    lw_rows_solve(l->matrix, l->all, side, LW_FLOW_ROW, c->mass);
+    for (int i = 0; i < l->all; i++) c->mass[i] = -c->mass[i];
+    lw_rows_times(l->response, l->all, LW_FLOW_ROW, c->mass, c->speed);
     for (int i = 0; i < l->all; i++)
-        s->d_speed[i] += l->response[(size_t)i * LW_FLOW_ROW + (size_t)l->all];
+        c->speed[i] += l->response[(size_t)i * LW_FLOW_ROW + (size_t)(l->all + side)];
     const int a = s->nose, b = s->nose + 1;
     const double rise = speed[b] - speed[a], per = (l->s[b] - l->s[a]) / (rise * rise);
-    const double d_nose = per * (speed[a] * s->d_speed[b] - speed[b] * s->d_speed[a]);
+    const followed f = {.of = c,
+                        .nose = per * (speed[a] * c->speed[b] - speed[b] * c->speed[a]),
+                        .rest = side == 0 ? 1.0 : 0.0};
     for (int i = 0; i < l->all; i++) {
         const lw_links *k = &s->links[i];
-        const double theta = change_of(s, k, &k->theta, d_nose);
-        const double third = change_of(s, k, &k->third, d_nose);
-        s->d_theta[k->node] = theta;
-        s->d_third[k->node] = third;
+        const double theta = change_by(k, &k->theta, &f);
+        const double third = change_by(k, &k->third, &f);
+        c->theta[k->node] = theta;
+        c->third[k->node] = third;
     }
+}
+
+// The angle's step leaves nothing over of the arc.
+static void bend_step(lw_system *s)
+{
+    lw_change by_alpha;
+    change_for(s, 1, &by_alpha);
+    const lw_arc *arc = s->arc;
+    double along = 0.0, slope = arc->by_alpha;
+    for (int i = 0; i < s->layer->all; i++) {
+        along += arc->by_mass[i] * s->step.mass[i];
+        slope += arc->by_mass[i] * by_alpha.mass[i];
+    }
+    const double d = slope != 0.0 ? -(s->arc_left + along) / slope : 0.0;
+    for (int i = 0; i < s->layer->all; i++) {
+        s->step.mass[i] += d * by_alpha.mass[i];
+        s->step.speed[i] += d * by_alpha.speed[i];
+        s->step.theta[i] += d * by_alpha.theta[i];
+        s->step.third[i] += d * by_alpha.third[i];
+    }
+    s->alpha_step = d;
 }
 
 bool lw_system_solve(lw_system *s)
 {
     lw_layer *l = s->layer;
     fill(s);
-    if (!lw_rows_eliminate(l->matrix, l->all, LW_FLOW_ROW)) return false;
-    lw_rows_solve(l->matrix, l->all, LW_FLOW_ROW, s->d_mass);
-    for (int i = 0; i < l->all; i++) s->d_mass[i] = -s->d_mass[i];
-    follow(s);
+    if (!lw_rows_eliminate(l->matrix, l->all, SIDES, LW_FLOW_ROW)) return false;
+    change_for(s, 0, &s->step);
+    s->alpha_step = 0.0;
+    if (s->arc) bend_step(s);
     return true;
 }

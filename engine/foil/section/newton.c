@@ -67,11 +67,12 @@ static bool is_turbulent(const lw_system *s, int i)
 static double excess_at(const lw_system *s, int i)
 {
     const lw_layer_state *z = &s->layer->state;
-    const double theta = fabs(s->d_theta[i]) / 0.5;
+    const double theta = fabs(s->step.theta[i]) / 0.5;
     if (i == s->nose || i == s->nose + 1) return theta;
-    const double third = is_turbulent(s, i) ? fabs(s->d_third[i]) : 0.0;
-    const double speed = s->d_speed[i] / z->speed[i], delta = s->d_mass[i] / z->mass[i] - speed;
-    const double H = s->station[i].at.shape, shape = H * (delta - s->d_theta[i]);
+    const double third = is_turbulent(s, i) ? fabs(s->step.third[i]) : 0.0;
+    const double speed = s->step.speed[i] / z->speed[i],
+                 delta = s->step.mass[i] / z->mass[i] - speed;
+    const double H = s->station[i].at.shape, shape = H * (delta - s->step.theta[i]);
     double most = fmax(fmax(theta, third), fmax(delta / 0.8, -delta / 0.5));
     most = fmax(most, fabs(speed) / 0.4);
     if (i >= s->layer->nodes) return most;
@@ -94,12 +95,13 @@ static double excesses(const lw_system *s, double *excess)
 static void take(lw_system *s, const double *excess, double part, double ease)
 {
     lw_layer_state *z = &s->layer->state;
+    z->alpha += part * s->alpha_step;
     for (int i = 0; i < s->layer->all; i++) {
         const double here = fmin(part, ease / excess[i]);
-        z->mass[i] += here * s->d_mass[i];
-        z->speed[i] += here * s->d_speed[i];
-        z->log_theta[i] += here * s->d_theta[i];
-        z->third[i] += here * s->d_third[i];
+        z->mass[i] += here * s->step.mass[i];
+        z->speed[i] += here * s->step.speed[i];
+        z->log_theta[i] += here * s->step.theta[i];
+        z->third[i] += here * s->step.third[i];
     }
 }
 

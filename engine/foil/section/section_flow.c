@@ -132,6 +132,6 @@ double lw_section_angle(const lw_section_flow *flow, double lift)
 lw_layer_stall lw_section_stall(lw_section_flow *flow, lw_section_water water)
 {
     const lw_layer_conditions from = conditions_of(water, 0.0);
-    if (!make_layer(flow)) return (lw_layer_stall){.cause = LW_STALL_NOT_FOUND};
+    if (!make_layer(flow)) return (lw_layer_stall){.cause = LW_STALL_LOST};
     return lw_layer_stall_of(&flow->layer, &from);
 }

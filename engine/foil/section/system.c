@@ -9,14 +9,26 @@
 #include "lullwise/elementary.h"
 #include "solve/rows.h"
 
+// The perfect fluid's speeds at the state's angle, and how they change with it.
+static void face(lw_system *s)
+{
+    lw_layer *l = s->layer;
+    const double cosine = lw_cos(l->state.alpha), sine = lw_sin(l->state.alpha);
+    for (int i = 0; i < l->all; i++) {
+        s->undisturbed[i] = l->along[i] * cosine + l->across[i] * sine;
+        l->response[(size_t)i * LW_FLOW_ROW + (size_t)l->all + 1] =
+            l->across[i] * cosine - l->along[i] * sine;
+    }
+}
+
 void lw_system_begin(lw_system *s, lw_layer *layer, const lw_layer_conditions *at)
 {
     s->layer = layer;
     s->at = at;
     s->log_reynolds = lw_log(at->reynolds);
-    const double cosine = lw_cos(at->alpha), sine = lw_sin(at->alpha);
-    for (int i = 0; i < layer->all; i++)
-        s->undisturbed[i] = layer->along[i] * cosine + layer->across[i] * sine;
+    s->arc = NULL;
+    layer->state.alpha = at->alpha;
+    face(s);
     s->side[0] =
         (lw_side){.number = 0, .sign = -1.0, .turns = 0, .turn_least = -1.0, .turn_most = 1e9};
     s->side[1] =
@@ -63,6 +75,18 @@ static void compare_flow(lw_system *s)
         s->left = fmax(s->left, fabs(off));
         s->sum += off * off;
     }
+}
+
+static void compare_arc(lw_system *s)
+{
+    const lw_arc *arc = s->arc;
+    const lw_layer_state *z = &s->layer->state;
+    face(s);
+    double left = arc->by_alpha * (z->alpha - arc->alpha) - arc->length;
+    for (int i = 0; i < s->layer->all; i++) left += arc->by_mass[i] * (z->mass[i] - arc->mass[i]);
+    s->arc_left = left;
+    s->left = fmax(s->left, fabs(left));
+    s->sum += left * left;
 }
 
 // --- stations
@@ -256,6 +280,7 @@ void lw_system_assemble(lw_system *s)
 {
     s->left = 0.0;
     s->sum = 0.0;
+    if (s->arc) compare_arc(s);
     compare_flow(s);
     assemble_side(s, &s->side[0], s->links);
     assemble_side(s, &s->side[1], s->links + s->side[0].count);

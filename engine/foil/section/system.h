@@ -35,9 +35,24 @@ typedef struct lw_side {
     bool is_held;                  // it would lie beyond these
 } lw_side;
 
+// A change of all unknowns, by node.
+typedef struct lw_change {
+    double mass[LW_FLOW_NODES], speed[LW_FLOW_NODES];
+    double theta[LW_FLOW_NODES], third[LW_FLOW_NODES];
+} lw_change;
+
+// The angle is an unknown, too, where a root lies so far along a direction from another:
+//
+//     by_alpha (alpha - alpha_0) + sum by_mass (m - m_0) = length
+typedef struct lw_arc {
+    double alpha, by_alpha, length;
+    double mass[LW_FLOW_NODES], by_mass[LW_FLOW_NODES];
+} lw_arc;
+
 typedef struct lw_system {
     lw_layer *layer;
     const lw_layer_conditions *at;
+    const lw_arc *arc;  // NULL: the conditions' angle is given
     double log_reynolds;
     double undisturbed[LW_FLOW_NODES];
     int nose;       // the node before the stagnation point
@@ -47,8 +62,9 @@ typedef struct lw_system {
     lw_station station[LW_FLOW_NODES];  // by node
     lw_links links[LW_FLOW_NODES];      // in the order in which they are worked out
     double left, sum;                   // of all equations: the greatest, the sum of squares
-    double d_mass[LW_FLOW_NODES], d_speed[LW_FLOW_NODES];  // a step
-    double d_theta[LW_FLOW_NODES], d_third[LW_FLOW_NODES];
+    double arc_left;                    // of the arc's
+    lw_change step;                     // that would leave nothing over,
+    double alpha_step;                  // with that of the angle
 } lw_system;
 
 // Node of a station of a side.

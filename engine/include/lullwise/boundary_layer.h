@@ -99,9 +99,10 @@ lw_layer_load lw_layer_load_next(lw_layer *layer, const lw_layer_conditions *con
 double lw_layer_nose_limit(double reynolds);
 
 typedef enum lw_stall_cause {
-    LW_STALL_NOT_FOUND,  // lift still rose 24 degrees on, or there was no answer any more
-    LW_STALL_TAIL,       // separation from the tail has eaten what the angle brings
-    LW_STALL_NOSE,       // the suction peak reached its limit
+    LW_STALL_BEYOND,  // not found: it still rose at 28 degrees
+    LW_STALL_LOST,    // not found: no root behind the last, or none to begin with
+    LW_STALL_TAIL,    // separation from the tail has eaten what the angle brings
+    LW_STALL_NOSE,    // the suction peak reached its limit
 } lw_stall_cause;
 
 typedef struct lw_layer_stall {
@@ -109,7 +110,8 @@ typedef struct lw_layer_stall {
     lw_stall_cause cause;
 } lw_layer_stall;
 
-// Searches upwards from the conditions' angle, by half degrees, for the first greatest lift.
+// Follows the roots upwards from that at the conditions' angle, past angles where their curve turns
+// back, to the first lift behind which it falls by 0.02.
 lw_layer_stall lw_layer_stall_of(lw_layer *layer, const lw_layer_conditions *from);
 
 // --- a foil section in the water at an angle: loads, pressures, greatest lift
@@ -164,7 +166,7 @@ lw_section_point lw_section_pressures(lw_section_flow *flow, lw_section_water wa
 // Angle [rad] within 30 degrees at which a section lifts so much in a perfect fluid.
 double lw_section_angle(const lw_section_flow *flow, double lift);
 
-// Greatest lift with friction, searched upwards from 0 degrees.
+// Greatest lift with friction, on the curve of roots from that at 0 degrees.
 lw_layer_stall lw_section_stall(lw_section_flow *flow, lw_section_water water);
 
 #endif

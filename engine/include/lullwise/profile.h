@@ -103,8 +103,8 @@ typedef struct lw_profile_room {
 
 // Vorticity linear on each panel, chosen so that the stream function is one number at all nodes;
 // the same speed leaves both sides of the tail, inside which nothing flows [drela-1989]. At 140
-// panels lift is within 0.25 % of exact flows and the lowest pressure within 1.3 %; in the mean 0.07
-// and 0.2 %.
+// panels lift is within 0.25 % of exact flows and the lowest pressure within 1.3 %; in the mean
+// 0.07 and 0.2 %.
 lw_profile_status lw_profile_flow_of(const lw_profile *profile, lw_profile_room *room,
                                      lw_profile_flow *flow);
 
