@@ -10,8 +10,10 @@
 
 #define BEGINNINGS 12  // angles to begin from, a degree apart
 #define ALPHA_MOST (28.0 * LW_DEG)
-#define ROOTS_MOST 150   // followed
-#define FALL       0.02  // of lift behind its greatest, so that no ripple passes for it
+#define ROOTS_MOST 150  // followed
+#define GAPS_MOST  4    // of the curve, where equations change; begun anew behind
+#define GAP        (0.6 * LW_DEG)
+#define FALL       0.06  // of lift behind its greatest, so that no ripple passes for it
 
 double lw_layer_nose_limit(double reynolds)
 {
@@ -52,6 +54,8 @@ static lw_layer_stall at_top(const point p[3])
                             LW_STALL_TAIL};
 }
 
+static lw_layer_stall higher(lw_layer_stall a, lw_layer_stall b) { return a.lift > b.lift ? a : b; }
+
 // The first root from the conditions' angle upwards.
 static bool begin(lw_layer *layer, lw_layer_conditions *at)
 {
@@ -61,26 +65,37 @@ static bool begin(lw_layer *layer, lw_layer_conditions *at)
     return false;
 }
 
-lw_layer_stall lw_layer_stall_of(lw_layer *layer, const lw_layer_conditions *from)
+// Up along the curve from the first root that there is.
+static lw_layer_stall climb(lw_layer *layer, lw_layer_conditions *at)
 {
-    const double limit = lw_layer_nose_limit(from->reynolds);
-    lw_layer_conditions at = *from;
-    lw_layer_stall top = {.alpha = from->alpha, .lift = -10.0, .cause = LW_STALL_LOST};
+    const double limit = lw_layer_nose_limit(at->reynolds);
+    lw_layer_stall top = {.alpha = at->alpha, .lift = -10.0, .cause = LW_STALL_LOST};
     lw_arc_walk walk;
-    if (!begin(layer, &at)) return top;
-    lw_arc_begin(&walk, layer, &at, true);
+    if (!begin(layer, at)) return top;
+    lw_arc_begin(&walk, layer, at, true);
     point p[3] = {{0.0, 0.0, 0.0, 0.0}};
     p[2] = point_of(layer, 0.0);
-    if (p[2].suction > limit) return (lw_layer_stall){at.alpha, p[2].lift, LW_STALL_NOSE};
+    if (p[2].suction > limit) return (lw_layer_stall){at->alpha, p[2].lift, LW_STALL_NOSE};
     for (int known = 2; known < ROOTS_MOST && lw_arc_next(&walk); known++) {
         p[0] = p[1], p[1] = p[2], p[2] = point_of(layer, walk.length);
-        if (p[2].suction > limit && p[1].suction <= limit && p[2].lift > top.lift - FALL)
-            return at_nose(&p[1], &p[2], limit);
+        if (p[2].suction > limit) return higher(top, at_nose(&p[1], &p[2], limit));
         if (known > 2 && p[1].lift > fmax(fmax(p[0].lift, p[2].lift), top.lift)) top = at_top(p);
         if (p[2].lift < top.lift - FALL) return top;
         if (p[2].alpha > ALPHA_MOST) break;
     }
     top.cause = p[2].alpha > ALPHA_MOST ? LW_STALL_BEYOND : LW_STALL_LOST;
     if (p[2].lift > top.lift) top.lift = p[2].lift, top.alpha = p[2].alpha;
+    return top;
+}
+
+lw_layer_stall lw_layer_stall_of(lw_layer *layer, const lw_layer_conditions *from)
+{
+    lw_layer_conditions at = *from;
+    lw_layer_stall top = climb(layer, &at);
+    for (int again = 0; again < GAPS_MOST && top.cause == LW_STALL_LOST; again++) {
+        at.alpha = fmax(top.alpha, at.alpha) + GAP;
+        const lw_layer_stall next = climb(layer, &at);
+        if (next.cause != LW_STALL_LOST || next.lift > top.lift) top = next;
+    }
     return top;
 }

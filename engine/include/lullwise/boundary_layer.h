@@ -111,7 +111,7 @@ typedef struct lw_layer_stall {
 } lw_layer_stall;
 
 // Follows the roots upwards from that at the conditions' angle, past angles where their curve turns
-// back, to the first lift behind which it falls by 0.02.
+// back, to the first lift behind which it falls by 0.06.
 lw_layer_stall lw_layer_stall_of(lw_layer *layer, const lw_layer_conditions *from);
 
 // --- a foil section in the water at an angle: loads, pressures, greatest lift
