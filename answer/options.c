@@ -182,10 +182,8 @@ static const lw_option list[] = {
     {"over",    0,   "KEY=VALUES", NULL, "Vary this: --over person.mass=55:100:5kg, or values "
                                         "with semicolons between, as in --over 'sailor=wren.yaml; "
                                         "heron.yaml'. May be given again; the last goes fastest."},
-    {"best",    0,   "KEY=BOUNDS", NULL, "Seek hardware within bounds, from:to:step, as in --best "
-                                        "main_foil.span=0.9:1.2:0.02m: what is best over all "
-                                        "values of --over, and what to buy first. Up to four "
-                                        "times."},
+    {"best",    0,   "KEY=BOUNDS", NULL, "Seek hardware within from:to:step, as in --best "
+                                        "main_foil.span=0.9:1.2:0.02m. Up to four times."},
     {"draws",   0,   "NUMBER",    &draws_row, "So many draws of boat and sailor within the errors "
                                         "of their tables, at every point."},
     {"ask",     0,   "WORD",      NULL, "choice, range, swims, flight or balance; choice without "

@@ -121,19 +121,20 @@ LW_CLONES static void fill_wake(lw_wing_lattice *lattice)
     }
 }
 
-LW_CLONES static void fill_down(lw_wing_lattice *lattice)
+static void fill_down(lw_wing_lattice *lattice)
 {
     lw_panel_lanes packs[PACKS];
     const int n = pack_panels(lattice, 1, packs);
     for (int i = 0; i < n; i++) {
         const lw_wing_strip *strip = &lattice->strip[i / lattice->mesh.rows];
-        const lw_vector at = lw_point_lanes(lattice->panel[i].control);
+        const lw_vector at = lw_point_lanes(lattice->panel[i].control), mirrored = lw_mirrored(at);
         for (int j = 0; j < n; j += LW_WIDTH) {
-            const lw_panel_lanes *panel = &packs[j / LW_WIDTH];
-            lw_vector flow = lw_horseshoe_flow(panel, at);
-            if (lattice->has_surface)
-                flow = lw_vector_sum(flow, lw_all(1.0),
-                                     lw_image_flow(lw_horseshoe_flow(panel, lw_mirrored(at))));
+            lw_vector flow, image;
+            lw_horseshoe_flow(&packs[j / LW_WIDTH], &at, &flow);
+            if (lattice->has_surface) {
+                lw_horseshoe_flow(&packs[j / LW_WIDTH], &mirrored, &image);
+                flow = lw_vector_sum(flow, lw_all(1.0), lw_image_flow(image));
+            }
             const lw_lanes down = down_along(strip, flow);
             put_row(lattice->matrix + i * n, j, n, &down);
         }

@@ -131,20 +131,22 @@ lw_wing_slopes lw_wing_slopes_of(const lw_wing_lattice *lattice)
 // --- downwash
 
 // Flow of all panels and their image at points of the wing's axes, in those axes.
-LW_CLONES static void flow_at(const lw_wing_lattice *lattice, const lw_wing_load *load,
-                              const lw_vector *p, lw_vector *flow)
+static void flow_at(const lw_wing_lattice *lattice, const lw_wing_load *load, const lw_vector *p,
+                    lw_vector *flow)
 {
     const double s = lw_sin(lattice->place.heel), c = lw_cos(lattice->place.heel);
     const double depth = lattice->has_surface ? lattice->place.depth : 0.0;
     const lw_vector at = {p->x, c * p->y - s * p->z, s * p->y + c * p->z - depth};
-    lw_vector sum = lw_vector_zero();
+    const lw_vector mirrored = lw_mirrored(at);
+    lw_vector sum = lw_vector_zero(), v;
     for (int i = 0; i < lattice->mesh.strips * lattice->mesh.rows; i++) {
         const lw_panel_lanes panel = lw_panel_in_all(&lattice->panel[i]);
         const lw_lanes gamma = lw_all(load->circulation[i]);
-        sum = lw_vector_sum(sum, gamma, lw_horseshoe_flow(&panel, at));
+        lw_horseshoe_flow(&panel, &at, &v);
+        sum = lw_vector_sum(sum, gamma, v);
         if (!lattice->has_surface) continue;
-        const lw_vector mirrored = lw_horseshoe_flow(&panel, lw_mirrored(at));
-        sum = lw_vector_sum(sum, gamma, lw_image_flow(mirrored));
+        lw_horseshoe_flow(&panel, &mirrored, &v);
+        sum = lw_vector_sum(sum, gamma, lw_image_flow(v));
     }
     *flow = (lw_vector){sum.x, c * sum.y + s * sum.z, c * sum.z - s * sum.y};
 }

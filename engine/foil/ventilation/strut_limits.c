@@ -42,23 +42,33 @@ LW_INLINE void close_in(lw_mask where, lw_lanes x, lw_lanes off, ends *e)
     e->moved = lw_select(is_high, lw_all(-1.0), lw_select(is_low, lw_all(1.0), e->moved));
 }
 
-// Angle at which the ventilated coefficient is that of washout.
+// How much more the ventilated coefficient is at an angle than that of washout. Not inlined: it is
+// asked in three places.
+__attribute__((noinline)) LW_CLONES static void off_at(const lw_lanes *aspect,
+                                                       const lw_lanes *number, const lw_lanes *x,
+                                                       lw_lanes *off)
+{
+    *off = lw_strut_ventilated(*aspect, *number, *x) - lw_strut_washout(*aspect, *number);
+}
+
+// Angle at which they are the same.
 LW_CLONES void lw_ventilation_stays(const lw_lanes *aspect, const lw_lanes *number, lw_lanes *stays)
 {
-    const lw_lanes A = *aspect, sigma = *number, side = lw_strut_washout(A, sigma);
-    const lw_lanes small = lw_all(SMALL), most = lw_all(0.5 * LW_PI), none = lw_all(0.0);
-    const lw_lanes off = lw_strut_ventilated(A, sigma, small) - side;
+    const lw_lanes none = lw_all(0.0), small = lw_all(SMALL), most = lw_all(0.5 * LW_PI);
+    lw_lanes off_none, off, off_most, at;
+    off_at(aspect, number, &none, &off_none);
+    off_at(aspect, number, &small, &off);
+    off_at(aspect, number, &most, &off_most);
     const lw_mask is_large = off <= 0.0;
-    const lw_lanes off_most = lw_strut_ventilated(A, sigma, most) - side;
     ends e = {lw_select(is_large, small, none), lw_select(is_large, most, small),
-              lw_select(is_large, off, -side), lw_select(is_large, off_most, off), none};
+              lw_select(is_large, off, off_none), lw_select(is_large, off_most, off), none};
     lw_mask is_found = is_large & (off_most <= 0.0);
     lw_lanes found = most;
     for (int i = 0; i < 40; i++) {
         const lw_mask seeks = ~is_found & (e.high - e.low > FINE);
         if (!lw_any(seeks)) break;
         const lw_lanes x = e.low - e.below * (e.high - e.low) / (e.above - e.below);
-        const lw_lanes at = lw_strut_ventilated(A, sigma, x) - side;
+        off_at(aspect, number, &x, &at);
         const lw_mask hits = seeks & (lw_lanes_abs(at) < 1e-12);
         found = lw_select(hits, x, found);
         is_found |= hits;
