@@ -201,8 +201,8 @@ TEST_FUNCTION(lift_off_speed_goes_with_the_root_of_weight)
 
 // The Reynolds number takes 0.0076 off, so the heavier boat is off a little sooner. Frozen one at a
 // time: 0.0034 from the lift slope, which grows as d ln a_0 = 0.014 d ln Re, so 1/(2 + 0.014);
-// 0.0016 from the foils' drag and 0.0010 from the struts', by way of its couple on the pitch; 0.0015
-// from the greatest lift.
+// 0.0016 from the foils' drag and 0.0010 from the struts', by way of its couple on the pitch; and
+// 0.0015 from the greatest lift.
 TEST_FUNCTION(lift_off_speed_loses_to_the_reynolds_number_what_the_slope_and_friction_make)
 {
     lw_craft craft = preset_craft();

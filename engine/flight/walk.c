@@ -169,8 +169,8 @@ static lw_ask_start mixed_start(const lw_ask_start *a, const lw_ask_start *b, do
                           .effort = mixed(a->effort, b->effort, u)};
 }
 
-// Controls of a trim, and where its flight is sought from, straight between those of two others: u =
-// 0 a's, 1 b's; beyond, carried on.
+// Controls of a trim, and where its flight is sought from, straight between those of two others:
+// u = 0 a's, 1 b's; beyond, carried on.
 static void mix_controls(const lw_trim *a, const lw_trim *b, double u, lw_trim *to)
 {
     to->ask.start = mixed_start(&a->ask.start, &b->ask.start, u);
