@@ -18,10 +18,10 @@
 #include "sweep/sought.h"
 
 #define LW_SWEEP_OVERS_MOST 8
-#define LW_SWEEP_OPTIONS                                                            \
-    LW_INPUT_OPTIONS                                                                \
-        " over best draws ask pin course seed threads resume svg map output force " \
-        "json"
+#define LW_SWEEP_OPTIONS                                                        \
+    LW_INPUT_OPTIONS                                                            \
+    " over best draws ask pin course seed threads resume svg map output force " \
+    "json"
 
 // Of `lullwise-sweep`, on many machines, too.
 #define LW_RANKS_OPTIONS LW_SWEEP_OPTIONS " patience"
