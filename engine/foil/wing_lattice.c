@@ -90,7 +90,7 @@ static int pack_panels(const lw_wing_lattice *lattice, int apart, lw_panel_lanes
 {
     const int n = lattice->mesh.strips * lattice->mesh.rows / apart;
     for (int j = 0; j < n || j % LW_WIDTH; j++) {
-        const lw_wing_panel *panel = &lattice->panel[(j < n ? j : n - 1) * apart];
+        const lw_wing_panel *panel = &lattice->panel[(size_t)(j < n ? j : n - 1) * (size_t)apart];
         put_point(&packs[j / LW_WIDTH].port, j % LW_WIDTH, panel->port);
         put_point(&packs[j / LW_WIDTH].starboard, j % LW_WIDTH, panel->starboard);
     }
@@ -116,7 +116,7 @@ LW_CLONES static void fill_wake(lw_wing_lattice *lattice)
                 flow = lw_vector_sum(flow, lw_all(1.0),
                                      lw_image_flow(lw_wake_flow(panel, lw_mirrored(at))));
             const lw_lanes down = down_along(strip, flow);
-            put_row(lattice->wake + i * n, j, n, &down);
+            put_row(lattice->wake + (size_t)i * (size_t)n, j, n, &down);
         }
     }
 }
@@ -136,7 +136,7 @@ static void fill_down(lw_wing_lattice *lattice)
                 flow = lw_vector_sum(flow, lw_all(1.0), lw_image_flow(image));
             }
             const lw_lanes down = down_along(strip, flow);
-            put_row(lattice->matrix + i * n, j, n, &down);
+            put_row(lattice->matrix + (size_t)i * (size_t)n, j, n, &down);
         }
     }
 }
@@ -160,7 +160,7 @@ static void fill_matrix(lw_wing_lattice *lattice)
     }
     for (int i = 0; i < n; i++) {
         const double own = angle_of_circulation(lattice, &lattice->strip[i / rows]);
-        double *of_strip = lattice->matrix + i * n + i / rows * rows;
+        double *of_strip = lattice->matrix + (size_t)i * (size_t)n + (size_t)(i / rows * rows);
         for (int r = 0; r < rows; r++) of_strip[r] += own;
     }
 }

@@ -31,8 +31,8 @@ void lw_learning_begin(lw_learning *l, const lw_season *season)
 // In this order.
 enum { AS_THOUGHT, BESIDE_THAT, AT_THE_MIDDLE, BESIDE_THE_MIDDLE, FARTHER, BESIDE_FARTHER };
 
-static const size_t sets_of[LW_LEARNING_ROUNDS] = {1, 2 * LW_HIDDEN_COUNT, 1, 2 * LW_STEADY_COUNT,
-                                                   1, 2 * LW_STEADY_COUNT};
+static const size_t sets_of[LW_LEARNING_ROUNDS] = {
+    1, 2 * (size_t)LW_HIDDEN_COUNT, 1, 2 * (size_t)LW_STEADY_COUNT, 1, 2 * (size_t)LW_STEADY_COUNT};
 
 static bool is_beside(size_t round) { return sets_of[round] > 1; }
 
