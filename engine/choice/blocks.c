@@ -6,11 +6,11 @@
 #include <math.h>
 #include <string.h>
 
+#include "choice/drawn_trim.h"
 #include "lullwise/elementary.h"
 
 #define LYING 2.0  // [s] in the water after a swim, as rides count it; the day's cost comes on top
 #define ROOM  16   // rides side by side
-#define HERE  (0.501 * LW_KN)  // from a wind to the knot that is nearest, however it is rounded
 
 lw_effort lw_effort_usual(void)
 {
@@ -49,7 +49,7 @@ static sailed sailed_in(const lw_craft *craft, const lw_setup *setup, const lw_r
     sailed s = {.from = lw_range_sailed(range, wind)};
     if (!s.from) return s;
     s.ask = lw_ask_as(craft, setup, &s.from->trimmed);
-    if (fabs(s.from->wind - wind) <= HERE) s.ask.wind = wind;
+    if (fabs(s.from->wind - wind) <= LW_HALF_KNOT) s.ask.wind = wind;
     lw_balance(craft, &s.ask, &s.answer, 1);
     return s;
 }
@@ -77,7 +77,7 @@ static bool put_plan(lw_outlook *outlook, berth b)
     *wishes = lw_wishes_of(&motion, &s.ask, answer);
     *plan = lw_ride_plan_with(&motion, &s.ask, answer, wishes);
     lw_ride_plan_wind(plan, &outlook->craft, range);
-    put_start(plan, flies && s.from->wind <= wind + HERE);
+    put_start(plan, flies && s.from->wind <= wind + LW_HALF_KNOT);
     return true;
 }
 
@@ -87,45 +87,6 @@ static const lw_ride_plan *plan_as_is(lw_outlook *outlook, berth b)
     signed char *has = &outlook->has_plan[b.k][b.pin][b.course];
     if (*has == 0) *has = put_plan(outlook, b) ? 1 : -1;
     return *has > 0 ? &outlook->plans[b.k][b.pin][b.course] : NULL;
-}
-
-#define MORE_KNOTS 4  // at most, that a boat a little different may need to fly
-
-// From the flight of the boat as given, in a wind or in the least above it, knot by knot, that she
-// flies in.
-static lw_trim trim_from_given(const lw_walk *walk, const lw_range *range, double wind)
-{
-    const lw_range_point *from = lw_range_sailed(range, wind);
-    const lw_range_point *end = range->at + LW_RANGE_WINDS;
-    lw_trim trim = {.steady = {.outcome = LW_NO_BALANCE}};
-    for (int i = 0; i <= MORE_KNOTS && from + i < end && lw_answer_is_up(&from[i].trimmed); i++) {
-        const bool is_here = fabs(from[i].wind - wind) <= HERE;
-        trim = lw_trim_again(walk->craft, &walk->setup, &from[i].trimmed);
-        trim = lw_walk_trim(walk, is_here ? wind : from[i].wind, &trim);
-        if (lw_trim_is_up(&trim)) break;
-    }
-    return trim;
-}
-
-#define FAR_BEHIND 0.35  // [m/s] made good: another way of flying, or none  [judged]
-
-static double made_good(const lw_walk *walk, const lw_answer *answer)
-{
-    return lw_flight_made_good(&answer->flight, walk->course.direction);
-}
-
-// Trimmed as her sailor would; in more wind than she is held in as in the last of that. From
-// nothing, too, where the flight of the boat as given leads to none or to one far behind it.
-static lw_trim trim_anew(const lw_walk *walk, const lw_range *range, double wind)
-{
-    const lw_range_point *from = lw_range_sailed(range, wind);
-    const lw_answer *given = &from->trimmed;
-    if (from->wind < wind - HERE) wind = from->wind;
-    const lw_trim trim = trim_from_given(walk, range, wind);
-    const bool is_up = lw_trim_is_up(&trim) && fabs(trim.ask.wind - wind) <= HERE;
-    if (is_up && made_good(walk, &trim.steady) > made_good(walk, given) - FAR_BEHIND) return trim;
-    const lw_trim anew = lw_walk_trim(walk, wind, NULL);
-    return lw_trim_is_up(&anew) && (!is_up || anew.score > trim.score) ? anew : trim;
 }
 
 // As a boat that is a little different is sailed, with as many turns more or less in every wind as
@@ -140,7 +101,7 @@ static lw_ride_plan plan_anew(const lw_outlook *outlook, const lw_motion *motion
                           .setup = *setup,
                           .course = outlook->courses[b.course],
                           .puff = outlook->gusts.puff - outlook->gusts.mean};
-    const lw_trim trim = trim_anew(&walk, range, wind);
+    const lw_trim trim = lw_drawn_trim(&walk, range, wind);
     const lw_wishes *as_is = &outlook->wishes[b.k][b.pin][b.course];
     const bool flies = lw_trim_is_up(&trim);
     const lw_wishes wishes = lw_wishes_again(craft, &trim.ask, &trim.steady, as_is);
@@ -149,7 +110,7 @@ static lw_ride_plan plan_anew(const lw_outlook *outlook, const lw_motion *motion
     const double turns = lw_range_turns(range, trim.ask.wind);
     const double more = flies ? trim.steady.flight.turns - turns : 0.0;
     for (int k = 0; k < LW_WISHES; k++) plan.pilot.rudder[k] += more * craft->rudder_turn;
-    put_start(&plan, flies && trim.ask.wind <= wind + HERE);
+    put_start(&plan, flies && trim.ask.wind <= wind + LW_HALF_KNOT);
     return plan;
 }
 

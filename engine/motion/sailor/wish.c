@@ -226,25 +226,52 @@ static void seek_again(const bounds *b, lw_wishes *w)
     }
 }
 
+// Course and heel as others wish them, in each wind, at the rudder and place that are held.
+static void wish_as_others(const bounds *b, const lw_ask *held, const lw_wishes *others,
+                           lw_wishes *w)
+{
+    for (int k = others->first; k <= others->last; k++) {
+        lw_ask *it = &w->ask[k];
+        *it = *held;
+        it->wind = lw_wish_wind(held->wind, k);
+        it->heading = others->ask[k].heading;
+        it->heel = fmin(others->ask[k].heel, b->craft->most_heel);
+    }
+}
+
+// Flights sought from where others fly, and from the one that is held: the better of both, for
+// there may be two, and one of them with the foil half out.
+static void fly_as_wished(const bounds *b, const lw_flight *held, const lw_wishes *others,
+                          lw_wishes *w)
+{
+    const size_t first = (size_t)others->first, n = (size_t)others->last + 1 - first;
+    lw_ask asks[LW_WISHES];
+    lw_answer answers[LW_WISHES];
+    memcpy(asks, &w->ask[first], n * sizeof asks[0]);
+    lw_balance(b->craft, &w->ask[first], &w->answer[first], n);
+    for (size_t i = 0; i < n; i++) {
+        const double rudder = lw_ask_rudder(&asks[i]);
+        lw_ask_follow(b->craft, &asks[i], &others->answer[first + i]);
+        lw_ask_give_rudder(&asks[i], rudder);
+    }
+    lw_balance(b->craft, asks, answers, n);
+    for (size_t i = 0; i < n; i++) {
+        const bool is_better =
+            worth_of(b, &answers[i], held) > worth_of(b, &w->answer[first + i], held);
+        if (is_better) w->ask[first + i] = asks[i], w->answer[first + i] = answers[i];
+    }
+}
+
 lw_wishes lw_wishes_again(const lw_craft *craft, const lw_ask *ask, const lw_answer *answer,
                           const lw_wishes *others)
 {
     lw_wishes wishes = *others;
-    const int first = others->first, last = others->last;
-    if (last < first || !lw_answer_is_up(answer)) return none;
+    if (others->last < others->first || !lw_answer_is_up(answer)) return none;
     const lw_ask held = held_as(craft, ask, answer);
-    for (int k = first; k <= last; k++) {
-        lw_ask *it = &wishes.ask[k];
-        lw_ask_follow(craft, it, &others->answer[k]);
-        lw_ask_give_rudder(it, lw_ask_rudder(&held));
-        it->wind = lw_wish_wind(ask->wind, k);
-        it->setup = ask->setup;
-        it->place = ask->place;
-        it->heel = fmin(it->heel, craft->most_heel);
-    }
-    lw_balance(craft, &wishes.ask[first], &wishes.answer[first], (size_t)last + 1 - (size_t)first);
-    keep_flying(&wishes);
     const bounds b = bounds_about(craft, &held, answer);
+    wish_as_others(&b, &held, others, &wishes);
+    fly_as_wished(&b, &answer->flight, others, &wishes);
+    keep_flying(&wishes);
     seek_again(&b, &wishes);
     return wishes;
 }

@@ -1,0 +1,60 @@
+// drawn_trim.c - a boat that is a little different, trimmed from how the boat as given is.
+// SPDX-License-Identifier: MIT
+
+#include "choice/drawn_trim.h"
+
+#include <math.h>
+
+#define MORE_KNOTS 4  // at most, that a boat a little different may need to fly
+
+// From the flight of the boat as given in a wind, or in the least above it, knot by knot, that she
+// flies in.
+static lw_trim trim_from_given(const lw_walk *walk, const lw_range *range, double wind)
+{
+    const lw_range_point *from = lw_range_sailed(range, wind);
+    const lw_range_point *end = range->at + LW_RANGE_WINDS;
+    lw_trim trim = {.steady = {.outcome = LW_NO_BALANCE}};
+    for (int i = 0; i <= MORE_KNOTS && from + i < end && lw_answer_is_up(&from[i].trimmed); i++) {
+        const bool is_here = fabs(from[i].wind - wind) <= LW_HALF_KNOT;
+        trim = lw_trim_again(walk->craft, &walk->setup, &from[i].trimmed);
+        trim = lw_walk_trim(walk, is_here ? wind : from[i].wind, &trim);
+        if (lw_trim_is_up(&trim)) break;
+    }
+    return trim;
+}
+
+#define FAR_BEHIND 0.35  // [m/s] made good: another way of flying, or none  [judged]
+
+static double made_good(const lw_walk *walk, const lw_answer *answer)
+{
+    return lw_flight_made_good(&answer->flight, walk->course.direction);
+}
+
+// The best in a wind from nothing, and from how the boat as given flies in the knots beside it.
+static lw_trim sought_otherwise(const lw_walk *walk, const lw_range *range,
+                                const lw_range_point *from, double wind)
+{
+    lw_trim best = lw_walk_trim(walk, wind, NULL);
+    for (int off = -1; off <= 1; off += 2) {
+        const lw_range_point *beside = from + off;
+        if (beside < range->at || beside >= range->at + LW_RANGE_WINDS) continue;
+        if (!lw_answer_is_up(&beside->trimmed)) continue;
+        lw_trim trim = lw_trim_again(walk->craft, &walk->setup, &beside->trimmed);
+        trim = lw_walk_trim(walk, wind, &trim);
+        const bool is_better = !lw_trim_is_up(&best) || trim.score > best.score;
+        if (lw_trim_is_up(&trim) && is_better) best = trim;
+    }
+    return best;
+}
+
+lw_trim lw_drawn_trim(const lw_walk *walk, const lw_range *range, double wind)
+{
+    const lw_range_point *from = lw_range_sailed(range, wind);
+    const lw_answer *given = &from->trimmed;
+    if (from->wind < wind - LW_HALF_KNOT) wind = from->wind;
+    const lw_trim trim = trim_from_given(walk, range, wind);
+    const bool is_up = lw_trim_is_up(&trim) && fabs(trim.ask.wind - wind) <= LW_HALF_KNOT;
+    if (is_up && made_good(walk, &trim.steady) > made_good(walk, given) - FAR_BEHIND) return trim;
+    const lw_trim anew = sought_otherwise(walk, range, from, wind);
+    return lw_trim_is_up(&anew) && (!is_up || anew.score > trim.score) ? anew : trim;
+}
