@@ -56,12 +56,6 @@ static double bisected(const limit *b, claim *holds, double no, double yes)
     return yes;
 }
 
-static bool stays_up(const limit *b, double wind)
-{
-    const lw_trim trim = lw_walk_trim(b->walk, wind, b->from);
-    return lw_trim_is_up(&trim);
-}
-
 static bool is_held(const limit *b, double wind)
 {
     const lw_trim trim = lw_walk_trim(b->walk, wind, b->from);
@@ -75,14 +69,27 @@ static bool launches(const limit *b, double wind)
     return lw_launch_of(b->walk->craft, &b->walk->setup, b->rudder, wind, b->heading).flies;
 }
 
+// Least wind that keeps her up, to 0.1 kn, between knot i and the one below: each flight is sought
+// from the last that was found.
+static double least_wind_up(const lw_walk *w, int i)
+{
+    lw_trim up = w->trims[i];
+    double no = lw_range_wind(i - 1), yes = lw_range_wind(i);
+    while (yes - no > 0.1 * LW_KN) {
+        const double mid = 0.5 * (yes + no);
+        const lw_trim trim = lw_walk_trim(w, mid, &up);
+        if (lw_trim_is_up(&trim)) up = trim;
+        *(lw_trim_is_up(&trim) ? &yes : &no) = mid;
+    }
+    return yes;
+}
+
 static void find_stay(const lw_walk *w, lw_range *range)
 {
     for (int i = 0; i < LW_RANGE_WINDS; i++) {
         if (!lw_trim_is_up(&w->trims[i])) continue;
         range->has_flight = true;
-        const limit b = {.walk = w, .from = &w->trims[i]};
-        range->stays_up_at =
-            i ? bisected(&b, stays_up, lw_range_wind(i - 1), lw_range_wind(i)) : lw_range_wind(0);
+        range->stays_up_at = i ? least_wind_up(w, i) : lw_range_wind(0);
         return;
     }
 }
