@@ -34,13 +34,14 @@ static lw_trim sought_from(const lw_walk *w, double wind, lw_trim trim)
     return lw_trim_from(w->craft, &trim, &free);
 }
 
-// From nothing: with the bow level, down as a strong pin wants it, and up as a weak one does; the
-// best of them.
+// From nothing: with the bow level and, as a strong pin wants it, down, the better of both; where
+// neither flies, up, as a light sailor with a weak pin.
 static lw_trim sought_anew(const lw_walk *w, double wind)
 {
     const double bows[] = {0.0, -0.5 * w->craft->most_bow_down, 0.5 * w->craft->most_bow_up};
     lw_trim best = {.steady = {.outcome = LW_NO_BALANCE}};
     for (size_t i = 0; i < sizeof bows / sizeof bows[0]; i++) {
+        if (bows[i] > 0.0 && lw_trim_is_up(&best)) break;
         lw_trim trim = {.ask = lw_ask_of(w->craft, &w->setup, wind, lw_course_middle(w->course))};
         trim.ask.given.pitch = bows[i];
         trim = sought_from(w, wind, trim);
