@@ -3,7 +3,8 @@
 //
 // Where the sailor sails for speed, a little change of the boat moves the best speed as much as it
 // moves the speed at unchanged heel, place and heading; so those stay, and one balance answers. The
-// hold limit moves by what the margin that ends it has lost, over its slope in the wind.
+// hold limit moves by what the margin that ends it has lost, over its slope in the wind; the least
+// wind that keeps her up as that does in which one trim still flies.
 
 #include "lullwise/sensitivity.h"
 
@@ -57,6 +58,33 @@ static double hold_margin(const set_boat *boat, const lw_range *range, int knot,
 
 static bool flies(const lw_answer *answer) { return answer->outcome == LW_FLIES; }
 
+#define STAY_TRIED 24
+#define STAY_BELOW (2.5 * LW_KN)  // tried, from the wind of a trim
+#define STAY_ABOVE (0.5 * LW_KN)
+
+// Least wind, down from a little more than its own, in which a flight's trim still flies; NAN:
+// none. Tried in even steps, and again within one.
+static double least_wind(const set_boat *boat, const lw_range_point *point)
+{
+    double from = point->wind - STAY_BELOW, to = point->wind + STAY_ABOVE;
+    for (int round = 0; round < 2; round++) {
+        lw_ask asks[STAY_TRIED];
+        lw_answer answers[STAY_TRIED];
+        const double step = (to - from) / (STAY_TRIED - 1);
+        for (int i = 0; i < STAY_TRIED; i++) {
+            asks[i] = ask_as(boat, &point->trimmed);
+            asks[i].wind = from + i * step;
+        }
+        lw_balance(boat->craft, asks, answers, STAY_TRIED);
+        int least = STAY_TRIED;
+        while (least > 0 && flies(&answers[least - 1])) least--;
+        if (least == STAY_TRIED) return NAN;
+        if (least == 0) return from;
+        to = from + least * step, from = to - step;
+    }
+    return to;
+}
+
 static lw_limit_slopes slopes_of(const set_boat *boat, const lw_range *range, double puff)
 {
     lw_limit_slopes s = {.hold_knot = -1, .stay_knot = -1};
@@ -70,11 +98,8 @@ static lw_limit_slopes slopes_of(const set_boat *boat, const lw_range *range, do
     int first = 0;
     while (first < LW_RANGE_WINDS && !flies(&range->at[first].trimmed)) first++;
     if (first + 2 < LW_RANGE_WINDS && flies(&range->at[first + 1].trimmed)) {
-        lw_ask ask = ask_as(boat, &range->at[first + 1].trimmed);
-        ask.wind += WIND_STEP;
-        const lw_answer more = answer_to(boat, &ask);
-        s.stay_slope = (more.flight.speed - range->at[first + 1].trimmed.flight.speed) / WIND_STEP;
-        if (flies(&more) && s.stay_slope > 0.0) s.stay_knot = first + 1;
+        s.stay_least = least_wind(boat, &range->at[first + 1]);
+        if (isfinite(s.stay_least)) s.stay_knot = first + 1;
     }
     return s;
 }
@@ -120,11 +145,8 @@ static void shift_limits(const set_boat *boat, const lw_limit_slopes *s, double 
         if (isfinite(moved)) range->held_up_to += within(moved, MOVED_MOST);
     }
     if (s->stay_knot >= 0) {
-        const lw_answer *was = &before->at[s->stay_knot].trimmed;
-        const lw_ask ask = ask_as(boat, was);
-        const lw_answer is = answer_to(boat, &ask);
-        const double moved = -(is.flight.speed - was->flight.speed) / s->stay_slope;
-        if (flies(&is)) range->stays_up_at += within(moved, MOVED_MOST);
+        const double moved = least_wind(boat, &before->at[s->stay_knot]) - s->stay_least;
+        if (isfinite(moved)) range->stays_up_at += within(moved, MOVED_MOST);
     }
 }
 

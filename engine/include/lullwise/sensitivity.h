@@ -14,7 +14,7 @@ typedef struct lw_limit_slopes {
     double hold_margin;  // there, of the margin that ends it, in SI
     double hold_slope;   // of that margin over the wind
     int stay_knot;       // a knot above the lightest flight, or -1
-    double stay_slope;   // of the speed over the wind
+    double stay_least;   // least wind in which she flies as she is trimmed there [m/s]
 } lw_limit_slopes;
 
 typedef struct lw_shift_base {
