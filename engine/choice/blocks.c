@@ -252,16 +252,22 @@ void lw_block_plan(lw_outlook *outlook, size_t pin, size_t course)
     for (size_t k = 0; k < LW_RIDE_WINDS; k++) plan_as_is(outlook, (berth){k, pin, course});
 }
 
+// The boat as given.
+static void ride_given(lw_outlook *outlook, size_t block, crowd *c)
+{
+    begin_crowd(&outlook->craft, outlook->effort.seconds, c);
+    for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
+        const heat h = {.block = block, .k = k};
+        if (rides_in(outlook, block, k)) ride_as_is(outlook, &h, c, outlook->blocks[block].as_is);
+    }
+}
+
 void lw_block_ride(lw_outlook *outlook, size_t block, bool again)
 {
     crowd c;
     if (!again) outlook->blocks[block] = (lw_block){0};
     if (outlook->gusts.mean <= 0.0) return;
-    begin_crowd(&outlook->craft, outlook->effort.seconds, &c);
-    for (size_t k = 0; k < LW_RIDE_WINDS && !again; k++) {
-        const heat h = {.block = block, .k = k};
-        if (rides_in(outlook, block, k)) ride_as_is(outlook, &h, &c, outlook->blocks[block].as_is);
-    }
+    if (!again) ride_given(outlook, block, &c);
     for (size_t d = 0; d < LW_BLOCK_DRAWS; d++) ride_draw(outlook, block, d, again, &c);
 }
 

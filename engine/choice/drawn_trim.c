@@ -7,17 +7,23 @@
 
 #define MORE_KNOTS 4  // at most, that a boat a little different may need to fly
 
-// From the flight of the boat as given in a wind, or in the least above it, knot by knot, that she
-// flies in.
-static lw_trim trim_from_given(const lw_walk *walk, const lw_range *range, double wind)
+// In a wind, from how the boat as given flies at a knot.
+static lw_trim trim_from(const lw_walk *walk, const lw_range_point *knot, double wind)
 {
-    const lw_range_point *from = lw_range_sailed(range, wind);
+    const lw_trim given = lw_trim_again(walk->craft, &walk->setup, &knot->trimmed);
+    return lw_walk_trim(walk, wind, &given);
+}
+
+// From the knot that the boat as given is sailed from in a wind; where she does not fly so, from
+// those above it, in their own winds.
+static lw_trim trim_from_given(const lw_walk *walk, const lw_range *range,
+                               const lw_range_point *from, double wind)
+{
     const lw_range_point *end = range->at + LW_RANGE_WINDS;
     lw_trim trim = {.steady = {.outcome = LW_NO_BALANCE}};
     for (int i = 0; i <= MORE_KNOTS && from + i < end && lw_answer_is_up(&from[i].trimmed); i++) {
         const bool is_here = fabs(from[i].wind - wind) <= LW_HALF_KNOT;
-        trim = lw_trim_again(walk->craft, &walk->setup, &from[i].trimmed);
-        trim = lw_walk_trim(walk, is_here ? wind : from[i].wind, &trim);
+        trim = trim_from(walk, &from[i], is_here ? wind : from[i].wind);
         if (lw_trim_is_up(&trim)) break;
     }
     return trim;
@@ -39,10 +45,8 @@ static lw_trim sought_otherwise(const lw_walk *walk, const lw_range *range,
         const lw_range_point *beside = from + off;
         if (beside < range->at || beside >= range->at + LW_RANGE_WINDS) continue;
         if (!lw_answer_is_up(&beside->trimmed)) continue;
-        lw_trim trim = lw_trim_again(walk->craft, &walk->setup, &beside->trimmed);
-        trim = lw_walk_trim(walk, wind, &trim);
-        const bool is_better = !lw_trim_is_up(&best) || trim.score > best.score;
-        if (lw_trim_is_up(&trim) && is_better) best = trim;
+        const lw_trim trim = trim_from(walk, beside, wind);
+        if (lw_trim_beats(&trim, &best)) best = trim;
     }
     return best;
 }
@@ -52,9 +56,9 @@ lw_trim lw_drawn_trim(const lw_walk *walk, const lw_range *range, double wind)
     const lw_range_point *from = lw_range_sailed(range, wind);
     const lw_answer *given = &from->trimmed;
     if (from->wind < wind - LW_HALF_KNOT) wind = from->wind;
-    const lw_trim trim = trim_from_given(walk, range, wind);
+    const lw_trim trim = trim_from_given(walk, range, from, wind);
     const bool is_up = lw_trim_is_up(&trim) && fabs(trim.ask.wind - wind) <= LW_HALF_KNOT;
     if (is_up && made_good(walk, &trim.steady) > made_good(walk, given) - FAR_BEHIND) return trim;
     const lw_trim anew = sought_otherwise(walk, range, from, wind);
-    return lw_trim_is_up(&anew) && (!is_up || anew.score > trim.score) ? anew : trim;
+    return (is_up ? lw_trim_beats(&anew, &trim) : lw_trim_is_up(&anew)) ? anew : trim;
 }

@@ -40,14 +40,14 @@ static void puff_point(const lw_walk *w, lw_range_point *point)
 // What a limit is searched for, and what its claims look at.
 typedef struct limit {
     const lw_walk *walk;
-    const lw_trim *from;     // trim to start from
+    lw_trim from;            // to start from
     double rudder, heading;  // of a launch [rad]
 } limit;
 
-typedef bool claim(const limit *b, double wind);
+typedef bool claim(limit *b, double wind);
 
 // Halves between a wind where the claim is false and one where it is true, to 0.1 kn.
-static double bisected(const limit *b, claim *holds, double no, double yes)
+static double bisected(limit *b, claim *holds, double no, double yes)
 {
     while (fabs(yes - no) > 0.1 * LW_KN) {
         const double mid = 0.5 * (yes + no);
@@ -56,32 +56,26 @@ static double bisected(const limit *b, claim *holds, double no, double yes)
     return yes;
 }
 
-static bool is_held(const limit *b, double wind)
+// Each flight is sought from the last that was found.
+static bool stays_up(limit *b, double wind)
 {
-    const lw_trim trim = lw_walk_trim(b->walk, wind, b->from);
+    const lw_trim trim = lw_walk_trim(b->walk, wind, &b->from);
+    const bool is_up = lw_trim_is_up(&trim);
+    if (is_up) b->from = trim;
+    return is_up;
+}
+
+static bool is_held(limit *b, double wind)
+{
+    const lw_trim trim = lw_walk_trim(b->walk, wind, &b->from);
     if (!lw_answer_is_kept(&trim.steady)) return false;
     const lw_answer puffed = as_puff(b->walk, wind, trim.steady);
     return lw_answer_rides_out(&puffed);
 }
 
-static bool launches(const limit *b, double wind)
+static bool launches(limit *b, double wind)
 {
     return lw_launch_of(b->walk->craft, &b->walk->setup, b->rudder, wind, b->heading).flies;
-}
-
-// Least wind that keeps her up, to 0.1 kn, between knot i and the one below: each flight is sought
-// from the last that was found.
-static double least_wind_up(const lw_walk *w, int i)
-{
-    lw_trim up = w->trims[i];
-    double no = lw_range_wind(i - 1), yes = lw_range_wind(i);
-    while (yes - no > 0.1 * LW_KN) {
-        const double mid = 0.5 * (yes + no);
-        const lw_trim trim = lw_walk_trim(w, mid, &up);
-        if (lw_trim_is_up(&trim)) up = trim;
-        *(lw_trim_is_up(&trim) ? &yes : &no) = mid;
-    }
-    return yes;
 }
 
 static void find_stay(const lw_walk *w, lw_range *range)
@@ -89,7 +83,9 @@ static void find_stay(const lw_walk *w, lw_range *range)
     for (int i = 0; i < LW_RANGE_WINDS; i++) {
         if (!lw_trim_is_up(&w->trims[i])) continue;
         range->has_flight = true;
-        range->stays_up_at = i ? least_wind_up(w, i) : lw_range_wind(0);
+        limit b = {.walk = w, .from = w->trims[i]};
+        range->stays_up_at =
+            i ? bisected(&b, stays_up, lw_range_wind(i - 1), lw_range_wind(i)) : lw_range_wind(0);
         return;
     }
 }
@@ -122,7 +118,7 @@ static void find_hold(const lw_walk *w, lw_range *range)
     range->held_up_to = lw_range_wind(last);
     range->ends_by = LW_MARGIN_COUNT;
     if (last + 1 == LW_RANGE_WINDS) return;
-    const limit b = {.walk = w, .from = &w->trims[last]};
+    limit b = {.walk = w, .from = w->trims[last]};
     range->held_up_to = bisected(&b, is_held, lw_range_wind(last + 1), lw_range_wind(last));
     name_end(range, &range->at[last + 1]);
 }
@@ -138,7 +134,7 @@ static double launch_on(const lw_walk *w, const lw_range *range, double heading,
         const double rudder = lw_craft_rudder(w->craft, turns);
         on_hull[i] = lw_launch_of(w->craft, &w->setup, rudder, lw_range_wind(i), heading);
         if (!on_hull[i].flies) continue;
-        const limit b = {.walk = w, .rudder = rudder, .heading = heading};
+        limit b = {.walk = w, .rudder = rudder, .heading = heading};
         return i ? bisected(&b, launches, lw_range_wind(i - 1), lw_range_wind(i))
                  : lw_range_wind(0);
     }

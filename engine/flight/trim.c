@@ -132,6 +132,11 @@ static double score_of(const lw_craft *craft, const lw_trim *t, const lw_freedom
 
 bool lw_trim_is_up(const lw_trim *trim) { return lw_answer_is_up(&trim->steady); }
 
+bool lw_trim_beats(const lw_trim *trim, const lw_trim *other)
+{
+    return lw_trim_is_up(trim) && (!lw_trim_is_up(other) || trim->score > other->score);
+}
+
 bool lw_trim_is_held(const lw_trim *trim)
 {
     return lw_answer_is_kept(&trim->steady) && lw_answer_rides_out(&trim->puffed);

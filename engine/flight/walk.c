@@ -45,9 +45,7 @@ static lw_trim sought_anew(const lw_walk *w, double wind)
         lw_trim trim = {.ask = lw_ask_of(w->craft, &w->setup, wind, lw_course_middle(w->course))};
         trim.ask.given.pitch = bows[i];
         trim = sought_from(w, wind, trim);
-        const bool is_better =
-            lw_trim_is_up(&trim) && (!lw_trim_is_up(&best) || trim.score > best.score);
-        if (i == 0 || is_better) best = trim;
+        if (i == 0 || lw_trim_beats(&trim, &best)) best = trim;
     }
     return best;
 }

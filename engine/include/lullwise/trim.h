@@ -63,6 +63,7 @@ lw_trim lw_trim_as(const lw_craft *craft, const lw_trim *trim, const lw_freedom 
 // Flies with the hull clear; and keeps all margins too, in the wind and in the puff. A puff that
 // sets her down on the hull costs time, but she is still held.
 bool lw_trim_is_up(const lw_trim *trim);
+bool lw_trim_beats(const lw_trim *trim, const lw_trim *other);  // is up, the other not or worse
 bool lw_trim_is_held(const lw_trim *trim);
 
 #endif
