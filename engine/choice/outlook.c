@@ -203,8 +203,8 @@ void lw_outlook_take(lw_outlook *outlook, size_t step, const lw_outlook_part *fr
         if (p.course > 0) return;  // what comes with the first course
         outlook->reach_launch[p.pin] = from->reach_launch;
         outlook->relaunch[p.pin] = from->relaunch;
-    } else {
-        outlook->blocks[p.block] = from->block;
+    } else if (p.kind == BLOCK_AGAIN || !outlook->is_done[step + LW_BLOCKS]) {
+        outlook->blocks[p.block] = from->block;  // one that rode again is whole already
     }
 }
 
