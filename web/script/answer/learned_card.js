@@ -4,7 +4,7 @@
 import { card, make } from "../base/dom.js";
 import { opener } from "../base/opener.js";
 import { rememberLearned } from "../keep/memory.js";
-import { faultLines } from "../frame/days_file.js";
+import { faultLines } from "./fault_lines.js";
 import { drawTold } from "./told.js";
 
 /** { element, update(state) }: answers of the page take what is shown. */

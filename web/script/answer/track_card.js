@@ -9,8 +9,8 @@ import { LOG } from "../base/kinds.js";
 import { opener } from "../base/opener.js";
 import { picture } from "../base/picture.js";
 import { unpack } from "../engine/parcel.js";
-import { faultLines } from "../frame/days_file.js";
 import { fieldsOf, treeOf } from "../keep/days.js";
+import { faultLines } from "./fault_lines.js";
 import { drawTold } from "./told.js";
 
 const NOTE =

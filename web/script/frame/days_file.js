@@ -1,33 +1,13 @@
 // days_file.js - logged days as a file: saved as `lullwise log export` writes them, and taken in.
 // SPDX-License-Identifier: MIT
 
+import { faultLines } from "../answer/fault_lines.js";
 import { drawTold } from "../answer/told.js";
 import { dateHere } from "../base/clock.js";
-import { make } from "../base/dom.js";
 import { LOG } from "../base/kinds.js";
 import { saveAs } from "../base/save.js";
 import { isAlike } from "../base/tree.js";
-import { sentenceOf } from "../form/field.js";
 import { daysInFile, fileOfDays, treeOf } from "../keep/days.js";
-
-/** What is wrong with a day, under a heading. */
-export const faultLines = (title, faults) => [
-  make("h2", {}, title),
-  make(
-    "ul",
-    {},
-    faults.map((fault) =>
-      make(
-        "li",
-        {},
-        fault.line > 0 && make("code", {}, `${fault.line} `),
-        fault.key && make("b", {}, `${fault.key} `),
-        sentenceOf(fault),
-        fault.read && make("span", {}, "; read: ", make("q", {}, fault.read)),
-      ),
-    ),
-  ),
-];
 
 export function offerDays(page) {
   const text = fileOfDays(page.tables.log, page.store.state.kept[LOG]);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 import { dayCard } from "../answer/day_card.js";
+import { faultLines } from "../answer/fault_lines.js";
 import { learnedCard } from "../answer/learned_card.js";
 import { trackCard } from "../answer/track_card.js";
 import { drawTold } from "../answer/told.js";
@@ -10,7 +11,7 @@ import { card, make } from "../base/dom.js";
 import { LOG } from "../base/kinds.js";
 import { latest } from "../base/latest.js";
 import { opener } from "../base/opener.js";
-import { faultLines, offerDays, takeDays } from "../frame/days_file.js";
+import { offerDays, takeDays } from "../frame/days_file.js";
 import { labelsOf } from "../form/pin_field.js";
 import { daysOf, freshDayId, treeOf } from "../keep/days.js";
 import { isKept } from "../keep/memory.js";
