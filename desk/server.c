@@ -163,18 +163,15 @@ static void reply_with_days(const lw_desk *desk, struct evhttp_request *request,
 static void reply_with_track(const lw_desk *desk, struct evhttp_request *request,
                              const lw_verdict *verdict)
 {
-    lw_track_asked asked = {.today = today_of(desk)};
-    char *name, *unit;
-    lw_track_names_in(evhttp_request_get_uri(request), &name, &unit);
+    lw_track_asked asked = {.query = evhttp_request_get_uri(request) + strlen(LW_TRACK_AT),
+                            .today = today_of(desk)};
     char *body = body_of(request, &asked.length);
-    lw_track_answer answer = {.status = name ? 500 : 400};
-    asked.name = name, asked.unit = unit, asked.bytes = body;
-    if (name && body) answer = lw_track_answered(&asked);
+    lw_track_answer answer = {.status = 500};
+    asked.body = body;
+    if (body) answer = lw_track_answered(&asked);
     add_headers(desk, request, verdict, answer.status == 200 ? "application/octet-stream" : WORDS);
     if (answer.bytes) fill(request, answer.bytes, answer.length, free_text);
     evhttp_send_reply(request, answer.status, NULL, NULL);
-    free(name);
-    free(unit);
     free(body);
 }
 

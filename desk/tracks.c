@@ -5,25 +5,16 @@
 
 #include "desk/tracks.h"
 
-#include <event2/http.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
 #include "answer/parcel.h"
 #include "answer/track/track.h"
+#include "desk/track_sent.h"
 #include "lullwise/logged.h"
 #include "records/logbook/column.h"
 #include "records/logbook/track_hash.h"
-
-void lw_track_names_in(const char *target, char **name, char **unit)
-{
-    const char *from = target + strlen(LW_TRACK_AT), *query = strchr(from, '?');
-    char *encoded = strndup(from, query ? (size_t)(query - from) : strlen(from));
-    *name = encoded && encoded[0] ? evhttp_uridecode(encoded, 0, NULL) : NULL;
-    *unit = query ? evhttp_uridecode(query + 1, 0, NULL) : NULL;
-    free(encoded);
-}
 
 static void put_picture(const lw_tracked *tracked)
 {
@@ -37,17 +28,20 @@ static void put_picture(const lw_tracked *tracked)
 }
 
 // The columns that hang on a track.
-static void put_day(const lw_tracked *tracked, const lw_track_asked *asked)
+static void put_day(const lw_tracked *tracked, const lw_track_sent *sent)
 {
     const lw_columns columns = lw_columns_of();
     lw_entry entry = lw_entry_blank();
     entry.day.sailed = lw_sailed_of(&tracked->track, &tracked->found);
-    const bool has_name = lw_track_hash_bytes(&entry, asked->name, asked->bytes, asked->length);
+    for (size_t i = 0; i < sent->options.operand_count; i++) {
+        const lw_source_text *track = &sent->tracks[i];
+        lw_track_hash_bytes(&entry, track->name, track->text, track->length);
+    }
     lw_parcel_object("day");
     for (size_t i = 0; i < columns.count; i++) {
         const char *key = columns.list[i].key;
-        const bool is_of_track =
-            strncmp(key, "sailed.", 7) == 0 || (has_name && strcmp(key, "tracks") == 0);
+        const bool is_of_track = strncmp(key, "sailed.", 7) == 0 ||
+                                 (entry.track_count > 0 && strcmp(key, "tracks") == 0);
         char *text = is_of_track ? lw_column_text(&columns.list[i], &entry) : NULL;
         if (text) lw_parcel_text(key, text);
         free(text);
@@ -56,7 +50,7 @@ static void put_day(const lw_tracked *tracked, const lw_track_asked *asked)
     lw_entry_free(&entry);
 }
 
-static lw_track_answer packed(const lw_tracked *tracked, const lw_track_asked *asked)
+static lw_track_answer packed(const lw_tracked *tracked, const lw_track_sent *sent)
 {
     lw_track_answer answer = {.status = 200};
     lw_teller teller = lw_parcel_teller(tracked->speed_unit);
@@ -66,7 +60,7 @@ static lw_track_answer packed(const lw_tracked *tracked, const lw_track_asked *a
     lw_teller_finish(&teller);
     lw_parcel_end();
     put_picture(tracked);
-    put_day(tracked, asked);
+    put_day(tracked, sent);
     const char *bytes = lw_parcel_bytes(&answer.length);
     answer.bytes = bytes ? malloc(answer.length) : NULL;
     if (!answer.bytes) return (lw_track_answer){.status = 500};
@@ -74,44 +68,74 @@ static lw_track_answer packed(const lw_tracked *tracked, const lw_track_asked *a
     return answer;
 }
 
-static lw_track_answer in_faults(const lw_faults *faults)
+static lw_track_answer refused(const lw_refusal *refusal)
 {
+    const lw_faults *faults = &refusal->faults;
     lw_track_answer answer = {.status = 400};
     FILE *out = open_memstream(&answer.bytes, &answer.length);
     if (!out) return (lw_track_answer){.status = 500};
+    if (refusal->text[0]) fprintf(out, "%s\n", refusal->text);
     for (size_t i = 0; i < faults->count; i++) {
         const lw_fault *fault = &faults->list[i];
         if (fault->is_doubt) continue;
         if (fault->line) fprintf(out, "line %d: ", (int)fault->line);
-        fprintf(out, "%s\n", fault->sentence);
+        fprintf(out, fault->read[0] ? "%s (read: %s)\n" : "%s\n", fault->sentence, fault->read);
     }
     if (fclose(out) != 0) return (lw_track_answer){.status = 500};
     return answer;
 }
 
-static lw_unit speed_unit_of(const char *name)
+// An empty file is one, too.
+static FILE *stream_of(const lw_source_text *track)
 {
-    const lw_unit unit = name ? lw_unit_of(name) : LW_UNIT_COUNT;
-    const bool is_speed = unit < LW_UNIT_COUNT && lw_unit_same_dimension(unit, LW_UNIT_KN);
-    return is_speed ? unit : LW_UNIT_KN;
+    return track->length ? fmemopen((void *)track->text, track->length, "rb")
+                         : fopen("/dev/null", "rb");
+}
+
+// The question as it is asked of files, with its steps. False: refused, or there is no memory.
+static bool work_out(lw_tracked *tracked, const lw_inputs *inputs, const lw_track_sent *sent,
+                     lw_refusal *refusal)
+{
+    FILE *streams[LW_DAY_TRACKS_MOST] = {NULL};
+    const size_t count = sent->options.operand_count;
+    bool is_open = true;
+    for (size_t i = 0; i < count; i++)
+        is_open = (streams[i] = stream_of(&sent->tracks[i])) != NULL && is_open;
+    tracked->streams = streams;
+    const bool is_taken = is_open && lw_tracked_begin(tracked, inputs, &sent->options, refusal);
+    for (size_t i = 0; i < count; i++)
+        if (streams[i]) fclose(streams[i]);
+    if (!is_open) lw_refuse(refusal, "there is not enough memory");
+    if (!is_taken) return false;
+    for (size_t step = 0; step < lw_tracked_steps(tracked); step++) lw_tracked_step(tracked, step);
+    lw_tracked_end(tracked);
+    return true;
+}
+
+static lw_track_answer answer_of(const lw_track_sent *sent, lw_refusal *refusal)
+{
+    lw_track_answer answer = {.status = 500};
+    lw_tracked *tracked = calloc(1, sizeof *tracked);
+    lw_inputs *inputs = calloc(1, sizeof *inputs);
+    if (tracked && inputs)
+        answer =
+            lw_track_sent_inputs(sent, inputs, refusal) && work_out(tracked, inputs, sent, refusal)
+                ? packed(tracked, sent)
+                : refused(refusal);
+    if (tracked) lw_tracked_release(tracked);
+    free(tracked);
+    free(inputs);
+    return answer;
 }
 
 lw_track_answer lw_track_answered(const lw_track_asked *asked)
 {
-    lw_faults faults = {0};
-    lw_tracked *tracked = calloc(1, sizeof *tracked);
-    FILE *stream = asked->length ? fmemopen((void *)asked->bytes, asked->length, "rb")
-                                 : fopen("/dev/null", "rb");
-    lw_track_answer answer = {.status = 500};
-    if (tracked && stream) {
-        tracked->name = asked->name;
-        tracked->speed_unit = speed_unit_of(asked->unit);
-        answer = lw_tracked_take(tracked, stream, asked->today, &faults) ? packed(tracked, asked)
-                                                                         : in_faults(&faults);
-        lw_tracked_release(tracked);
-    }
-    if (stream) fclose(stream);
-    free(tracked);
-    lw_faults_free(&faults);
+    lw_track_sent sent;
+    lw_refusal refusal = {0};
+    const bool is_sent = lw_track_sent_take(&sent, asked);
+    if (!is_sent) lw_refuse(&refusal, "the query does not tell what was sent");
+    const lw_track_answer answer = is_sent ? answer_of(&sent, &refusal) : refused(&refusal);
+    lw_track_sent_release(&sent);
+    lw_faults_free(&refusal.faults);
     return answer;
 }

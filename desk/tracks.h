@@ -1,7 +1,12 @@
 // tracks.h - a sailed track at the desk: its file is read here, where the readers are.
 // SPDX-License-Identifier: MIT
 //
-//     POST /track/NAME?UNIT    the bytes of a track's file; speeds in sentences are in the unit
+//     POST /track?unit=kn&wind-from=225+deg&pin=B&boat=2411&sailor=307&day=398&track=90210+way.gpx
+//
+// In the query stand the unit of speeds in sentences, options of `lullwise track`, and of how many
+// bytes each file is whose text stands in the body, one behind the other: one track or several,
+// with their names, which are taken as one; and boat, sailor and day, with what was learned of
+// the boat, if the model is to stand beside. Only tracks are needed.
 //
 // It is answered by a parcel (answer/parcel.h): `told` and `picture` as `lullwise track` tells and
 // draws it, and `day`, the columns that a logged day keeps of it.
@@ -14,14 +19,13 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-#define LW_TRACK_AT         "/track/"
-#define LW_TRACK_BYTES_MOST 16000000  // an hour at 10 Hz has 5 MB of GPX  [judged]
+#define LW_TRACK_AT         "/track?"
+#define LW_TRACK_BYTES_MOST 32000000  // six hours at 10 Hz have 28 MB of GPX  [judged]
 
 typedef struct lw_track_asked {
-    const char *name;   // of its file
-    const char *unit;   // of speeds in sentences, by its name; NULL: knots
+    const char *query;  // behind the "?"
     const char *today;  // as in 2030-05-17; NULL: not known
-    const char *bytes;
+    const char *body;
     size_t length;
 } lw_track_asked;
 
@@ -32,8 +36,5 @@ typedef struct lw_track_answer {
 } lw_track_answer;
 
 lw_track_answer lw_track_answered(const lw_track_asked *asked);
-
-// What is named in a request's target, decoded; both to be freed. name, unit: NULL, none is named.
-void lw_track_names_in(const char *target, char **name, char **unit);
 
 #endif

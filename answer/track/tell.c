@@ -86,14 +86,14 @@ void lw_tracked_wind_text(const lw_tracked *t, char text[LW_TRACKED_LENGTH])
                 from, error, lesser,
                 sailed->is_doubtful ? " Doubtful: the tacks are not much alike, another axis fits "
                                       "nearly as well, or which end is upwind is open; give "
-                                      "--wind-from."
+                                      "the wind's direction."
                                     : "");
             return;
         case LW_TRACK_BY_NOTHING:
             break;
     }
     lw_text_fit(text, LW_TRACKED_LENGTH,
-                "The wind cannot be told from the sailing: %s. Give --wind-from for tacks, gybes "
+                "The wind cannot be told from the sailing: %s. Give its direction for tacks, gybes "
                 "and angles.",
                 t->found.sum.under_way < HARDLY        ? "she was hardly under way"
                 : !(sailed->lesser >= LW_TRACK_LESSER) ? "hardly more than one tack was sailed"
@@ -207,7 +207,7 @@ static void tell_limits(const lw_tracked *t, lw_teller *teller)
            LW_SPEED_TEXT(t->found.limits.down, 1, t->speed_unit),
            is_model ? "where the model lifts her off on a reach or keeps her flying upwind, and a "
                       "judged part of it"
-                    : "judged; with --boat by the model");
+                    : "judged; where a boat is given, the model tells");
     lw_tell_note(teller, "limits", text);
     if (t->events.left_out) {
         LW_FIT(text, "%zu events more than fit here are not counted.", t->events.left_out);
@@ -277,6 +277,17 @@ static void tell_counts(const lw_tracked *t, lw_teller *teller)
     lw_tell_end(teller);
 }
 
+static void tell_model(const lw_tracked *t, lw_teller *teller)
+{
+    char text[LW_TRACKED_LENGTH];
+    LW_FIT(text,
+           "The model's speeds are of %s with pin %s in the day's mean wind, %s, steady, the water "
+           "smooth but for its chop.",
+           t->inputs->boat.name, t->inputs->boat.pins[t->model.pin].label,
+           LW_SPEED_TEXT(t->model.wind, 1, t->speed_unit));
+    lw_tell_text(teller, NULL, text);
+}
+
 static void tell_trust(const lw_tracked *t, lw_teller *teller)
 {
     lw_tell_list(teller, "trust", "How far to trust it");
@@ -286,10 +297,7 @@ static void tell_trust(const lw_tracked *t, lw_teller *teller)
     lw_tell_text(teller, NULL,
                  "Flights, stops and swims are told by the speed alone, with thresholds that are "
                  "judged: a stop on purpose soon after a flight looks like a swim.");
-    if (t->model.is_asked)
-        lw_tell_text(teller, NULL,
-                     "The model's speeds are of the day's mean wind, steady, the water smooth but "
-                     "for its chop.");
+    if (t->model.is_asked) tell_model(t, teller);
     lw_tell_end(teller);
 }
 

@@ -11,7 +11,7 @@
 
 #define LW_TRACKED_EVENTS 4000  // kept; more are only counted
 
-// Asked by the program, which has files; the page has none to read.
+// Asked by the program, which has files, and by the desk, which is sent them.
 extern const lw_question lw_question_track;
 
 // What the model has for the boat that was given.
@@ -29,7 +29,8 @@ typedef struct lw_tracked_model {
 typedef struct lw_tracked {
     const lw_inputs *inputs;
     lw_unit speed_unit;
-    const char *name;  // of the first file
+    FILE *const *streams;  // of the operands, put there before; NULL: they are paths
+    const char *name;      // of the first file
     size_t file_count;
     lw_track_file file;
     lw_track track;
@@ -53,11 +54,6 @@ void lw_tracked_tell(const void *it, lw_teller *teller);
 void lw_tracked_draw(const void *it, FILE *out);
 void lw_tracked_map(const void *it, FILE *out);
 void lw_tracked_log(const void *it, FILE *out);
-
-// One track from its bytes, without a model, worked out to its end; `name` and `speed_unit` are put
-// there before. today: as in 2030-05-17; NULL: not known. False, with faults, where it is none. To
-// be released either way.
-bool lw_tracked_take(lw_tracked *tracked, FILE *stream, const char *today, lw_faults *faults);
 
 // Where the wind comes from as instruments tell it [rad]; NAN: they do not, or too seldom.
 double lw_tracked_told_wind(const lw_track_told_wind *told);

@@ -52,7 +52,10 @@ static bool read_files(lw_tracked *t, const lw_options *options, lw_refusal *ref
     t->file.wants_end = options->wants_end;
     expect_until(t, options->today);
     for (size_t i = 0; i < t->file_count; i++) {
-        if (!lw_track_file_read(&t->file, options->operands[i], &refusal->faults)) return false;
+        const char *name = options->operands[i];
+        if (t->streams ? !lw_track_file_stream(&t->file, t->streams[i], name, &refusal->faults)
+                       : !lw_track_file_read(&t->file, name, &refusal->faults))
+            return false;
     }
     return true;
 }
@@ -79,18 +82,6 @@ bool lw_tracked_begin(void *it, const lw_inputs *inputs, const lw_options *optio
     if (!lw_asked_number(options, "wind-from", (lw_bounds){0}, &t->asked, refusal)) return false;
     return ask_model(t, options, refusal) && read_files(t, options, refusal) &&
            settle(t, &refusal->faults);
-}
-
-bool lw_tracked_take(lw_tracked *t, FILE *stream, const char *today, lw_faults *faults)
-{
-    t->file_count = 1;
-    t->asked = NAN;
-    forget_model(t);
-    expect_until(t, today);
-    if (!lw_track_file_stream(&t->file, stream, t->name, faults) || !settle(t, faults))
-        return false;
-    lw_tracked_end(t);
-    return true;
 }
 
 // --- the model

@@ -7,6 +7,7 @@ import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
+import { fileURLToPath } from "node:url";
 import { file, openBrowser, openPage, settled, until, violations } from "./browser.mjs";
 import { lullwise, openDesk } from "./desk.mjs";
 
@@ -39,8 +40,15 @@ const sailedOf = (day) => Object.entries(day).filter(([key]) => isOfTrack(key));
 const firstIn = (book) => JSON.parse(run("log", "export", "--logbook", book)).days[0];
 
 const TRACK = join("season", "invented-001.csv");
-const open = (page, path) =>
-  page.locator('input[aria-label="A track"]').setInputFiles(join(folder, path));
+const open = (page, ...paths) =>
+  page
+    .locator('input[aria-label="A track"]')
+    .setInputFiles(paths.map((path) => join(folder, path)));
+const marksOf = (text) => (text.match(/<(path|text|circle|rect)/g) ?? []).length;
+const drawnOn = (page) =>
+  page
+    .locator(`${["path", "text", "circle", "rect"].map((one) => `.log .picture svg ${one}`)}`)
+    .count();
 
 test("at the desk a track is told, drawn and kept as by the command", async (t) => {
   const desk = await openDesk(undefined, join(folder, "bare.db"));
@@ -52,10 +60,7 @@ test("at the desk a track is told, drawn and kept as by the command", async (t) 
   await keep.waitFor();
   run("track", TRACK, "--svg", "own.svg");
   const own = await readFile(join(folder, "own.svg"), "utf8");
-  const marks = (text) => (text.match(/<(path|text|circle|rect)/g) ?? []).length;
-  const shapes = ["path", "text", "circle", "rect"].map((one) => `.log .picture svg ${one}`);
-  const drawn = await page.locator(`${shapes}`).count();
-  assert.equal(drawn, marks(own));
+  assert.equal(await drawnOn(page), marksOf(own));
   assert.deepEqual(await violations(page), []);
   await keep.click();
   const isTold = () => firstIn("bare.db")["sailed.flying"] !== null;
@@ -69,6 +74,38 @@ test("at the desk a track is told, drawn and kept as by the command", async (t) 
   await page.getByRole("button", { name: "Undo" }).click();
   await until(() => !isTold(), "the day without it");
   assert.deepEqual(complaints, []);
+  await close();
+});
+
+const demo = (name) => fileURLToPath(new URL(`../../demo/${name}.yaml`, import.meta.url));
+const OF_DEMO = ["--boat", "heron", "--sailor", "light", "--day", "breeze"].map((word) =>
+  word.startsWith("-") ? word : demo(word),
+);
+
+test("at the desk the model stands beside, and a wind that is given is taken", async (t) => {
+  const desk = await openDesk(undefined, join(folder, "none.db"));
+  t.after(() => desk.close());
+  const { page, complaints, close } = await openPage(browser, `${desk.address}#log`);
+  await open(page, TRACK, TRACK);
+  await page.getByText("invented-001.csv, invented-001.csv are read.").waitFor();
+  await page.getByText("of a time that was there already: dropped").waitFor();
+  await open(page, TRACK);
+  await page.getByText("invented-001.csv is read.").waitFor();
+  const given = ["--wind-from", "140 deg", "--pin", "B"];
+  run("track", TRACK, ...OF_DEMO, ...given, "--svg", "beside.svg");
+  await page.locator(".log .choice", { hasText: "B" }).click();
+  await page.getByText("with pin B in the day's mean wind").waitFor();
+  await page.getByLabel("Wind from").fill("140");
+  await page.getByLabel("Wind from").blur();
+  await page.getByText("Wind from 140°, as given.").last().waitFor();
+  assert.equal(await drawnOn(page), marksOf(await readFile(join(folder, "beside.svg"), "utf8")));
+  await page.evaluate(await readFile(new URL("seen.js", import.meta.url), "utf8"));
+  assert.deepEqual(await page.evaluate(() => globalThis.wrongWith(43.5)), []);
+  assert.deepEqual(await violations(page), []);
+  assert.deepEqual(complaints, []);
+  await page.getByLabel("Wind from").fill("north");
+  await page.getByLabel("Wind from").blur();
+  await page.getByText("This is not a number (read: north)").waitFor();
   await close();
 });
 
