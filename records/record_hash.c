@@ -31,8 +31,11 @@ static uint64_t add_number(uint64_t hash, double x)
 static uint64_t add_rows(uint64_t hash, const lw_table *table, const void *data)
 {
     for (size_t i = 0; i < table->count; i++) {
-        hash = add_text(hash, table->rows[i].key);
-        hash = add_number(hash, lw_quantity_value(&table->rows[i], data));
+        const lw_quantity *row = &table->rows[i];
+        const double value = lw_quantity_value(row, data);
+        if (row->is_late && value == row->preset * lw_unit_in_si(row->unit)) continue;
+        hash = add_text(hash, row->key);
+        hash = add_number(hash, value);
     }
     return hash;
 }

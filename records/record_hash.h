@@ -14,7 +14,8 @@
 uint64_t lw_hash_add(uint64_t hash, const void *bytes, size_t count);
 
 // Of what counts in a record: keys, texts, labels, and the bits of every number in SI, low byte
-// first. The same on every machine, whatever comments, order and units its file has.
+// first; of a row that came late only off its preset, so that what was logged and learned of a boat
+// stays hers. The same on every machine, whatever comments, order and units its file has.
 uint64_t lw_record_hash(const lw_record *record, const void *data);
 
 #endif

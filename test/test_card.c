@@ -321,6 +321,8 @@ TEST_FUNCTION(a_record_has_another_hash_once_a_number_a_label_or_a_text_is_anoth
     CHECK(lw_record_hash(&lw_boat_record, &boat) == hash);
     other = boat, other.rudder.turn = nextafter(boat.rudder.turn, 9.0);
     CHECK(lw_record_hash(&lw_boat_record, &other) != hash);
+    other = boat, other.main_foil.waves = nextafter(boat.main_foil.waves, 9.0);
+    CHECK(lw_record_hash(&lw_boat_record, &other) != hash);
     other = boat, strcpy(other.pins[1].label, "b");
     CHECK(lw_record_hash(&lw_boat_record, &other) != hash);
     other = boat, strcpy(other.grip, "clockwise");

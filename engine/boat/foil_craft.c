@@ -89,7 +89,8 @@ lw_polar_shape lw_sections_shape(const lw_boat *boat, lw_section_name name)
                             .flap_chord = foil->flap_chord,
                             .flap_up = boat->linkage.flap_up_stop,
                             .flap_down = boat->linkage.flap_down_stop,
-                            .smooth = foil->smooth};
+                            .smooth = foil->smooth,
+                            .waves = foil->waves};
 }
 
 static bool is_alike(const lw_boat *a, const lw_boat *b, lw_section_name name)

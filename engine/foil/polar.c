@@ -212,7 +212,7 @@ bool lw_polar_shapes_are_alike(const lw_polar_shape *a, const lw_polar_shape *b)
 {
     return texts_are_alike(a->designation, b->designation) && a->thickness == b->thickness &&
            a->zero_lift_angle == b->zero_lift_angle && a->flap_chord == b->flap_chord &&
-           a->smooth == b->smooth && flap_step_of(a) == flap_step_of(b);
+           a->smooth == b->smooth && a->waves == b->waves && flap_step_of(a) == flap_step_of(b);
 }
 
 double lw_polar_least_drag(const lw_polar *polar, double reynolds)

@@ -10,7 +10,6 @@
 #include "lullwise/elementary.h"
 
 #define PANELS      60
-#define WAVE_GROWTH 4.0                // n of the water that a boat sails in [judged]
 #define CAMBER_PART (1.0386 * LW_DEG)  // zero-lift angle of 1 % of camber at 40 % [glauert-1926]
 #define TAIL_STALL  0.25               // of a slope of 2 pi: near enough to the greatest lift
 
@@ -39,7 +38,7 @@ static lw_layer_load load_at(lw_polar_room *room, const lw_polar_shape *shape, d
                              double alpha)
 {
     const double trip = fmin(fmax(shape->smooth, 0.01), 1.0);
-    const lw_layer_conditions at = {reynolds, alpha, WAVE_GROWTH, {trip, trip}};
+    const lw_layer_conditions at = {reynolds, alpha, shape->waves, {trip, trip}};
     return lw_layer_load_next(&room->layer, &at);
 }
 

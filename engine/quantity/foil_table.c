@@ -20,6 +20,9 @@
     "How far back from the nose foil and strut are smooth, / chord: to the first nick, scratch " \
     "across, tape step or weed, where the layer turns turbulent. Run a nail from the nose. "     \
     "[judged]"
+#define WAVES_DOC                                                                                  \
+    "How often waves in the layer grow e times before it turns turbulent: 4 in rough water, 9 in " \
+    "a quiet tunnel. Nobody can tape it, and draws leave it: leave the preset. [judged]"
 #define STRUT_X_DOC                                                                    \
     "Quarter of the foil's chord behind its nose, forward of the transom; behind it: " \
     "negative. Tape and plumb line, hull level, middle pin in."
@@ -51,6 +54,10 @@ static const lw_quantity main_rows[] = {
     {LW_MEMBER(lw_foil, smooth),          .symbol = "x_t/c",
      .unit = LW_UNIT_PERCENT, .min = 1.0, .max = 100.0, .preset = 20.0, .error = 10.0,
      .usual_min = 1.0,     .usual_max = 60.0, .decimals = 0,  .doc = SMOOTH_DOC},
+
+    {LW_MEMBER(lw_foil, waves),           .symbol = "n",
+     .unit = LW_UNIT_NONE, .min = 1.0,  .max = 14.0, .preset = 4.0, .error = 0.0,
+     .usual_min = 2.0,     .usual_max = 9.0,  .decimals = 1,  .is_late = true, .doc = WAVES_DOC},
 
     {LW_MEMBER(lw_foil, flap_chord),      .symbol = "E",
      .unit = LW_UNIT_NONE, .min = 0.0,  .max = 0.5,  .preset = 0.3, .error = 0.01,
@@ -88,6 +95,10 @@ static const lw_quantity rudder_rows[] = {
     {LW_MEMBER(lw_foil, smooth),          .symbol = "x_t/c",
      .unit = LW_UNIT_PERCENT, .min = 1.0, .max = 100.0, .preset = 20.0, .error = 10.0,
      .usual_min = 1.0,     .usual_max = 60.0, .decimals = 0,  .doc = SMOOTH_DOC},
+
+    {LW_MEMBER(lw_foil, waves),           .symbol = "n",
+     .unit = LW_UNIT_NONE, .min = 1.0,  .max = 14.0, .preset = 4.0, .error = 0.0,
+     .usual_min = 2.0,     .usual_max = 9.0,  .decimals = 1,  .is_late = true, .doc = WAVES_DOC},
 
     {LW_MEMBER(lw_foil, flap_chord),      .symbol = "E",
      .unit = LW_UNIT_NONE, .min = 0.0,  .max = 0.0,  .preset = 0.0, .error = 0.0,

@@ -23,8 +23,9 @@ bool lw_days_read(const lw_source_text *source, const char *today, lw_entries *d
 bool lw_days_are_same(const lw_entry *a, const lw_entry *b)
 {
     const lw_columns columns = lw_columns_of();
-    bool are_same = true;
+    bool are_same = a->boat_hash == b->boat_hash && a->sailor_hash == b->sailor_hash;
     for (size_t i = 0; are_same && i < columns.count; i++) {
+        if (columns.list[i].kind == LW_COLUMN_RECORD) continue;
         char *one = lw_column_text(&columns.list[i], a);
         char *other = lw_column_text(&columns.list[i], b);
         are_same = one && other && strcmp(one, other) == 0;

@@ -25,7 +25,7 @@ bool lw_days_write_json(const lw_entries *days, FILE *out);
 bool lw_days_read(const lw_source_text *source, const char *today, lw_entries *days,
                   lw_faults *faults);
 
-// Every column of two days is the same. False: not, or no memory.
+// Every column of two days is the same, boat and sailor by their hash. False: not, or no memory.
 bool lw_days_are_same(const lw_entry *a, const lw_entry *b);
 
 #endif

@@ -35,6 +35,7 @@ typedef struct lw_foil {
     double thickness;        // t/c      [-]
     double zero_lift_angle;  // alpha_0  [rad]  of the section, flap in line
     double smooth;           // -        [-]    smooth from the nose on, / chord
+    double waves;            // n        [-]    they grow e^n before its layers turn turbulent
     double flap_chord;       // E        [-]    flap chord / foil chord; 0: no flap
     double flap_span;        // b_f/b    [-]    part of the span that has the flap
 } lw_foil;

@@ -30,7 +30,8 @@ typedef struct lw_polar_shape {
     double flap_chord;        // E       [-]   0: no flap
     double flap_up;           //         [rad] flap's ends, trailing edge up negative
     double flap_down;         //         [rad]
-    double smooth;            // x/c     [-]   the layer is turbulent from here at the latest
+    double smooth;            // x/c     [-]   the layer is turbulent from here at the latest,
+    double waves;             // n       [-]   or once waves have grown e^n times
 } lw_polar_shape;
 
 // A row of layers: one flap angle at one Reynolds number, angles rising, from stall to stall; or

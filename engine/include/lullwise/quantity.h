@@ -19,6 +19,7 @@ typedef struct lw_quantity {
     double usual_max;  // both 0: as wide as min..max
     int decimals;      // digits after the point when shown in `unit`
     bool required;     // where its section is given it must be too; otherwise the preset stands
+    bool is_late;      // came when files already had a hash: counts in it only off its preset
     const char *doc;   // what it is, how to measure it, [source]
 } lw_quantity;
 
