@@ -157,6 +157,13 @@ TEST_FUNCTION(order_and_size_of_the_points_do_not_matter_and_are_noted)
 }
 
 // A title may be a designation without a word before it.
+TEST_FUNCTION(a_file_says_how_sure_its_lowest_pressure_is)
+{
+    write_section((order){.scale = 1.0});
+    CHECK(run("--alpha 4") == 0 && answer_has("Lowest pressure: sure to about"));
+    CHECK(lullwise("foil --section 0012 --alpha 4") == 0 && !answer_has("sure to about"));
+}
+
 TEST_FUNCTION(a_title_of_digits_is_a_title)
 {
     static const char *const titles[] = {"2412", "63-412", "63(1)-412"};
@@ -462,6 +469,7 @@ int main(void)
         TEST(a_flap_down_lifts_and_a_flap_up_mirrors_it),
         TEST(a_file_of_a_sections_points_answers_as_its_designation),
         TEST(order_and_size_of_the_points_do_not_matter_and_are_noted),
+        TEST(a_file_says_how_sure_its_lowest_pressure_is),
         TEST(a_title_of_digits_is_a_title),
         TEST(waves_that_grow_less_turn_later_and_asking_twice_is_asking_once),
         TEST(a_crossed_outline_is_refused_with_the_line),

@@ -5,6 +5,7 @@
 
 #include "foil/section.h"
 #include "lullwise/base.h"
+#include "lullwise/boundary_layer.h"
 #include "test/profile_cases.h"
 
 // --- designations
@@ -124,17 +125,81 @@ TEST_FUNCTION(order_and_size_of_the_points_do_not_matter)
     // the tail named at one end only: no open tail
     section_points(121, false);
     CHECK_RELATIVE(lift_of_points(120), want, 1e-4);
-    CHECK(!outline.was_open && outline.count == 121);
+    CHECK(!outline.was_open && outline.given == 121);
     memmove(section_x, section_x + 1, 120 * sizeof *section_x);
     memmove(section_y, section_y + 1, 120 * sizeof *section_y);
     CHECK_RELATIVE(lift_of_points(120), want, 1e-4);
-    CHECK(!outline.was_open && outline.count == 121);
+    CHECK(!outline.was_open && outline.given == 121);
     CHECK_NEAR(load_at(0.0).lift, 0.0, 1e-4);
 
     // an open tail
     section_points(121, true);
     CHECK_RELATIVE(lift_of_points(121), want, 2e-3);
     CHECK(outline.was_open);
+}
+
+// Of a section by its designation: x at `count` places of one side, evenly on a circle.
+static int coarse_points(const char *text, int count)
+{
+    const lw_outline *o = &outline;
+    CHECK(named(text) == LW_PROFILE_OK);
+    const int middle = o->count / 2;  // the nose of the table of points
+    for (int i = 0; i < 2 * count - 1; i++) {
+        const int k = i < count ? i : 2 * count - 2 - i, step = middle / (count - 1);
+        section_x[i] = o->x[i < count ? k * step : o->count - 1 - k * step];
+        section_y[i] = o->y[i < count ? k * step : o->count - 1 - k * step];
+    }
+    return 2 * count - 1;
+}
+
+// 201 points of each, and of these every second, fourth and fifth.
+TEST_FUNCTION(few_points_have_the_lowest_pressure_of_many)
+{
+    const char *const names[] = {"0006", "0012", "2412", "65-010", "63-006"};
+    const struct {
+        int count;
+        double most;
+    } of[] = {{51, 0.01}, {26, 0.025}, {21, 0.03}};
+    for (int n = 0; n < 3; n++) {
+        double most = 0.0;
+        for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
+            double want[5], off;
+            CHECK(named(names[i]) == LW_PROFILE_OK && solved(no_flap, LW_PANELS_USUAL));
+            for (int k = 0; k < 5; k++) want[k] = load_at(0.035 * k).least_pressure;
+            const int count = coarse_points(names[i], of[n].count);
+            CHECK(lw_outline_of_points(section_x, section_y, count, &outline) == LW_PROFILE_OK);
+            CHECK(outline.given == count && solved(no_flap, LW_PANELS_USUAL));
+            for (int k = 0; k < 5; k++) {
+                off = fabs(load_at(0.035 * k).least_pressure / want[k] - 1.0);
+                most = fmax(most, off);
+            }
+        }
+        printf("  %3d points: within %.1f %%\n", 2 * of[n].count - 1, 100.0 * most);
+        CHECK(most < of[n].most);
+    }
+}
+
+// It need not bound every error, but bounds these to two per cent of the pressure.
+TEST_FUNCTION(how_sure_the_lowest_pressure_is_is_told)
+{
+    static lw_section_flow about;
+    const lw_medium medium = {.water_density = 1000.0};
+    const lw_section_water water = {.medium = &medium, .depth = 0.5};
+    const char *const names[] = {"0006", "0012", "64-209", "63-006"};
+    for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
+        CHECK(named(names[i]) == LW_PROFILE_OK && solved(no_flap, LW_PANELS_USUAL));
+        const double want = load_at(0.1).least_pressure;
+        CHECK(lw_section_flow_of(&about, &outline, no_flap) == LW_PROFILE_OK);
+        CHECK(isnan(lw_section_unsure(&about, 0.1)));
+        const int count = coarse_points(names[i], 26);
+        CHECK(lw_outline_of_points(section_x, section_y, count, &outline) == LW_PROFILE_OK);
+        CHECK(lw_section_flow_of(&about, &outline, no_flap) == LW_PROFILE_OK);
+        const double unsure = lw_section_unsure(&about, 0.1);
+        const double got = lw_section_point_at(&about, water, 0.1).least_pressure;
+        printf("  %-7s sure to %.1f %%, off by %.1f %%\n", names[i], 100.0 * unsure,
+               100.0 * fabs(got / want - 1.0));
+        CHECK(fabs(got / want - 1.0) < unsure + 0.02 && unsure < 0.15);
+    }
 }
 
 TEST_FUNCTION(faulty_points_are_refused_with_their_reason)
@@ -193,6 +258,8 @@ int main(void)
         TEST(every_status_has_its_sentence),
         TEST(five_digits_have_the_mean_line_of_theory),
         TEST(order_and_size_of_the_points_do_not_matter),
+        TEST(few_points_have_the_lowest_pressure_of_many),
+        TEST(how_sure_the_lowest_pressure_is_is_told),
         TEST(faulty_points_are_refused_with_their_reason),
         TEST(faulty_flaps_and_panels_are_refused),
     };

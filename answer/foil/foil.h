@@ -25,6 +25,7 @@ typedef struct lw_foil_section {
     bool has_flap;
     bool has_stall;
     lw_layer_stall stall;  // of a row of angles with friction
+    double unsure;         // part by which the lowest pressure may be off; NaN: not told
     lw_steps angles;       // [rad]
     lw_section_point points[LW_STEPS_MOST];
     double pressures[LW_STEPS_MOST][LW_NODES_MOST];

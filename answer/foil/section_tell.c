@@ -123,12 +123,29 @@ static const char *why_missing(const lw_foil_section *a, size_t i)
     return "layers and outer flow found no agreement";
 }
 
+static void tell_sureness(const lw_foil_section *a, lw_teller *t)
+{
+    char text[160];
+    if (a->section.outline.given == 0) return;
+    if (isnan(a->unsure))
+        LW_FIT(text,
+               "How sure the lowest pressure is cannot be told of %d points: give %d or more.",
+               a->section.outline.given, 2 * LW_OUTLINE_LEAST);
+    else
+        LW_FIT(text,
+               "Lowest pressure: sure to about %s, by which every second point left out "
+               "moves it.",
+               LW_MEASURE_TEXT(a->unsure, a->unsure < 0.1, LW_UNIT_PERCENT));
+    lw_tell_text(t, NULL, text);
+}
+
 static void tell_trust(const lw_foil_section *a, lw_teller *t)
 {
     char text[160];
     const doubts d = count_doubts(a);
-    const bool is_any = d.beyond || d.missing;
+    const bool is_any = d.beyond || d.missing || a->section.outline.given > 0;
     lw_tell_list(t, "trust", is_any ? "How far to trust it" : "");
+    tell_sureness(a, t);
     if (d.beyond) {
         LW_FIT(text, "%d angle%s beyond the greatest lift: do not rely on %s.", d.beyond,
                d.beyond == 1 ? " lies" : "s lie", d.beyond == 1 ? "it" : "them");

@@ -1,6 +1,8 @@
 // section_work.c - the flow about a foil section at each angle.
 // SPDX-License-Identifier: MIT
 
+#include <math.h>
+
 #include "answer/asked.h"
 #include "answer/foil/foil.h"
 
@@ -68,6 +70,9 @@ void lw_foil_section_end(void *it)
 {
     lw_foil_section *a = it;
     const bool is_row = a->count > 1 && a->count == (size_t)a->angles.count;
+    a->unsure = NAN;
+    for (size_t i = 0; i < a->count; i++)
+        a->unsure = fmax(a->unsure, lw_section_unsure(&a->flow, a->angles.value[i]));
     a->has_stall = a->reynolds > 0.0 && is_row;
     if (a->has_stall) a->stall = lw_section_stall(&a->flow, water_of(a));
 }

@@ -238,6 +238,7 @@ static lw_profile_status outline_of(const named *n, lw_outline *outline)
         outline->y[STEPS - i] = line.y - dy;
     }
     outline->count = 2 * STEPS + 1;
+    outline->given = 0;
     outline->was_reversed = outline->was_open = outline->was_scaled = false;
     lw_outline_smooth(outline);
     return LW_PROFILE_OK;

@@ -7,8 +7,6 @@
 
 #include "solve/spline.h"
 
-#define POINTS_LEAST 20
-
 #define LW_AS_TEXT(name, text) text,
 const char *lw_profile_status_text(lw_profile_status status)
 {
@@ -209,7 +207,7 @@ static lw_profile_status put_in_order(lw_outline *o)
         o->was_reversed = true;
     }
     drop_repeated(o, chord);
-    if (o->count < POINTS_LEAST) return LW_PROFILE_TOO_FEW;
+    if (o->count < LW_OUTLINE_LEAST) return LW_PROFILE_TOO_FEW;
     if (o->count < LW_OUTLINE_MOST) begin_at_tail(o, x_most, chord);
     repeat_tail(o, chord);
     if (is_crossed(o)) return LW_PROFILE_CROSSED;
@@ -229,7 +227,7 @@ lw_profile_status lw_outline_of_points(const double *x, const double *y, int cou
 {
     lw_outline *o = outline;
     o->count = 0;
-    if (count < POINTS_LEAST) return LW_PROFILE_TOO_FEW;
+    if (count < LW_OUTLINE_LEAST) return LW_PROFILE_TOO_FEW;
     if (count > LW_OUTLINE_MOST) return LW_PROFILE_TOO_MANY;
     for (int i = 0; i < count; i++) {
         o->x[i] = x[i];
@@ -241,5 +239,6 @@ lw_profile_status lw_outline_of_points(const double *x, const double *y, int cou
     if (status != LW_PROFILE_OK) return status;
     lw_outline_smooth(o);
     close_tail(o);
+    lw_outline_fill(o);
     return LW_PROFILE_OK;
 }

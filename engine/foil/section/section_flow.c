@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "foil/section.h"
+#include "foil/section/outline.h"
 #include "quantity/tables.h"
 
 #define ROW(member, ...) LW_RESULT(lw_section_point, member, __VA_ARGS__)
@@ -34,12 +35,22 @@ const lw_table lw_section_table = {.key = "polar",
                                    .count = sizeof rows / sizeof rows[0],
                                    .doc = "A foil section at one angle."};
 
+// The flow with every second of the points given left out, where so many are left.
+static bool has_coarse(lw_section_flow *flow, const lw_outline *outline, lw_profile_flap flap)
+{
+    lw_outline thin;
+    return lw_outline_thin(outline, &thin) &&
+           lw_profile_of(&thin, flap, LW_PANELS_USUAL, &flow->coarse) == LW_PROFILE_OK &&
+           lw_profile_flow_of(&flow->coarse, &flow->room, &flow->about_it) == LW_PROFILE_OK;
+}
+
 lw_profile_status lw_section_flow_of(lw_section_flow *flow, const lw_outline *outline,
                                      lw_profile_flap flap)
 {
     const lw_profile_status status = lw_profile_of(outline, flap, LW_PANELS_USUAL, &flow->profile);
     if (status != LW_PROFILE_OK) return status;
     flow->has_layer = false;
+    flow->has_coarse = has_coarse(flow, outline, flap);
     return lw_profile_flow_of(&flow->profile, &flow->room, &flow->flow);
 }
 
@@ -116,6 +127,18 @@ lw_section_point lw_section_pressures(lw_section_flow *flow, lw_section_water wa
         pressures[i] = isfinite(point.lift) ? 1.0 - speed * speed : NAN;
     }
     return point;
+}
+
+double lw_section_unsure(const lw_section_flow *flow, double alpha)
+{
+    double unsure = NAN;
+    for (int k = -2; flow->has_coarse && k <= 2; k++) {
+        const double at = alpha + k * LW_DEG;
+        const lw_profile_load load = lw_profile_load_of(&flow->profile, &flow->flow, at);
+        const lw_profile_load other = lw_profile_load_of(&flow->coarse, &flow->about_it, at);
+        unsure = fmax(unsure, fabs(other.least_pressure / load.least_pressure - 1.0));
+    }
+    return unsure;
 }
 
 double lw_section_angle(const lw_section_flow *flow, double lift)

@@ -10,7 +10,8 @@
 
 #include <stdbool.h>
 
-#define LW_OUTLINE_MOST 401  // points of an outline
+#define LW_OUTLINE_MOST  401  // points of an outline
+#define LW_OUTLINE_LEAST 20   // of one from coordinates
 #define LW_PANELS_LEAST 20
 #define LW_PANELS_MOST  160
 #define LW_PANELS_USUAL 160
@@ -47,6 +48,7 @@ typedef struct lw_outline {
     double s[LW_OUTLINE_MOST];  // length along the curve, by chords of its pieces
     double x[LW_OUTLINE_MOST], y[LW_OUTLINE_MOST];
     double x_s[LW_OUTLINE_MOST], y_s[LW_OUTLINE_MOST];  // slopes of the splines x(s), y(s)
+    int given;          // how many of the points were given as coordinates, spread evenly; or 0
     bool was_reversed;  // points were given the other way round, or from the nose
     bool was_open;      // tail was open and has been closed, half from either side
     bool was_scaled;    // points were not in chords, or did not begin at 0
@@ -67,7 +69,8 @@ lw_profile_status lw_outline_four_digit(double camber, double place, double thic
                                         lw_outline *outline);
 
 // Coordinates as section files have them: once around from the tail either way, or both sides from
-// the nose; the tail named once or twice. Repeated points are dropped. On a fault nothing of the
+// the nose; the tail named once or twice. Repeated points are dropped. Between few points others
+// are put, on a curve that is smooth about the nose as a parabola is. On a fault nothing of the
 // outline means anything.
 lw_profile_status lw_outline_of_points(const double *x, const double *y, int count,
                                        lw_outline *outline);
