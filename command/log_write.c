@@ -1,6 +1,7 @@
 // log_write.c - `lullwise log add`, `edit` and `remove`.
 // SPDX-License-Identifier: MIT
 
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -10,6 +11,9 @@
 #include "command/terminal/print.h"
 #include "records/logbook/track_hash.h"
 #include "records/record_file.h"
+#include "records/track/moment.h"
+
+#define DAY 86400.0  // [s]
 
 // --- what options tell of a day beside the files
 
@@ -40,19 +44,35 @@ static void put_tracks(lw_entry *entry, const lw_options *options, lw_faults *fa
 }
 
 // What the tracks tell takes the place of what was there; a file of another kind is kept by name.
-static void put_sailed(lw_entry *entry, const lw_options *options, lw_faults *faults)
+// When they begin [s since 1970]; NAN: they do not tell, or there are none.
+static double put_sailed(lw_entry *entry, const lw_options *options, lw_faults *faults)
 {
+    double begins = NAN;
     lw_faults ignored = {0};
     const char *paths[LW_GIVEN_MOST + 1] = {NULL};
     for (size_t n = 0; n < LW_GIVEN_MOST && (paths[n] = lw_options_nth(options, "track", n));) n++;
-    if (!paths[0]) return;
+    if (!paths[0]) return begins;
     entry->day.sailed = lw_entry_blank().day.sailed;
-    if (!lw_sailed_read(&entry->day.sailed, paths, options->wants_end, &ignored)) {
+    if (!lw_sailed_read(&entry->day.sailed, &begins, paths, options->wants_end, &ignored)) {
         const lw_written written = {.file = "command line", .key = "--track", .text = paths[0]};
         LW_FIT(lw_faults_doubt(faults, &written)->sentence,
                "no track that can be read: only its name is kept");
     }
     lw_faults_free(&ignored);
+    return begins;
+}
+
+// Tracks tell UTC, by which her day may be the one before or after.
+static void doubt_date(const lw_entry *entry, double begins, lw_faults *faults)
+{
+    const lw_written written = {.file = "command line", .key = "--track", .text = ""};
+    double day;
+    char track[LW_MOMENT_LENGTH];
+    if (isnan(begins) || !lw_moment_read(entry->day.date, &day)) return;
+    if (fabs(begins - day - 0.5 * DAY) <= 1.5 * DAY) return;
+    lw_moment_text(track, begins);
+    LW_FIT(lw_faults_doubt(faults, &written)->sentence,
+           "the track is of %.10s, and kept with a day of %s", track, entry->day.date);
 }
 
 // --- add
@@ -79,8 +99,10 @@ static bool read_day(lw_entry *entry, const lw_options *options, lw_faults *faul
     const bool has_all = has_files(options, faults);
     const bool are_read = lw_inputs_read(&inputs, &others, faults) && has_all;
     put_tracks(entry, options, faults);
-    put_sailed(entry, options, faults);
-    return lw_entered_begin(entry, are_read ? &inputs : NULL, options, faults);
+    const double begins = put_sailed(entry, options, faults);
+    const bool is_sound = lw_entered_begin(entry, are_read ? &inputs : NULL, options, faults);
+    doubt_date(entry, begins, faults);
+    return is_sound;
 }
 
 static lw_exit tell_change(const lw_log_call *call, const lw_entry *entry, const char *key,
@@ -120,8 +142,9 @@ static lw_exit edit(lw_log_call *call, lw_entry *entry)
 {
     lw_faults faults = {0};
     put_tracks(entry, call->options, &faults);
-    put_sailed(entry, call->options, &faults);
+    const double begins = put_sailed(entry, call->options, &faults);
     const bool is_sound = lw_entered_change(entry, call->options, &faults);
+    doubt_date(entry, begins, &faults);
     lw_print_faults(stderr, &faults);
     lw_faults_free(&faults);
     if (!is_sound) return LW_EXIT_WRONG_INPUT;

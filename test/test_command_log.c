@@ -294,6 +294,32 @@ TEST_FUNCTION(a_track_of_a_day_is_read_and_a_file_of_another_kind_kept_by_name)
     CHECK(answer_has("only its name is kept"));
 }
 
+// From ten in the evening by UTC, which may be her next morning.
+TEST_FUNCTION(a_track_of_another_date_is_told_of_and_taken)
+{
+    FILE *file = fopen("evening.csv", "w");
+    CHECK(file != NULL);
+    fputs("time,latitude,longitude,speed [kn]\n", file);
+    for (int i = 0; i < 60; i++)
+        fprintf(file, "2023-05-17T22:00:%02dZ,%.6f,0,12\n", i, 50.0 + 1e-4 * i);
+    fclose(file);
+    static const char add[] = "log add --pin B --logbook dated.db --track evening.csv" DEMO;
+    static const struct {
+        const char *date;
+        bool is_told;
+    } dates[] = {{"2023-05-15", true},
+                 {"2023-05-16", false},
+                 {"2023-05-17", false},
+                 {"2023-05-18", false},
+                 {"2023-05-19", true}};
+    for (size_t i = 0; i < sizeof dates / sizeof dates[0]; i++) {
+        char words[300];
+        snprintf(words, sizeof words, "%s --date %s", add, dates[i].date);
+        CHECK(lullwise(words) == 0);
+        CHECK(answer_has("the track is of 2023-05-17") == dates[i].is_told);
+    }
+}
+
 TEST_FUNCTION(a_sparse_gigabyte_is_too_long)
 {
     write_text("sparse", "");
@@ -381,6 +407,7 @@ int main(void)
         TEST(what_cannot_be_taken_in_is_told_by_line_and_nothing_is_added),
         TEST(an_export_of_version_1_is_taken_in),
         TEST(a_track_of_a_day_is_read_and_a_file_of_another_kind_kept_by_name),
+        TEST(a_track_of_another_date_is_told_of_and_taken),
         TEST(a_sparse_gigabyte_is_too_long),
         TEST(deep_json_is_refused),
         TEST(without_a_logbook_it_says_how_to_begin),

@@ -58,6 +58,7 @@ static bool write_tracks(lw_inventing *inventing)
     for (size_t i = 0; i < inventing->count; i++) {
         char name[40], path[PATH_ROOM];
         const char *why;
+        double begins;
         lw_faults ignored = {0};
         lw_entry *entry = &inventing->days[i].entry;
         LW_FIT(name, "invented-%03zu.csv", i + 1);
@@ -65,7 +66,7 @@ static bool write_tracks(lw_inventing *inventing)
         if (!write_file(inventing, name, write_track, i)) return false;
         if (!lw_track_hash(entry, path, &why)) return false;
         const char *const paths[] = {path, NULL};
-        lw_sailed_read(&entry->day.sailed, paths, NULL, &ignored);
+        lw_sailed_read(&entry->day.sailed, &begins, paths, NULL, &ignored);
         lw_faults_free(&ignored);
     }
     return true;

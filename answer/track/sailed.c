@@ -35,9 +35,10 @@ static lw_sailed sailed_of(sailing *s)
     return lw_sailed_of(&s->track, &summary);
 }
 
-bool lw_sailed_read(lw_sailed *sailed, const char *const *paths, bool (*wants_end)(void),
-                    lw_faults *faults)
+bool lw_sailed_read(lw_sailed *sailed, double *begins, const char *const *paths,
+                    bool (*wants_end)(void), lw_faults *faults)
 {
+    *begins = NAN;
     sailing *s = calloc(1, sizeof *s);
     if (!s) return lw_faults_no_memory(faults, paths[0]);
     s->file.wants_end = wants_end;
@@ -49,6 +50,7 @@ bool lw_sailed_read(lw_sailed *sailed, const char *const *paths, bool (*wants_en
         is_read = s->track.ways || lw_faults_no_memory(faults, paths[0]);
     }
     if (is_read) *sailed = sailed_of(s);
+    if (is_read && !s->file.lacks_date) *begins = s->file.points[0].time;
     free(s->track.ways);
     lw_track_file_free(&s->file);
     free(s);

@@ -8,9 +8,9 @@
 #include "records/fault.h"
 
 // Of files (NULL-ended), taken as one track; the wind's direction from instruments or from the
-// sailing. False, with faults, where they are no tracks; *sailed is then as it was. wants_end:
-// whether to give up; or NULL.
-bool lw_sailed_read(lw_sailed *sailed, const char *const *paths, bool (*wants_end)(void),
-                    lw_faults *faults);
+// sailing. False, with faults, where they are no tracks; *sailed is then as it was. *begins: [s]
+// since 1970-01-01 UTC, NAN where they tell no date. wants_end: whether to give up; or NULL.
+bool lw_sailed_read(lw_sailed *sailed, double *begins, const char *const *paths,
+                    bool (*wants_end)(void), lw_faults *faults);
 
 #endif
