@@ -1,4 +1,5 @@
-// nose.c - points between those that were given, so that a coarse outline keeps its nose.
+// nose.c - the line through an outline's points, its nose, and points between those that were
+// given, so that a coarse outline keeps its nose.
 // SPDX-License-Identifier: MIT
 //
 // About a focus half a radius behind the nose, z = focus + along w^2 unrolls the outline: a
@@ -9,6 +10,45 @@
 
 #include "foil/section/outline.h"
 #include "solve/spline.h"
+
+void lw_outline_smooth(lw_outline *o)
+{
+    double spare[LW_OUTLINE_MOST];
+    o->s[0] = 0.0;
+    for (int i = 1; i < o->count; i++) {
+        const double dx = o->x[i] - o->x[i - 1], dy = o->y[i] - o->y[i - 1];
+        o->s[i] = o->s[i - 1] + sqrt(dx * dx + dy * dy);
+    }
+    lw_spline_slopes(o->count, o->s, o->x, o->x_s, spare);
+    lw_spline_slopes(o->count, o->s, o->y, o->y_s, spare);
+}
+
+double lw_outline_nose(const lw_outline *o)
+{
+    const int n = o->count;
+    const double x_t = o->x[0], y_t = o->y[0];
+    int far = 1;
+    double most = 0.0;
+    for (int i = 0; i < n; i++) {
+        const double dx = o->x[i] - x_t, dy = o->y[i] - y_t;
+        if (dx * dx + dy * dy <= most) continue;
+        most = dx * dx + dy * dy;
+        far = i;
+    }
+    if (far < 1 || far > n - 2) return o->s[far];
+    // the distance from the tail grows before it and falls after: its slope changes sign
+    double low = o->s[far - 1], high = o->s[far + 1];
+    for (int step = 0; step < 50; step++) {
+        const double s = 0.5 * (low + high);
+        const lw_spline_point x = lw_spline_at(n, o->s, o->x, o->x_s, s);
+        const lw_spline_point y = lw_spline_at(n, o->s, o->y, o->y_s, s);
+        const bool grows = (x.value - x_t) * x.slope + (y.value - y_t) * y.slope > 0.0;
+        *(grows ? &low : &high) = s;
+    }
+    return 0.5 * (low + high);
+}
+
+// --- between the points
 
 // A place, or a complex number.
 typedef struct place {

@@ -1,54 +1,15 @@
-// outline.c - outlines of sections from coordinates: checked, put in order, smoothed.
+// outline.c - outlines of sections from coordinates: checked and put in order.
 // SPDX-License-Identifier: MIT
 
 #include "foil/section/outline.h"
 
 #include <math.h>
 
-#include "solve/spline.h"
-
 #define LW_AS_TEXT(name, text) text,
 const char *lw_profile_status_text(lw_profile_status status)
 {
     static const char *const texts[] = {LW_PROFILE_STATUS_LIST(LW_AS_TEXT)};
     return (unsigned)status < LW_PROFILE_STATUS_COUNT ? texts[status] : "?";
-}
-
-void lw_outline_smooth(lw_outline *o)
-{
-    double spare[LW_OUTLINE_MOST];
-    o->s[0] = 0.0;
-    for (int i = 1; i < o->count; i++) {
-        const double dx = o->x[i] - o->x[i - 1], dy = o->y[i] - o->y[i - 1];
-        o->s[i] = o->s[i - 1] + sqrt(dx * dx + dy * dy);
-    }
-    lw_spline_slopes(o->count, o->s, o->x, o->x_s, spare);
-    lw_spline_slopes(o->count, o->s, o->y, o->y_s, spare);
-}
-
-double lw_outline_nose(const lw_outline *o)
-{
-    const int n = o->count;
-    const double x_t = o->x[0], y_t = o->y[0];
-    int far = 1;
-    double most = 0.0;
-    for (int i = 0; i < n; i++) {
-        const double dx = o->x[i] - x_t, dy = o->y[i] - y_t;
-        if (dx * dx + dy * dy <= most) continue;
-        most = dx * dx + dy * dy;
-        far = i;
-    }
-    if (far < 1 || far > n - 2) return o->s[far];
-    // the distance from the tail grows before it and falls after: its slope changes sign
-    double low = o->s[far - 1], high = o->s[far + 1];
-    for (int step = 0; step < 50; step++) {
-        const double s = 0.5 * (low + high);
-        const lw_spline_point x = lw_spline_at(n, o->s, o->x, o->x_s, s);
-        const lw_spline_point y = lw_spline_at(n, o->s, o->y, o->y_s, s);
-        const bool grows = (x.value - x_t) * x.slope + (y.value - y_t) * y.slope > 0.0;
-        *(grows ? &low : &high) = s;
-    }
-    return 0.5 * (low + high);
 }
 
 // --- order
