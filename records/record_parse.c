@@ -333,8 +333,10 @@ static void miss_sections(parse *p)
                                     .text = ""};
         lw_fault *fault = lw_faults_add(p->faults, &written);
         LW_FIT(fault->sentence, "the section is missing");
-        LW_FIT(fault->expected, "%s: and its values, as `lullwise new %s` writes them",
-               section->table->key, p->record->name);
+        LW_FIT(fault->expected, "%s: and its values", section->table->key);
+        if (lw_record_named(p->record->name))  // that of what was learned comes from `learn` alone
+            LW_FIT(fault->expected, "%s: and its values, as `lullwise new %s` writes them",
+                   section->table->key, p->record->name);
     }
 }
 

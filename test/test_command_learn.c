@@ -59,6 +59,14 @@ TEST_FUNCTION(what_was_learned_is_put_into_its_boat_and_into_no_other)
     CHECK(answer_has("another boat"));
 }
 
+TEST_FUNCTION(a_file_that_lacks_a_part_is_refused_and_no_command_named_that_is_none)
+{
+    FILE *file = fopen("part.yaml", "w");
+    CHECK(file && fputs("boat: x\nhash: 1\n", file) >= 0 && fclose(file) == 0);
+    CHECK(lullwise("fly --wind '12 kn' --learned part.yaml" BOAT) == 2);
+    CHECK(answer_has("learned: and its values") && !answer_has("lullwise new"));
+}
+
 #define RIDE "ride --pin B --minutes 5 --learned learned.yaml" BOAT DAY
 
 TEST_FUNCTION(chop_that_was_learned_is_that_of_the_rides)
@@ -125,6 +133,7 @@ int main(void)
         TEST(an_invented_season_is_the_same_from_the_same_seed_and_is_logged_and_tracked),
         TEST(too_little_is_refused_with_what_is_missing),
         TEST(what_was_learned_is_put_into_its_boat_and_into_no_other),
+        TEST(a_file_that_lacks_a_part_is_refused_and_no_command_named_that_is_none),
         TEST(chop_that_was_learned_is_that_of_the_rides),
         TEST(hidden_quantities_of_ridden_seasons_are_found_within_two_errors),
     };
