@@ -164,6 +164,14 @@ TEST_FUNCTION(a_file_says_how_sure_its_lowest_pressure_is)
     CHECK(lullwise("foil --section 0012 --alpha 4") == 0 && !answer_has("sure to about"));
 }
 
+TEST_FUNCTION(where_two_flows_hold_that_is_told)
+{
+    CHECK(lullwise("foil --section 65-010 --re 1e6 --flap '5 deg' --alpha 10") == 0);
+    CHECK(answer_has("At 10.00° two flows hold: lift"));
+    CHECK(lullwise("foil --section 65-010 --re 1e6 --flap '5 deg' --alpha 2") == 0);
+    CHECK(!answer_has("two flows hold"));
+}
+
 TEST_FUNCTION(a_title_of_digits_is_a_title)
 {
     static const char *const titles[] = {"2412", "63-412", "63(1)-412"};
@@ -470,6 +478,7 @@ int main(void)
         TEST(a_file_of_a_sections_points_answers_as_its_designation),
         TEST(order_and_size_of_the_points_do_not_matter_and_are_noted),
         TEST(a_file_says_how_sure_its_lowest_pressure_is),
+        TEST(where_two_flows_hold_that_is_told),
         TEST(a_title_of_digits_is_a_title),
         TEST(waves_that_grow_less_turn_later_and_asking_twice_is_asking_once),
         TEST(a_crossed_outline_is_refused_with_the_line),

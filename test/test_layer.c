@@ -149,6 +149,23 @@ TEST_FUNCTION(answer_does_not_hang_on_where_it_started)
 }
 
 // From its last root or from a start of its own: the same root, bubbles and all.
+// NACA 0009, flap 5 degrees down, Re 2e5, 11 degrees: the bubble at the nose holds, or has burst.
+TEST_FUNCTION(where_two_roots_hold_the_other_is_found_from_beside)
+{
+    prepare("0009", 0.7, 5.0, 140);
+    lw_layer_conditions at = lw_layer_free(2e5, 11.0 * LW_DEG);
+    const lw_layer_load taken = lw_layer_load_of(&layer, &at);
+    const lw_layer_load other = lw_layer_load_other(&layer, &at, &taken);
+    printf("  lift %.4f, drag %.5f, or %.4f, %.5f\n", taken.lift, taken.drag, other.lift,
+           other.drag);
+    CHECK(taken.outcome == LW_LAYER_SETTLED && other.outcome == LW_LAYER_SETTLED);
+    CHECK(taken.left < 1e-8 && other.left < 1e-8 && fabs(other.lift - taken.lift) > 0.05);
+    // and where the flow is attached there is one
+    at.alpha = 2.0 * LW_DEG;
+    const lw_layer_load only = lw_layer_load_of(&layer, &at);
+    CHECK(lw_layer_load_other(&layer, &at, &only).outcome == LW_LAYER_NO_ANSWER);
+}
+
 TEST_FUNCTION(roots_found_on_the_way_are_those_found_alone)
 {
     prepare("63-412", 0.0, 0.0, 140);
@@ -318,6 +335,7 @@ int main(void)
         TEST(mass_speeds_the_flow_as_sources_on_the_chord),
         TEST(section_upside_down_has_the_same_drag),
         TEST(answer_does_not_hang_on_where_it_started),
+        TEST(where_two_roots_hold_the_other_is_found_from_beside),
         TEST(roots_found_on_the_way_are_those_found_alone),
         TEST(slopes_are_those_of_the_equations),
         TEST(friction_takes_lift_and_gives_drag),

@@ -28,6 +28,7 @@ typedef struct lw_foil_section {
     double unsure;         // part by which the lowest pressure may be off; NaN: not told
     lw_steps angles;       // [rad]
     lw_section_point points[LW_STEPS_MOST];
+    lw_section_point others[LW_STEPS_MOST];  // where two roots hold, the one not taken; else NaN
     double pressures[LW_STEPS_MOST][LW_NODES_MOST];
     size_t count;  // of the angles, worked out so far
 } lw_foil_section;

@@ -139,13 +139,35 @@ static void tell_sureness(const lw_foil_section *a, lw_teller *t)
     lw_tell_text(t, NULL, text);
 }
 
+static bool has_others(const lw_foil_section *a)
+{
+    for (size_t i = 0; i < a->count; i++) {
+        if (isfinite(a->others[i].lift)) return true;
+    }
+    return false;
+}
+
+static void tell_others(const lw_foil_section *a, lw_teller *t)
+{
+    char text[160];
+    for (size_t i = 0; i < a->count; i++) {
+        const lw_section_point *taken = &a->points[i], *other = &a->others[i];
+        if (!isfinite(other->lift)) continue;
+        LW_FIT(text,
+               "At %s two flows hold: lift %.3f and drag %.4f, which is told, or %.3f and %.4f.",
+               LW_ANGLE_TEXT(taken->alpha, 2), taken->lift, taken->drag, other->lift, other->drag);
+        lw_tell_text(t, NULL, text);
+    }
+}
+
 static void tell_trust(const lw_foil_section *a, lw_teller *t)
 {
     char text[160];
     const doubts d = count_doubts(a);
-    const bool is_any = d.beyond || d.missing || a->section.outline.given > 0;
+    const bool is_any = d.beyond || d.missing || a->section.outline.given > 0 || has_others(a);
     lw_tell_list(t, "trust", is_any ? "How far to trust it" : "");
     tell_sureness(a, t);
+    tell_others(a, t);
     if (d.beyond) {
         LW_FIT(text, "%d angle%s beyond the greatest lift: do not rely on %s.", d.beyond,
                d.beyond == 1 ? " lies" : "s lie", d.beyond == 1 ? "it" : "them");

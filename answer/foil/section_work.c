@@ -63,6 +63,7 @@ void lw_foil_section_step(void *it, size_t step)
     lw_foil_section *a = it;
     a->points[step] =
         lw_section_pressures(&a->flow, water_of(a), a->angles.value[step], a->pressures[step]);
+    a->others[step] = lw_section_other(&a->flow, water_of(a), &a->points[step]);
     a->count = step + 1;
 }
 

@@ -158,3 +158,21 @@ lw_layer_load lw_layer_load_next(lw_layer *layer, const lw_layer_conditions *con
 {
     return load_of(layer, conditions, true);
 }
+
+static bool is_other(const lw_layer_load *a, const lw_layer_load *b)
+{
+    return fabs(a->lift - b->lift) > 0.002 || fabs(a->drag - b->drag) > 0.005 * b->drag;
+}
+
+lw_layer_load lw_layer_load_other(lw_layer *layer, const lw_layer_conditions *conditions,
+                                  const lw_layer_load *taken)
+{
+    for (int side = -1; side <= 1; side += 2) {
+        lw_layer_conditions aside = *conditions;
+        aside.alpha += side * APART;
+        if (lw_layer_load_of(layer, &aside).outcome != LW_LAYER_SETTLED) continue;
+        const lw_layer_load load = lw_layer_load_next(layer, conditions);
+        if (load.outcome == LW_LAYER_SETTLED && is_other(&load, taken)) return load;
+    }
+    return (lw_layer_load){.left = 1e30, .outcome = LW_LAYER_NO_ANSWER};
+}

@@ -87,33 +87,54 @@ static bool make_layer(lw_section_flow *flow)
     return flow->has_layer;
 }
 
+static lw_section_point point_of(const lw_layer_load *load)
+{
+    if (load->outcome != LW_LAYER_SETTLED) return no_answer();
+    return (lw_section_point){.lift = load->lift,
+                              .drag = load->drag,
+                              .moment = load->moment,
+                              .least_pressure = load->least_pressure,
+                              .least_at = load->least_at,
+                              .transition_above = load->transition[1],
+                              .transition_below = load->transition[0],
+                              .separation_above = load->separation[1],
+                              .left = load->left};
+}
+
 static lw_section_point with_friction(lw_section_flow *flow, lw_section_water water, double alpha)
 {
     if (!make_layer(flow)) return no_answer();
     const lw_layer_conditions conditions = conditions_of(water, alpha);
     const lw_layer_load load = lw_layer_load_of(&flow->layer, &conditions);
-    if (load.outcome != LW_LAYER_SETTLED) return no_answer();
-    return (lw_section_point){.lift = load.lift,
-                              .drag = load.drag,
-                              .moment = load.moment,
-                              .least_pressure = load.least_pressure,
-                              .least_at = load.least_at,
-                              .transition_above = load.transition[1],
-                              .transition_below = load.transition[0],
-                              .separation_above = load.separation[1],
-                              .left = load.left};
+    return point_of(&load);
 }
 
-lw_section_point lw_section_point_at(lw_section_flow *flow, lw_section_water water, double alpha)
+// With what follows from the loads.
+static lw_section_point whole(lw_section_point point, lw_section_water water, double alpha)
 {
-    lw_section_point point =
-        water.reynolds > 0.0 ? with_friction(flow, water, alpha) : perfect_at(flow, alpha);
     point.alpha = alpha;
     point.lift_to_drag = point.lift / point.drag;
     point.cavitates_at = isfinite(point.least_pressure)
                              ? lw_cavitation_speed(water.medium, water.depth, point.least_pressure)
                              : NAN;
     return point;
+}
+
+lw_section_point lw_section_point_at(lw_section_flow *flow, lw_section_water water, double alpha)
+{
+    const lw_section_point point =
+        water.reynolds > 0.0 ? with_friction(flow, water, alpha) : perfect_at(flow, alpha);
+    return whole(point, water, alpha);
+}
+
+lw_section_point lw_section_other(lw_section_flow *flow, lw_section_water water,
+                                  const lw_section_point *taken)
+{
+    if (!(water.reynolds > 0.0) || !isfinite(taken->lift) || !make_layer(flow)) return no_answer();
+    const lw_layer_conditions conditions = conditions_of(water, taken->alpha);
+    const lw_layer_load root = {.lift = taken->lift, .drag = taken->drag};
+    const lw_layer_load load = lw_layer_load_other(&flow->layer, &conditions, &root);
+    return whole(point_of(&load), water, taken->alpha);
 }
 
 lw_section_point lw_section_pressures(lw_section_flow *flow, lw_section_water water, double alpha,

@@ -90,6 +90,12 @@ lw_layer_load lw_layer_load_of(lw_layer *layer, const lw_layer_conditions *condi
 // always the same.
 lw_layer_load lw_layer_load_next(lw_layer *layer, const lw_layer_conditions *conditions);
 
+// Another root at the same conditions, as where a bubble bursts: sought from starts a degree below
+// and above, and walked from there. No answer where neither leads to one with 0.002 of lift or
+// 0.5 % of drag between it and the root taken.
+lw_layer_load lw_layer_load_other(lw_layer *layer, const lw_layer_conditions *conditions,
+                                  const lw_layer_load *taken);
+
 // Suction -C_p that a nose bears before the flow leaves it all at once.
 //
 //     13 + 3.2 lg(Re / 6e6), 14 at most       a limit to the suction peak: [valarezo-chin-1994]
@@ -165,6 +171,10 @@ lw_section_point lw_section_point_at(lw_section_flow *flow, lw_section_water wat
 // The same, with the pressure coefficients at the profile's nodes; NaN where there is no answer.
 lw_section_point lw_section_pressures(lw_section_flow *flow, lw_section_water water, double alpha,
                                       double pressures[LW_NODES_MOST]);
+
+// The other root with friction where there are two (lw_layer_load_other); NaN where there are not.
+lw_section_point lw_section_other(lw_section_flow *flow, lw_section_water water,
+                                  const lw_section_point *taken);
 
 // How sure the lowest pressure is of a section from coordinates: the greatest part by which it
 // changes, in a perfect fluid within 2 degrees of alpha, when every second point is left out. NaN
