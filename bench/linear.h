@@ -1,4 +1,4 @@
-// linear.h - our dense solve beside LAPACK's.
+// linear.h - our dense solves beside LAPACK's.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_BENCH_LINEAR_H
