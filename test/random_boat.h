@@ -21,6 +21,7 @@ static inline void random_table(const lw_table *table, void *data, boat_kind kin
 {
     for (size_t i = 0; i < table->count; i++) {
         const lw_quantity *row = &table->rows[i];
+        if (row->is_late) continue;  // stays at its preset: the others are drawn as before it came
         const bool is_narrow = kind == BOAT_USUAL && row->usual_min < row->usual_max;
         const double shown = is_narrow ? random_between(stream, row->usual_min, row->usual_max)
                                        : random_between(stream, row->min, row->max);
