@@ -78,15 +78,34 @@ static bool launches(limit *b, double wind)
     return lw_launch_of(b->walk->craft, &b->walk->setup, b->rudder, wind, b->heading).flies;
 }
 
+// Down from a wind in which she flies, each flight sought from the one before, in steps that halve
+// where it is lost.
+static double least_from(limit *b, double wind)
+{
+    double step = 0.25 * LW_KN;
+    while (step > 0.03 * LW_KN && wind > lw_range_wind(0)) {
+        const double less = fmax(wind - step, lw_range_wind(0));
+        if (stays_up(b, less))
+            wind = less;
+        else
+            step *= 0.5;
+    }
+    return wind;
+}
+
+#define STAY_FROM 3  // knots to go down from: where two ways of flying end, one leads further
+
 static void find_stay(const lw_walk *w, lw_range *range)
 {
-    for (int i = 0; i < LW_RANGE_WINDS; i++) {
-        if (!lw_trim_is_up(&w->trims[i])) continue;
-        range->has_flight = true;
+    int first = 0;
+    while (first < LW_RANGE_WINDS && !lw_trim_is_up(&w->trims[first])) first++;
+    if (first == LW_RANGE_WINDS) return;
+    range->has_flight = true;
+    range->stays_up_at = lw_range_wind(first);
+    for (int i = first; i < first + STAY_FROM && i < LW_RANGE_WINDS; i++) {
         limit b = {.walk = w, .from = w->trims[i]};
-        range->stays_up_at =
-            i ? bisected(&b, stays_up, lw_range_wind(i - 1), lw_range_wind(i)) : lw_range_wind(0);
-        return;
+        if (!lw_trim_is_up(&b.from)) continue;
+        range->stays_up_at = fmin(range->stays_up_at, least_from(&b, lw_range_wind(i)));
     }
 }
 
