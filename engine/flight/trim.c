@@ -28,6 +28,7 @@ lw_criterion lw_criterion_of(const char *text)
 // --- what a trim is worth
 
 #define OVERDRAWN 4.0    // [m/s] for a scale: more than any trim gains by it             [judged]
+#define KEPT      0.25   // the same of a scale that is left: half a knot for a little [judged]
 #define IN_PUFF   1.0    // the same in the puff, whose margins give way to the wind's    [judged]
 #define EDGE      0.1    // of a scale, over which a margin's end is rounded              [judged]
 #define SOFTEST   0.1    // of a scale, over which the least of several margins is rounded [judged]
@@ -49,25 +50,36 @@ static double soft_lack(double z)
     return x < -20.0 ? -z : EDGE * lw_log(1.0 + lw_exp(-x));
 }
 
+static double scaled(const lw_margins *m, size_t i) { return at(m, i) / lw_margins_scale(i); }
+
 static double lack_of(const lw_margins *margins)
 {
     double sum = 0.0;
-    for (size_t i = 0; i < LW_MARGIN_COUNT; i++) {
-        sum += soft_lack(at(margins, i) / lw_margins_scale(i));
-    }
+    for (size_t i = 0; i < LW_MARGIN_COUNT; i++) sum += soft_lack(scaled(margins, i));
     return sum;
 }
 
-// Adds exp(-z / softest) of the margins that more wind uses up.
+// Those that waves and more wind use up; the last three are what holds the boat, while a main foil
+// that nears the surface lets her sink back by itself.
+static const size_t used_up[] = {ROW_OF(tip_depth), ROW_OF(rudder_tip), ROW_OF(flap_up),
+                                 ROW_OF(wand_forward)};
+enum { HOLDING = 1, USED_UP = sizeof used_up / sizeof used_up[0] };
+
+// Adds exp(-z / softest) of each.
 static void add_margins(const lw_margins *m, double *sum)
 {
-    const double z[] = {m->tip_depth / lw_margins_scale(ROW_OF(tip_depth)),
-                        m->rudder_tip / lw_margins_scale(ROW_OF(rudder_tip)),
-                        m->flap_up / lw_margins_scale(ROW_OF(flap_up)),
-                        m->wand_forward / lw_margins_scale(ROW_OF(wand_forward))};
-    for (size_t i = 0; i < sizeof z / sizeof z[0]; i++) {
-        *sum += lw_exp(-fmin(fmax(z[i] / SOFTEST, -60.0), 60.0));
+    for (size_t i = 0; i < USED_UP; i++) {
+        *sum += lw_exp(-fmin(fmax(scaled(m, used_up[i]) / SOFTEST, -60.0), 60.0));
     }
+}
+
+// What is missing of a little of each that holds her: a flap that every trough sends to its stop,
+// or a rudder tip that every trough bares, lets go for a moment long before steady flight ends.
+static double unkept(const lw_margins *m)
+{
+    double sum = 0.0;
+    for (size_t i = HOLDING; i < USED_UP; i++) sum += soft_lack(scaled(m, used_up[i]) - 1.0);
+    return sum;
 }
 
 // What a margin is worth when some of it is forgiven.
@@ -117,6 +129,7 @@ static double speed_score(const lw_craft *craft, const lw_trim *t, const lw_free
         lw_flight_made_good(&t->steady.flight, free->course) - OVERDRAWN * lack_of(&eased);
     if (free->turns) score -= TILTED * tilt * tilt;
     if (free->place) score -= OVERDRAWN * too_far_forward(craft, t);
+    if (free->by != LW_BY_BOLD) score -= KEPT * unkept(&t->steady.margins);
     if (t->steady.outcome == LW_FLOATS) score -= AFLOAT;
     if (free->puff <= 0.0) return score;
     if (t->puffed.outcome == LW_NO_BALANCE) return score - NO_PUFF;

@@ -9,7 +9,7 @@
 // clang-format off
 // What a trim is chosen by. A further criterion is a line here and its case in flight/trim.c.
 #define LW_CRITERION_LIST(X)                                                                  \
-    X(SPEED, "speed", "fastest along the course with all margins kept, in the puff too")      \
+    X(SPEED, "speed", "fastest along the course with margins in hand, kept in the puff too")   \
     X(HOLD,  "hold",  "most in hand of tips, flap and wand, in the puff too")                  \
     X(LEVEL, "level", "as for speed, with the bow level")                                     \
     X(BOLD,  "bold",  "as for a mark: speed first, tip depth and heel in hand hardly count")
@@ -48,6 +48,7 @@ lw_trim lw_trim_again(const lw_craft *craft, const lw_setup *setup, const lw_ans
 // its bow when it gives that (lw_ask.gives_pitch), stays.
 //
 //     SPEED   V cos(heading - course) - 4 m/s x what margins are overdrawn, in their scales
+//             - 0.25 m/s x what rudder tip, flap and wand travel lack of one scale
 //     HOLD    the least of tip depths, flap and wand travel, in their scales
 //
 // both smooth: a margin counts as overdrawn a little before it is, by some hundredths of its scale,
