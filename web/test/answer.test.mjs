@@ -104,8 +104,8 @@ for (const [name, size] of Object.entries({ phone, laptop: sizes.laptop })) {
       begun: globalThis.begun,
     }));
     const last = seen.at(-1);
-    assert.equal(last.pin, "D");
-    assert.match(last.line, /^Pin D, held to/);
+    assert.equal(last.pin, "C");
+    assert.match(last.line, /^Pin C, held to/);
     assert.equal(last.above, "");
     const first = seen.find(({ line }) => line.startsWith("Working"));
     assert.ok(first.at - begun < 100, `${first.at - begun} ms`);
