@@ -35,25 +35,6 @@ static void put_start(lw_ride_plan *plan, bool is_aloft)
     *(is_aloft ? &plan->rest : &plan->start) = is_aloft ? plan->start : plan->rest;
 }
 
-// The flight that a pin is sailed with in a wind, balanced for a boat, and the knot of its range
-// that it comes from: NULL when there is none.
-typedef struct sailed {
-    const lw_range_point *from;
-    lw_ask ask;
-    lw_answer answer;
-} sailed;
-
-static sailed sailed_in(const lw_craft *craft, const lw_setup *setup, const lw_range *range,
-                        double wind)
-{
-    sailed s = {.from = lw_range_sailed(range, wind)};
-    if (!s.from) return s;
-    s.ask = lw_ask_as(craft, setup, &s.from->trimmed);
-    if (fabs(s.from->wind - wind) <= LW_HALF_KNOT) s.ask.wind = wind;
-    lw_balance(craft, &s.ask, &s.answer, 1);
-    return s;
-}
-
 // Whose rides in one wind: of a pin on a course, in the k-th wind.
 typedef struct berth {
     size_t k, pin, course;
@@ -66,18 +47,19 @@ static bool put_plan(lw_outlook *outlook, berth b)
     const double wind = lw_outlook_wind(outlook, b.k);
     const lw_setup setup = lw_craft_setup(&outlook->craft, &outlook->boat, b.pin);
     const lw_range *range = &outlook->ranges[b.pin][b.course];
-    const sailed s = sailed_in(&outlook->craft, &setup, range, wind);
-    if (!s.from) return false;
-    const bool flies = s.answer.outcome == LW_FLIES;
-    const lw_answer *answer = flies ? &s.answer : &s.from->trimmed;
+    const double puff = outlook->gusts.puff - outlook->gusts.mean;
+    const lw_walk walk =
+        lw_walk_again(&outlook->craft, &setup, outlook->courses[b.course], puff, range);
+    const lw_trim trim = lw_walk_sailed(&walk, range, wind);
+    if (!lw_trim_is_up(&trim)) return false;
     lw_motion motion = lw_motion_of(&outlook->craft);
     lw_weather_put(&outlook->weather, wind, &motion);
     lw_wishes *wishes = &outlook->wishes[b.k][b.pin][b.course];
     lw_ride_plan *plan = &outlook->plans[b.k][b.pin][b.course];
-    *wishes = lw_wishes_of(&motion, &s.ask, answer);
-    *plan = lw_ride_plan_with(&motion, &s.ask, answer, wishes);
+    *wishes = lw_wishes_of(&motion, &trim.ask, &trim.steady);
+    *plan = lw_ride_plan_with(&motion, &trim.ask, &trim.steady, wishes);
     lw_ride_plan_wind(plan, &outlook->craft, range);
-    put_start(plan, flies && s.from->wind <= wind + LW_HALF_KNOT);
+    put_start(plan, trim.ask.wind <= wind + LW_HALF_KNOT);
     return true;
 }
 

@@ -177,8 +177,12 @@ lw_lap lw_lap_expected(const lw_outlook *outlook, lw_source of, size_t pin, doub
     lap.under_way *= drawn.under_way / beside.under_way;
     lap.flown = share * lap.under_way;
     lap.on_hull = lap.under_way - lap.flown;
-    lap.swims = fmax(as_is.swims + (drawn.swims - beside.swims) / draws, 0.0);
-    lap.swimming = fmax(as_is.swimming + (drawn.swimming - beside.swimming) / draws, 0.0);
+    if (share > 0.0) {
+        lap.swims = fmax(as_is.swims + (drawn.swims - beside.swims) / draws, 0.0);
+        lap.swimming = fmax(as_is.swimming + (drawn.swimming - beside.swimming) / draws, 0.0);
+    } else {
+        lap.swims = lap.swimming = 0.0;  // drawn, nobody flies her
+    }
     lap.seconds += lap.under_way - as_is.under_way + lap.swimming - as_is.swimming;
     return lap;
 }

@@ -203,6 +203,27 @@ lw_trim lw_walk_flight(const lw_walk *w, double wind)
     return lw_trim_is_up(&there) ? there : lw_walk_trim(w, wind, &from);
 }
 
+lw_walk lw_walk_again(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
+                      const lw_range *range)
+{
+    lw_walk walk = {.craft = craft, .setup = *setup, .course = course, .puff = puff};
+    for (int i = 0; i < LW_RANGE_WINDS; i++) {
+        walk.trims[i] = lw_trim_again(craft, setup, &range->at[i].trimmed);
+    }
+    return walk;
+}
+
+lw_trim lw_walk_sailed(const lw_walk *w, const lw_range *range, double wind)
+{
+    const lw_range_point *knot = lw_range_sailed(range, wind);
+    if (!knot) return (lw_trim){.steady = {.outcome = LW_NO_BALANCE}};
+    if (fabs(knot->wind - wind) < LW_KN) {
+        const lw_trim flight = lw_walk_flight(w, wind);
+        if (lw_trim_is_up(&flight)) return flight;
+    }
+    return lw_trim_again(w->craft, &w->setup, &knot->trimmed);
+}
+
 lw_trim lw_walk_holding(const lw_walk *w, const lw_trim *flight)
 {
     lw_freedom free = freedom_on(w->course, w->puff);

@@ -133,6 +133,14 @@ double lw_range_most_turns(const lw_craft *craft, const lw_setup *setup, lw_cour
 // The trim for a wind sought from another; NULL: from nothing.
 lw_trim lw_walk_trim(const lw_walk *walk, double wind, const lw_trim *from);
 
+// The walk whose trims a range has kept.
+lw_walk lw_walk_again(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
+                      const lw_range *range);
+
+// What she is sailed with in a mean wind: its flight; where none is found, or the knot of
+// lw_range_sailed is a knot off or more, that of the knot, in its own wind. Not up: none flies.
+lw_trim lw_walk_sailed(const lw_walk *walk, const lw_range *range, double wind);
+
 // The trims as the points of a range, whose limits stay unknown.
 void lw_range_trims(const lw_walk *walk, lw_range *range);
 
