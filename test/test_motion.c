@@ -165,7 +165,8 @@ TEST_FUNCTION(ride_leaves_an_unstable_balance_along_its_mode_and_as_fast)
 
 // --- energy
 
-// Kinetic energy changes by the work of all forces, weight among them; the sailor sits still.
+// Kinetic energy changes by the work of all forces, weight among them; the sailor sits still. What
+// is missed crosses zero on its way down, so that the steps are far apart.
 TEST_FUNCTION(energy_changes_by_the_work_of_the_forces)
 {
     flown f;
@@ -174,7 +175,7 @@ TEST_FUNCTION(energy_changes_by_the_work_of_the_forces)
     f.plan.start.heel += 0.05, f.plan.start.pitch += 0.01, f.plan.start.surge -= 0.5;
     double miss[2], moved = 0.0;
     for (int fine = 0; fine < 2; fine++) {
-        const double dt = f.motion.parameters.step = fine ? 0.001 : 0.002;
+        const double dt = f.motion.parameters.step = fine ? 0.001 : 0.008;
         const int steps = (int)(1.0 / dt + 0.5);
         lw_ride ride = {.events = NULL};
         lw_ride_begin(&ride, &f.motion, &f.plan);
@@ -214,9 +215,9 @@ TEST_FUNCTION(energy_changes_by_the_work_of_the_forces)
         miss[fine] = fabs(energy - first - work);
         moved = most;
     }
-    CHECK(moved > 100.0);            // joules that came and went
-    CHECK(miss[1] < 1e-5 * moved);   // and are accounted for,
-    CHECK(miss[1] < 0.3 * miss[0]);  // the better the finer the step
+    CHECK(moved > 100.0);              // joules that came and went
+    CHECK(miss[1] < 1e-5 * moved);     // and are accounted for,
+    CHECK(miss[1] < 0.027 * miss[0]);  // the better the finer the step: 0.3 for half of it
 }
 
 // --- the method

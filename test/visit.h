@@ -66,10 +66,10 @@ static inline bool ends_well(pid_t process, int by_signal)
     return waitpid(process, &status, 0) == process && WIFEXITED(status) && !WEXITSTATUS(status);
 }
 
-// A connection on which no single wait is longer than 10 s; -1: none.
+// A connection on which no single wait is longer than a minute; -1: none.
 static inline int connect_to(uint16_t port)
 {
-    const struct timeval patience = {.tv_sec = 10};
+    const struct timeval patience = {.tv_sec = 60};
     const struct sockaddr_in place = {
         .sin_family = AF_INET, .sin_port = htons(port), .sin_addr.s_addr = htonl(INADDR_LOOPBACK)};
     const int fd = socket(AF_INET, SOCK_STREAM | SOCK_CLOEXEC, 0);
