@@ -59,7 +59,7 @@ for (const [name, size] of Object.entries({ phone, laptop: sizes.laptop })) {
       });
       assert.deepEqual(seen, { isClear: true, isIn: true }, await field.getAttribute("id"));
     }
-    assert.match(await line.textContent(), /^Pin B, held to 17\.7 kn; turns: lull \+1\.8, mean/);
+    assert.match(await line.textContent(), /^Pin C, held to 22\.5 kn; turns: lull \+0\.6, mean/);
     await close();
   });
 }
@@ -130,7 +130,7 @@ test("what is typed and taken back leaves the answer as it stood; stopped is sai
   assert.match(await line.textContent(), /^Working/);
   await lull.fill(was);
   await lull.press("Tab");
-  await until(async () => /^Pin B/.test(await line.textContent()), "the answer that stood");
+  await until(async () => /^Pin C/.test(await line.textContent()), "the answer that stood");
   await lull.fill("9");
   await lull.press("Enter");
   await page.getByRole("button", { name: "Stop" }).click();
