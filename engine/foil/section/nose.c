@@ -131,6 +131,7 @@ static void unroll(unrolled *w, const lw_outline *o)
         const place b = seen(point_at(o, middle), w->focus, w->along);
         if (length_of(a) < length_of(b)) middle = i;
     }
+    w->x[middle] = w->y[middle] = 0.0;  // none before it to go on from
     put_root(w, o, middle, middle);
     for (int i = middle + 1; i < o->count; i++) put_root(w, o, i, i - 1);
     for (int i = middle - 1; i >= 0; i--) put_root(w, o, i, i + 1);
@@ -158,15 +159,17 @@ void lw_outline_fill(lw_outline *o)
     unrolled w;
     unroll(&w, o);
     for (int i = given - 1; i >= 0; i--) {  // from the end, so that nothing is written over
-        o->x[i * pieces] = o->x[i];
-        o->y[i * pieces] = o->y[i];
+        const int to = i * pieces;
+        o->x[to] = o->x[i];
+        o->y[to] = o->y[i];
     }
     for (int i = 0; i < given - 1; i++) {
         for (int k = 1; k < pieces; k++) {
             const double part = (double)k / pieces;
             const place p = rolled(&w, given, w.s[i] + part * (w.s[i + 1] - w.s[i]));
-            o->x[i * pieces + k] = p.x;
-            o->y[i * pieces + k] = p.y;
+            const int to = i * pieces + k;
+            o->x[to] = p.x;
+            o->y[to] = p.y;
         }
     }
     o->count = (given - 1) * pieces + 1;
@@ -179,8 +182,11 @@ static int nose_given(const lw_outline *o, int pieces)
 {
     const double s = lw_outline_nose(o);
     int nearest = 0;
+    double least = fabs(o->s[0] - s);
     for (int i = 1; i < o->given; i++) {
-        if (fabs(o->s[i * pieces] - s) < fabs(o->s[nearest * pieces] - s)) nearest = i;
+        const int at = i * pieces;
+        const double off = fabs(o->s[at] - s);
+        if (off < least) least = off, nearest = i;
     }
     return nearest;
 }
@@ -193,8 +199,9 @@ bool lw_outline_thin(const lw_outline *from, lw_outline *thin)
     *thin = (lw_outline){.count = 0};
     for (int i = 0; i <= last; i++) {
         if ((i - middle) % 2 != 0 && i != 0 && i != last) continue;
-        thin->x[thin->count] = from->x[i * pieces];
-        thin->y[thin->count++] = from->y[i * pieces];
+        const int at = i * pieces;
+        thin->x[thin->count] = from->x[at];
+        thin->y[thin->count++] = from->y[at];
     }
     lw_outline_smooth(thin);
     lw_outline_fill(thin);

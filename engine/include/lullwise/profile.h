@@ -12,12 +12,12 @@
 
 #define LW_OUTLINE_MOST  401  // points of an outline
 #define LW_OUTLINE_LEAST 20   // of one from coordinates
-#define LW_PANELS_LEAST 20
-#define LW_PANELS_MOST  160
-#define LW_PANELS_USUAL 160
-#define LW_NODES_MOST   (LW_PANELS_MOST + 1)
-#define LW_WAKE_NODES   24
-#define LW_FLOW_NODES   (LW_NODES_MOST + LW_WAKE_NODES)
+#define LW_PANELS_LEAST  20
+#define LW_PANELS_MOST   160
+#define LW_PANELS_USUAL  160
+#define LW_NODES_MOST    (LW_PANELS_MOST + 1)
+#define LW_WAKE_NODES    24
+#define LW_FLOW_NODES    (LW_NODES_MOST + LW_WAKE_NODES)
 
 // clang-format off
 #define LW_PROFILE_STATUS_LIST(X)                                                     \
