@@ -120,7 +120,8 @@ test("which measurement is worth taking better is stopped, asked anew, grows old
   const told = await card
     .locator("tbody tr")
     .evaluateAll((all) => all.map((row) => [...row.children].map((cell) => cell.textContent)));
-  assert.deepEqual(told, rows);
+  const ofLine = (row) => (row.at(-1) === "" ? row.slice(0, -1) : row); // a blank ends no line
+  assert.deepEqual(told.map(ofLine), rows);
   assert.ok(told.some(([name]) => name.startsWith("Main foil: ")));
   await page.evaluate(() => {
     location.hash = "#boat?boat.main_foil.span=120+cm";
