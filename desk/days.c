@@ -165,5 +165,6 @@ lw_days_answer lw_days_answered(const lw_days_asked *asked)
 {
     if (asked->id && strcmp(asked->id, LW_DAYS_REMOVED) == 0) return read_days(asked->path, true);
     if (asked->id) return remove_day(asked);
+    if (asked->length > LW_DAYS_MOST) return in_words(413, "These are too many days.\n");
     return asked->body ? keep_days(asked) : read_days(asked->path, false);
 }

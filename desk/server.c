@@ -143,10 +143,7 @@ static lw_days_answer days_asked(const lw_desk *desk, struct evhttp_request *req
     char *body = keeps ? body_of(request, &asked.length) : NULL;
     lw_days_answer answer = {.status = 500};
     asked.body = body;
-    if (asked.length > LW_DAYS_MOST)
-        answer = (lw_days_answer){.status = 413, .text = strdup("These are too many days.\n")};
-    else if (body || !keeps)
-        answer = lw_days_answered(&asked);
+    if (body || !keeps) answer = lw_days_answered(&asked);
     free(body);
     return answer;
 }
