@@ -61,11 +61,14 @@ static lw_track_answer packed(const lw_tracked *tracked, const lw_track_sent *se
     lw_parcel_end();
     put_picture(tracked);
     put_day(tracked, sent);
-    const char *bytes = lw_parcel_bytes(&answer.length);
-    answer.bytes = bytes ? malloc(answer.length) : NULL;
-    if (!answer.bytes) return (lw_track_answer){.status = 500};
-    memcpy(answer.bytes, bytes, answer.length);
-    return answer;
+    FILE *out = open_memstream(&answer.bytes, &answer.length);
+    if (!out) return (lw_track_answer){.status = 500};
+    size_t length;
+    const char *bytes = lw_parcel_bytes(&length);
+    const bool is_whole = bytes && fwrite(bytes, 1, length, out) == length;
+    if (fclose(out) == 0 && is_whole) return answer;
+    free(answer.bytes);
+    return (lw_track_answer){.status = 500};
 }
 
 static lw_track_answer refused(const lw_refusal *refusal)
