@@ -12,16 +12,6 @@
 #include "records/record_value.h"
 #include "records/yaml_node.h"
 
-const lw_record *const lw_records[] = {&lw_boat_record, &lw_sailor_record, &lw_day_record, NULL};
-
-const lw_record *lw_record_named(const char *name)
-{
-    for (const lw_record *const *record = lw_records; *record; record++) {
-        if (strcmp((*record)->name, name) == 0) return *record;
-    }
-    return NULL;
-}
-
 lw_reading lw_reading_of(const lw_record *record, void *data)
 {
     lw_record_preset(record, data);
