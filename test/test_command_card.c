@@ -60,19 +60,30 @@ static int card_into(const char *options, const char *option, const char *name)
 
 // --- text and JSON
 
+static const json_t *sailor(const json_t *card, size_t i)
+{
+    return json_array_get(json_object_get(card, "sailors"), i);
+}
+
+// "Pin C", as the demo day's best pin stands in a text.
+static const char *first_pin(void)
+{
+    static char words[20];
+    json_t *card = json_answer("card" DEMO);
+    snprintf(words, sizeof words, "Pin %s", json_text(sailor(card, 0), "pin"));
+    json_decref(card);
+    return words;
+}
+
 TEST_FUNCTION(a_card_is_told_in_text_that_fits)
 {
+    const char *pin = first_pin();
     CHECK(lullwise("card" DEMO) == 0);
-    CHECK(answer_has("Pin B") && answer_has("Which pin from which lull"));
+    CHECK(answer_has(pin) && answer_has("Which pin from which lull"));
     CHECK(answer_has("takes off") && answer_has("held to"));
     CHECK(answer_has("bow up, stern low") && answer_has("what to move first"));
     CHECK(answer_has("Take care") && answer_has("How far to trust it") && answer_has("FNV-1a"));
     CHECK(widest_line() <= 80);
-}
-
-static const json_t *sailor(const json_t *card, size_t i)
-{
-    return json_array_get(json_object_get(card, "sailors"), i);
 }
 
 static double of_row(const json_t *row, const char *key)
@@ -236,11 +247,12 @@ static size_t place_of(const char *text)
 TEST_FUNCTION(a_pdf_has_two_pages_of_the_paper_and_its_text_in_reading_order)
 {
     if (!has("rsvg-convert") || !has("pdfinfo") || !has("pdftotext")) skip();
+    const char *pin = first_pin();
     CHECK(card_into(DEMO, "--pdf", "card.pdf") == 0);
     CHECK(shell("pdfinfo '%s'", "card.pdf") == 0);
     CHECK(answer_has("Pages:           2") && answer_has("297.638 x 419.528 pts"));
     CHECK(shell("pdftotext -raw '%s' -", "card.pdf") == 0);
-    CHECK(place_of("Grey Heron") < place_of("Pin B") && place_of("Pin B") < place_of("mean 12.5"));
+    CHECK(place_of("Grey Heron") < place_of(pin) && place_of(pin) < place_of("mean 12.5"));
     CHECK(place_of("mean 12.5") < place_of("puff 15.5") &&
           place_of("puff 15.5") < place_of("Signs"));
     CHECK(place_of("Signs") < place_of("Take care") &&
