@@ -6,7 +6,7 @@
 #include <inttypes.h>
 #include <string.h>
 
-#include "lullwise/learning.h"
+#include "lullwise/learned.h"
 #include "records/record_file.h"
 #include "records/record_hash.h"
 

@@ -6,7 +6,7 @@
 
 #include "answer/options.h"
 #include "answer/teller.h"
-#include "lullwise/learning.h"
+#include "lullwise/learned.h"
 
 #define LW_HASH_TEXT 17  // 16 hexadecimal digits and the closing zero
 

@@ -12,7 +12,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "lullwise/signs.h"
+#include "lullwise/diagnosis.h"
 #include "lullwise/swims.h"
 #include "solve/curve.h"
 #include "test/demo.h"

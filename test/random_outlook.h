@@ -5,7 +5,7 @@
 #ifndef LW_TEST_RANDOM_OUTLOOK_H
 #define LW_TEST_RANDOM_OUTLOOK_H
 
-#include "lullwise/choice.h"
+#include "lullwise/outlook.h"
 #include "test/random_boat.h"
 
 // Every other boat may well sail; the rest are anything that a file may say.

@@ -3,7 +3,7 @@
 
 #define _DEFAULT_SOURCE
 
-#include "lullwise/learning.h"
+#include "lullwise/learned.h"
 #include "records/record_file.h"
 #include "test/log_folder.h"
 #include "test/program.h"

@@ -4,6 +4,7 @@
 #include <cminpack.h>
 
 #include "learning/weight.h"
+#include "lullwise/trial.h"
 #include "test/learned_season.h"
 
 static made_season made;

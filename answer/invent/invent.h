@@ -6,7 +6,7 @@
 
 #include "answer/question.h"
 #include "lullwise/flown.h"
-#include "lullwise/learning.h"
+#include "lullwise/hidden.h"
 #include "records/logbook/entry.h"
 
 // Asked by the program, which writes files; the page has none.

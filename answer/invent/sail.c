@@ -7,6 +7,7 @@
 
 #include "answer/invent/invent.h"
 #include "lullwise/elementary.h"
+#include "lullwise/lesson.h"
 #include "lullwise/weather.h"
 #include "records/fault.h"
 

@@ -5,7 +5,7 @@
 #define LW_ANSWER_LEARN_H
 
 #include "answer/question.h"
-#include "lullwise/learning.h"
+#include "lullwise/trial.h"
 #include "records/logbook/logbook.h"
 
 // Asked by the program, which has a logbook; the page has none to read.

@@ -5,7 +5,7 @@
 #define LW_ANSWER_WHY_H
 
 #include "answer/question.h"
-#include "lullwise/signs.h"
+#include "lullwise/diagnosis.h"
 
 typedef struct lw_why {
     const lw_inputs *inputs;

@@ -4,7 +4,7 @@
 #ifndef LW_WORDS_MOVE_TEXT_H
 #define LW_WORDS_MOVE_TEXT_H
 
-#include "lullwise/signs.h"
+#include "lullwise/diagnosis.h"
 
 // "wind rudder lift on by 1.0 turns"; "take a pin with less lift: C, with rudder lift wound off by
 // 2.7 turns". No full stop.

@@ -4,7 +4,7 @@
 #ifndef LW_BLOCKS_H
 #define LW_BLOCKS_H
 
-#include "lullwise/choice.h"
+#include "lullwise/outlook.h"
 
 // Plans of a pin on a course whose range is there, in all winds of rides: blocks that are ridden at
 // the same time only read them.

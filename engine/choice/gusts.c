@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "lullwise/choice.h"
+#include "lullwise/outlook.h"
 
 lw_gusts lw_gusts_at(lw_gusts gusts, double mean)
 {

@@ -5,6 +5,7 @@
 #define LW_LAP_H
 
 #include "lullwise/choice.h"
+#include "lullwise/sailing.h"
 
 // A lap by one source of rides.
 typedef struct lw_lap {

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "choice/blocks.h"
+#include "lullwise/choice.h"
 
 #define BEAR_AWAY (100.0 * LW_DEG)  // heading on which a boat launches soonest
 

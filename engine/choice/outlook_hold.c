@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "lullwise/choice.h"
+#include "lullwise/outlook.h"
 
 static double margins_hold(const lw_range *range)
 {

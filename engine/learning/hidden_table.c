@@ -1,7 +1,7 @@
 // hidden_table.c - what nobody can measure of a boat, and what is thought of it before any day.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/learning.h"
+#include "lullwise/learned.h"
 #include "quantity/tables.h"
 
 // clang-format off

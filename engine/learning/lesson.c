@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "lullwise/learning.h"
+#include "lullwise/lesson.h"
 
 #define FLOWN_LEAST 60.0  // [s] on a course, to take its speed  [judged]
 

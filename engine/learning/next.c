@@ -6,6 +6,7 @@
 
 #include "learning/evidence.h"
 #include "learning/rides.h"
+#include "lullwise/trial.h"
 
 #define UPWIND_TO     (60.0 * LW_DEG)   // legs closer to the wind are sailed upwind
 #define DOWNWIND_FROM (130.0 * LW_DEG)  // and from here on downwind

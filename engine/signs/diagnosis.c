@@ -13,8 +13,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "lullwise/diagnosis.h"
 #include "lullwise/elementary.h"
-#include "lullwise/signs.h"
 
 #define TOLD_OF 0.85  // q  [judged]
 #define WRONGLY 0.02  // e  [judged]

@@ -1,7 +1,7 @@
 // levers_table.c - what is moved afloat and set ashore: units, and how often and far it is off.
 // SPDX-License-Identifier: MIT
 
-#include "lullwise/signs.h"
+#include "lullwise/levers.h"
 #include "quantity/tables.h"
 
 #define ROW(member, ...) LW_RESULT(lw_levers, member, __VA_ARGS__)

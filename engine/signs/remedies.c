@@ -6,7 +6,7 @@
 
 #include <math.h>
 
-#include "lullwise/signs.h"
+#include "lullwise/diagnosis.h"
 
 #define STEPS_MOST 8
 #define GONE       0.3  // chance of a sign, below which it is gone  [judged]

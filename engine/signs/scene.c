@@ -4,7 +4,7 @@
 #include <math.h>
 
 #include "lullwise/modes.h"
-#include "lullwise/signs.h"
+#include "lullwise/scene.h"
 
 static double wind_in(const lw_scene *scene, int which)
 {

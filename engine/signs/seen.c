@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "lullwise/signs.h"
+#include "lullwise/diagnosis.h"
 
 bool lw_stance_is_kept(const lw_stance *stance)
 {

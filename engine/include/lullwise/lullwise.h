@@ -59,20 +59,34 @@
 #include "lullwise/chance.h"
 #include "lullwise/draw.h"
 #include "lullwise/swims.h"
+#include "lullwise/aim.h"
+#include "lullwise/block.h"
+#include "lullwise/outlook.h"
+#include "lullwise/sailing.h"
 #include "lullwise/choice.h"
 #include "lullwise/choice_find.h"
 #include "lullwise/hold.h"
-#include "lullwise/signs.h"
 #include "lullwise/sensitivity.h"
+
+// Reading the boat: her levers, how she stands by them, what is seen, its causes and cures.
+#include "lullwise/levers.h"
+#include "lullwise/scene.h"
+#include "lullwise/signs.h"
+#include "lullwise/diagnosis.h"
 
 // A track that was sailed: speeds, wind by its mirror axis, flights, stops and turns.
 #include "lullwise/track.h"
 #include "lullwise/track_events.h"
 #include "lullwise/track_summary.h"
 
-// Days as they were sailed, and how like they are.
+// Days as they were sailed, how like they are, what is learned from them, and what to try next.
 #include "lullwise/logged.h"
+#include "lullwise/hidden.h"
+#include "lullwise/lesson.h"
+#include "lullwise/foreseen.h"
+#include "lullwise/learned.h"
 #include "lullwise/learning.h"
+#include "lullwise/trial.h"
 
 // clang-format on
 
