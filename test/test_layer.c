@@ -325,6 +325,50 @@ TEST_FUNCTION(loads_are_numbers_whatever_is_asked)
     CHECK_HOLDS(loads_are_numbers, 25, {-12.0, 25.0}, {5.0, 7.0}, {0.0, 1.0});
 }
 
+#define SECTIONS 400
+
+// Any of four digits, not tabulated ones alone, prepared and loaded at any angle it may meet.
+static lw_layer_load any_section(random_stream *stream)
+{
+    const double camber = random_between(stream, 0.0, 0.08);
+    const double place = random_between(stream, 0.2, 0.7);
+    const double thickness = random_between(stream, 0.04, 0.24);
+    const lw_layer_conditions at = {pow(10.0, random_between(stream, 5.0, 7.0)),
+                                    random_between(stream, -6.0, 16.0) * LW_DEG,
+                                    random_between(stream, 2.0, 10.0),
+                                    {1.0, random_bits(stream) % 4 ? 1.0 : 0.05}};
+    CHECK(lw_outline_four_digit(camber, place, thickness, &outline) == LW_PROFILE_OK);
+    CHECK(lw_profile_of(&outline, (lw_profile_flap){0}, 60, &profile) == LW_PROFILE_OK);
+    CHECK(lw_layer_of(&profile, &room, &layer) == LW_PROFILE_OK);
+    return lw_layer_load_of(&layer, &at);
+}
+
+static bool has_numbers(const lw_layer_load *load)
+{
+    const double *x = &load->lift;
+    bool all = true;
+    for (size_t i = 0; i < offsetof(lw_layer_load, steps) / sizeof(double); i++)
+        all &= isfinite(x[i]) != 0;
+    return all;
+}
+
+// The root of the equations, or none is said to be found.
+TEST_FUNCTION(any_four_digit_section_has_numbers_or_says_that_none_was_found)
+{
+    random_stream stream = {19};
+    const int sections = SECTIONS * soak_times();
+    int without = 0;
+    for (int run = 0; run < sections; run++) {
+        const lw_layer_load load = any_section(&stream);
+        CHECK(load.outcome != LW_LAYER_OUTSIDE && has_numbers(&load));
+        const bool is_root = load.outcome == LW_LAYER_SETTLED;
+        if (is_root) CHECK(load.left <= 1e-8 && load.drag > 0.0);
+        without += !is_root;
+    }
+    print_message("of %d sections %d have no answer\n", sections, without);
+    CHECK(without < sections / 50);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -347,6 +391,7 @@ int main(void)
         TEST(greatest_lift_hangs_on_no_angle_that_the_search_begins_at),
         TEST(conditions_outside_their_range_have_no_loads),
         TEST(loads_are_numbers_whatever_is_asked),
+        TEST(any_four_digit_section_has_numbers_or_says_that_none_was_found),
     };
     return RUN_TESTS(tests);
 }
