@@ -15,17 +15,24 @@
 // may say.
 typedef enum boat_kind { BOAT_USUAL, BOAT_ANY } boat_kind;
 
-// Each member evenly over its row.
+// A number of a row.
+static inline double random_of_row(const lw_quantity *row, boat_kind kind, random_stream *stream)
+{
+    const bool is_narrow = kind == BOAT_USUAL && row->usual_min < row->usual_max;
+    const double shown = is_narrow ? random_between(stream, row->usual_min, row->usual_max)
+                                   : random_between(stream, row->min, row->max);
+    return shown * lw_unit_in_si(row->unit);
+}
+
+// Each member evenly over its row. A row that came late draws aside, so that the others are drawn
+// as before it came.
 static inline void random_table(const lw_table *table, void *data, boat_kind kind,
                                 random_stream *stream)
 {
     for (size_t i = 0; i < table->count; i++) {
         const lw_quantity *row = &table->rows[i];
-        if (row->is_late) continue;  // stays at its preset: the others are drawn as before it came
-        const bool is_narrow = kind == BOAT_USUAL && row->usual_min < row->usual_max;
-        const double shown = is_narrow ? random_between(stream, row->usual_min, row->usual_max)
-                                       : random_between(stream, row->min, row->max);
-        lw_quantity_put(row, data, shown * lw_unit_in_si(row->unit));
+        random_stream aside = *stream;
+        lw_quantity_put(row, data, random_of_row(row, kind, row->is_late ? &aside : stream));
     }
 }
 
