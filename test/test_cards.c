@@ -383,7 +383,7 @@ TEST_FUNCTION(no_two_things_told_of_a_day_contradict_each_other)
     random_stream stream = {31};
     long days = 0, unheld = 0, calm = 0;
     work_out_ranges(ranges, RANGES, &stream);
-    for (int run = 0; run < DRAWN * soak_times() + RIDDEN; run++) {
+    for (int run = 0; run < (DRAWN + RIDDEN) * soak_times(); run++) {
         if (!random_picked(&picked, run, &stream)) continue;
         json_t *told = tree_of(tell, &picked);
         check_day(told);
