@@ -23,7 +23,7 @@ TIDY = clang-analyzer-*,bugprone-*,misc-*,performance-*,-bugprone-easily-swappab
     -clang-analyzer-security.insecureAPI.DeprecatedOrUnsafeBufferHandling,$\
     -clang-analyzer-security.FloatLoopCounter
 
-.PHONY: help page run samples test sanitize bench fuzz soak format check coverage deb clean packages-%
+.PHONY: help page run samples test sanitize bench fuzz soak judged format check coverage deb clean packages-%
 
 help:
 	@echo 'make run       build the page and the program, then answer the demo day'
@@ -32,6 +32,7 @@ help:
 	@echo 'make bench     speeds, each as a ratio to a general-purpose library; the page in Chromium'
 	@echo 'make fuzz      feed broken files to the readers for $(FUZZ_SECONDS) s each (FUZZ_SECONDS=)'
 	@echo 'make soak      the random tests, $(SOAK_TIMES) times as many cases (SOAK_TIMES=)'
+	@echo 'make judged    swims when each judged number is 30 % less and more'
 	@echo 'make check     clang-tidy, cppcheck, gcc -fanalyzer, layout'
 	@echo 'make coverage  which lines the tests reach, as one table'
 	@echo 'make deb       Debian packages, tried in a bare Debian 12 where this is root (build/deb)'
@@ -85,6 +86,10 @@ bench: packages-bench page
 	@cmake --build build/release --target lullwise_bench
 	build/release/lullwise_bench
 	node bench/page.mjs
+
+# The table of doc/motion.md, about an hour.
+judged: packages-test
+	@node test/judged.mjs . build/judged
 
 fuzz: packages-fuzz
 	@CC=clang-14 $(CONFIGURE) -B build/fuzz -DLW_FUZZ=ON -DLW_SANITIZE=ON

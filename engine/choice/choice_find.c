@@ -36,15 +36,18 @@ const lw_placing *lw_choice_holder(const lw_choice *choice, double puff)
     return lw_choice_widest(choice);
 }
 
+// [m/s] So near, two winds are one: limits are summed from steps, knots are multiplied.
+#define ONE_WIND 1e-9
+
 bool lw_placing_stays_up(const lw_placing *place, double wind)
 {
     const double from = place->prospect.stays_up_at;
-    return place->flies && from > 0.0 && wind >= from;
+    return place->flies && from > 0.0 && wind >= from - ONE_WIND;
 }
 
 bool lw_placing_holds(const lw_placing *place, double wind)
 {
-    return place->prospect.held_up_to > 0.0 && wind <= place->prospect.held_up_to;
+    return place->prospect.held_up_to > 0.0 && wind <= place->prospect.held_up_to + ONE_WIND;
 }
 
 double lw_outlook_felt_wind(const lw_outlook *outlook, size_t pin)
