@@ -1,9 +1,10 @@
-// judged_grid.c - swims an hour of a practised sailor on the demo boat, in three numbers.
+// judged_grid.c - swims an hour of a practised sailor on the demo boat, in four numbers.
 // SPDX-License-Identifier: MIT
 //
-// Prints those of B, C and D on four courses in 12, 16 and 20 kn; of all pins there in 10 kn; and
-// of taking off, all pins from rest upwind and down in 9 and 11 kn. Eight seeds of ten minutes, of
-// four when she takes off. test/judged.mjs asks it with judged numbers that are others.
+// Prints those of B, C and D on four courses in 12, 16 and 20 kn; of all pins there in 10 kn; of
+// taking off, all pins from rest upwind and down in 9 and 11 kn; and of a pin that is too strong, A
+// downwind in 16 and 18 kn. Eight seeds of ten minutes, of four when she takes off. test/judged.mjs
+// asks it with judged numbers that are others.
 
 #include <stdio.h>
 
@@ -68,7 +69,7 @@ static void work_out_ranges(void)
 
 int main(void)
 {
-    sailed grid = {0}, light = {0}, rising = {0};
+    sailed grid = {0}, light = {0}, rising = {0}, strong = {0};
     read_demo();
     work_out_ranges();
     for (size_t pin = 0; pin < demo.boat.pin_count; pin++) {
@@ -81,6 +82,9 @@ int main(void)
                 add_rides(pin, c, kn * LW_KN, true, &rising);
         }
     }
-    printf("%.2f / %.2f / %.1f\n", an_hour(&grid), an_hour(&light), an_hour(&rising));
+    for (double kn = 16.0; kn <= 18.0; kn += 2.0)
+        add_rides(0, COURSES - 1, kn * LW_KN, false, &strong);
+    printf("%.2f / %.2f / %.1f / %.0f\n", an_hour(&grid), an_hour(&light), an_hour(&rising),
+           an_hour(&strong));
     return 0;
 }
