@@ -73,12 +73,12 @@ test: page samples sanitize
 	@$(CONFIGURE) -B build/release -DLW_TESTS=ON
 	@cmake --build build/release
 	@ctest --test-dir build/release -j $$(nproc) --output-on-failure
-	@node --test web/test/*.test.mjs
+	@LW_RUN=$(LW_RUN) node --test web/test/*.test.mjs
 
 sanitize: packages-test
 	@$(CONFIGURE) -B build/sanitize -DLW_TESTS=ON -DLW_SANITIZE=ON
 	@cmake --build build/sanitize
-	@echo 'The long tests take turns under the sanitizers: LW_RUN=$(LW_RUN) repeats this one, LW_RUN=all has all.'
+	@echo 'Long tests take turns: LW_RUN=$(LW_RUN) repeats this run, LW_RUN=all has all.'
 	@LW_RUN=$(LW_RUN) ctest --test-dir build/sanitize -j $$(nproc) --output-on-failure
 
 bench: packages-bench page

@@ -25,8 +25,13 @@ enum { P4, P3, P2, P1 };  // as indices of the demo boat's pins
 static lw_outlook usual, uneven, gentle;
 static int held, missed;
 
-// With rides of drawn boats as long as `drawn` [s].
-static void prepare_drawn(lw_outlook *outlook, double mass, const double wind[3], double drawn)
+// What is not usual of an outlook: how long the rides of drawn boats are [s], and which draws.
+typedef struct drawing {
+    double seconds;
+    unsigned first;
+} drawing;
+
+static void prepare_drawn(lw_outlook *outlook, double mass, const double wind[3], drawing of)
 {
     lw_person person = demo.sailor.person;
     lw_day then = demo.day;
@@ -35,14 +40,15 @@ static void prepare_drawn(lw_outlook *outlook, double mass, const double wind[3]
     then.wind.mean = wind[1] * LW_KN;
     then.wind.puff = wind[2] * LW_KN;
     lw_outlook_begin(outlook, &demo.boat, &demo.sections, &person, &then);
-    outlook->effort.drawn = drawn;
+    outlook->effort.drawn = of.seconds;
+    outlook->effort.first_draw = of.first;
     lw_outlook_work_out(outlook);
 }
 
 static void prepare(lw_outlook *outlook, double mass, double lull, double mean, double puff)
 {
     const double wind[3] = {lull, mean, puff};
-    prepare_drawn(outlook, mass, wind, lw_effort_usual().drawn);
+    prepare_drawn(outlook, mass, wind, (drawing){lw_effort_usual().drawn, 0});
 }
 
 static void row(const char *fact, double trade, double model, double allowed, bool direction)

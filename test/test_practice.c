@@ -13,6 +13,13 @@ static size_t place_of(const lw_choice *choice, size_t pin)
     return at;
 }
 
+// Where neighbours are a few seconds apart one set of draws tells no order: so many are taken.
+#ifdef __SANITIZE_ADDRESS__
+#define DRAWINGS 1
+#else
+#define DRAWINGS 4
+#endif
+
 // Seconds round the course with each pin, in lulls from 8 kn on, mean and puff as far above them as
 // in the usual day.
 #define LULLS      7
@@ -22,16 +29,22 @@ typedef struct building {
     double seconds[LULLS][LW_PINS_MOST];
 } building;
 
-static void build(building *b, double mass)
+static void add_lull(building *b, double mass, int k, unsigned set)
 {
     static lw_outlook outlook;
+    const double lull = LULL_FIRST + LULL_APART * k, wind[] = {lull, lull + 2.0, lull + 4.5};
+    prepare_drawn(&outlook, mass, wind, (drawing){lw_effort_usual().drawn, set * LW_DRAWS});
+    const lw_choice choice = lw_choice_of(&outlook, LW_AIM_RACE, 0.0);
+    for (size_t i = 0; i < choice.count; i++) {
+        const lw_placing *place = &choice.places[i];
+        b->seconds[k][place->pin] += place->prospect.seconds / DRAWINGS;
+    }
+}
+
+static void build(building *b, double mass)
+{
     for (int k = 0; k < LULLS; k++) {
-        const double lull = LULL_FIRST + LULL_APART * k;
-        prepare(&outlook, mass, lull, lull + 2.0, lull + 4.5);
-        const lw_choice choice = lw_choice_of(&outlook, LW_AIM_RACE, 0.0);
-        for (size_t i = 0; i < choice.count; i++) {
-            b->seconds[k][choice.places[i].pin] = choice.places[i].prospect.seconds;
-        }
+        for (unsigned set = 0; set < DRAWINGS; set++) add_lull(b, mass, k, set);
     }
 }
 
@@ -344,7 +357,8 @@ static bool fact_17(void)
     for (double lull = 9.0; lull <= 15.0; lull += 3.0) {
         char fact[64];
         const double wind[3] = {lull, lull + 2.0, lull + 4.5};
-        prepare_drawn(&outlook, 79.0, wind, 240.0);  // a race is more than first minutes
+        prepare_drawn(&outlook, 79.0, wind,
+                      (drawing){240.0, 0});  // a race is more than first minutes
         const size_t first = lw_choice_of(&outlook, LW_AIM_RACE, 0.0).places[0].pin;
         const double none = chance_of_none(&outlook, first, 17.5 * 60.0);
         snprintf(fact, sizeof fact, "%s of 10 races in lulls of %.0f kn without a swim",

@@ -218,7 +218,7 @@ static void ride_draw(lw_outlook *outlook, size_t block, size_t of_block, bool a
     const lw_effort *effort = &outlook->effort;
     const size_t number = block * LW_BLOCK_DRAWS + of_block;
     lw_draw draw;
-    lw_draw_of(&outlook->boat, &outlook->person, (unsigned)number, &draw);
+    lw_draw_of(&outlook->boat, &outlook->person, effort->first_draw + (unsigned)number, &draw);
     begin_crowd(craft_of(outlook, number, &draw), again ? effort->more : effort->drawn, c);
     lw_judged_put_parameters(&draw.judged, &c->motion.parameters);
     for (size_t k = 0; k < LW_RIDE_WINDS; k++) {

@@ -37,6 +37,7 @@ typedef struct lw_effort {
     bool rides_all;       // each block in every wind; else all in the day's own, half in each other
     double more;          // [s] more of each draw in the day's wind, of pins not told apart
     uint64_t first_seed;  // rides have seeds from this on
+    unsigned first_draw;  // and draws numbers: from a multiple of LW_DRAWS on, others each time
 } lw_effort;
 
 lw_effort lw_effort_usual(void);     // of a ranking
