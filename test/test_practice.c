@@ -13,12 +13,8 @@ static size_t place_of(const lw_choice *choice, size_t pin)
     return at;
 }
 
-// Where neighbours are a few seconds apart one set of draws tells no order: so many are taken.
-#ifdef __SANITIZE_ADDRESS__
-#define DRAWINGS 1
-#else
-#define DRAWINGS 4
-#endif
+// Where neighbours are a few seconds apart one set of draws tells no order: a soak takes more.
+static int drawings(void) { return soak_times() < 4 ? soak_times() : 4; }
 
 // Seconds round the course with each pin, in lulls from 8 kn on, mean and puff as far above them as
 // in the usual day.
@@ -37,14 +33,14 @@ static void add_lull(building *b, double mass, int k, unsigned set)
     const lw_choice choice = lw_choice_of(&outlook, LW_AIM_RACE, 0.0);
     for (size_t i = 0; i < choice.count; i++) {
         const lw_placing *place = &choice.places[i];
-        b->seconds[k][place->pin] += place->prospect.seconds / DRAWINGS;
+        b->seconds[k][place->pin] += place->prospect.seconds / drawings();
     }
 }
 
 static void build(building *b, double mass)
 {
     for (int k = 0; k < LULLS; k++) {
-        for (unsigned set = 0; set < DRAWINGS; set++) add_lull(b, mass, k, set);
+        for (int set = 0; set < drawings(); set++) add_lull(b, mass, k, (unsigned)set);
     }
 }
 
