@@ -19,9 +19,9 @@ const ASKED_EVERY = 50; // of which the command line is asked, too
 const RIDE_EVERY = 20;
 const BROKEN = 3000; // files broken at random
 
-const turn = process.env.LW_RUN ?? "all";
+const run = process.env.LW_RUN ?? "all";
 const hasChoice = (i) =>
-  i % CHOICE_EVERY === 0 && (turn === "all" || (i / CHOICE_EVERY) % 3 === turn % 3);
+  i % CHOICE_EVERY === 0 && (run === "all" || (i / CHOICE_EVERY) % 3 === run % 3);
 
 const module = await WebAssembly.compile(
   await readFile(new URL("../../build/page/page_engine.wasm", import.meta.url)),
