@@ -159,18 +159,14 @@ TEST_FUNCTION(windage_of_the_side_is_felt_across_only)
     CHECK_NEAR(still.air.y[0], ahead.air.y[0], 1e-9);
 }
 
-// By moments about the transom: half a metre of the sailor moves the middle by her share of the
-// mass.
-TEST_FUNCTION(the_middle_of_the_weight_goes_with_the_sailor)
+TEST_FUNCTION(what_is_drawn_of_the_sailor_goes_with_her_place)
 {
     const lw_craft craft = preset_craft();
-    const double share = craft.body_mass / (craft.body_mass + craft.hull_mass);
     const lw_craft_drawn over = lw_craft_drawn_of(&craft, 0.0, craft.hull_x, 6.0);
     const lw_craft_drawn ahead = lw_craft_drawn_of(&craft, 0.0, craft.hull_x + 0.5, 6.0);
-    CHECK_NEAR(over.weight_x, craft.hull_x - craft.transom_x, 1e-12);
-    CHECK_NEAR(over.place_x, over.weight_x, 1e-12);
-    CHECK_NEAR(ahead.weight_x - over.weight_x, 0.5 * share, 1e-12);
-    CHECK(ahead.weight_height == over.weight_height);
+    CHECK_NEAR(over.place_x, craft.hull_x - craft.transom_x, 1e-12);
+    CHECK_NEAR(ahead.place_x - over.place_x, 0.5, 1e-12);
+    CHECK(ahead.sail_x == over.sail_x && ahead.body_height == over.body_height);
 }
 
 TEST_FUNCTION(the_trough_drawn_is_that_of_flight)
@@ -203,7 +199,7 @@ int main(void)
         TEST(heeled_foil_lifts_as_the_lattice_has_it_within_what_is_told),
         TEST(flap_is_worth_the_same_angle_at_every_depth),
         TEST(windage_of_the_side_is_felt_across_only),
-        TEST(the_middle_of_the_weight_goes_with_the_sailor),
+        TEST(what_is_drawn_of_the_sailor_goes_with_her_place),
         TEST(the_trough_drawn_is_that_of_flight),
         TEST(slowly_the_hull_carries_her_and_fast_the_foil_does_for_less),
     };

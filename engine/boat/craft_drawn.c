@@ -1,4 +1,4 @@
-// craft_drawn.c - where weight, sail and sailor stand on a craft, for who draws her.
+// craft_drawn.c - where sail and sailor stand on a craft, for who draws her.
 // SPDX-License-Identifier: MIT
 
 #include "lullwise/drawn.h"
@@ -7,11 +7,9 @@
 
 lw_craft_drawn lw_craft_drawn_of(const lw_craft *c, double incidence, double place, double wind)
 {
-    const double up = c->main_strut.length, mass = c->hull_mass + c->body_mass;
+    const double up = c->main_strut.length;
     return (lw_craft_drawn){
         .weight = c->weight,
-        .weight_x = (c->hull_mass * c->hull_x + c->body_mass * place) / mass - c->transom_x,
-        .weight_height = (c->hull_mass * c->hull_z + c->body_mass * c->body_z) / mass - up,
         .sail_x = c->sail.centre_x - c->transom_x,
         .sail_height = c->sail.centre_height - up,
         .place_x = place - c->transom_x,

@@ -1,4 +1,4 @@
-// drawn.h - what pictures of a boat show: where weight, sail and sailor stand, and why she flies.
+// drawn.h - what pictures of a boat show: where sail and sailor stand, and why she flies.
 // SPDX-License-Identifier: MIT
 
 #ifndef LW_DRAWN_H
@@ -9,7 +9,6 @@
 // Every x forward of the transom, every height above the hull's bottom at the main strut.
 typedef struct lw_craft_drawn {
     double weight;                          // [N] boat and sailor
-    double weight_x, weight_height;         // [m] of its middle
     double sail_x, sail_height;             // [m] where the full sail acts
     double place_x;                         // [m] the sailor's middle
     double body_in, body_out, body_height;  // [m] to windward: sitting in, hiked
