@@ -60,13 +60,23 @@ wait %1 || true
 [ ! -f resumed.csv ] || fail "all killed: the table is whole"
 timeout 120 "$mpirun" -n 2 "$ranks" "${ask[@]}" --resume -o resumed.csv >said 2>&1 || fail "resumed: ended $?"
 same resumed.csv "killed and resumed"
+
 # Hardware sought: the same is told, and the same was tried.
 seek=(--boat "$demo/heron.yaml" --day "$demo/breeze.yaml" --ask balance --course downwind --over wind.mean=14:18:2kn
-      --best main_foil.span=0.9:1.1:0.05m)
+      --best main_foil.span=0.9:1.1:0.05m --draws 24)
 "$lullwise" sweep "${seek[@]}" --threads 1 -o one.csv --force >told
 for count in 1 2; do
     timeout 120 "$mpirun" -n $count "$ranks" "${seek[@]}" -o sought$count.csv >said 2>&1 || fail "sought by $count ranks: ended $?"
     same sought$count.csv "sought by $count ranks"
     cmp -s told <(grep -v '^lullwise\| UCX ' said) || fail "sought by $count ranks: another answer"
 done
+
+# One of three is killed on the way: the search ends without it where it would have ended.
+timeout 120 "$mpirun" -disable-auto-cleanup -n 3 "$ranks" "${seek[@]}" --patience '2 s' -o "$folder/left.csv" >said 2>&1 &
+await left.csv.part 4
+kill -KILL $(workers left.csv 2)
+wait %1 || true
+[ -f left.csv ] || fail "a rank killed while hardware is sought: no table"
+same left.csv "a rank killed while hardware is sought"
+grep -q 'rank 2 fell silent' said || fail "a rank killed while hardware is sought: nobody says so"
 echo "ranks: the same table with 1 and 2 ranks, with one killed, and resumed"
