@@ -47,7 +47,7 @@ function random() {
 const between = (low, high) => low + (high - low) * random();
 
 // What a foil's section follows from: worked out in a second, so that a hundred boats share one.
-const SECTION = /foil\.(thickness|zero_lift_angle|smooth|flap_chord)$|linkage\.flap_.*_stop$/;
+const SECTION = /foil\.(thickness|zero_lift_angle|smooth|flap_chord|waves)$|linkage\.flap_.*_stop$/;
 
 /** A tree in which every number at a path that fits is another, by up to that part of it. */
 function varied(tree, part, fits, path = "") {
