@@ -43,14 +43,20 @@ for count in 1 2; do
     same $count.csv "$count ranks"
 done
 
-# One of three is killed: the others work out what it was at.
-timeout 120 "$mpirun" -disable-auto-cleanup -n 3 "$ranks" "${ask[@]}" --patience '2 s' -o "$folder/killed.csv" >said 2>&1 &
-await killed.csv.part 4
-kill -KILL $(workers killed.csv 2)
-wait %1 || true
-[ -f killed.csv ] || fail "a rank killed: no table"
-same killed.csv "a rank killed"
-grep -q 'rank 2 fell silent' said || fail "a rank killed: nobody says so"
+# One of three is killed: the others work out what it was at. Its table, and what was asked.
+one_killed() {
+    local name=$1
+    shift
+    timeout 120 "$mpirun" -disable-auto-cleanup -n 3 "$ranks" "$@" --patience '2 s' -o "$folder/$name.csv" >said 2>&1 &
+    local own=$!
+    await "$name.csv.part" 4
+    kill -KILL $(workers "$name.csv" 2)
+    wait "$own" || true
+    [ -f "$name.csv" ] || fail "$name, a rank killed: no table"
+    same "$name.csv" "$name, a rank killed"
+    grep -q 'rank 2 fell silent' said || fail "$name, a rank killed: nobody says so"
+}
+one_killed killed "${ask[@]}"
 
 # All are killed: the table goes on with what is kept.
 timeout 120 "$mpirun" -n 2 "$ranks" "${ask[@]}" -o "$folder/resumed.csv" >said 2>&1 &
@@ -71,12 +77,5 @@ for count in 1 2; do
     cmp -s told <(grep -v '^lullwise\| UCX ' said) || fail "sought by $count ranks: another answer"
 done
 
-# One of three is killed on the way: the search ends without it where it would have ended.
-timeout 120 "$mpirun" -disable-auto-cleanup -n 3 "$ranks" "${seek[@]}" --patience '2 s' -o "$folder/left.csv" >said 2>&1 &
-await left.csv.part 4
-kill -KILL $(workers left.csv 2)
-wait %1 || true
-[ -f left.csv ] || fail "a rank killed while hardware is sought: no table"
-same left.csv "a rank killed while hardware is sought"
-grep -q 'rank 2 fell silent' said || fail "a rank killed while hardware is sought: nobody says so"
+one_killed left "${seek[@]}"
 echo "ranks: the same table with 1 and 2 ranks, with one killed, and resumed"
