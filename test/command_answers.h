@@ -61,4 +61,14 @@ static inline size_t widest_line(void)
     return widest;
 }
 
+// Each of these runs answers, in lines that fit a terminal, and every number is one.
+static inline void texts_fit(const char *const *runs, size_t count)
+{
+    for (size_t i = 0; i < count; i++) {
+        CHECK(lullwise(runs[i]) == 0);
+        CHECK(widest_line() <= 80);
+        CHECK(!answer_has("nan") && !answer_has("inf "));
+    }
+}
+
 #endif

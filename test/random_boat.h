@@ -31,7 +31,7 @@ static inline void random_table(const lw_table *table, void *data, boat_kind kin
 {
     for (size_t i = 0; i < table->count; i++) {
         const lw_quantity *row = &table->rows[i];
-        random_stream aside = *stream;
+        random_stream aside = {~stream->state};
         lw_quantity_put(row, data, random_of_row(row, kind, row->is_late ? &aside : stream));
     }
 }

@@ -353,8 +353,8 @@ static bool fact_17(void)
     for (double lull = 9.0; lull <= 15.0; lull += 3.0) {
         char fact[64];
         const double wind[3] = {lull, lull + 2.0, lull + 4.5};
-        prepare_drawn(&outlook, 79.0, wind,
-                      (drawing){240.0, 0});  // a race is more than first minutes
+        const drawing whole = {240.0, 0};  // a race is more than first minutes
+        prepare_drawn(&outlook, 79.0, wind, whole);
         const size_t first = lw_choice_of(&outlook, LW_AIM_RACE, 0.0).places[0].pin;
         const double none = chance_of_none(&outlook, first, 17.5 * 60.0);
         snprintf(fact, sizeof fact, "%s of 10 races in lulls of %.0f kn without a swim",
