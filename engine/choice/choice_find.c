@@ -31,7 +31,7 @@ const lw_placing *lw_choice_widest(const lw_choice *choice)
 const lw_placing *lw_choice_holder(const lw_choice *choice, double puff)
 {
     for (size_t i = 0; i < choice->count; i++) {
-        if (choice->places[i].prospect.held_up_to >= puff) return &choice->places[i];
+        if (lw_placing_holds(&choice->places[i], puff)) return &choice->places[i];
     }
     return lw_choice_widest(choice);
 }

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "choice/lap.h"
+#include "lullwise/choice_find.h"
 
 #define AS_AIM_TEXT(name, text, doc) text,
 #define AS_AIM_DOC(name, text, doc)  doc,
@@ -71,13 +72,13 @@ static lw_reason reason_of(const lw_placing *place, const lw_placing *first, lw_
     if (!place->flies) return place->could_fly ? LW_REASON_HULL : LW_REASON_NEVER;
     if (place == first) return LW_REASON_FIRST;
     if (aim == LW_AIM_EASY) {
-        return p->held_up_to < gusts.puff ? LW_REASON_UNHELD : LW_REASON_TIGHTER;
+        return lw_placing_holds(place, gusts.puff) ? LW_REASON_TIGHTER : LW_REASON_UNHELD;
     }
     const double hull = p->hull_seconds - best->hull_seconds;
     const double swims = p->swim_seconds - best->swim_seconds;
     const double rest = p->seconds - best->seconds - hull - swims;
     if (p->swims >= best->swims + SWIMS_TOLD && swims >= hull && swims >= rest) {
-        return p->held_up_to < gusts.puff ? LW_REASON_UNHELD : LW_REASON_SWIMS;
+        return lw_placing_holds(place, gusts.puff) ? LW_REASON_SWIMS : LW_REASON_UNHELD;
     }
     return hull > 0.0 && hull >= rest ? LW_REASON_DROPS : LW_REASON_SLOWER;
 }
