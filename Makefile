@@ -87,7 +87,7 @@ bench: packages-bench page
 	build/release/lullwise_bench
 	node bench/page.mjs
 
-# The table of doc/motion.md, about an hour.
+# The table of doc/motion.md, about half an hour.
 judged: packages-test
 	@node test/judged.mjs . build/judged
 
