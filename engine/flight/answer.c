@@ -105,17 +105,28 @@ static void answer_some(const lw_craft *craft, const lw_ask *asks, const lw_solu
 
 #define BATCH 64  // asks solved before their answers are written out
 
-void lw_balance(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, size_t n)
+static void balance(const lw_craft *craft, const lw_ask *asks, bool are_akin, lw_answer *answers,
+                    size_t n)
 {
     lw_solution solutions[BATCH];
     for (size_t first = 0; first < n; first += BATCH) {
         const size_t some = n - first < BATCH ? n - first : BATCH;
-        lw_solve(craft, asks + first, solutions, some);
+        lw_solve(craft, asks + first, are_akin, solutions, some);
         for (size_t k = 0; k < some; k += LW_WIDTH) {
             const size_t few = some - k < LW_WIDTH ? some - k : LW_WIDTH;
             answer_some(craft, asks + first + k, solutions + k, answers + first + k, few);
         }
     }
+}
+
+void lw_balance(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, size_t n)
+{
+    balance(craft, asks, false, answers, n);
+}
+
+void lw_balance_akin(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, size_t n)
+{
+    balance(craft, asks, true, answers, n);
 }
 
 double lw_flight_made_good(const lw_flight *flight, double course)

@@ -109,6 +109,7 @@ LW_INLINE void hold_or_let_go(lw_newton *s, const lw_mask *came_in)
     of->pose.speed = lw_select(far, s->at.x[0], of->pose.speed);
     give_speed(&s->at, far, true, lw_all(0.0));
     s->eased |= far;
+    s->stale |= far;  // whose Jacobian it came with was not of this system
 
     const lw_mask settled = s->eased & ~far & (s->merit < SETTLED);
     give_speed(&s->at, settled, false, of->pose.speed);
@@ -133,10 +134,11 @@ static const lw_newton_problem balance = {.given = GIVEN,
                                           .ease = hold_or_let_go};
 
 LW_CLONES
-void lw_solve(const lw_craft *craft, const lw_ask *asks, lw_solution *solutions, size_t n)
+void lw_solve(const lw_craft *craft, const lw_ask *asks, bool are_akin, lw_solution *solutions,
+              size_t n)
 {
     const balances of = {craft, asks};
-    lw_newton_many(&balance, &of, solutions, n);
+    lw_newton_many(&balance, &of, are_akin, solutions, n);
 }
 
 LW_CLONES

@@ -13,6 +13,7 @@ void lw_pose_residual(const lw_craft *craft, const lw_pose *pose, lw_lanes resid
 void lw_pose_all_loads(const lw_craft *craft, const lw_pose *pose, lw_loads *loads);
 
 // Solves n asks; a lane that is done takes the next ask.
-void lw_solve(const lw_craft *craft, const lw_ask *asks, lw_solution *solutions, size_t n);
+void lw_solve(const lw_craft *craft, const lw_ask *asks, bool are_akin, lw_solution *solutions,
+              size_t n);
 
 #endif

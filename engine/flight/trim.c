@@ -166,7 +166,7 @@ static void answer_all(const lw_craft *craft, const lw_freedom *free, lw_answer 
     lw_ask asks[SIDE_BY_SIDE] = {{0}};
     lw_answer answers[SIDE_BY_SIDE];
     for (size_t i = 0; i < n; i++) asks[i] = trims[i].ask;
-    lw_balance(craft, asks, answers, n);
+    lw_balance_akin(craft, asks, answers, n);
     for (size_t i = 0; i < n; i++) {
         trims[i].steady = trims[i].puffed = answers[i];
         if (free->puff <= 0.0) continue;
@@ -178,7 +178,7 @@ static void answer_all(const lw_craft *craft, const lw_freedom *free, lw_answer 
         asks[i].heel = fmin(fmax(asks[i].heel + trims[i].heel_in_puff, 0.0), craft->most_heel);
     }
     if (free->puff <= 0.0) return;
-    lw_balance(craft, asks, answers, n);
+    lw_balance_akin(craft, asks, answers, n);
     for (size_t i = 0; i < n; i++) trims[i].puffed = answers[i];
 }
 

@@ -35,6 +35,7 @@ typedef struct lw_newton {
     lw_iterate at;
     lw_mask active, entering, stale;  // under way; not yet evaluated; to be differenced
     lw_mask eased;                    // an easier system stands for theirs for now: no root yet
+    lw_mask guided;                   // came in with the inverse Jacobian of another
     lw_matrix inverse;
     lw_lanes merit, damping, age, iterations;  // merit: sum of squares; age: of the Jacobian
     lw_lanes halved, idle;                     // merit when it was last halved, iterations since
@@ -227,7 +228,8 @@ LW_INLINE void lw_newton_accept(lw_newton *s, const lw_lanes trial[LW_UNKNOWNS],
     const lw_lanes longer = lw_lanes_min(2.0 * s->damping, lw_all(1.0));
     s->damping =
         lw_select(accepted, longer, lw_select(rejected & was_new, 0.25 * s->damping, s->damping));
-    s->stale = enters | poor | (rejected & ~was_new);
+    s->stale = (enters & ~s->guided) | poor | (rejected & ~was_new);
+    s->guided = (lw_mask){0};
     s->age = lw_select(rejected & was_new, s->age, s->age + 1.0);
     s->entering = (lw_mask){0};
     s->iterations += 1.0;
@@ -245,15 +247,29 @@ LW_INLINE void lw_newton_iterate(const lw_newton_problem *problem, const void *o
 
 // --- systems come and go
 
+// Systems that wait, and where solutions go.
+typedef struct lw_newton_queue {
+    lw_solution *solutions;
+    size_t count, next;
+    const lw_newton *guide;  // whose first lane has the inverse Jacobian that they begin with; NULL
+} lw_newton_queue;
+
+#define LW_NEWTON_GUIDED 2.0  // age of a Jacobian that is another's: poor progress makes it anew
+
 LW_INLINE void lw_newton_enter(const lw_newton_problem *problem, const void *of, size_t which,
-                               int lane, lw_newton *s)
+                               const lw_newton *guide, int lane, lw_newton *s)
 {
     problem->enter(of, which, lane, &s->at);
     s->which[lane] = which;
     s->entering[lane] = s->active[lane] = -1;
     s->stale[lane] = s->eased[lane] = 0;
     s->damping[lane] = 1.0;
-    s->age[lane] = s->iterations[lane] = 0.0;
+    s->iterations[lane] = 0.0;
+    s->guided[lane] = guide ? -1 : 0;
+    s->age[lane] = guide ? LW_NEWTON_GUIDED : 0.0;
+    for (int i = 0; guide && i < LW_UNKNOWNS; i++) {
+        for (int j = 0; j < LW_UNKNOWNS; j++) s->inverse.at[i][j][lane] = guide->inverse.at[i][j][0];
+    }
     s->merit[lane] = s->halved[lane] = s->idle[lane] = 0.0;
 }
 
@@ -264,12 +280,6 @@ LW_INLINE void lw_newton_leave(const lw_newton *s, int lane, lw_solution *soluti
     solution->residual = s->eased[lane] ? 1.0 : size[lane];
     solution->iterations = s->iterations[lane];
 }
-
-// Systems that wait, and where solutions go.
-typedef struct lw_newton_queue {
-    lw_solution *solutions;
-    size_t count, next;
-} lw_newton_queue;
 
 // Replaces the lanes that are done by systems that wait.
 LW_INLINE void lw_newton_exchange(const lw_newton_problem *problem, const void *of, lw_newton *s,
@@ -285,7 +295,7 @@ LW_INLINE void lw_newton_exchange(const lw_newton_problem *problem, const void *
         if (!(done[i] | over[i])) continue;
         lw_newton_leave(s, i, &queue->solutions[s->which[i]]);
         s->active[i] = 0;
-        if (queue->next < queue->count) lw_newton_enter(problem, of, queue->next++, i, s);
+        if (queue->next < queue->count) lw_newton_enter(problem, of, queue->next++, queue->guide, i, s);
     }
 }
 
@@ -296,18 +306,30 @@ LW_INLINE void lw_newton_begin(const lw_newton_problem *problem, const void *of,
     *s = (lw_newton){.damping = {0}};
     for (int i = 0; i < LW_WIDTH; i++) {
         const bool waits = queue->next < queue->count;
-        lw_newton_enter(problem, of, waits ? queue->next++ : 0, i, s);
+        lw_newton_enter(problem, of, waits ? queue->next++ : 0, queue->guide, i, s);
         if (!waits) s->active[i] = s->entering[i] = 0;
     }
 }
 
-// Solves n systems.
-LW_INLINE void lw_newton_many(const lw_newton_problem *problem, const void *of,
+// The first system, evaluated and differenced where it begins.
+LW_INLINE void lw_newton_guide(const lw_newton_problem *problem, const void *of, lw_newton *guide)
+{
+    lw_newton_queue first = {.count = 1};
+    const lw_newton_lane lane = {guide, 0};
+    lw_newton_begin(problem, of, guide, &first);
+    problem->evaluate(of, &guide->at, guide->at.x, guide->at.residual);
+    lw_newton_difference(problem, of, &lane, 1);
+}
+
+// Solves n systems. Akin: they begin close to one another, and all take the inverse Jacobian where
+// the first of them begins for theirs to begin with, so that each depends on the first.
+LW_INLINE void lw_newton_many(const lw_newton_problem *problem, const void *of, bool are_akin,
                               lw_solution *solutions, size_t n)
 {
-    lw_newton groups[LW_NEWTON_GROUPS];
+    lw_newton groups[LW_NEWTON_GROUPS], guide;
     lw_newton_queue queue = {.solutions = solutions, .count = n};
     int used = 0;
+    if (are_akin && n > 1) lw_newton_guide(problem, of, &guide), queue.guide = &guide;
     for (; used < LW_NEWTON_GROUPS && queue.next < n; used++) {
         lw_newton_begin(problem, of, &groups[used], &queue);
     }

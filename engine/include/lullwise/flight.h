@@ -135,6 +135,10 @@ void lw_ask_hold_rudder(lw_ask *ask);
 #define LW_RESIDUAL 1e-9
 void lw_balance(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, size_t n);
 
+// The same where all begin close to one another and give the same numbers: quicker, and within
+// LW_RESIDUAL the same answers.
+void lw_balance_akin(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, size_t n);
+
 // The same for one, sought on the hull at speeds between two [m/s]; where a speed is given, at the
 // first of them that has a balance. What flies is an answer too. Its outcome is LW_NO_BALANCE when
 // there is none.
