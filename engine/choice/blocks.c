@@ -96,6 +96,28 @@ static lw_ride_plan plan_anew(const lw_outlook *outlook, const lw_motion *motion
     return plan;
 }
 
+// One wind of a block.
+typedef struct heat {
+    size_t block, k;
+    size_t draw;     // of the block
+    size_t stretch;  // of gusts: the first is everybody's, each draw has one more of its own
+} heat;
+
+// The plan of a draw; in the mean wind it is kept for the rides that it may have to ride more.
+static lw_ride_plan plan_drawn(lw_outlook *outlook, const lw_motion *motion, const lw_draw *draw,
+                               const heat *h, berth b)
+{
+    lw_block *block = &outlook->blocks[h->block];
+    bool *has = &block->has_plan[h->draw][b.pin][b.course];
+    lw_ride_plan *kept = &block->plans[h->draw][b.pin][b.course];
+    if (b.k == LW_RIDE_MEAN && *has) return *kept;
+    const lw_setup setup = lw_craft_setup(motion->craft, &draw->boat, b.pin);
+    lw_ride_plan plan = plan_anew(outlook, motion, &setup, b);
+    lw_judged_put_pilot(&draw->judged, &plan.pilot);
+    if (b.k == LW_RIDE_MEAN) *kept = plan, *has = true;
+    return plan;
+}
+
 // Rides side by side in one wind, and whose they are.
 typedef struct crowd {
     lw_motion motion;
@@ -133,12 +155,6 @@ static void enter(crowd *c, const lw_ride_plan *plan, double direction, lw_ride_
     c->of[c->count++] = of;
 }
 
-// One wind of a block.
-typedef struct heat {
-    size_t block, k;
-    size_t stretch;  // of gusts: the first is everybody's, each draw has one more of its own
-} heat;
-
 static uint64_t seed_of(const lw_outlook *outlook, const heat *h)
 {
     return outlook->effort.first_seed + 64 * (LW_RIDE_WINDS * h->block + h->k) + h->stretch;
@@ -164,13 +180,11 @@ static void ride_drawn(lw_outlook *outlook, const heat *h, const lw_draw *draw, 
 {
     lw_weather_put(&outlook->weather, lw_outlook_wind(outlook, h->k), &c->motion);
     for (size_t pin = 0; pin < outlook->pin_count; pin++) {
-        const lw_setup setup = lw_craft_setup(c->motion.craft, &draw->boat, pin);
         if (h->stretch > 0 && !outlook->rides_more[pin]) continue;
         for (size_t course = 0; course < outlook->course_count; course++) {
             const berth b = {h->k, pin, course};
             if (!plan_as_is(outlook, b)) continue;
-            lw_ride_plan plan = plan_anew(outlook, &c->motion, &setup, b);
-            lw_judged_put_pilot(&draw->judged, &plan.pilot);
+            lw_ride_plan plan = plan_drawn(outlook, &c->motion, draw, h, b);
             plan.seed = seed_of(outlook, h);
             enter(c, &plan, outlook->courses[course].direction, &to[h->k][pin][course]);
         }
@@ -222,7 +236,7 @@ static void ride_draw(lw_outlook *outlook, size_t block, size_t of_block, bool a
     begin_crowd(craft_of(outlook, number, &draw), again ? effort->more : effort->drawn, c);
     lw_judged_put_parameters(&draw.judged, &c->motion.parameters);
     for (size_t k = 0; k < LW_RIDE_WINDS; k++) {
-        const heat h = {block, k, again ? 1 + of_block : 0};
+        const heat h = {block, k, of_block, again ? 1 + of_block : 0};
         if (again ? k == LW_RIDE_MEAN : draws_ride_in(outlook, block, k, number))
             ride_drawn(outlook, &h, &draw, c, outlook->blocks[block].drawn[of_block]);
     }

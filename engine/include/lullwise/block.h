@@ -9,6 +9,7 @@
 
 #include "lullwise/boat.h"
 #include "lullwise/chance.h"
+#include "lullwise/ride.h"
 #include "lullwise/swims.h"
 
 #define LW_COURSES_MOST 4
@@ -27,6 +28,9 @@ typedef lw_ride_sum lw_ride_sums[LW_RIDE_WINDS][LW_PINS_MOST][LW_COURSES_MOST];
 typedef struct lw_block {
     lw_ride_sums as_is;                  // boat, sailor and judged numbers as given
     lw_ride_sums drawn[LW_BLOCK_DRAWS];  // drawn within their errors (draw.h)
+    // How each draw is sailed in the mean wind, where it is known: for those that ride more.
+    lw_ride_plan plans[LW_BLOCK_DRAWS][LW_PINS_MOST][LW_COURSES_MOST];
+    bool has_plan[LW_BLOCK_DRAWS][LW_PINS_MOST][LW_COURSES_MOST];
 } lw_block;
 
 // How much is ridden. All pins and courses of a block and a wind have the same gusts and waves;
