@@ -79,7 +79,8 @@ static bool are_done(const lw_outlook *outlook, size_t steps)
     return done == steps;
 }
 
-// Neighbours that are not told apart ride more, once.
+// Pins that are not told apart from the first ride more, once: those next in rank, each as long as
+// it is not told apart from the one before it.
 static void decide(lw_outlook *outlook)
 {
     if (outlook->is_decided) return;
@@ -87,8 +88,7 @@ static void decide(lw_outlook *outlook)
     if (outlook->effort.more == 0 || outlook->aim >= LW_AIM_COUNT) return;
     lw_blocks_sum(outlook);
     const lw_choice choice = lw_choice_of(outlook, outlook->aim, 0.0);
-    for (size_t i = 1; i < choice.count; i++) {
-        if (!choice.places[i].is_close) continue;
+    for (size_t i = 1; i < choice.count && choice.places[i].is_close; i++) {
         outlook->rides_more[choice.places[i].pin] = true;
         outlook->rides_more[choice.places[i - 1].pin] = true;
     }
