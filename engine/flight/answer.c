@@ -93,7 +93,7 @@ static void answer_some(const lw_craft *craft, const lw_ask *asks, const lw_solu
 {
     balanced b;
     b.craft = craft;
-    for (int i = 0; i < LW_WIDTH; i++) {
+    LW_EACH_LANE (i) {
         const size_t k = (size_t)i < n ? (size_t)i : n - 1;
         lw_pose_put(&b.pose, i, &asks[k]);
         lw_pose_settle(&b.pose, i, &asks[k], &solutions[k]);

@@ -57,7 +57,7 @@ LW_INLINE void residual_of(const lw_craft *craft, const lw_pose *pose, lw_lanes 
     for (int i = 0; i < N; i++) r[i] = loads.residual[i];
 }
 
-LW_INLINE void evaluate(const void *of, const lw_iterate *at, const lw_lanes x[N], lw_lanes r[N])
+LW_PART void evaluate(const void *of, const lw_iterate *at, const lw_lanes x[N], lw_lanes r[N])
 {
     lw_pose pose;
     put_unknowns((const given *)at->given, x, &pose);
@@ -68,9 +68,9 @@ LW_INLINE void put_bounds(lw_iterate *at, int lane, const lw_ask *ask)
 {
     for (int k = 0; k < N; k++) {
         const int second = k == 0 ? ask->gives_speed : k == 3 ? ask->gives_pitch : 0;
-        at->bound[k][lane] = bound[second][k];
-        at->low[k][lane] = low[second][k];
-        at->high[k][lane] = high[second][k];
+        LW_LANE(at->bound[k], lane) = bound[second][k];
+        LW_LANE(at->low[k], lane) = low[second][k];
+        LW_LANE(at->high[k], lane) = high[second][k];
     }
 }
 
@@ -79,14 +79,14 @@ LW_INLINE void enter(const void *of, size_t which, int lane, lw_iterate *at)
     const lw_ask *ask = &((const balances *)of)->asks[which];
     given *to = (given *)at->given;
     lw_pose_put(&to->pose, lane, ask);
-    to->speed[lane] = ask->gives_speed;
-    to->pitch[lane] = ask->gives_pitch;
-    at->x[0][lane] = ask->gives_speed ? 0.0 : ask->start.speed;
-    at->x[1][lane] = ask->start.leeway;
-    at->x[2][lane] = ask->start.ride_height;
-    at->x[3][lane] = ask->gives_pitch ? ask->start.rudder : ask->start.pitch;
-    at->x[4][lane] = ask->start.helm;
-    at->x[5][lane] = ask->start.effort;
+    LW_LANE(to->speed, lane) = ask->gives_speed;
+    LW_LANE(to->pitch, lane) = ask->gives_pitch;
+    LW_LANE(at->x[0], lane) = ask->gives_speed ? 0.0 : ask->start.speed;
+    LW_LANE(at->x[1], lane) = ask->start.leeway;
+    LW_LANE(at->x[2], lane) = ask->start.ride_height;
+    LW_LANE(at->x[3], lane) = ask->gives_pitch ? ask->start.rudder : ask->start.pitch;
+    LW_LANE(at->x[4], lane) = ask->start.helm;
+    LW_LANE(at->x[5], lane) = ask->start.effort;
     put_bounds(at, lane, ask);
 }
 

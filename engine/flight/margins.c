@@ -47,7 +47,7 @@ static void stays_of(const lw_strut_craft *strut, const lw_lanes *depth, const l
                      lw_lanes *stays)
 {
     lw_lanes aspect, number;
-    for (int i = 0; i < LW_WIDTH; i++) {
+    LW_EACH_LANE (i) {
         const double h = fmin(fmax((*depth)[i], 0.02), strut->length);
         aspect[i] = h / strut->chord;
         number[i] = lw_ventilation_number(h, (*speed)[i]);
@@ -61,7 +61,7 @@ static void air_of(const lw_craft *craft, const lw_pose *p, const lw_loads *l,
     lw_lanes at_main, at_rudder;
     stays_of(&craft->main_strut, &l->inflow.main.depth, &p->speed, &at_main);
     stays_of(&craft->rudder_strut, &l->inflow.rudder.depth, &p->speed, &at_rudder);
-    for (int i = 0; i < LW_WIDTH; i++) {
+    LW_EACH_LANE (i) {
         const lw_strut_air main = {fabs(l->main_strut.angle[i]), lw_ventilation_at(at_main[i])};
         const lw_strut_air rudder = {fabs(l->rudder_strut.angle[i]),
                                      lw_ventilation_at(at_rudder[i])};

@@ -19,7 +19,7 @@ LW_INLINE lw_polar_place lw_polar_place_of(lw_lanes u, int knots)
 {
     lw_polar_place place;
     const lw_lanes x = lw_lanes_clamp(u, lw_all(0.0), lw_all(knots - 1.0));
-    for (int i = 0; i < LW_WIDTH; i++) {
+    LW_EACH_LANE (i) {
         const int k = (int)x[i];
         place.below[i] = k < knots - 2 ? k : knots - 2;
         place.part[i] = x[i] - place.below[i];
@@ -44,7 +44,7 @@ LW_INLINE lw_lanes lw_polar_cubic(lw_lanes t, lw_lanes f_0, lw_lanes f_1, lw_lan
 LW_INLINE lw_lanes lw_polar_in_line(const lw_polar_pair *row, const lw_polar_place *lift)
 {
     lw_fours f;
-    for (int i = 0; i < LW_WIDTH; i++) f.from[i] = &row[lift->below[i]].value;
+    LW_EACH_LANE (i) f.from[i] = &row[lift->below[i]].value;
     lw_gather(&f);
     return lw_polar_cubic(lift->part, f.part[0], f.part[2], f.part[1], f.part[3]);
 }
@@ -56,7 +56,7 @@ LW_INLINE lw_lanes lw_polar_over(const lw_polar_knot (*table)[LW_POLAR_LIFTS],
     lw_lanes value[2], by_flap[2];
     for (int over = 0; over < 2; over++) {
         lw_fours f, g;
-        for (int i = 0; i < LW_WIDTH; i++) {
+        LW_EACH_LANE (i) {
             const lw_polar_knot *knot = &table[flap->below[i] + over][lift->below[i]];
             f.from[i] = &knot[0].value;
             g.from[i] = &knot[1].value;
@@ -111,7 +111,7 @@ LW_INLINE lw_polar_flap lw_polar_flap_at(const lw_polar *polar, lw_lanes flap)
     at.place =
         lw_polar_place_of((flap - polar->flap_first) * (1.0 / polar->flap_step), LW_POLAR_FLAPS);
     lw_fours f_0, f_1, m_0, m_1;
-    for (int i = 0; i < LW_WIDTH; i++) {
+    LW_EACH_LANE (i) {
         const lw_polar_flap_knot *knot = &polar->bent[at.place.below[i]];
         f_0.from[i] = &knot[0].value.worth, f_1.from[i] = &knot[1].value.worth;
         m_0.from[i] = &knot[0].slope.worth, m_1.from[i] = &knot[1].slope.worth;

@@ -186,7 +186,7 @@ lw_wing_point lw_wing_wash(const lw_wing_lattice *lattice, const lw_wing_load *l
     between b;
     lw_vector v;
     if (is_dry(lattice)) return (lw_wing_point){0};
-    for (int i = 0; i < LW_WIDTH; i++) put_between(lattice, at, i, &b);
+    LW_EACH_LANE (i) put_between(lattice, at, i, &b);
     wash_at(lattice, load, &b, &v);
     return (lw_wing_point){v.x[0], v.y[0], v.z[0]};
 }
@@ -204,7 +204,7 @@ double lw_wing_wash_over(const lw_wing_lattice *lattice, const lw_wing_load *loa
         between b;
         lw_vector wash;
         double chord[LW_WIDTH];
-        for (int i = 0; i < LW_WIDTH; i++) {
+        LW_EACH_LANE (i) {
             const double part = (first + i + 0.5) / WASH_PLACES;
             const double y = wet.from + (wet.to - wet.from) * part;
             const lw_wing_station s = lw_wing_at(other, y);
@@ -213,7 +213,7 @@ double lw_wing_wash_over(const lw_wing_lattice *lattice, const lw_wing_load *loa
             chord[i] = s.chord;
         }
         wash_at(lattice, load, &b, &wash);
-        for (int i = 0; i < LW_WIDTH; i++) sum += chord[i] * wash.z[i], weights += chord[i];
+        LW_EACH_LANE (i) sum += chord[i] * wash.z[i], weights += chord[i];
     }
     return sum / weights;
 }

@@ -121,7 +121,7 @@ LW_INLINE lw_hull_load lw_hull_force(const lw_hull_craft *hull, double density, 
         .fast = lw_bspline_interval_of(LW_HULL_SPEEDS, speed)};
 
     lw_lanes wetted, across, centre, wave;
-    for (int i = 0; i < LW_WIDTH; i++) {
+    LW_EACH_LANE (i) {
         const lw_four form = lw_hull_read_form(hull, &at, i);
         wetted[i] = form[LW_HULL_WETTED], across[i] = form[LW_HULL_ACROSS];
         centre[i] = form[LW_HULL_CENTRE];

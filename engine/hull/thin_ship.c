@@ -152,7 +152,7 @@ LW_INLINE double wave_area(const lw_hull_cut *cut, double speed, grain by)
     double sum = 0.0;
     for (int first = 0; first <= steps; first += LW_WIDTH) {
         lw_lanes u;
-        for (int k = 0; k < LW_WIDTH; k++) u[k] = u_most * (first + k) / steps;
+        LW_EACH_LANE (k) u[k] = u_most * (first + k) / steps;
         const lw_lanes e = lw_lanes_exp(u), c = 0.5 * (e + 1.0 / e);
         const lw_lanes square = wave_square(cut, n * c, n * c * c, hollow, by.stride);
         const lw_lanes term = n * n * c * c * c * c * square;

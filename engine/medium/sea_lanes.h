@@ -12,9 +12,6 @@
 #include "lullwise/weather.h"
 #include "solve/rough.h"
 
-// The chains' sums wait for each other less when the compiler sees all of them at once.
-#define LW_UNROLLED _Pragma("GCC unroll 4")
-
 typedef struct lw_sea_chain_lanes {
     lw_lanes wavenumber, x, y;
     lw_lanes turns_x, turns_y;  // k / (2 pi) along x and y [1/m]

@@ -31,7 +31,7 @@ LW_INLINE lw_bspline_interval lw_bspline_interval_of(int n, lw_lanes u)
     lw_bspline_interval in;
     lw_lanes t;
     const lw_lanes held = lw_lanes_clamp(u, lw_all(0.0), lw_all(n - 1.0));
-    for (int i = 0; i < LW_WIDTH; i++) {
+    LW_EACH_LANE (i) {
         const int k = (int)held[i];
         in.first[i] = k < n - 2 ? k : n - 2;
         t[i] = held[i] - in.first[i];

@@ -21,7 +21,7 @@ LW_INLINE lw_interval lw_interval_of(double first, double step, lw_lanes x)
     const lw_lanes last = lw_all(LW_CURVE_KNOTS - 1.0);
     const lw_lanes u = lw_lanes_clamp((x - first) * (1.0 / step), lw_all(0.0), last);
     lw_interval in;
-    for (int i = 0; i < LW_WIDTH; i++) {
+    LW_EACH_LANE (i) {
         const int k = (int)u[i];
         in.below[i] = k < LW_CURVE_KNOTS - 2 ? k : LW_CURVE_KNOTS - 2;
         in.part[i] = u[i] - in.below[i];
@@ -33,7 +33,7 @@ LW_INLINE lw_interval lw_interval_of(double first, double step, lw_lanes x)
 LW_INLINE lw_lanes lw_curve_read(const lw_curve *curve, lw_interval in)
 {
     lw_lanes f_0, f_1, m_0, m_1;
-    for (int i = 0; i < LW_WIDTH; i++) {
+    LW_EACH_LANE (i) {
         const int k = in.below[i];
         f_0[i] = curve->value[k], f_1[i] = curve->value[k + 1];
         m_0[i] = curve->slope[k], m_1[i] = curve->slope[k + 1];

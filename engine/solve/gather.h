@@ -29,7 +29,7 @@ LW_INLINE void lw_gather(lw_fours *fours)
     fours->part[3] = __builtin_shufflevector(ab_1, cd_1, 2, 3, 6, 7);
 #else
     for (int k = 0; k < 4; k++) {
-        for (int i = 0; i < LW_WIDTH; i++) fours->part[k][i] = fours->from[i][k];
+        LW_EACH_LANE (i) fours->part[k][i] = fours->from[i][k];
     }
 #endif
 }

@@ -18,6 +18,23 @@ typedef int64_t lw_mask __attribute__((vector_size(8 * LW_WIDTH)));  // -1 true,
 
 #define LW_INLINE static inline __attribute__((always_inline))
 
+// Before a short loop: written out turn by turn. Left to itself clang keeps loops for WebAssembly
+// that pass lanes through memory at every turn.
+#ifdef __clang__
+#define LW_UNROLLED _Pragma("clang loop unroll(full)")
+#else
+#define LW_UNROLLED _Pragma("GCC unroll 8")
+#endif
+#define LW_EACH_LANE(i) LW_UNROLLED for (int i = 0; i < LW_WIDTH; i++)
+
+// A part of the work, called in WebAssembly, whose compilers keep little of a long function in
+// registers; elsewhere inlined, and so compiled for the machine that its caller is (LW_CLONES).
+#ifdef __wasm__
+#define LW_PART static inline __attribute__((noinline))
+#else
+#define LW_PART LW_INLINE
+#endif
+
 // Compiled for several machines, the best chosen at the start. No lanes by value into such a call.
 #if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) && \
     !defined(__SANITIZE_ADDRESS__)
@@ -25,6 +42,11 @@ typedef int64_t lw_mask __attribute__((vector_size(8 * LW_WIDTH)));  // -1 true,
 #else
 #define LW_CLONES
 #endif
+
+// One lane of what lies in memory, to read or to set; by v[i] clang passes all lanes through the
+// stack when i is not known while it compiles.
+#define LW_LANE(v, i)      (((double *)&(v))[i])
+#define LW_MASK_LANE(m, i) (((int64_t *)&(m))[i])
 
 LW_INLINE lw_lanes lw_all(double x) { return x - (lw_lanes){0}; }  // keeps the sign of -0
 
@@ -46,14 +68,14 @@ LW_INLINE lw_lanes lw_lanes_abs(lw_lanes x) { return (lw_lanes)((lw_mask)x & INT
 LW_INLINE lw_lanes lw_lanes_sqrt(lw_lanes x)
 {
     lw_lanes root;
-    for (int i = 0; i < LW_WIDTH; i++) root[i] = __builtin_sqrt(x[i]);
+    LW_EACH_LANE (i) root[i] = __builtin_sqrt(x[i]);
     return root;
 }
 
 LW_INLINE int lw_any(lw_mask mask)
 {
     int64_t any = 0;
-    for (int i = 0; i < LW_WIDTH; i++) any |= mask[i];
+    LW_EACH_LANE (i) any |= mask[i];
     return any != 0;
 }
 

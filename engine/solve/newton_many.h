@@ -91,7 +91,8 @@ LW_INLINE lw_lanes lw_greatest_size(const lw_lanes r[LW_UNKNOWNS])
 LW_INLINE void lw_given_copy(const lw_newton_problem *problem, lw_iterate *to, int lane,
                              const lw_iterate *from, int from_lane)
 {
-    for (size_t k = 0; k < problem->given; k++) to->given[k][lane] = from->given[k][from_lane];
+    for (size_t k = 0; k < problem->given; k++)
+        LW_LANE(to->given[k], lane) = LW_LANE(from->given[k], from_lane);
 }
 
 // --- the Jacobian
@@ -109,16 +110,16 @@ LW_INLINE void lw_newton_jacobian(const lw_newton_problem *problem, const void *
         for (int p = 0; p < packed; p++) {
             const int i = (k + p) % count, j = (k + p) / count;
             if (count < LW_WIDTH) lw_given_copy(problem, &pack, p, here, i);
-            for (int n = 0; n < LW_UNKNOWNS; n++) pack.x[n][p] = here->x[n][i];
-            pack.x[j][p] += d[j][i];
+            for (int n = 0; n < LW_UNKNOWNS; n++) LW_LANE(pack.x[n], p) = LW_LANE(here->x[n], i);
+            LW_LANE(pack.x[j], p) += LW_LANE(d[j], i);
         }
         problem->evaluate(of, &pack, pack.x, r);
         for (int p = 0; p < packed; p++) {
             const int i = (k + p) % count, j = (k + p) / count;
-            const double per = 1.0 / (pack.x[j][p] - here->x[j][i]);
+            const double per = 1.0 / (LW_LANE(pack.x[j], p) - LW_LANE(here->x[j], i));
             for (int e = 0; e < LW_UNKNOWNS; e++) {
-                jacobian->at[problem->equation_place[e]][problem->unknown_place[j]][i] =
-                    (r[e][p] - here->residual[e][i]) * per;
+                lw_lanes *to = &jacobian->at[problem->equation_place[e]][problem->unknown_place[j]];
+                LW_LANE(*to, i) = (LW_LANE(r[e], p) - LW_LANE(here->residual[e], i)) * per;
             }
         }
     }
@@ -128,14 +129,14 @@ LW_INLINE void lw_newton_jacobian(const lw_newton_problem *problem, const void *
 LW_INLINE void lw_newton_gather(const lw_newton_problem *problem, const lw_newton_lane *lanes,
                                 int count, lw_iterate *here)
 {
-    for (int p = 0; p < LW_WIDTH; p++) {
+    LW_EACH_LANE (p) {
         const lw_newton_lane *from = &lanes[p < count ? p : 0];
         const lw_iterate *at = &from->group->at;
         lw_given_copy(problem, here, p, at, from->lane);
         for (int i = 0; i < LW_UNKNOWNS; i++) {
-            here->x[i][p] = at->x[i][from->lane];
-            here->residual[i][p] = at->residual[i][from->lane];
-            here->bound[i][p] = at->bound[i][from->lane];
+            LW_LANE(here->x[i], p) = LW_LANE(at->x[i], from->lane);
+            LW_LANE(here->residual[i], p) = LW_LANE(at->residual[i], from->lane);
+            LW_LANE(here->bound[i], p) = LW_LANE(at->bound[i], from->lane);
         }
     }
 }
@@ -157,11 +158,12 @@ LW_INLINE void lw_newton_difference(const lw_newton_problem *problem, const void
         const int to = lanes[p].lane;
         for (int i = 0; i < LW_UNKNOWNS; i++) {
             for (int j = 0; j < LW_UNKNOWNS; j++) {
-                s->inverse.at[i][j][to] =
-                    fresh.at[problem->unknown_place[i]][problem->equation_place[j]][p];
+                const lw_lanes *from =
+                    &fresh.at[problem->unknown_place[i]][problem->equation_place[j]];
+                LW_LANE(s->inverse.at[i][j], to) = LW_LANE(*from, p);
             }
         }
-        s->age[to] = 0.0;
+        LW_LANE(s->age, to) = 0.0;
     }
 }
 
@@ -172,8 +174,9 @@ LW_INLINE void lw_newton_difference_all(const lw_newton_problem *problem, const 
     int count = 0;
     for (int g = 0; g < used; g++) {
         lw_newton *s = &groups[g];
-        for (int i = 0; i < LW_WIDTH; i++) {
-            if (s->active[i] & s->stale[i]) lanes[count++] = (lw_newton_lane){s, i};
+        LW_EACH_LANE (i) {
+            if (LW_MASK_LANE(s->active, i) & LW_MASK_LANE(s->stale, i))
+                lanes[count++] = (lw_newton_lane){s, i};
         }
     }
     for (int k = 0; k < count; k += LW_WIDTH) {
@@ -261,24 +264,25 @@ LW_INLINE void lw_newton_enter(const lw_newton_problem *problem, const void *of,
 {
     problem->enter(of, which, lane, &s->at);
     s->which[lane] = which;
-    s->entering[lane] = s->active[lane] = -1;
-    s->stale[lane] = s->eased[lane] = 0;
-    s->damping[lane] = 1.0;
-    s->iterations[lane] = 0.0;
-    s->guided[lane] = guide ? -1 : 0;
-    s->age[lane] = guide ? LW_NEWTON_GUIDED : 0.0;
+    LW_MASK_LANE(s->entering, lane) = LW_MASK_LANE(s->active, lane) = -1;
+    LW_MASK_LANE(s->stale, lane) = LW_MASK_LANE(s->eased, lane) = 0;
+    LW_LANE(s->damping, lane) = 1.0;
+    LW_LANE(s->iterations, lane) = 0.0;
+    LW_MASK_LANE(s->guided, lane) = guide ? -1 : 0;
+    LW_LANE(s->age, lane) = guide ? LW_NEWTON_GUIDED : 0.0;
     for (int i = 0; guide && i < LW_UNKNOWNS; i++) {
-        for (int j = 0; j < LW_UNKNOWNS; j++) s->inverse.at[i][j][lane] = guide->inverse.at[i][j][0];
+        for (int j = 0; j < LW_UNKNOWNS; j++)
+            LW_LANE(s->inverse.at[i][j], lane) = guide->inverse.at[i][j][0];
     }
-    s->merit[lane] = s->halved[lane] = s->idle[lane] = 0.0;
+    LW_LANE(s->merit, lane) = LW_LANE(s->halved, lane) = LW_LANE(s->idle, lane) = 0.0;
 }
 
 LW_INLINE void lw_newton_leave(const lw_newton *s, int lane, lw_solution *solution)
 {
     const lw_lanes size = lw_greatest_size(s->at.residual);
-    for (int k = 0; k < LW_UNKNOWNS; k++) solution->x[k] = s->at.x[k][lane];
-    solution->residual = s->eased[lane] ? 1.0 : size[lane];
-    solution->iterations = s->iterations[lane];
+    for (int k = 0; k < LW_UNKNOWNS; k++) solution->x[k] = LW_LANE(s->at.x[k], lane);
+    solution->residual = LW_MASK_LANE(s->eased, lane) ? 1.0 : LW_LANE(size, lane);
+    solution->iterations = LW_LANE(s->iterations, lane);
 }
 
 // Replaces the lanes that are done by systems that wait.
@@ -291,11 +295,12 @@ LW_INLINE void lw_newton_exchange(const lw_newton_problem *problem, const void *
         s->active & ((s->iterations >= problem->most_iterations) | (s->idle >= problem->most_idle) |
                      (s->damping < problem->least_damping));
     if (!lw_any(done | over)) return;
-    for (int i = 0; i < LW_WIDTH; i++) {
-        if (!(done[i] | over[i])) continue;
+    LW_EACH_LANE (i) {
+        if (!(LW_MASK_LANE(done, i) | LW_MASK_LANE(over, i))) continue;
         lw_newton_leave(s, i, &queue->solutions[s->which[i]]);
-        s->active[i] = 0;
-        if (queue->next < queue->count) lw_newton_enter(problem, of, queue->next++, queue->guide, i, s);
+        LW_MASK_LANE(s->active, i) = 0;
+        if (queue->next < queue->count)
+            lw_newton_enter(problem, of, queue->next++, queue->guide, i, s);
     }
 }
 
@@ -304,10 +309,10 @@ LW_INLINE void lw_newton_begin(const lw_newton_problem *problem, const void *of,
                                lw_newton_queue *queue)
 {
     *s = (lw_newton){.damping = {0}};
-    for (int i = 0; i < LW_WIDTH; i++) {
+    LW_EACH_LANE (i) {
         const bool waits = queue->next < queue->count;
         lw_newton_enter(problem, of, waits ? queue->next++ : 0, queue->guide, i, s);
-        if (!waits) s->active[i] = s->entering[i] = 0;
+        if (!waits) LW_MASK_LANE(s->active, i) = LW_MASK_LANE(s->entering, i) = 0;
     }
 }
 

@@ -73,7 +73,7 @@ static void add_load(const plate *p, bool by_flap, double end, double sum[2])
 {
     for (int first = 0; first < STEPS; first += LW_WIDTH) {
         lw_lanes r, s, c, sine, cosine;
-        for (int i = 0; i < LW_WIDTH; i++) r[i] = (first + i + 0.5) / STEPS;
+        LW_EACH_LANE (i) r[i] = (first + i + 0.5) / STEPS;
         const lw_lanes theta = p->hinge + (end - p->hinge) * r * r;
         const lw_lanes width = fabs(end - p->hinge) * 2.0 * r / (double)STEPS;
         lw_lanes_sincos(0.5 * theta, &s, &c);
@@ -87,7 +87,7 @@ static void add_load(const plate *p, bool by_flap, double end, double sum[2])
         const lw_lanes t = 0.5 * (p->b + 1.0) - 0.5 * (p->b - 1.0) * cosine;
         const lw_lanes lift = u * (t - 1.0) / t * 0.5 * (p->b - 1.0) * sine * width;
         const lw_lanes moment = lift * (t - 1.0 - lw_lanes_log(t)) / p->x;
-        for (int i = 0; i < LW_WIDTH; i++) sum[0] += lift[i], sum[1] += moment[i];
+        LW_EACH_LANE (i) sum[0] += lift[i], sum[1] += moment[i];
     }
 }
 

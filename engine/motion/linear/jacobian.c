@@ -35,7 +35,7 @@ static view view_of(const lw_motion *motion, const lw_ride_plan *plan)
     view v;
     memset(&v, 0, sizeof v);
     v.motion = motion;
-    for (int i = 0; i < LW_WIDTH; i++) lw_ride_lanes_put(&v.ride, i, plan);
+    LW_EACH_LANE (i) lw_ride_lanes_put(&v.ride, i, plan);
     v.wind = lw_all(plan->wind);
     return v;
 }
@@ -44,7 +44,7 @@ void lw_motion_rates(const lw_motion *motion, const lw_ride_plan *plan, const lw
                      lw_ride_state *rates)
 {
     view v = view_of(motion, plan);
-    for (int i = 0; i < LW_WIDTH; i++) lw_state_put(&v.state, i, state);
+    LW_EACH_LANE (i) lw_state_put(&v.state, i, state);
     look(&v);
     *rates = lw_state_lane(&v.rates, 0);
 }

@@ -250,7 +250,7 @@ void lw_rides_advance(const lw_motion *motion, lw_ride *rides, size_t n, size_t 
     for (size_t first = 0; first < n; first += LW_WIDTH) {
         g.count = n - first < LW_WIDTH ? (int)(n - first) : LW_WIDTH;
         g.rides = rides + first;
-        for (int i = 0; i < LW_WIDTH; i++) copy_in(&g.fleet, i, &g.rides[i < g.count ? i : 0]);
+        LW_EACH_LANE (i) copy_in(&g.fleet, i, &g.rides[i < g.count ? i : 0]);
         advance(&g, steps);
         for (int i = 0; i < g.count; i++) copy_out(&g.fleet, i, &g.rides[i]);
     }
@@ -277,7 +277,7 @@ lw_trace lw_ride_trace(const lw_motion *motion, const lw_ride *ride)
 {
     group g;
     g.motion = motion;
-    for (int i = 0; i < LW_WIDTH; i++) copy_in(&g.fleet, i, ride);
+    LW_EACH_LANE (i) copy_in(&g.fleet, i, ride);
     look(&g);
     return lw_trace_lane(motion, &g.fleet, &g.around, &g.loads, 0);
 }
