@@ -39,7 +39,7 @@ typedef struct lw_effort {
     double seconds;       // [s] each ride
     double drawn;         // [s] each ride of a draw, in the day's own wind and some others
     bool rides_all;       // each block in every wind; else all in the day's own, half in each other
-    double more;          // [s] more of each draw in the day's wind, of pins not told apart
+    double more;          // [s] more of each draw in the day's wind, of pins tied with the first
     uint64_t first_seed;  // rides have seeds from this on
     unsigned first_draw;  // and draws numbers: from a multiple of LW_DRAWS on, others each time
 } lw_effort;

@@ -66,8 +66,9 @@ void lw_outlook_prepare(lw_outlook *outlook, const lw_boat *boat, const lw_secti
 //         lw_outlook_step(outlook, k)             each k from done up to n, in any order
 //     lw_outlook_end(outlook)
 //
-// First come the pins on their courses, then the blocks of rides, then more rides if neighbours are
-// not told apart. What a step works out can be given to another outlook that has begun the same.
+// First come the pins on their courses, then the blocks of rides, then more rides if pins are not
+// told apart from the first. What a step works out can be given to another outlook that has begun
+// the same.
 void lw_outlook_begin(lw_outlook *outlook, const lw_boat *boat, const lw_sections *sections,
                       const lw_person *person, const lw_day *day);
 size_t lw_outlook_steps(lw_outlook *outlook);
