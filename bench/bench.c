@@ -95,7 +95,7 @@ static void bench_balances(const lw_craft *craft)
     long looks = 0;
     for (int k = 0; k < REPEATS; k++) {
         const double start = seconds_now();
-        lw_solve(craft, asks, solutions, QUESTIONS);
+        lw_solve(craft, asks, false, solutions, QUESTIONS);
         const double middle = seconds_now();
         found_by_hybrd = 0, looks = 0;
         for (int i = 0; i < QUESTIONS; i++) found_by_hybrd += hybrd_finds(craft, &asks[i], &looks);

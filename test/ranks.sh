@@ -31,12 +31,17 @@ workers() {
 # Waits until so many points are kept.
 await() { for _ in $(seq 1500); do [ "$(lines "$1")" -gt "$2" ] && return; sleep 0.02; done; fail "$1: too slow"; }
 
-# Work enough that a rank is killed in the midst of it, however quick the machine.
-for draws in 12 36 108 324; do
-    began=$(date +%s%N)
-    "$lullwise" sweep "${ask[@]}" --draws $draws --threads 1 --force -o one.csv
-    [ $(($(date +%s%N) - began)) -lt 8000000000 ] || break
-done
+# What one thread tells, of draws enough that a rank is killed in the midst of them and missed before
+# the end, however quick the machine: sets draws.
+alone() {
+    local began
+    for draws in 12 36 108 324; do
+        began=$(date +%s%N)
+        "$lullwise" sweep "$@" --draws $draws --threads 1 --force -o one.csv >told
+        [ $(($(date +%s%N) - began)) -lt 8000000000 ] || break
+    done
+}
+alone "${ask[@]}"
 ask+=(--draws $draws)
 for count in 1 2; do
     timeout 120 "$mpirun" -n $count "$ranks" "${ask[@]}" -o $count.csv >said 2>&1 || fail "$count ranks: ended $?"
@@ -69,8 +74,9 @@ same resumed.csv "killed and resumed"
 
 # Hardware sought: the same is told, and the same was tried.
 seek=(--boat "$demo/heron.yaml" --day "$demo/breeze.yaml" --ask balance --course downwind --over wind.mean=14:18:2kn
-      --best main_foil.span=0.9:1.1:0.05m --draws 24)
-"$lullwise" sweep "${seek[@]}" --threads 1 -o one.csv --force >told
+      --best main_foil.span=0.9:1.1:0.05m)
+alone "${seek[@]}"
+seek+=(--draws $draws)
 for count in 1 2; do
     timeout 120 "$mpirun" -n $count "$ranks" "${seek[@]}" -o sought$count.csv >said 2>&1 || fail "sought by $count ranks: ended $?"
     same sought$count.csv "sought by $count ranks"

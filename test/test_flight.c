@@ -35,7 +35,7 @@ TEST_FUNCTION(nothing_is_left_over_at_a_balance)
     const lw_craft craft = preset_craft();
     random_stream stream = {1};
     for (int i = 0; i < FLIGHTS; i++) asks[i] = random_flight(&craft, &stream);
-    lw_solve(&craft, asks, solutions, FLIGHTS);
+    lw_solve(&craft, asks, false, solutions, FLIGHTS);
     int found = 0;
     for (int i = 0; i < FLIGHTS; i++) {
         if (!(solutions[i].residual < LW_RESIDUAL)) continue;
@@ -60,7 +60,7 @@ TEST_FUNCTION(power_from_the_air_is_power_into_the_water)
     for (int i = 0; i < 300; i++) {
         const lw_ask ask = random_flight(&craft, &stream);
         lw_solution solution;
-        lw_solve(&craft, &ask, &solution, 1);
+        lw_solve(&craft, &ask, false, &solution, 1);
         if (!(solution.residual < LW_RESIDUAL)) continue;
         lw_pose pose;
         lw_loads l;
@@ -380,6 +380,36 @@ TEST_FUNCTION(answer_does_not_depend_on_its_neighbours_or_their_order)
     }
 }
 
+// Where a trim looks about: each ends where it does alone, as far as the residual tells them apart;
+// and some that are far from the first, in other winds.
+TEST_FUNCTION(balances_that_begin_together_end_where_each_does_alone)
+{
+    enum { NEAR = 60 };
+    const lw_craft craft = preset_craft();
+    random_stream stream = {9};
+    lw_ask asks[NEAR];
+    lw_answer akin[NEAR];
+    lw_ask base = usual_ask(&craft);
+    const lw_answer flight = balance_one(&craft, &base);
+    lw_ask_follow(&craft, &base, &flight);
+    for (int i = 0; i < NEAR; i++) {
+        asks[i] = base;
+        asks[i].heel += random_between(&stream, -2.0, 2.0) * LW_DEG;
+        asks[i].place += random_between(&stream, -0.05, 0.05);
+        asks[i].heading += random_between(&stream, -3.0, 3.0) * LW_DEG;
+        if (i % 6 == 5) asks[i].wind *= random_between(&stream, 0.9, 1.3);
+    }
+    lw_balance_akin(&craft, asks, akin, NEAR);
+    for (int i = 0; i < NEAR; i++) {
+        const lw_answer alone = balance_one(&craft, &asks[i]);
+        CHECK(alone.outcome == akin[i].outcome && alone.outcome == LW_FLIES);
+        CHECK(akin[i].flight.residual < LW_RESIDUAL);
+        CHECK_NEAR(akin[i].flight.speed, alone.flight.speed, 1e-6);
+        CHECK_NEAR(akin[i].flight.ride_height, alone.flight.ride_height, 1e-6);
+        CHECK_NEAR(akin[i].flight.turns, alone.flight.turns, 1e-5);
+    }
+}
+
 static bool has_nan(const lw_answer *answer)
 {
     const double *flight = (const double *)&answer->flight;
@@ -440,6 +470,7 @@ int main(void)
         TEST(slopes_do_not_jump_from_wet_to_dry_but_where_the_hull_touches),
         TEST(derivatives_of_random_poses_do_not_depend_on_the_step),
         TEST(answer_does_not_depend_on_its_neighbours_or_their_order),
+        TEST(balances_that_begin_together_end_where_each_does_alone),
         TEST(number_that_is_none_gives_no_balance_and_harms_no_neighbour),
     };
     return RUN_TESTS(tests);

@@ -154,7 +154,7 @@ TEST_FUNCTION(textbook_systems_end_at_their_roots)
     int order[BOOK];
     lw_solution solutions[BOOK];
     for (int i = 0; i < BOOK; i++) order[i] = i;
-    lw_newton_many(&textbooks, order, solutions, BOOK);
+    lw_newton_many(&textbooks, order, false, solutions, BOOK);
     for (int i = 0; i < BOOK; i++) {
         print_message("%s: %g iterations\n", book[i].name, solutions[i].iterations);
         CHECK(solutions[i].residual < TOLERANCE);
@@ -170,11 +170,32 @@ TEST_FUNCTION(a_solution_does_not_depend_on_its_neighbours)
     static lw_solution together[MANY];
     random_stream stream = {81};
     for (int i = 0; i < MANY; i++) order[i] = (int)(random_bits(&stream) % BOOK);
-    lw_newton_many(&textbooks, order, together, MANY);
+    lw_newton_many(&textbooks, order, false, together, MANY);
     for (int i = 0; i < MANY; i++) {
         lw_solution alone;
-        lw_newton_many(&textbooks, &order[i], &alone, 1);
+        lw_newton_many(&textbooks, &order[i], false, &alone, 1);
         CHECK(memcmp(&alone, &together[i], sizeof alone) == 0);
+    }
+}
+
+// Akin, they begin with the Jacobian of the first, here another textbook's for most: all end at the
+// same roots, and each as it does with the first alone.
+TEST_FUNCTION(systems_that_take_the_first_ones_jacobian_end_at_the_same_roots)
+{
+    enum { MANY = 2 * LW_NEWTON_GROUPS * LW_WIDTH + 1 };
+    static int order[MANY];
+    static lw_solution akin[MANY];
+    random_stream stream = {82};
+    for (int i = 0; i < MANY; i++) order[i] = (int)(random_bits(&stream) % BOOK);
+    lw_newton_many(&textbooks, order, true, akin, MANY);
+    for (int i = 0; i < MANY; i++) {
+        const textbook *t = &book[order[i]];
+        const int pair[2] = {order[0], order[i]};
+        lw_solution alone[2];
+        lw_newton_many(&textbooks, pair, true, alone, 2);
+        CHECK(memcmp(&alone[1], &akin[i], sizeof alone[1]) == 0);
+        CHECK(akin[i].residual < TOLERANCE);
+        for (int k = 0; k < N; k++) CHECK_NEAR(akin[i].x[k], t->root[k], t->off);
     }
 }
 
@@ -232,7 +253,7 @@ TEST_FUNCTION(where_there_is_no_root_none_is_told)
 {
     const line l = {no_root, 3.0, -9.0, 9.0};
     lw_solution solution;
-    lw_newton_many(&lines, &l, &solution, 1);
+    lw_newton_many(&lines, &l, false, &solution, 1);
     CHECK(solution.residual >= 1.0);
     CHECK(solution.iterations <= ITERATIONS);
 }
@@ -241,7 +262,7 @@ TEST_FUNCTION(a_root_beyond_the_bounds_is_not_gone_to)
 {
     const line l[] = {{cube, 1.0, -9.0, 1.5}, {cube, 1.0, -9.0, 9.0}};
     lw_solution solutions[2];
-    lw_newton_many(&lines, l, solutions, 2);
+    lw_newton_many(&lines, l, false, solutions, 2);
     CHECK(solutions[0].x[0] <= 1.5 && solutions[0].residual > 1.0);
     CHECK_NEAR(solutions[1].x[0], 2.0, 1e-9);
 }
@@ -250,8 +271,8 @@ TEST_FUNCTION(an_easier_system_leads_to_the_root_and_is_none_itself)
 {
     const line l = {bent, 50.0, -1e3, 1e3};
     lw_solution eased, still;
-    lw_newton_many(&eased_lines, &l, &eased, 1);
-    lw_newton_many(&always_eased, &l, &still, 1);
+    lw_newton_many(&eased_lines, &l, false, &eased, 1);
+    lw_newton_many(&always_eased, &l, false, &still, 1);
     CHECK(eased.residual < TOLERANCE);
     CHECK_NEAR(eased.x[0], 0.0, 1e-9);
     CHECK(still.residual == 1.0);
@@ -262,6 +283,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(textbook_systems_end_at_their_roots),
         TEST(a_solution_does_not_depend_on_its_neighbours),
+        TEST(systems_that_take_the_first_ones_jacobian_end_at_the_same_roots),
         TEST(where_there_is_no_root_none_is_told),
         TEST(a_root_beyond_the_bounds_is_not_gone_to),
         TEST(an_easier_system_leads_to_the_root_and_is_none_itself),

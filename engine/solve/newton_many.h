@@ -40,6 +40,7 @@ typedef struct lw_newton {
     lw_lanes merit, damping, age, iterations;  // merit: sum of squares; age: of the Jacobian
     lw_lanes halved, idle;                     // merit when it was last halved, iterations since
     size_t which[LW_WIDTH];
+    const struct lw_newton *guide;  // the inverse Jacobian in its first lane is what all begin with
 } lw_newton;
 
 // What is to be solved. A constant, so that the functions are inlined; they should be LW_INLINE.
@@ -254,14 +255,15 @@ LW_INLINE void lw_newton_iterate(const lw_newton_problem *problem, const void *o
 typedef struct lw_newton_queue {
     lw_solution *solutions;
     size_t count, next;
-    const lw_newton *guide;  // whose first lane has the inverse Jacobian that they begin with; NULL
+    const lw_newton *guide;  // of those that come in; NULL: each has its own Jacobian
 } lw_newton_queue;
 
 #define LW_NEWTON_GUIDED 2.0  // age of a Jacobian that is another's: poor progress makes it anew
 
 LW_INLINE void lw_newton_enter(const lw_newton_problem *problem, const void *of, size_t which,
-                               const lw_newton *guide, int lane, lw_newton *s)
+                               int lane, lw_newton *s)
 {
+    const lw_newton *guide = s->guide;
     problem->enter(of, which, lane, &s->at);
     s->which[lane] = which;
     LW_MASK_LANE(s->entering, lane) = LW_MASK_LANE(s->active, lane) = -1;
@@ -299,8 +301,7 @@ LW_INLINE void lw_newton_exchange(const lw_newton_problem *problem, const void *
         if (!(LW_MASK_LANE(done, i) | LW_MASK_LANE(over, i))) continue;
         lw_newton_leave(s, i, &queue->solutions[s->which[i]]);
         LW_MASK_LANE(s->active, i) = 0;
-        if (queue->next < queue->count)
-            lw_newton_enter(problem, of, queue->next++, queue->guide, i, s);
+        if (queue->next < queue->count) lw_newton_enter(problem, of, queue->next++, i, s);
     }
 }
 
@@ -308,10 +309,10 @@ LW_INLINE void lw_newton_exchange(const lw_newton_problem *problem, const void *
 LW_INLINE void lw_newton_begin(const lw_newton_problem *problem, const void *of, lw_newton *s,
                                lw_newton_queue *queue)
 {
-    *s = (lw_newton){.damping = {0}};
+    *s = (lw_newton){.guide = queue->guide};
     LW_EACH_LANE (i) {
         const bool waits = queue->next < queue->count;
-        lw_newton_enter(problem, of, waits ? queue->next++ : 0, queue->guide, i, s);
+        lw_newton_enter(problem, of, waits ? queue->next++ : 0, i, s);
         if (!waits) LW_MASK_LANE(s->active, i) = LW_MASK_LANE(s->entering, i) = 0;
     }
 }
