@@ -27,14 +27,6 @@ typedef int64_t lw_mask __attribute__((vector_size(8 * LW_WIDTH)));  // -1 true,
 #endif
 #define LW_EACH_LANE(i) LW_UNROLLED for (int i = 0; i < LW_WIDTH; i++)
 
-// A part of the work, called in WebAssembly, whose compilers keep little of a long function in
-// registers; elsewhere inlined, and so compiled for the machine that its caller is (LW_CLONES).
-#ifdef __wasm__
-#define LW_PART static inline __attribute__((noinline))
-#else
-#define LW_PART LW_INLINE
-#endif
-
 // Compiled for several machines, the best chosen at the start. No lanes by value into such a call.
 #if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) && \
     !defined(__SANITIZE_ADDRESS__)
@@ -42,6 +34,11 @@ typedef int64_t lw_mask __attribute__((vector_size(8 * LW_WIDTH)));  // -1 true,
 #else
 #define LW_CLONES
 #endif
+
+// A long part of the work that is called where others are inlined: one copy of it stays in the
+// processor's nearest memory, and a browser's compiler keeps more of it in registers. Pass lanes by
+// their addresses.
+#define LW_PART LW_CLONES static __attribute__((noinline))
 
 // One lane of what lies in memory, to read or to set; by v[i] clang passes all lanes through the
 // stack when i is not known while it compiles.
