@@ -23,7 +23,7 @@ build gcc-O0 gcc "" -DCMAKE_BUILD_TYPE=Debug
 build gcc-native gcc "-march=native"
 build gcc-one gcc "" -DLW_WIDTH=1
 build clang clang-14 "" -DLW_WIDTH=8
-build wasm "" "-msimd128" -DCMAKE_TOOLCHAIN_FILE="$source/cmake/wasm.cmake"
+build wasm "" "-msimd128 -mnontrapping-fptoint" -DCMAKE_TOOLCHAIN_FILE="$source/cmake/wasm.cmake"
 
 "$release" >"$builds/release.txt"
 status=0
