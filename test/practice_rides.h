@@ -168,6 +168,7 @@ typedef struct airing {
 #define SWIM_IN     125
 #define AIR_LOOKS   (SWIM_IN + 1)
 #define AIR_SECONDS 300.0  // of each ride
+#define AIR_RIDES   160    // in which some 500 airs come: a share is known to 1 or 2 in 100
 
 // Whether the lower rack's edge, athwart the main foil, is in the water: heeled far she comes down
 // on that.
@@ -204,7 +205,7 @@ static airing airs_of(const going *g, lw_ride_what what)
     lw_motion motion;
     lw_ride_plan plan = plan_for(g, &motion);
     airing a = {0};
-    for (plan.seed = 1; plan.seed <= RIDES; plan.seed++) {
+    for (plan.seed = 1; plan.seed <= AIR_RIDES; plan.seed++) {
         lw_ride ride = {.events = NULL};
         lw_ride_begin(&ride, &motion, &plan);
         while (ride.tally.seconds < AIR_SECONDS) {
