@@ -4,7 +4,8 @@
 DEMO_COMMAND = build/release/lullwise pick --boat demo/heron.yaml --sailor demo/light.yaml --day demo/breeze.yaml
 FUZZ_SECONDS = 60
 SOAK_TIMES   = 50
-# Which of the long tests have their turn under the sanitizers (test/spread.sh).
+# Which of the long tests have their turn under the sanitizers (test/spread.sh), and which third of
+# random cases (test/random.h).
 LW_RUN := $(or $(LW_RUN),$(shell echo $$(($$(date +%s) % 6))))
 
 CONFIGURE = cmake -G Ninja --log-level=WARNING -S .
@@ -72,13 +73,13 @@ samples:
 test: page samples sanitize
 	@$(CONFIGURE) -B build/release -DLW_TESTS=ON
 	@cmake --build build/release
-	@ctest --test-dir build/release -j $$(nproc) --output-on-failure
+	@LW_RUN=$(LW_RUN) ctest --test-dir build/release -j $$(nproc) --output-on-failure
 	@LW_RUN=$(LW_RUN) node --test web/test/*.test.mjs
 
 sanitize: packages-test
 	@$(CONFIGURE) -B build/sanitize -DLW_TESTS=ON -DLW_SANITIZE=ON
 	@cmake --build build/sanitize
-	@echo 'Long tests take turns: LW_RUN=$(LW_RUN) repeats this run, LW_RUN=all has all.'
+	@echo 'Long tests and random cases take turns: LW_RUN=$(LW_RUN) repeats this run, LW_RUN=all has all.'
 	@LW_RUN=$(LW_RUN) ctest --test-dir build/sanitize -j $$(nproc) --output-on-failure
 
 bench: packages-bench page

@@ -40,6 +40,28 @@ static inline int soak_times(void)
     return times > 0 ? times : 1;
 }
 
+// Random cases take turns: of three runs each has its own third, LW_RUN in the environment says
+// which; `all`, or nothing, has all of them, and a soak.
+#define TURNS 3
+
+static inline int turn_of_run(void)  // -1: all
+{
+    const char *text = getenv("LW_RUN");
+    const bool is_one = text && text[0] >= '0' && text[0] <= '9' && soak_times() == 1;
+    return is_one ? atoi(text) % TURNS : -1;
+}
+
+static inline int cases_of_run(int cases)
+{
+    return turn_of_run() < 0 ? cases * soak_times() : (cases + TURNS - 1) / TURNS;
+}
+
+static inline random_stream stream_of_run(uint64_t seed)
+{
+    const int turn = turn_of_run();
+    return (random_stream){turn < 0 ? seed : seed + 1000003 * (uint64_t)turn};
+}
+
 typedef bool (*claim)(const double *x);
 
 // True when `holds` is true at the spans' ends and at `runs` random places between them.

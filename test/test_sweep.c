@@ -2,10 +2,10 @@
 // anything but a balance or a plain no.
 // SPDX-License-Identifier: MIT
 //
-// 100,000 questions, 10,000 under the sanitizers; `make soak` asks LW_SOAK times as many. What
-// takes long to prepare is drawn from a pool: foils and hull with their boat from one craft,
-// everything that hangs on neither from others; the ranges of a day from ranges that were worked
-// out.
+// 100,000 questions in three runs, 10,000 under the sanitizers; `make soak` asks LW_SOAK times as
+// many. What takes long to prepare is drawn from a pool: foils and hull with their boat from one
+// craft, everything that hangs on neither from others; the ranges of a day from ranges that were
+// worked out.
 
 #include "lullwise/choice.h"
 #include "test/check.h"
@@ -114,9 +114,9 @@ static lw_ask random_ask(const lw_craft *craft, const lw_boat *boat, random_stre
 
 TEST_FUNCTION(any_question_has_a_balance_or_a_plain_no)
 {
-    random_stream stream = {11};
+    random_stream stream = stream_of_run(11);
     long outcomes[LW_OUTCOME_COUNT] = {0};
-    for (int run = 0; run < QUESTIONS / EACH * soak_times(); run++) {
+    for (int run = 0; run < cases_of_run(QUESTIONS / EACH); run++) {
         lw_boat boat;
         lw_ask asks[EACH];
         lw_answer answers[EACH];
@@ -150,9 +150,10 @@ static void check_range(const lw_range *range)
 
 TEST_FUNCTION(any_range_is_whole)
 {
-    random_stream stream = {12};
+    random_stream stream = stream_of_run(12);
     long launches = 0, flies = 0, holds = 0;
-    for (int run = 0; run < RANGES * soak_times(); run++) {
+    const int runs = cases_of_run(RANGES);
+    for (int run = 0; run < runs; run++) {
         lw_range *range = &ranges[run % RANGES];
         lw_boat boat;
         const lw_craft craft = random_craft(kind_of(run), &stream, &boat);
@@ -162,8 +163,7 @@ TEST_FUNCTION(any_range_is_whole)
         check_range(range);
         launches += range->has_launch, flies += range->has_flight, holds += range->has_hold;
     }
-    print_message("of %d: %ld launch, %ld fly, %ld are held\n", RANGES * soak_times(), launches,
-                  flies, holds);
+    print_message("of %d: %ld launch, %ld fly, %ld are held\n", runs, launches, flies, holds);
 }
 
 // What one place says of itself agrees with itself: no hold below the wind she stays up in, no
@@ -222,22 +222,24 @@ static void check_choice(const lw_choice *choice, const lw_outlook *outlook)
 TEST_FUNCTION(any_day_has_a_ranking)
 {
     static lw_outlook outlook;
-    random_stream stream = {13};
+    random_stream stream = stream_of_run(13);
     long again = 0;
-    for (int run = 0; run < (OUTLOOKS + DAYS) * soak_times(); run++) {
+    const int ridden = cases_of_run(OUTLOOKS), days = ridden + cases_of_run(DAYS);
+    const range_pool pool = {ranges, (size_t)fmin(cases_of_run(RANGES), RANGES)};
+    for (int run = 0; run < days; run++) {
         const char *why;
         const lw_boat boat = random_boat(kind_of(run), &stream, &again);
         const lw_person person = random_person(kind_of(run), &stream);
         lw_day day = random_day(kind_of(run), &stream);
         if (!lw_day_settle(&day, &why)) continue;
         lw_outlook_begin(&outlook, &boat, random_sections(&stream), &person, &day);
-        if (run < OUTLOOKS * soak_times()) {
+        if (run < ridden) {
             outlook.effort.seconds = 10.0;
             for (size_t step = 0; step < lw_outlook_steps(&outlook); step++) {
                 lw_outlook_step(&outlook, step);
             }
         } else {
-            draw_ranges(&outlook, &(range_pool){ranges, RANGES}, &stream);
+            draw_ranges(&outlook, &pool, &stream);
             draw_rides(&outlook, &stream);
         }
         lw_outlook_end(&outlook);

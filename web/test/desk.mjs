@@ -11,6 +11,17 @@ const program =
 /** Runs `lullwise WORDS` in a folder: { status, stdout, stderr }. */
 export const lullwise = (words, cwd) => spawnSync(program, words, { cwd, encoding: "utf8" });
 
+const demo = (name) => fileURLToPath(new URL(`../../demo/${name}.yaml`, import.meta.url));
+
+/** What the program tells of the demo day with some values changed, as ["wind.mean=15 kn"]. */
+export function pickedByProgram(changes = []) {
+  const files = ["--boat", demo("heron"), "--sailor", demo("light"), "--day", demo("breeze")];
+  const sets = changes.flatMap((change) => ["--set", change]);
+  const { status, stdout, stderr } = lullwise(["pick", "--json", ...files, ...sets]);
+  if (status !== 0) throw new Error(stderr);
+  return JSON.parse(stdout);
+}
+
 function freePort() {
   return new Promise((on, fail) => {
     const server = createServer()
