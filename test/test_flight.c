@@ -447,6 +447,8 @@ TEST_FUNCTION(number_that_is_none_gives_no_balance_and_harms_no_neighbour)
             asks[k] = sound;
             if (k % 2 == 0) *member(&asks[k], i / 3) = bad[i % 3];
         }
+        lw_balance_akin(&craft, asks, answers, 70);  // the first is none itself
+        for (int k = 0; k < 70; k++) CHECK(!has_nan(&answers[k]));
         lw_balance(&craft, asks, answers, 70);
         for (int k = 0; k < 70; k++) {
             CHECK(!has_nan(&answers[k]));

@@ -317,14 +317,16 @@ LW_INLINE void lw_newton_begin(const lw_newton_problem *problem, const void *of,
     }
 }
 
-// The first system, evaluated and differenced where it begins.
-LW_INLINE void lw_newton_guide(const lw_newton_problem *problem, const void *of, lw_newton *guide)
+// The first system, evaluated and differenced where it begins; false where it has no value there.
+LW_INLINE bool lw_newton_guide(const lw_newton_problem *problem, const void *of, lw_newton *guide)
 {
     lw_newton_queue first = {.count = 1};
     const lw_newton_lane lane = {guide, 0};
     lw_newton_begin(problem, of, guide, &first);
     problem->evaluate(of, &guide->at, guide->at.x, guide->at.residual);
+    if (!(lw_sum_of_squares(guide->at.residual)[0] < 1e300)) return false;  // NaN too
     lw_newton_difference(problem, of, &lane, 1);
+    return true;
 }
 
 // Solves n systems. Akin: they begin close to one another, and all take the inverse Jacobian where
@@ -335,7 +337,7 @@ LW_INLINE void lw_newton_many(const lw_newton_problem *problem, const void *of, 
     lw_newton groups[LW_NEWTON_GROUPS], guide;
     lw_newton_queue queue = {.solutions = solutions, .count = n};
     int used = 0;
-    if (are_akin && n > 1) lw_newton_guide(problem, of, &guide), queue.guide = &guide;
+    if (are_akin && n > 1 && lw_newton_guide(problem, of, &guide)) queue.guide = &guide;
     for (; used < LW_NEWTON_GROUPS && queue.next < n; used++) {
         lw_newton_begin(problem, of, &groups[used], &queue);
     }

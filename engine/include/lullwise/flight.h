@@ -135,8 +135,8 @@ void lw_ask_hold_rudder(lw_ask *ask);
 #define LW_RESIDUAL 1e-9
 void lw_balance(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, size_t n);
 
-// The same where all begin close to one another and give the same numbers: quicker, and within
-// LW_RESIDUAL the same answers.
+// The same where all begin close to one another and give the same numbers: quicker, and to within
+// LW_RESIDUAL the same answers. In their last bits they depend on the first, too.
 void lw_balance_akin(const lw_craft *craft, const lw_ask *asks, lw_answer *answers, size_t n);
 
 // The same for one, sought on the hull at speeds between two [m/s]; where a speed is given, at the
