@@ -77,8 +77,8 @@ static bool is_held(const lw_choice *choice, size_t pin, double puff)
 
 #define GUSTS 3
 
-// Both pins meet the same gusts: their difference is known better than if each had its own. Not where
-// one is not held in the puffs: its swims are its own, whatever the other does in the same gust.
+// Both pins meet the same gusts: their difference is known better than if each had its own. Not
+// where one is not held in the puffs: its swims are its own, whatever the other does in that gust.
 TEST_FUNCTION(common_gusts_make_a_difference_surer_than_what_it_is_between)
 {
     size_t pairs = 0;
