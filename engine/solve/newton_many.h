@@ -283,7 +283,7 @@ LW_INLINE void lw_newton_leave(const lw_newton *s, int lane, lw_solution *soluti
 {
     const lw_lanes size = lw_greatest_size(s->at.residual);
     for (int k = 0; k < LW_UNKNOWNS; k++) solution->x[k] = LW_LANE(s->at.x[k], lane);
-    solution->residual = LW_MASK_LANE(s->eased, lane) ? 1.0 : LW_LANE(size, lane);
+    solution->residual = LW_MASK_LANE(s->eased, lane) ? 1.0 : size[lane];
     solution->iterations = LW_LANE(s->iterations, lane);
 }
 
@@ -298,7 +298,7 @@ LW_INLINE void lw_newton_exchange(const lw_newton_problem *problem, const void *
                      (s->damping < problem->least_damping));
     if (!lw_any(done | over)) return;
     LW_EACH_LANE (i) {
-        if (!(LW_MASK_LANE(done, i) | LW_MASK_LANE(over, i))) continue;
+        if (!(done[i] | over[i])) continue;
         lw_newton_leave(s, i, &queue->solutions[s->which[i]]);
         LW_MASK_LANE(s->active, i) = 0;
         if (queue->next < queue->count) lw_newton_enter(problem, of, queue->next++, i, s);
