@@ -40,8 +40,8 @@ static inline int soak_times(void)
     return times > 0 ? times : 1;
 }
 
-// Random cases take turns: of three runs each has its own third, LW_RUN in the environment says
-// which; `all`, or nothing, has all of them, and a soak.
+// Random cases take turns: each of three runs has a third as many, from a stream of its own; LW_RUN
+// in the environment says which. `all`, or nothing, has as many as the three, and a soak.
 #define TURNS 3
 
 static inline int turn_of_run(void)  // -1: all

@@ -75,6 +75,20 @@ static bool is_held(const lw_choice *choice, size_t pin, double puff)
     return lw_placing_holds(&choice->places[place_of(choice, pin)], puff);
 }
 
+// Error of the difference of two neighbours, as a part of what it would be in gusts of their own.
+static double error_in_common(const lw_outlook *outlook, size_t pin)
+{
+    const double mean = outlook->gusts.mean;
+    const lw_pace p = lw_pace_of(outlook, pin, mean, mean);
+    const lw_pace q = lw_pace_of(outlook, pin + 1, mean, mean);
+    double a[LW_SETS], b[LW_SETS], more[LW_SETS];
+    for (size_t set = 0; set < LW_SETS; set++) {
+        a[set] = p.seconds[set][0], b[set] = q.seconds[set][0];
+        more[set] = b[set] - a[set];
+    }
+    return lw_jackknife(more) / hypot(lw_jackknife(a), lw_jackknife(b));
+}
+
 #define GUSTS 3
 
 // Both pins meet the same gusts: their difference is known better than if each had its own. Not
@@ -88,16 +102,9 @@ TEST_FUNCTION(common_gusts_make_a_difference_surer_than_what_it_is_between)
         finish(&one);
         const lw_choice choice = lw_choice_of(&one, LW_AIM_RACE, 0.0);
         for (size_t pin = 0; pin + 1 < demo.boat.pin_count; pin++) {
-            double a[LW_SETS], b[LW_SETS], more[LW_SETS];
-            const lw_pace p = lw_pace_of(&one, pin, one.gusts.mean, one.gusts.mean);
-            const lw_pace q = lw_pace_of(&one, pin + 1, one.gusts.mean, one.gusts.mean);
             if (!is_held(&choice, pin, one.gusts.puff)) continue;
             if (!is_held(&choice, pin + 1, one.gusts.puff)) continue;
-            for (size_t set = 0; set < LW_SETS; set++) {
-                a[set] = p.seconds[set][0], b[set] = q.seconds[set][0];
-                more[set] = b[set] - a[set];
-            }
-            CHECK(lw_jackknife(more) < 0.7 * hypot(lw_jackknife(a), lw_jackknife(b)));
+            CHECK(error_in_common(&one, pin) < 0.7);
             pairs++;
         }
     }

@@ -162,14 +162,19 @@ TEST_FUNCTION(textbook_systems_end_at_their_roots)
     }
 }
 
+static void draw_order(int *order, int count, uint64_t seed)
+{
+    random_stream stream = {seed};
+    for (int i = 0; i < count; i++) order[i] = (int)(random_bits(&stream) % BOOK);
+}
+
 // More of them than the groups have lanes, in any order: each ends as it does alone, to the bit.
 TEST_FUNCTION(a_solution_does_not_depend_on_its_neighbours)
 {
     enum { MANY = 3 * LW_NEWTON_GROUPS * LW_WIDTH + 1 };
     static int order[MANY];
     static lw_solution together[MANY];
-    random_stream stream = {81};
-    for (int i = 0; i < MANY; i++) order[i] = (int)(random_bits(&stream) % BOOK);
+    draw_order(order, MANY, 81);
     lw_newton_many(&textbooks, order, false, together, MANY);
     for (int i = 0; i < MANY; i++) {
         lw_solution alone;
@@ -185,8 +190,7 @@ TEST_FUNCTION(systems_that_take_the_first_ones_jacobian_end_at_the_same_roots)
     enum { MANY = 2 * LW_NEWTON_GROUPS * LW_WIDTH + 1 };
     static int order[MANY];
     static lw_solution akin[MANY];
-    random_stream stream = {82};
-    for (int i = 0; i < MANY; i++) order[i] = (int)(random_bits(&stream) % BOOK);
+    draw_order(order, MANY, 82);
     lw_newton_many(&textbooks, order, true, akin, MANY);
     for (int i = 0; i < MANY; i++) {
         const textbook *t = &book[order[i]];

@@ -35,7 +35,6 @@ typedef struct lw_newton {
     lw_iterate at;
     lw_mask active, entering, stale;  // under way; not yet evaluated; to be differenced
     lw_mask eased;                    // an easier system stands for theirs for now: no root yet
-    lw_mask guided;                   // came in with the inverse Jacobian of another
     lw_matrix inverse;
     lw_lanes merit, damping, age, iterations;  // merit: sum of squares; age: of the Jacobian
     lw_lanes halved, idle;                     // merit when it was last halved, iterations since
@@ -232,8 +231,8 @@ LW_INLINE void lw_newton_accept(lw_newton *s, const lw_lanes trial[LW_UNKNOWNS],
     const lw_lanes longer = lw_lanes_min(2.0 * s->damping, lw_all(1.0));
     s->damping =
         lw_select(accepted, longer, lw_select(rejected & was_new, 0.25 * s->damping, s->damping));
-    s->stale = (enters & ~s->guided) | poor | (rejected & ~was_new);
-    s->guided = (lw_mask){0};
+    const lw_mask has_none = s->guide ? enters & (s->iterations > 0.0) : enters;
+    s->stale = has_none | poor | (rejected & ~was_new);
     s->age = lw_select(rejected & was_new, s->age, s->age + 1.0);
     s->entering = (lw_mask){0};
     s->iterations += 1.0;
@@ -270,7 +269,6 @@ LW_INLINE void lw_newton_enter(const lw_newton_problem *problem, const void *of,
     LW_MASK_LANE(s->stale, lane) = LW_MASK_LANE(s->eased, lane) = 0;
     LW_LANE(s->damping, lane) = 1.0;
     LW_LANE(s->iterations, lane) = 0.0;
-    LW_MASK_LANE(s->guided, lane) = guide ? -1 : 0;
     LW_LANE(s->age, lane) = guide ? LW_NEWTON_GUIDED : 0.0;
     for (int i = 0; guide && i < LW_UNKNOWNS; i++) {
         for (int j = 0; j < LW_UNKNOWNS; j++)
@@ -321,10 +319,10 @@ LW_INLINE void lw_newton_begin(const lw_newton_problem *problem, const void *of,
 LW_INLINE bool lw_newton_guide(const lw_newton_problem *problem, const void *of, lw_newton *guide)
 {
     lw_newton_queue first = {.count = 1};
-    const lw_newton_lane lane = {guide, 0};
     lw_newton_begin(problem, of, guide, &first);
     problem->evaluate(of, &guide->at, guide->at.x, guide->at.residual);
     if (!(lw_sum_of_squares(guide->at.residual)[0] < 1e300)) return false;  // NaN too
+    const lw_newton_lane lane = {guide, 0};
     lw_newton_difference(problem, of, &lane, 1);
     return true;
 }
