@@ -123,8 +123,8 @@ lw_hull_status lw_hull_shape_wigley(lw_hull_shape *shape, lw_hull_form form, dou
 
 // --- a hull of our own lines
 
-#define STEM_DRAFT 0.4   // of the draft, at the bow                    [judged]
-#define SECTION    0.88  // fullness of a section that is tried first   [judged]
+#define FALL    0.6   // of the draft, that the keel rises to the bow     [judged]
+#define SECTION 0.88  // fullness of a section that is tried first       [judged]
 
 typedef struct our_lines {
     double end;  // transom beam / beam
@@ -136,24 +136,25 @@ typedef struct our_lines {
 // x from -1 at the transom to 1 at the bow; parts of beam and draft.
 static double beam_part(our_lines lines, double x)
 {
-    return 1.0 - (1.0 - (x < 0.0 ? lines.end : 0.0)) * lw_pow(fabs(x), lines.n);
+    return 1.0 - (x < 0.0 ? 1.0 - lines.end : 1.0) * lw_pow(fabs(x), lines.n);
 }
 
 static double draft_part(our_lines lines, double x)
 {
-    return 1.0 - (1.0 - (x < 0.0 ? 0.0 : STEM_DRAFT)) * lw_pow(fabs(x), lines.q);
+    return 1.0 - (x < 0.0 ? 1.0 : FALL) * lw_pow(fabs(x), lines.q);
+}
+
+// int_0^1 (1 - a x^n) (1 - b x^q) dx
+static double half_block(our_lines lines, double a, double b)
+{
+    const double n = lines.n, q = lines.q;
+    return 1.0 - a / (n + 1.0) - b / (q + 1.0) + a * b / (n + q + 1.0);
 }
 
 // Mean of the product: the block coefficient of box-shaped sections.
 static double box_block(our_lines lines)
 {
-    const int steps = 400;
-    double sum = 0.0;
-    for (int i = 0; i < steps; i++) {
-        const double x = (2.0 * i + 1.0) / steps - 1.0;
-        sum += beam_part(lines, x) * draft_part(lines, x) / steps;
-    }
-    return sum;
+    return 0.5 * (half_block(lines, 1.0 - lines.end, 1.0) + half_block(lines, 1.0, FALL));
 }
 
 // The rocker that meets the block coefficient with a usual section, or else the section that does.
