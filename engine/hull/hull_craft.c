@@ -158,6 +158,7 @@ typedef struct preparing {
     lw_hull_lines lines;
     lw_hull_cut cut;
     double length, viscosity;
+    double speeds[SPEEDS];  // [m/s] at which the waves' part is worked out
 } preparing;
 
 // One attitude: i, j count knots, the coefficients stand one further on.
@@ -172,11 +173,10 @@ static void fill_form(preparing *p, int i, int j)
 
 static void fill_waves(preparing *p, int i, int j)
 {
-    for (int k = 0; k < SPEEDS; k++) {
-        const double V = lw_exp(p->craft->wave_first + k * p->craft->wave_step);
-        p->craft->wave[i + 1][j + 1][k + 1] =
-            lw_hull_wave_area_coarse(&p->cut, V) / p->cut.floating.volume;
-    }
+    double areas[SPEEDS];
+    lw_hull_wave_areas(&p->cut, p->speeds, SPEEDS, areas);
+    for (int k = 0; k < SPEEDS; k++)
+        p->craft->wave[i + 1][j + 1][k + 1] = areas[k] / p->cut.floating.volume;
 }
 
 // Hardly touching: what follows from the next volumes.
@@ -233,6 +233,7 @@ void lw_hull_prepare(lw_hull_craft *craft, const lw_hull *hull, double origin_x,
     fill_strips(craft, &p.lines, DEEP * hull->draft);
     fill_stem(craft, hull, origin_x);
     friction_curve(&craft->friction, hull, viscosity);
+    for (int k = 0; k < SPEEDS; k++) p.speeds[k] = lw_exp(craft->wave_first + k * craft->wave_step);
     for (int j = 0; j < SLOPES; j++) {
         const double slope = slope_at(craft, j), trim = lw_atan(slope);
         for (int i = 1; i < VOLUMES; i++) {

@@ -4,6 +4,8 @@
 #ifndef LW_HULL_CUT_LINES_H
 #define LW_HULL_CUT_LINES_H
 
+#include <stddef.h>
+
 #include "hull/section_curve.h"
 
 // The wetted area costs as much as the rest of the cut: none (it is 0), by every other point (a
@@ -18,7 +20,8 @@ typedef enum lw_hull_area {
 lw_hull_status lw_hull_cut_lines(lw_hull_cut *cut, const lw_hull_lines *lines,
                                  lw_hull_attitude attitude, lw_hull_area area);
 
-// lw_hull_wave_area by every other point of the cut: a fifth of the cost.
-double lw_hull_wave_area_coarse(const lw_hull_cut *cut, double speed);
+// lw_hull_wave_area at some speeds, rising, by every other point of the cut: a twentieth of the
+// cost.
+void lw_hull_wave_areas(const lw_hull_cut *cut, const double *speeds, size_t count, double *areas);
 
 #endif

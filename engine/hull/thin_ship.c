@@ -6,7 +6,9 @@
 #include "foil/friction.h"
 #include "hull/hull_cut.h"
 #include "lullwise/elementary.h"
+#include "solve/bspline.h"
 #include "solve/elementary.h"
+#include "solve/gather.h"
 #include "solve/lanes.h"
 
 #define LENGTHS LW_HULL_LENGTHS
@@ -94,15 +96,13 @@ LW_INLINE lw_lanes even_part(moments m, const lw_lanes p[3])
 }
 LW_INLINE lw_lanes odd_part(moments m, const lw_lanes p[3]) { return 0.5 * (p[2] - p[0]) * m.one; }
 
-// |J| / (n c) squared, for waves of number n c along the hull and n c^2 down.
-LW_INLINE lw_lanes wave_square(const lw_hull_cut *cut, lw_lanes along, lw_lanes down, double hollow,
-                               int stride)
+// |J| / (n c) squared from the integrals of the sections, `steps` apart by h, for waves of number
+// `along` along the hull.
+LW_INLINE lw_lanes wave_square(const lw_lanes *p, int steps, double h, lw_lanes along,
+                               double hollow)
 {
-    const int steps = LENGTHS / stride;
-    const double h = (cut->fore - cut->aft) / steps;
     const moments m = wave_moments(along * h);
-    lw_lanes p[LENGTHS + 1], s, c;
-    for (int i = 0; i <= steps; i++) p[i] = section_integral(cut, i * stride, down, stride);
+    lw_lanes s, c;
     // cos and sin of odd multiples of a step, each from the two before it
     lw_lanes_sincos(along * h, &s, &c);
     const lw_lanes twice = 4.0 * c * c - 2.0;  // 2 cos of two steps
@@ -133,46 +133,128 @@ LW_INLINE lw_lanes wave_square(const lw_hull_cut *cut, lw_lanes along, lw_lanes 
     return square + imaginary * imaginary;
 }
 
+// The outer integral at one speed: over u from 0, waves of number n cosh u along the hull and
+// n cosh^2 u down. Beyond its end lies 1e-4 of it.
+typedef struct outer {
+    double n, hollow, u_most;
+} outer;
+
+static outer outer_at(const lw_hull_cut *cut, double speed)
+{
+    const double g = LW_GRAVITY, L = cut->floating.length, T = cut->floating.draft;
+    const double V_2 = fmax(speed * speed, 0.01 * g * L), n = g / V_2;
+    const double c_most = fmax(8.0, sqrt(40.0 / (n * T)));
+    // behind a transom the water closes after the way made while it falls that deep  [judged]
+    const double hollow = sqrt(2.0 * V_2 * cut->floating.transom_draft / g);
+    return (outer){n, hollow, lw_log(2.0 * c_most)};
+}
+
+// Integrals of every `stride`th section for waves of number `down`.
+typedef void section_integrals(const void *of, lw_lanes down, int stride, lw_lanes p[LENGTHS + 1]);
+
 typedef struct grain {
     int stride;         // through the points of the cut
     int least, a_wave;  // steps of the outer integral: so many, and so many more for each n L
 } grain;
 
-LW_INLINE double wave_area(const lw_hull_cut *cut, double speed, grain by)
+LW_INLINE double wave_area(const lw_hull_cut *cut, const outer *by, grain of_steps,
+                           section_integrals *integrals, const void *of)
 {
-    const double g = LW_GRAVITY, L = cut->floating.length, T = cut->floating.draft;
-    if (!(L > 0.0 && T > 0.0)) return 0.0;
-    const double V_2 = fmax(speed * speed, 0.01 * g * L), n = g / V_2;
-    // behind a transom the water closes after the way made while it falls that deep  [judged]
-    const double hollow = sqrt(2.0 * V_2 * cut->floating.transom_draft / g);
-    const double c_most = fmax(8.0, sqrt(40.0 / (n * T)));  // beyond lies 1e-4 of the integral
-    const double u_most = lw_log(2.0 * c_most);
-    const int steps = by.least + (int)(by.a_wave * n * (L + hollow));
-
+    const double n = by->n;
+    const int steps =
+        of_steps.least + (int)(of_steps.a_wave * n * (cut->floating.length + by->hollow));
+    const int sections = LENGTHS / of_steps.stride;
+    const double h = (cut->fore - cut->aft) / sections;
     double sum = 0.0;
     for (int first = 0; first <= steps; first += LW_WIDTH) {
-        lw_lanes u;
-        LW_EACH_LANE (k) u[k] = u_most * (first + k) / steps;
+        lw_lanes u, p[LENGTHS + 1];
+        LW_EACH_LANE (k) u[k] = by->u_most * (first + k) / steps;
         const lw_lanes e = lw_lanes_exp(u), c = 0.5 * (e + 1.0 / e);
-        const lw_lanes square = wave_square(cut, n * c, n * c * c, hollow, by.stride);
+        integrals(of, n * c * c, of_steps.stride, p);
+        const lw_lanes square = wave_square(p, sections, h, n * c, by->hollow);
         const lw_lanes term = n * n * c * c * c * c * square;
         for (int k = 0; k < LW_WIDTH && first + k <= steps; k++) {
             sum += (first + k == 0 ? 0.5 : 1.0) * term[k];
         }
     }
-    return 8.0 * n * n / LW_PI * sum * u_most / steps;
+    return 8.0 * n * n / LW_PI * sum * by->u_most / steps;
+}
+
+static bool is_afloat(const lw_hull_cut *cut)
+{
+    return cut->floating.length > 0.0 && cut->floating.draft > 0.0;
+}
+
+LW_INLINE void each_section(const void *of, lw_lanes down, int stride, lw_lanes p[LENGTHS + 1])
+{
+    for (int i = 0; i <= LENGTHS / stride; i++)
+        p[i] = section_integral(of, i * stride, down, stride);
 }
 
 LW_CLONES
 double lw_hull_wave_area(const lw_hull_cut *cut, double speed)
 {
-    return wave_area(cut, speed, (grain){1, 48, 6});
+    if (!is_afloat(cut)) return 0.0;
+    const outer by = outer_at(cut, speed);
+    return wave_area(cut, &by, (grain){1, 48, 6}, each_section, cut);
+}
+
+// --- at many speeds: the sections' integrals are alike for all, and read from splines
+
+#define STRIDE 2
+#define KNOTS  44
+
+typedef struct read_sections {
+    double first, per_knot;  // log of wave numbers, even
+    double spline[LENGTHS / STRIDE + 1][KNOTS + 2];
+} read_sections;
+
+LW_INLINE void read_section(const void *of, lw_lanes down, int stride, lw_lanes p[LENGTHS + 1])
+{
+    const read_sections *read = of;
+    const lw_bspline_interval in =
+        lw_bspline_interval_of(KNOTS, (lw_lanes_log(down) - read->first) * read->per_knot);
+    for (int i = 0; i <= LENGTHS / stride; i++) {
+        lw_fours four;
+        LW_EACH_LANE (k) four.from[k] = read->spline[i] + in.first[k];
+        lw_gather(&four);
+        const lw_lanes low = in.value[0] * four.part[0] + in.value[1] * four.part[1];
+        p[i] = low + (in.value[2] * four.part[2] + in.value[3] * four.part[3]);
+    }
+}
+
+// Of all wave numbers from that along the hull in the quickest to the greatest down in the slowest.
+LW_INLINE void fill_sections(read_sections *read, const lw_hull_cut *cut, const outer *quickest,
+                             const outer *slowest)
+{
+    const double last = lw_log(slowest->n) + 2.0 * slowest->u_most;  // cosh u < e^u
+    read->first = lw_log(quickest->n);
+    const double step = (last - read->first) / (KNOTS - 1);
+    read->per_knot = 1.0 / step;
+    for (int k = 0; k < KNOTS; k += LW_WIDTH) {
+        lw_lanes down, p[LENGTHS + 1];
+        LW_EACH_LANE (i) down[i] = read->first + (k + i) * step;
+        each_section(cut, lw_lanes_exp(down), STRIDE, p);
+        for (int i = 0; i <= LENGTHS / STRIDE; i++) {
+            for (int n = 0; n < LW_WIDTH && k + n < KNOTS; n++)
+                read->spline[i][1 + k + n] = p[i][n];
+        }
+    }
+    for (int i = 0; i <= LENGTHS / STRIDE; i++) lw_bspline_fit(read->spline[i], KNOTS, 1);
 }
 
 LW_CLONES
-double lw_hull_wave_area_coarse(const lw_hull_cut *cut, double speed)
+void lw_hull_wave_areas(const lw_hull_cut *cut, const double *speeds, size_t count, double *areas)
 {
-    return wave_area(cut, speed, (grain){2, 32, 4});
+    for (size_t k = 0; k < count; k++) areas[k] = 0.0;
+    if (count == 0 || !is_afloat(cut)) return;
+    read_sections read;
+    const outer slowest = outer_at(cut, speeds[0]), quickest = outer_at(cut, speeds[count - 1]);
+    fill_sections(&read, cut, &quickest, &slowest);
+    for (size_t k = 0; k < count; k++) {
+        const outer by = outer_at(cut, speeds[k]);
+        areas[k] = wave_area(cut, &by, (grain){STRIDE, 32, 4}, read_section, &read);
+    }
 }
 
 double lw_hull_friction_area(const lw_hull_cut *cut, double speed, double viscosity, double k)
