@@ -149,8 +149,10 @@ static outer outer_at(const lw_hull_cut *cut, double speed)
     return (outer){n, hollow, lw_log(2.0 * c_most)};
 }
 
-// Integrals of every `stride`th section for waves of number `down`.
-typedef void section_integrals(const void *of, lw_lanes down, int stride, lw_lanes p[LENGTHS + 1]);
+// Integrals of every `stride`th section for waves of number `down`. By address: where the function is
+// not inlined, caller and called may be built for processors that pass lanes in unlike ways.
+typedef void section_integrals(const void *of, const lw_lanes *down, int stride,
+                               lw_lanes p[LENGTHS + 1]);
 
 typedef struct grain {
     int stride;         // through the points of the cut
@@ -170,7 +172,8 @@ LW_INLINE double wave_area(const lw_hull_cut *cut, const outer *by, grain of_ste
         lw_lanes u, p[LENGTHS + 1];
         LW_EACH_LANE (k) u[k] = by->u_most * (first + k) / steps;
         const lw_lanes e = lw_lanes_exp(u), c = 0.5 * (e + 1.0 / e);
-        integrals(of, n * c * c, of_steps.stride, p);
+        const lw_lanes down = n * c * c;
+        integrals(of, &down, of_steps.stride, p);
         const lw_lanes square = wave_square(p, sections, h, n * c, by->hollow);
         const lw_lanes term = n * n * c * c * c * c * square;
         for (int k = 0; k < LW_WIDTH && first + k <= steps; k++) {
@@ -185,10 +188,11 @@ static bool is_afloat(const lw_hull_cut *cut)
     return cut->floating.length > 0.0 && cut->floating.draft > 0.0;
 }
 
-LW_INLINE void each_section(const void *of, lw_lanes down, int stride, lw_lanes p[LENGTHS + 1])
+LW_INLINE void each_section(const void *of, const lw_lanes *down, int stride,
+                            lw_lanes p[LENGTHS + 1])
 {
     for (int i = 0; i <= LENGTHS / stride; i++)
-        p[i] = section_integral(of, i * stride, down, stride);
+        p[i] = section_integral(of, i * stride, *down, stride);
 }
 
 LW_CLONES
@@ -209,11 +213,12 @@ typedef struct read_sections {
     double spline[LENGTHS / STRIDE + 1][KNOTS + 2];
 } read_sections;
 
-LW_INLINE void read_section(const void *of, lw_lanes down, int stride, lw_lanes p[LENGTHS + 1])
+LW_INLINE void read_section(const void *of, const lw_lanes *down, int stride,
+                            lw_lanes p[LENGTHS + 1])
 {
     const read_sections *read = of;
     const lw_bspline_interval in =
-        lw_bspline_interval_of(KNOTS, (lw_lanes_log(down) - read->first) * read->per_knot);
+        lw_bspline_interval_of(KNOTS, (lw_lanes_log(*down) - read->first) * read->per_knot);
     for (int i = 0; i <= LENGTHS / stride; i++) {
         lw_fours four;
         LW_EACH_LANE (k) four.from[k] = read->spline[i] + in.first[k];
@@ -234,7 +239,8 @@ LW_INLINE void fill_sections(read_sections *read, const lw_hull_cut *cut, const 
     for (int k = 0; k < KNOTS; k += LW_WIDTH) {
         lw_lanes down, p[LENGTHS + 1];
         LW_EACH_LANE (i) down[i] = read->first + (k + i) * step;
-        each_section(cut, lw_lanes_exp(down), STRIDE, p);
+        down = lw_lanes_exp(down);
+        each_section(cut, &down, STRIDE, p);
         for (int i = 0; i <= LENGTHS / STRIDE; i++) {
             for (int n = 0; n < LW_WIDTH && k + n < KNOTS; n++)
                 read->spline[i][1 + k + n] = p[i][n];
