@@ -61,14 +61,13 @@ static double volume_at(const lw_hull_craft *craft, int i)
 static void section_areas(const lw_hull_lines *lines, double x, double step, double area[STEPS + 1])
 {
     const lw_hull_blend blend = lw_hull_blend_at(lines, x);
-    double below = lw_hull_half(lines, &blend, blend.keel);
+    double z[2 * STEPS + 1], half[2 * STEPS + 1];  // ends of the steps, and their middles
+    for (int k = 0; k <= 2 * STEPS; k++) z[k] = blend.keel + 0.5 * step * k;
+    lw_hull_halves(lines, &blend, z, 2 * STEPS + 1, half);
     area[0] = 0.0;
     for (int k = 1; k <= STEPS; k++) {
-        const double z = blend.keel + step * k;
-        const double middle = lw_hull_half(lines, &blend, z - 0.5 * step);
-        const double half = lw_hull_half(lines, &blend, z);
-        area[k] = area[k - 1] + step / 3.0 * (below + 4.0 * middle + half);
-        below = half;
+        const double *y = half + 2 * k;
+        area[k] = area[k - 1] + step / 3.0 * (y[-2] + 4.0 * y[-1] + y[0]);
     }
 }
 

@@ -136,12 +136,14 @@ static double wetted_area(const lw_hull_cut *cut, const lw_hull_lines *lines, wa
         const double x = cut->aft + step * i;
         const lw_hull_blend blend = lw_hull_blend_at(lines, x);
         point *here = side[i / stride % 2], *aft = side[(i / stride + 1) % 2];
-        for (int k = 0; k <= UP; k += stride) {
+        double z[UP + 1], half[UP + 1];
+        for (int n = 0; n <= UP / stride; n++) {
             // finer towards the keel, where sections turn fastest
-            const double part = (double)k * k / (UP * UP);
-            const double z = blend.keel + part * (water_at(water, x) - blend.keel);
-            here[k] = (point){x, lw_hull_half(lines, &blend, z), z};
+            const double part = (double)n * n * stride * stride / (UP * UP);
+            z[n] = blend.keel + part * (water_at(water, x) - blend.keel);
         }
+        lw_hull_halves(lines, &blend, z, UP / stride + 1, half);
+        for (int n = 0; n <= UP / stride; n++) here[n * stride] = (point){x, half[n], z[n]};
         if (i > 0) area += strip_area(aft, here, stride);
     }
     return area;
@@ -154,10 +156,9 @@ static void fill_cut(lw_hull_cut *cut, const lw_hull_lines *lines, water_line wa
         const double x = cut->aft + step * i;
         const lw_hull_blend blend = lw_hull_blend_at(lines, x);
         cut->draft[i] = fmax(water_at(water, x) - blend.keel, 0.0);
-        for (int k = 0; k <= LEVELS; k++) {
-            const double z = blend.keel + cut->draft[i] * k / LEVELS;
-            cut->half[i][k] = lw_hull_half(lines, &blend, z);
-        }
+        double z[LEVELS + 1];
+        for (int k = 0; k <= LEVELS; k++) z[k] = blend.keel + cut->draft[i] * k / LEVELS;
+        lw_hull_halves(lines, &blend, z, LEVELS + 1, cut->half[i]);
     }
 }
 

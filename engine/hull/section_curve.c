@@ -6,6 +6,8 @@
 #include <assert.h>
 #include <math.h>
 
+#include "solve/within.h"
+
 // Weights of the slope at t_1, the middle or an end of a parabola through three places: of the
 // derivative at `at` of the Lagrange polynomials.
 static void slope_weights(const double t[3], double at, double weight[3])
@@ -55,13 +57,15 @@ static void hermite(double t, double value[2], double slope[2])
     slope[0] = s * s * t, slope[1] = -t * t * s;
 }
 
-static double section_half(const lw_hull_lines *lines, int station, double z)
+// On the curve of a section, beyond its ends as there. `piece`: one at or below that of z.
+static double section_half(const lw_hull_lines *lines, int station, double z, int *piece)
 {
     const lw_hull_section *section = &lines->shape->section[station];
-    int i = 0;
+    int i = *piece;
     while (i < section->count - 2 && z > section->height[i + 1]) i++;
+    *piece = i;
     const double step = section->height[i + 1] - section->height[i];
-    const double t = fmin(fmax((z - section->height[i]) / step, 0.0), 1.0);
+    const double t = lw_within((z - section->height[i]) / step, 0.0, 1.0);
     double value[2], slope[2];
     hermite(t, value, slope);
     return value[0] * section->half[i] + value[1] * section->half[i + 1] +
@@ -115,18 +119,23 @@ lw_hull_blend lw_hull_blend_at(const lw_hull_lines *lines, double x)
     return blend;
 }
 
-double lw_hull_half(const lw_hull_lines *lines, const lw_hull_blend *blend, double z)
+void lw_hull_halves(const lw_hull_lines *lines, const lw_hull_blend *blend, const double *z,
+                    int count, double *half)
 {
-    const double part = (z - blend->keel) / (blend->deck - blend->keel);
-    double sum = 0.0;
+    const double per_height = 1.0 / (blend->deck - blend->keel);
+    for (int i = 0; i < count; i++) half[i] = 0.0;
     for (int k = 0; k < blend->count; k++) {
         const int station = blend->first + k;
-        const lw_hull_section *section = &lines->shape->section[station];
-        const double keel = keel_of(section);
-        sum += blend->weight[k] *
-               section_half(lines, station, keel + part * (deck_of(section) - keel));
+        const double keel = keel_of(&lines->shape->section[station]);
+        const double height = deck_of(&lines->shape->section[station]) - keel;
+        int piece = 0;
+        for (int i = 0; i < count; i++) {
+            const double part = (z[i] - blend->keel) * per_height;
+            half[i] +=
+                blend->weight[k] * section_half(lines, station, keel + part * height, &piece);
+        }
     }
-    return fmax(sum, 0.0);
+    for (int i = 0; i < count; i++) half[i] = fmax(half[i], 0.0);
 }
 
 double lw_hull_place(const lw_hull_shape *shape, int i)

@@ -30,8 +30,9 @@ typedef struct lw_hull_blend {
 
 lw_hull_blend lw_hull_blend_at(const lw_hull_lines *lines, double x);
 
-// Half-breadth [m] at height z of a place along the hull; stations are matched at equal parts of
-// their own height.
-double lw_hull_half(const lw_hull_lines *lines, const lw_hull_blend *blend, double z);
+// Half-breadths [m] of a place along the hull at `count` heights z, none below the one before;
+// stations are matched at equal parts of their own height.
+void lw_hull_halves(const lw_hull_lines *lines, const lw_hull_blend *blend, const double *z,
+                    int count, double *half);
 
 #endif

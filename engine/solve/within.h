@@ -4,11 +4,11 @@
 #ifndef LW_WITHIN_H
 #define LW_WITHIN_H
 
-#include <math.h>
-
+// low where x is no number. Not by fmin and fmax, which gcc calls as functions.
 static inline double lw_within(double x, double low, double high)
 {
-    return fmin(fmax(x, low), high);
+    const double most = x > low ? x : low;
+    return most < high ? most : high;
 }
 
 #endif
