@@ -32,7 +32,7 @@ help:
 	@echo 'make test      build and run every test, under the sanitizers too'
 	@echo 'make bench     speeds, each as a ratio to a general-purpose library; the page in Chromium'
 	@echo 'make fuzz      feed broken files to the readers for $(FUZZ_SECONDS) s each (FUZZ_SECONDS=)'
-	@echo 'make soak      the random tests, $(SOAK_TIMES) times as many cases (SOAK_TIMES=)'
+	@echo 'make soak      the random tests, $(SOAK_TIMES) times as many cases, and 1,000,000 boats (SOAK_TIMES=)'
 	@echo 'make judged    swims when each judged number is 30 % less and more'
 	@echo 'make check     clang-tidy, cppcheck, gcc -fanalyzer, layout'
 	@echo 'make coverage  which lines the tests reach, as one table'
@@ -74,7 +74,7 @@ test: page samples sanitize
 	@$(CONFIGURE) -B build/release -DLW_TESTS=ON
 	@cmake --build build/release
 	@LW_RUN=$(LW_RUN) ctest --test-dir build/release -j $$(nproc) --output-on-failure
-	@LW_RUN=$(LW_RUN) node --test web/test/*.test.mjs
+	@LW_RUN=$(LW_RUN) node --test --test-concurrency=$$(nproc) web/test/*.test.mjs
 
 sanitize: packages-test
 	@$(CONFIGURE) -B build/sanitize -DLW_TESTS=ON -DLW_SANITIZE=ON
@@ -101,6 +101,9 @@ soak: packages-test
 	@$(CONFIGURE) -B build/sanitize -DLW_TESTS=ON -DLW_SANITIZE=ON
 	@cmake --build build/sanitize
 	LW_RUN=all LW_SOAK=$(SOAK_TIMES) ctest --test-dir build/sanitize -j $$(nproc) --output-on-failure --timeout 86400
+	@$(CONFIGURE) -B build/release
+	@cmake --build build/release --target lullwise
+	test/random_boats.sh . build/release/lullwise $$((20000 * $(SOAK_TIMES)))
 
 check: packages-check web/node_modules/.package-lock.json
 	@$(CONFIGURE) -B build/check -DLW_TESTS=ON
@@ -117,7 +120,7 @@ check: packages-check web/node_modules/.package-lock.json
 coverage: packages-test
 	@$(CONFIGURE) -B build/coverage -DLW_TESTS=ON -DLW_COVERAGE=ON
 	@cmake --build build/coverage
-	@ctest --test-dir build/coverage -j $$(nproc) --output-on-failure
+	@LW_RUN=$(LW_RUN) ctest --test-dir build/coverage -j $$(nproc) --output-on-failure --timeout 7200
 	@node test/coverage.mjs . build/coverage
 
 format: packages-format web/node_modules/.package-lock.json

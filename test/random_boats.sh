@@ -11,7 +11,7 @@ boats=$3
 folder=$(mktemp -d)
 trap 'rm -rf "$folder"' EXIT
 "$program" sweep --boat "$demo/heron.yaml" --sailor "$demo/light.yaml" --day "$demo/breeze.yaml" \
-    --ask balance --draws "$boats" -o "$folder/table.csv"
+    --ask balance --course reach --draws "$boats" -o "$folder/table.csv"
 awk -F, -v boats="$boats" '
     function column(name, i) { for (i = 1; i <= NF; i++) if ($i ~ "^" name) return i }
     function wrong(what) { print "random_boats: line " NR ": " what ": " $0; bad = 1; exit 1 }

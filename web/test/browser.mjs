@@ -47,7 +47,7 @@ export async function openPage(browser, address, size = sizes.laptop, more = {})
 }
 
 /** Waits until a condition holds (waitForFunction needs eval, which the page forbids). */
-export async function until(holds, what, patience = 60_000) {
+export async function until(holds, what, patience = 180_000) {
   for (const end = Date.now() + patience; Date.now() < end; ) {
     if (await holds()) return;
     await new Promise((on) => setTimeout(on, 50));
