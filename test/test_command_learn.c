@@ -5,8 +5,8 @@
 
 #include "lullwise/learned.h"
 #include "records/record_file.h"
+#include "test/command_answers.h"
 #include "test/log_folder.h"
-#include "test/program.h"
 
 #define BOAT " --boat " LW_DEMO_DIR "/heron.yaml --sailor " LW_DEMO_DIR "/light.yaml "
 #define DAY  " --day " LW_DEMO_DIR "/breeze.yaml "
@@ -81,10 +81,7 @@ TEST_FUNCTION(chop_that_was_learned_is_that_of_the_rides)
     CHECK(lullwise(RIDE) == 0 && strcmp(calm, answer) != 0);
 }
 
-// --- seasons of rides, whose hidden quantities are kept beside them: with LW_SOAK
-
-#define SEASONS 20
-#define FIRST   81  // seed
+// --- an invented season, learned from
 
 static void read_kept(const char *path, lw_learned_boat *kept)
 {
@@ -92,6 +89,85 @@ static void read_kept(const char *path, lw_learned_boat *kept)
     CHECK(lw_record_read_file(&lw_learned_record, path, kept, &faults));
     lw_faults_free(&faults);
 }
+
+#define LEARN "learn --logbook season.db" BOAT
+
+// What is learned of it, told once; kept.yaml has it too. The caller drops it.
+static json_t *told_of_season(void)
+{
+    if (access("kept.yaml", R_OK) != 0) {
+        CHECK(lullwise("invent season --days 3 --seed 5" BOAT DAY) == 0);
+        CHECK(lullwise("log import season/days.csv --logbook season.db") == 0);
+        json_t *told = json_answer(LEARN DAY "-o kept.yaml");
+        CHECK(json_dump_file(told, "told.json", 0) == 0);
+        json_decref(told);
+    }
+    return json_load_file("told.json", 0, NULL);
+}
+
+// Each is known at least as surely as before the days; three standard errors are a chance of one
+// in fifty for the seven of them.
+static void check_told(const json_t *row, const lw_quantity *quantity, const lw_learned_boat *kept,
+                       const lw_learned_boat *truth)
+{
+    const double unit = lw_unit_in_si(quantity->unit);
+    const double error = json_number_value(json_object_get(row, "error")) * unit;
+    const double value = json_number_value(json_object_get(row, "value")) * unit;
+    CHECK(strcmp(json_text(row, "what"), "") != 0);
+    CHECK(error > 0.0 &&
+          error <= json_number_value(json_object_get(row, "before_error")) * unit + 1e-9);
+    CHECK(fabs(value - lw_quantity_value(quantity, &kept->values)) < 1e-9);
+    CHECK(fabs(error - lw_quantity_value(quantity, &kept->errors)) < 1e-9);
+    CHECK(fabs(value - lw_quantity_value(quantity, &truth->values)) < 3.0 * error);
+}
+
+TEST_FUNCTION(what_a_season_tells_is_told_as_it_is_kept_and_near_what_was_hidden)
+{
+    lw_learned_boat kept, truth;
+    json_t *told = told_of_season();
+    read_kept("kept.yaml", &kept);
+    read_kept("season/truth.yaml", &truth);
+    const json_t *rows = json_rows(told, "learned");
+    CHECK(json_is_true(json_object_get(told, "is_learned")) && kept.from.days == 3.0);
+    CHECK(json_array_size(rows) == LW_HIDDEN_COUNT);
+    for (size_t k = 0; k < LW_HIDDEN_COUNT; k++)
+        check_told(json_array_get(rows, k), &lw_hidden_table.rows[k], &kept, &truth);
+    CHECK(lullwise("fly --wind '12 kn' --pin B --learned kept.yaml" BOAT) == 0);
+    json_decref(told);
+}
+
+static void write_calm(void)
+{
+    CHECK(system("sed 's/ lull:.*/ lull: 3 kn/; s/ mean:.*/ mean: 4 kn/; s/ puff:.*/ puff: 5 kn/' "
+                 "<" LW_DEMO_DIR "/breeze.yaml >calm.yaml") == 0);
+}
+
+// Of each trial, the error that it leaves of what the choice hangs on: the one that tells most
+// first, and none that leaves more than there is.
+TEST_FUNCTION(with_a_day_it_tells_which_trial_makes_the_choice_most_sure)
+{
+    json_t *told = told_of_season();
+    write_calm();
+    const json_t *next = json_object_get(told, "next"), *trials = json_rows(next, "trials");
+    double least = 0.0;
+    CHECK(strcmp(json_text(next, "first"), json_text(next, "second")) != 0);
+    CHECK(json_number(told, "next", "seconds") >= 0.0 && json_array_size(trials) > 5);
+    for (size_t i = 0; i < json_array_size(trials); i++) {
+        const double error = json_number_value(json_object_get(json_array_get(trials, i), "error"));
+        CHECK(error >= least && error <= json_number(told, "next", "error"));
+        least = error;
+    }
+    CHECK(lullwise(LEARN DAY) == 0 && widest_line() <= 80);
+    CHECK(answer_has("Learned, with one standard error") && answer_has("What to try next"));
+    CHECK(answer_has("Days foreseen without having been learned from"));
+    CHECK(lullwise(LEARN "--day calm.yaml") == 0 && answer_has("Give a day with more wind"));
+    json_decref(told);
+}
+
+// --- seasons of rides, whose hidden quantities are kept beside them: with LW_SOAK
+
+#define SEASONS 20
+#define FIRST   81  // seed
 
 // What is learned of one, and what was so.
 static void learn_season(int seed, lw_learned_boat *learned, lw_learned_boat *truth)
@@ -135,6 +211,8 @@ int main(void)
         TEST(what_was_learned_is_put_into_its_boat_and_into_no_other),
         TEST(a_file_that_lacks_a_part_is_refused_and_no_command_named_that_is_none),
         TEST(chop_that_was_learned_is_that_of_the_rides),
+        TEST(what_a_season_tells_is_told_as_it_is_kept_and_near_what_was_hidden),
+        TEST(with_a_day_it_tells_which_trial_makes_the_choice_most_sure),
         TEST(hidden_quantities_of_ridden_seasons_are_found_within_two_errors),
     };
     return cmocka_run_group_tests(tests, enter_folder, leave_folder);
