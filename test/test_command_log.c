@@ -216,6 +216,18 @@ TEST_FUNCTION(days_move_by_csv_and_json_and_none_is_doubled)
     check_moves("--output", "days.json");
 }
 
+// Nobody who types days in a spreadsheet has an id: the same day has the same one each time.
+TEST_FUNCTION(days_without_an_id_are_given_one_and_none_is_doubled)
+{
+    forget("book.db"), forget("other.db");
+    CHECK(lullwise(ADD) == 0 && lullwise(ADD "--sign hops") == 0);
+    CHECK(lullwise("log export --csv days.csv --force" BOOK) == 0);
+    CHECK(system("sed 's/^[0-9a-f]\\{16\\},2026/,2026/' <days.csv >typed.csv") == 0);
+    CHECK(lullwise("log import typed.csv --logbook other.db") == 0 && answer_has("2 days added"));
+    CHECK(lullwise("log import typed.csv --logbook other.db") == 0 && answer_has("2 were there"));
+    assert_int_equal(day_count("other.db"), 2);
+}
+
 TEST_FUNCTION(a_day_that_differs_is_told_and_left)
 {
     forget("book.db"), forget("other.db");
@@ -403,6 +415,7 @@ int main(void)
         TEST(the_day_most_like_the_forecast_comes_first_with_what_differs),
         TEST(another_sailor_s_weight_counts_where_it_is_asked),
         TEST(days_move_by_csv_and_json_and_none_is_doubled),
+        TEST(days_without_an_id_are_given_one_and_none_is_doubled),
         TEST(a_day_that_differs_is_told_and_left),
         TEST(what_cannot_be_taken_in_is_told_by_line_and_nothing_is_added),
         TEST(an_export_of_version_1_is_taken_in),

@@ -56,6 +56,14 @@ TEST_FUNCTION(what_is_known_is_where_the_reading_starts)
     json_decref(json);
 }
 
+TEST_FUNCTION(what_is_told_is_drawn_now_and_after_the_first_move)
+{
+    CHECK(lullwise("why --sign bow-up --pin B --svg -" DEMO "2>/dev/null") == 0);
+    CHECK(answer_has("<svg") && answer_has("The boat from the side, now and after the first move"));
+    CHECK(answer_has("Now, likely: too little rudder lift is on"));
+    CHECK(answer_has("Then, if you wind rudder lift on by"));
+}
+
 // A photo tells a wand too long from a rod set too high: the wand hangs otherwise.
 TEST_FUNCTION(a_photo_tells_causes_apart_that_look_alike)
 {
@@ -110,6 +118,7 @@ int main(void)
         TEST(why_says_cause_move_change_and_when_to_stop),
         TEST(chances_in_json_sum_to_a_hundred_and_the_move_changes_the_flight),
         TEST(what_is_known_is_where_the_reading_starts),
+        TEST(what_is_told_is_drawn_now_and_after_the_first_move),
         TEST(a_photo_tells_causes_apart_that_look_alike),
         TEST(a_boat_that_stays_down_is_told_from_what_wind_she_takes_off),
         TEST(wrong_input_is_told_with_what_to_do),

@@ -170,7 +170,8 @@ static bool take_day(csv *in, const heads *taken, const char *today, lw_entry *e
         if (in->is_broken) return say(in, faults, "a quote is missing, or one too many");
         lw_written written = here(in, column->key, in->cell);
         written.line = source.line;
-        lw_column_put_text(column, entry, &written, faults);
+        const bool is_told = column->kind != LW_COLUMN_ID || written.text[0];
+        if (is_told) lw_column_put_text(column, entry, &written, faults);
         if (in->ends_line != (i + 1 == taken->count))
             return say(in, faults, "this line has not as many cells as the header");
     }
