@@ -39,6 +39,9 @@ void lw_why_draw(const void *it, FILE *out);
 bool lw_why_flies(const lw_why *why);
 bool lw_why_stays_down(const lw_why *why);  // it is told that she does
 
+// Before and after the first remedy; where there is one.
+void lw_why_tell_change(const lw_why *why, lw_teller *teller);
+
 // The likeliest state: what the remedies start from.
 const lw_stance *lw_why_state(const lw_why *why);
 
