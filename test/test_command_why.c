@@ -90,6 +90,26 @@ TEST_FUNCTION(a_boat_that_stays_down_is_told_from_what_wind_she_takes_off)
     CHECK(answer_has("on this heading"));
 }
 
+// What would make her fly higher is not blamed for a boat that does not fly, and what the model
+// does not have her do is not told as her way.
+TEST_FUNCTION(a_boat_that_should_take_off_is_not_told_to_be_set_lower)
+{
+    json_t *json = json_answer("why --sign stays-down --pin D --wind '12 kn'" DEMO);
+    const json_t *causes = json_rows(json, "causes");
+    for (size_t i = 0; i < json_array_size(causes); i++) {
+        const json_t *cause = json_array_get(causes, i);
+        const char *lever = json_text(cause, "lever");
+        const bool is_more = json_is_true(json_object_get(cause, "is_more"));
+        const bool lifts = is_more && (!strcmp(lever, "rod") || !strcmp(lever, "wand") ||
+                                       !strcmp(lever, "wind") || !strcmp(lever, "sail"));
+        CHECK(!lifts || json_number_value(json_object_get(cause, "chance")) < 5.0);
+    }
+    CHECK(strncmp(json_text(json, "nothing"), "None of these", 13) == 0);
+    json_decref(json);
+    CHECK(lullwise("why --sign stays-down --pin D --wind '8 kn'" DEMO "2>/dev/null") >= 0);
+    CHECK(answer_has("Nothing wrong, she does so in this wind with pin D"));
+}
+
 TEST_FUNCTION(wrong_input_is_told_with_what_to_do)
 {
     CHECK(lullwise("why" DEMO "2>&1") == 2);
@@ -121,6 +141,7 @@ int main(void)
         TEST(what_is_told_is_drawn_now_and_after_the_first_move),
         TEST(a_photo_tells_causes_apart_that_look_alike),
         TEST(a_boat_that_stays_down_is_told_from_what_wind_she_takes_off),
+        TEST(a_boat_that_should_take_off_is_not_told_to_be_set_lower),
         TEST(wrong_input_is_told_with_what_to_do),
         TEST(a_sign_is_known_by_its_words_too),
     };

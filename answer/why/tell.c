@@ -124,6 +124,31 @@ static void tell_checks(const lw_why *why, lw_teller *t)
     lw_tell_note(t, "checks", n > 1 ? text : NULL);
 }
 
+// Every sign that is seen is likely of the boat as she is told.
+static bool does_so(const lw_why *why)
+{
+    const lw_seen look = lw_seen_of(&why->scene, &why->found.told);
+    for (int s = 0; s < LW_SIGNS; s++) {
+        const bool is_seen = (why->found.seen.set & LW_SIGN_BIT(s)) != 0;
+        if (is_seen && !(lw_sign_chance((lw_sign)s, &look) > 0.5)) return false;
+    }
+    return true;
+}
+
+static void tell_nothing(const lw_why *why, lw_teller *t)
+{
+    char text[LW_WHY_LENGTH], chance[LW_CELL_LENGTH];
+    const char *pin = why->inputs->boat.pins[why->found.told.pin].label;
+    if (why->found.nothing < LEAST_SHOWN) return;
+    lw_chance_text(chance, why->found.nothing);
+    if (does_so(why))
+        LW_FIT(text, "Nothing wrong, she does so in this wind with pin %s: %s.", pin, chance);
+    else
+        LW_FIT(text, "None of these: %s. By the model she does not do so in this wind with pin %s.",
+               chance, pin);
+    lw_tell_note(t, "nothing", text);
+}
+
 static void tell_causes(const lw_why *why, lw_teller *t)
 {
     size_t shown = 0;
@@ -139,13 +164,7 @@ static void tell_causes(const lw_why *why, lw_teller *t)
     }
     lw_tell_end(t);
     lw_tell_number(t, &nothing, found->nothing);
-    if (found->nothing >= LEAST_SHOWN) {
-        char text[LW_WHY_LENGTH], chance[LW_CELL_LENGTH];
-        lw_chance_text(chance, found->nothing);
-        LW_FIT(text, "Nothing wrong, she does so in this wind with pin %s: %s.",
-               why->inputs->boat.pins[found->told.pin].label, chance);
-        lw_tell_note(t, "nothing", text);
-    }
+    tell_nothing(why, t);
     tell_checks(why, t);
 }
 

@@ -8,7 +8,9 @@
 
 #include <math.h>
 
+#include "linkage/linkage.h"
 #include "lullwise/range.h"
+#include "solve/within.h"
 
 #define SPEEDS 16
 #define FIRST  1.5  // [m/s]
@@ -42,7 +44,15 @@ static void asks_of(const lw_craft *craft, const lw_ask *start, lw_ask asks[WAYS
     }
 }
 
-#define ALOFT 0.3  // [m] of ride height, from which a flight is sought
+// Ride height from which a flight is sought: lower or higher the flap would be at a stop, and no
+// lift would be lost by rising a little.
+static double aloft(const lw_craft *craft, const lw_setup *setup)
+{
+    const double pivot =
+        lw_linkage_middle(&craft->linkage, setup->wand_length, setup->gearing, setup->rod);
+    const double deep = craft->main_strut.length;
+    return lw_within(pivot + deep - craft->wand_z, 0.1 * deep, 0.8 * deep);
+}
 
 // In flight with the bow no further up than this sailor lets it.
 static bool is_let_fly(const lw_craft *craft, const lw_answer *answer)
@@ -63,7 +73,7 @@ static void tow(const lw_craft *craft, double V, lw_ask asks[WAYS], lw_answer an
         if (answers[i].outcome == LW_FLOATS || is_let_fly(craft, &answers[i])) continue;
         answers[i].outcome = LW_NO_BALANCE;
         rising[n] = asks[i];
-        rising[n].start.ride_height = ALOFT;
+        rising[n].start.ride_height = aloft(craft, &asks[i].setup);
         way[n++] = i;
     }
     lw_balance(craft, rising, found, n);

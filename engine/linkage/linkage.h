@@ -4,9 +4,13 @@
 #ifndef LW_LINKAGE_FORCE_H
 #define LW_LINKAGE_FORCE_H
 
+#include <math.h>
+
 #include "lullwise/craft.h"
+#include "lullwise/elementary.h"
 #include "solve/elementary.h"
 #include "solve/lanes.h"
+#include "solve/within.h"
 
 #define LW_STOP_EDGE (1.0 * LW_DEG)  // over which a stop is rounded
 
@@ -49,6 +53,16 @@ LW_INLINE lw_lanes lw_linkage_flap(const lw_linkage_craft *linkage, lw_lanes wan
 {
     const lw_lanes wanted = gearing * (wand - linkage->neutral_angle) + rod;
     return lw_linkage_between(wanted, linkage->flap_up_stop, linkage->flap_down_stop, LW_STOP_EDGE);
+}
+
+// Height of the pivot at which a wand of some length holds the flap in the middle of its travel, the
+// boat level and upright: from there it moves either way.
+LW_INLINE double lw_linkage_middle(const lw_linkage_craft *linkage, double length, double gearing,
+                                   double rod)
+{
+    const double flap = 0.5 * (linkage->flap_up_stop + linkage->flap_down_stop);
+    const double wand = linkage->neutral_angle + (flap - rod) / fmax(gearing, 1e-3);
+    return length * lw_cos(lw_within(wand, linkage->forward_stop, linkage->aft_stop));
 }
 
 #endif

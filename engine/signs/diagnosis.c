@@ -43,12 +43,13 @@ static double log_seen(const lw_scene *scene, const lw_signs_seen *seen, const l
     return sum;
 }
 
-// And of the signs that are not.
+// And of the signs that are not; of a boat that stays down none of a flight can be seen.
 static double log_likelihood(const lw_scene *scene, const lw_signs_seen *seen,
                              const lw_stance *stance)
 {
     const lw_seen look = lw_seen_of(scene, stance);
     double sum = log_seen(scene, seen, stance);
+    if (seen->set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN)) return sum;
     for (int s = 0; s < LW_SIGNS; s++) {
         if (seen->set & LW_SIGN_BIT(s)) continue;
         sum += lw_log(1.0 - TOLD_OF * lw_sign_chance((lw_sign)s, &look));
