@@ -222,7 +222,7 @@ TEST_FUNCTION(days_without_an_id_are_given_one_and_none_is_doubled)
     forget("book.db"), forget("other.db");
     CHECK(lullwise(ADD) == 0 && lullwise(ADD "--sign hops") == 0);
     CHECK(lullwise("log export --csv days.csv --force" BOOK) == 0);
-    CHECK(system("sed 's/^[0-9a-f]\\{16\\},2026/,2026/' <days.csv >typed.csv") == 0);
+    CHECK(system("sed 's/^.\\{16\\},2026/,2026/' <days.csv >typed.csv") == 0);
     CHECK(lullwise("log import typed.csv --logbook other.db") == 0 && answer_has("2 days added"));
     CHECK(lullwise("log import typed.csv --logbook other.db") == 0 && answer_has("2 were there"));
     assert_int_equal(day_count("other.db"), 2);

@@ -149,8 +149,8 @@ static outer outer_at(const lw_hull_cut *cut, double speed)
     return (outer){n, hollow, lw_log(2.0 * c_most)};
 }
 
-// Integrals of every `stride`th section for waves of number `down`. By address: where the function is
-// not inlined, caller and called may be built for processors that pass lanes in unlike ways.
+// Integrals of every `stride`th section for waves of number `down`. By address: where the function
+// is not inlined, caller and called may be built for processors that pass lanes in unlike ways.
 typedef void section_integrals(const void *of, const lw_lanes *down, int stride,
                                lw_lanes p[LENGTHS + 1]);
 

@@ -55,8 +55,8 @@ LW_INLINE lw_lanes lw_linkage_flap(const lw_linkage_craft *linkage, lw_lanes wan
     return lw_linkage_between(wanted, linkage->flap_up_stop, linkage->flap_down_stop, LW_STOP_EDGE);
 }
 
-// Height of the pivot at which a wand of some length holds the flap in the middle of its travel, the
-// boat level and upright: from there it moves either way.
+// Height of the pivot at which a wand of some length holds the flap in the middle of its travel,
+// the boat level and upright: from there it moves either way.
 LW_INLINE double lw_linkage_middle(const lw_linkage_craft *linkage, double length, double gearing,
                                    double rod)
 {
