@@ -110,6 +110,24 @@ TEST_FUNCTION(a_boat_that_should_take_off_is_not_told_to_be_set_lower)
     CHECK(answer_has("Nothing wrong, she does so in this wind with pin D"));
 }
 
+// Bow up is too little rudder lift, bow down too much, before any other one thing: common practice,
+// no source. A sailor who tells of the bow alone need not have looked at the rest.
+TEST_FUNCTION(a_bow_that_is_told_alone_is_read_as_turns_of_the_rudder)
+{
+    static const char *const days[] = {"--pin A --wind '8 kn'", "--pin B --wind '8 kn'",
+                                       "--pin C --wind '12 kn'", "--pin D --wind '16 kn'"};
+    for (size_t i = 0; i < 2 * sizeof days / sizeof days[0]; i++) {
+        char words[400];
+        snprintf(words, sizeof words, "why --sign %s %s" DEMO, i % 2 ? "bow-down" : "bow-up",
+                 days[i / 2]);
+        json_t *json = json_answer(words);
+        const json_t *first = json_array_get(json_rows(json, "causes"), 0);
+        CHECK(strcmp(json_text(first, "lever"), "turns") == 0);
+        CHECK(json_is_true(json_object_get(first, "is_more")) == (i % 2 == 1));
+        json_decref(json);
+    }
+}
+
 TEST_FUNCTION(wrong_input_is_told_with_what_to_do)
 {
     CHECK(lullwise("why" DEMO "2>&1") == 2);
@@ -142,6 +160,7 @@ int main(void)
         TEST(a_photo_tells_causes_apart_that_look_alike),
         TEST(a_boat_that_stays_down_is_told_from_what_wind_she_takes_off),
         TEST(a_boat_that_should_take_off_is_not_told_to_be_set_lower),
+        TEST(a_bow_that_is_told_alone_is_read_as_turns_of_the_rudder),
         TEST(wrong_input_is_told_with_what_to_do),
         TEST(a_sign_is_known_by_its_words_too),
     };

@@ -6,7 +6,9 @@
 //     P(c, d | signs) ~ often_c g(d / usual_c) L(signs | c off by d)
 //     L = product over signs seen of (q p + e), over the others of (1 - q p)
 //
-// p: lw_sign_chance of the stance; q: that a sailor tells of it, e: that she tells of it wrongly.
+// p: lw_sign_chance of the stance; q: that a sailor tells of it, e: that she tells of it wrongly. Who
+// it is is not known: one who tells of all that she sees, or one who tells of what strikes her most;
+// L is the mean of both.
 // What is told and is not as it should be is blamed, too, as far as putting it right makes the
 // signs that are seen less likely: in proportion to ln of their L as told less ln of it put right.
 
@@ -16,10 +18,11 @@
 #include "lullwise/diagnosis.h"
 #include "lullwise/elementary.h"
 
-#define TOLD_OF 0.85  // q  [judged]
-#define WRONGLY 0.02  // e  [judged]
-#define SECOND  0.3   // of those odds, where what is told is off already: a second thing  [judged]
-#define NOTHING 1.0   // prior odds that nothing is wrong, beside the levers'  [judged]
+#define TELLS_ALL  0.85  // q of one who tells of all that she sees  [judged]
+#define TELLS_MAIN 0.3   // and of one who tells of what strikes her most  [judged]
+#define WRONGLY    0.02  // e  [judged]
+#define SECOND     0.3  // of those odds, where what is told is off already: a second thing  [judged]
+#define NOTHING    1.0  // prior odds that nothing is wrong, beside the levers'  [judged]
 
 // Of a number that was read: -z^2 / 2.
 static double misread(const lw_signs_seen *seen, lw_eye eye, const lw_flight *flight)
@@ -28,33 +31,57 @@ static double misread(const lw_signs_seen *seen, lw_eye eye, const lw_flight *fl
     return seen->has[eye] ? -0.5 * z * z : 0.0;
 }
 
-// Of what is seen: signs and readings.
-static double log_seen(const lw_scene *scene, const lw_signs_seen *seen, const lw_stance *stance)
+// Of readings.
+static double log_read(const lw_signs_seen *seen, const lw_stance *stance)
 {
-    const lw_seen look = lw_seen_of(scene, stance);
     double sum = 0.0;
     for (int eye = 0; eye < LW_EYES; eye++) {
         sum += misread(seen, (lw_eye)eye, &stance->at[LW_IN_MEAN].flight);
     }
+    return sum;
+}
+
+// Of signs that are seen, by a sailor who tells of so many.
+static double log_told(const lw_signs_seen *seen, const lw_seen *look, double tells)
+{
+    double sum = 0.0;
     for (int s = 0; s < LW_SIGNS; s++) {
         if (!(seen->set & LW_SIGN_BIT(s))) continue;
-        sum += lw_log(TOLD_OF * lw_sign_chance((lw_sign)s, &look) + WRONGLY);
+        sum += lw_log(tells * lw_sign_chance((lw_sign)s, look) + WRONGLY);
     }
     return sum;
 }
 
-// And of the signs that are not; of a boat that stays down none of a flight can be seen.
+// Of the others; of a boat that stays down none of a flight can be seen.
+static double log_untold(const lw_signs_seen *seen, const lw_seen *look, double tells)
+{
+    double sum = 0.0;
+    if (seen->set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN)) return 0.0;
+    for (int s = 0; s < LW_SIGNS; s++) {
+        if (seen->set & LW_SIGN_BIT(s)) continue;
+        sum += lw_log(1.0 - tells * lw_sign_chance((lw_sign)s, look));
+    }
+    return sum;
+}
+
+// Of what is seen: signs and readings.
+static double log_seen(const lw_scene *scene, const lw_signs_seen *seen, const lw_stance *stance)
+{
+    const lw_seen look = lw_seen_of(scene, stance);
+    return log_read(seen, stance) + log_told(seen, &look, TELLS_ALL);
+}
+
+// And of the signs that are not, by one sailor or the other.
 static double log_likelihood(const lw_scene *scene, const lw_signs_seen *seen,
                              const lw_stance *stance)
 {
+    static const double tells[] = {TELLS_ALL, TELLS_MAIN};
     const lw_seen look = lw_seen_of(scene, stance);
-    double sum = log_seen(scene, seen, stance);
-    if (seen->set & LW_SIGN_BIT(LW_SIGN_STAYS_DOWN)) return sum;
-    for (int s = 0; s < LW_SIGNS; s++) {
-        if (seen->set & LW_SIGN_BIT(s)) continue;
-        sum += lw_log(1.0 - TOLD_OF * lw_sign_chance((lw_sign)s, &look));
+    double sum = 0.0;
+    for (int i = 0; i < 2; i++) {
+        sum += 0.5 * lw_exp(log_told(seen, &look, tells[i]) + log_untold(seen, &look, tells[i]));
     }
-    return sum;
+    return log_read(seen, stance) + lw_log(sum);
 }
 
 // --- what is weighed
