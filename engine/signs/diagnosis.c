@@ -6,9 +6,9 @@
 //     P(c, d | signs) ~ often_c g(d / usual_c) L(signs | c off by d)
 //     L = product over signs seen of (q p + e), over the others of (1 - q p)
 //
-// p: lw_sign_chance of the stance; q: that a sailor tells of it, e: that she tells of it wrongly. Who
-// it is is not known: one who tells of all that she sees, or one who tells of what strikes her most;
-// L is the mean of both.
+// p: lw_sign_chance of the stance; q: that a sailor tells of it, e: that she tells of it wrongly.
+// Who it is is not known: one who tells of all that she sees, or one who tells of what strikes her
+// most; L is the mean of both.
 // What is told and is not as it should be is blamed, too, as far as putting it right makes the
 // signs that are seen less likely: in proportion to ln of their L as told less ln of it put right.
 
@@ -21,7 +21,7 @@
 #define TELLS_ALL  0.85  // q of one who tells of all that she sees  [judged]
 #define TELLS_MAIN 0.3   // and of one who tells of what strikes her most  [judged]
 #define WRONGLY    0.02  // e  [judged]
-#define SECOND     0.3  // of those odds, where what is told is off already: a second thing  [judged]
+#define SECOND     0.3  // of their odds, where what is told is off already: a second thing [judged]
 #define NOTHING    1.0  // prior odds that nothing is wrong, beside the levers'  [judged]
 
 // Of a number that was read: -z^2 / 2.
