@@ -66,8 +66,8 @@ static void section_areas(const lw_hull_lines *lines, double x, double step, dou
     lw_hull_halves(lines, &blend, z, 2 * STEPS + 1, half);
     area[0] = 0.0;
     for (int k = 1; k <= STEPS; k++) {
-        const double *y = half + 2 * k;
-        area[k] = area[k - 1] + step / 3.0 * (y[-2] + 4.0 * y[-1] + y[0]);
+        const int i = 2 * k;
+        area[k] = area[k - 1] + step / 3.0 * (half[i - 2] + 4.0 * half[i - 1] + half[i]);
     }
 }
 

@@ -143,7 +143,7 @@ static double wetted_area(const lw_hull_cut *cut, const lw_hull_lines *lines, wa
             z[n] = blend.keel + part * (water_at(water, x) - blend.keel);
         }
         lw_hull_halves(lines, &blend, z, UP / stride + 1, half);
-        for (int n = 0; n <= UP / stride; n++) here[n * stride] = (point){x, half[n], z[n]};
+        for (int n = 0, k = 0; k <= UP; n++, k += stride) here[k] = (point){x, half[n], z[n]};
         if (i > 0) area += strip_area(aft, here, stride);
     }
     return area;
