@@ -32,7 +32,7 @@ help:
 	@echo 'make test      build and run every test, under the sanitizers too'
 	@echo 'make bench     speeds, each as a ratio to a general-purpose library; the page in Chromium'
 	@echo 'make fuzz      feed broken files to the readers for $(FUZZ_SECONDS) s each (FUZZ_SECONDS=)'
-	@echo 'make soak      the random tests, $(SOAK_TIMES) times as many cases, and 1,000,000 boats (SOAK_TIMES=)'
+	@echo 'make soak      random tests, $(SOAK_TIMES) times as many; a million boats (SOAK_TIMES=)'
 	@echo 'make judged    swims when each judged number is 30 % less and more'
 	@echo 'make check     clang-tidy, cppcheck, gcc -fanalyzer, layout'
 	@echo 'make coverage  which lines the tests reach, as one table'

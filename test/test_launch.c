@@ -32,6 +32,13 @@ static double least_wind(const lw_craft *craft, const lw_setup *setup, size_t pi
     return 99.0;
 }
 
+// Of a pin as it is in the boat.
+static double least_as_is(const lw_craft *craft, size_t pin, lw_setup *setup)
+{
+    *setup = lw_craft_setup(craft, &demo.boat, pin);
+    return least_wind(craft, setup, pin);
+}
+
 // Afloat the wand is at its aft stop and the flap at its own, however rod and wand are set; what
 // they change is the height that she rises to.
 TEST_FUNCTION(how_high_she_is_set_to_fly_does_not_keep_her_from_taking_off)
@@ -39,8 +46,8 @@ TEST_FUNCTION(how_high_she_is_set_to_fly_does_not_keep_her_from_taking_off)
     lw_craft craft;
     prepare(demo.sailor.person.mass, &craft);
     for (size_t pin = 0; pin < PINS; pin++) {
-        const lw_setup as_is = lw_craft_setup(&craft, &demo.boat, pin);
-        const double least = least_wind(&craft, &as_is, pin);
+        lw_setup as_is;
+        const double least = least_as_is(&craft, pin, &as_is);
         for (double rod = -3.0; rod <= 6.0; rod += 3.0) {
             lw_setup setup = as_is;
             setup.rod += rod * LW_DEG;
@@ -59,8 +66,8 @@ TEST_FUNCTION(more_wind_takes_no_launch_on_a_reach_away)
     lw_craft craft;
     prepare(demo.sailor.person.mass, &craft);
     for (size_t pin = 0; pin < PINS; pin++) {
-        const lw_setup setup = lw_craft_setup(&craft, &demo.boat, pin);
-        const double least = least_wind(&craft, &setup, pin);
+        lw_setup setup;
+        const double least = least_as_is(&craft, pin, &setup);
         CHECK(least < 12.0);
         for (double kn = least; kn <= 18.0; kn += 0.25)
             CHECK(launches(&craft, &setup, pin, kn * LW_KN));
@@ -74,8 +81,8 @@ TEST_FUNCTION(the_heavier_and_the_weaker_pin_take_off_later)
         lw_craft craft;
         prepare(mass, &craft);
         for (size_t pin = 0; pin < PINS; pin++) {
-            const lw_setup setup = lw_craft_setup(&craft, &demo.boat, pin);
-            const double least = least_wind(&craft, &setup, pin);
+            lw_setup setup;
+            const double least = least_as_is(&craft, pin, &setup);
             CHECK(least > before[pin]);
             CHECK(pin == 0 || least > before[pin - 1] - 0.15);
             before[pin] = least;

@@ -67,13 +67,14 @@ static void tow(const lw_craft *craft, double V, lw_ask asks[WAYS], lw_answer an
     lw_ask rising[WAYS];
     lw_answer found[WAYS];
     size_t way[WAYS], n = 0;
+    const double height = aloft(craft, &asks[0].setup);
     for (int i = 0; i < WAYS; i++) lw_ask_give_speed(&asks[i], V);
     lw_balance(craft, asks, answers, WAYS);
     for (size_t i = 0; i < WAYS; i++) {
         if (answers[i].outcome == LW_FLOATS || is_let_fly(craft, &answers[i])) continue;
         answers[i].outcome = LW_NO_BALANCE;
         rising[n] = asks[i];
-        rising[n].start.ride_height = aloft(craft, &asks[i].setup);
+        rising[n].start.ride_height = height;
         way[n++] = i;
     }
     lw_balance(craft, rising, found, n);

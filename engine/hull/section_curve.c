@@ -88,7 +88,7 @@ static double blended(const lw_hull_shape *shape, const lw_hull_blend *blend,
     }
     const double aft = height(&shape->section[blend->below]);
     const double fore = height(&shape->section[blend->below + 1]);
-    return fmin(fmax(sum, fmin(aft, fore)), fmax(aft, fore));
+    return lw_within(sum, fmin(aft, fore), fmax(aft, fore));
 }
 
 lw_hull_blend lw_hull_blend_at(const lw_hull_lines *lines, double x)
@@ -99,7 +99,7 @@ lw_hull_blend lw_hull_blend_at(const lw_hull_lines *lines, double x)
     int i = 0;
     while (i < n - 2 && x > shape->section[i + 1].x) i++;
     const double step = shape->section[i + 1].x - shape->section[i].x;
-    const double t = fmin(fmax((x - shape->section[i].x) / step, 0.0), 1.0);
+    const double t = lw_within((x - shape->section[i].x) / step, 0.0, 1.0);
     double value[2], slope[2];
     hermite(t, value, slope);
 
