@@ -95,6 +95,33 @@ TEST_FUNCTION(flight_between_knots_lies_between_theirs)
     }
 }
 
+// Of a walk upwind: what a search from nothing finds more, at most, up to a wind [m/s].
+static double most_missed(const lw_walk *walk, double until_kn)
+{
+    double most = 0.0;
+    for (int i = 0; lw_range_wind(i) <= until_kn * LW_KN; i++) {
+        const lw_trim anew = lw_walk_trim(walk, lw_range_wind(i), NULL);
+        if (!lw_trim_is_held(&anew)) continue;
+        CHECK(lw_trim_is_held(&walk->trims[i]));
+        most = fmax(most, anew.score - walk->trims[i].score);
+    }
+    return most;
+}
+
+// In light wind a strong pin is sailed bow up, in more of it bow down: whichever way the walk came,
+// it is on the better one, whatever the puffs.
+TEST_FUNCTION(no_search_from_nothing_finds_a_better_way_in_light_wind)
+{
+    const lw_craft craft = preset_craft();
+    for (int pin = 0; pin < PRESET_PINS; pin++) {
+        const lw_setup setup = preset_setup(&craft, pin);
+        for (double puff = 2.0; puff <= 3.0; puff += 0.25) {
+            const lw_walk walk = lw_walk_of(&craft, &setup, lw_course_of(LW_UPWIND), puff * LW_KN);
+            CHECK(most_missed(&walk, 10.0) < 0.02);
+        }
+    }
+}
+
 // A light boat with the weakest pin flies with the bow up: from 45 to 115 kg there is no pin and no
 // course without a flight that keeps its margins.
 TEST_FUNCTION(every_sailor_has_a_flight_with_every_pin)
@@ -125,6 +152,7 @@ int main(void)
         TEST(turns_that_hold_most_leave_more_than_those_for_speed),
         TEST(turns_go_evenly_with_the_wind),
         TEST(flight_between_knots_lies_between_theirs),
+        TEST(no_search_from_nothing_finds_a_better_way_in_light_wind),
         TEST(every_sailor_has_a_flight_with_every_pin),
     };
     return RUN_TESTS(tests);

@@ -198,12 +198,23 @@ typedef struct search {
     size_t count;
 } search;
 
-static double *member(lw_trim *trim, int variable)
+// Heel in the puff is sought as it is, not as more heel: what she cannot heel more would be a
+// plateau, on which a search stands still.
+static double value_of(const lw_trim *trim, int variable)
+{
+    const lw_ask *ask = &trim->ask;
+    const double values[VARIABLES] = {ask->heel, ask->place, ask->given.pitch, ask->heading,
+                                      ask->heel + trim->heel_in_puff};
+    return values[variable];
+}
+
+// In the order of the variables: heel before heel in the puff.
+static void put_value(lw_trim *trim, int variable, double value)
 {
     lw_ask *ask = &trim->ask;
     double *const members[VARIABLES] = {&ask->heel, &ask->place, &ask->given.pitch, &ask->heading,
                                         &trim->heel_in_puff};
-    return members[variable];
+    *members[variable] = variable == HEEL_IN_PUFF ? value - ask->heel : value;
 }
 
 static void evaluate(void *of, const lw_point *points, double *values, size_t n)
@@ -214,7 +225,7 @@ static void evaluate(void *of, const lw_point *points, double *values, size_t n)
         trims[i] = s->best;
         for (size_t k = 0; k < s->count; k++) {
             const int v = s->variable[k];
-            *member(&trims[i], v) = points[i].x[k] * unit[v];
+            put_value(&trims[i], v, points[i].x[k] * unit[v]);
         }
     }
     answer_all(s->craft, s->free, s->best.puffed, trims, n);
@@ -233,7 +244,7 @@ static void bounds_of(const lw_craft *craft, const lw_freedom *free, int variabl
                       double *high)
 {
     const double lows[VARIABLES] = {0.0, craft->place_aft, -craft->most_bow_down, free->heading_low,
-                                    -craft->most_heel};
+                                    0.0};
     const double highs[VARIABLES] = {craft->most_heel, craft->place_forward, craft->most_bow_up,
                                      free->heading_high, craft->most_heel};
     *low = lows[variable], *high = highs[variable];
@@ -271,8 +282,9 @@ static void climb(search *s)
         double low, high;
         if (!is_free(s->free, v)) continue;
         bounds_of(s->craft, s->free, v, &low, &high);
-        *member(&s->best, v) = fmin(fmax(*member(&s->best, v), low), high);
-        x.x[s->count] = *member(&s->best, v) / unit[v];
+        const double value = fmin(fmax(value_of(&s->best, v), low), high);
+        put_value(&s->best, v, value);
+        x.x[s->count] = value / unit[v];
         ascent.low.x[s->count] = low / unit[v], ascent.high.x[s->count] = high / unit[v];
         s->variable[s->count++] = v;
     }

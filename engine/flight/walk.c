@@ -55,7 +55,7 @@ lw_trim lw_walk_trim(const lw_walk *w, double wind, const lw_trim *from)
     return from ? sought_from(w, wind, *from) : sought_anew(w, wind);
 }
 
-// Trims at knot i, from a neighbour when it flies, else from scratch.
+// Trims at knot i, from a neighbour when it flies, else from nothing.
 static void trim_point(lw_walk *w, int i, int neighbour)
 {
     const bool follow = neighbour >= 0 && lw_trim_is_up(&w->trims[neighbour]);
@@ -80,9 +80,16 @@ static bool walked(const lw_walk *w, int i, int neighbour, lw_trim *to)
     return lw_trim_is_up(to);
 }
 
+#define ELSEWHERE (1.0 * LW_DEG)  // of pitch: trims that far apart are two ways to sail a wind
+
+static bool is_elsewhere(const lw_trim *a, const lw_trim *b)
+{
+    return fabs(a->steady.flight.pitch - b->steady.flight.pitch) > ELSEWHERE;
+}
+
 // Where a neighbour's trim does better than the point's own, or the point is on another way of
 // flying that is worse, or on none, it is sought anew from there.
-static void mend_point(lw_walk *w, int i, int neighbour)
+static void mend_from(lw_walk *w, int i, int neighbour)
 {
     const lw_freedom free = freedom_on(w->course, w->puff);
     lw_trim *here = &w->trims[i], there = w->trims[neighbour];
@@ -94,9 +101,20 @@ static void mend_point(lw_walk *w, int i, int neighbour)
     }
     there.ask.wind = lw_range_wind(i);
     there = lw_trim_as(w->craft, &there, &free);
-    if (there.score <= here->score) return;
+    if (there.score <= here->score && !is_elsewhere(&there, here)) return;
     there = lw_walk_trim(w, lw_range_wind(i), &there);
     if (lw_trim_is_up(&there) && there.score > here->score) *here = there;
+}
+
+// Mends a point beside a neighbour; where that is held and the point still is not, there may be
+// another way to sail her, sought from nothing.
+static void mend_point(lw_walk *w, int i, int neighbour)
+{
+    lw_trim *here = &w->trims[i];
+    mend_from(w, i, neighbour);
+    if (!lw_trim_is_held(&w->trims[neighbour]) || lw_trim_is_held(here)) return;
+    const lw_trim anew = lw_walk_trim(w, lw_range_wind(i), NULL);
+    if (lw_trim_beats(&anew, here)) *here = anew;
 }
 
 // The knot to begin from: the first of a few, from where most boats fly, in which she flies from
