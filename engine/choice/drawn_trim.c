@@ -31,6 +31,9 @@ static lw_trim trim_from_given(const lw_walk *walk, const lw_range *range,
 
 #define FAR_BEHIND 0.35  // [m/s] made good: another way of flying, or none  [judged]
 
+// [m/s] that its margins are marked down, where those of the boat as given are kept  [judged]
+#define OVERDRAWN_BY 1.0
+
 static double made_good(const lw_walk *walk, const lw_answer *answer)
 {
     return lw_flight_made_good(&answer->flight, walk->course.direction);
@@ -58,7 +61,9 @@ lw_trim lw_drawn_trim(const lw_walk *walk, const lw_range *range, double wind)
     if (from->wind < wind - LW_HALF_KNOT) wind = from->wind;
     const lw_trim trim = trim_from_given(walk, range, from, wind);
     const bool is_up = lw_trim_is_up(&trim) && fabs(trim.ask.wind - wind) <= LW_HALF_KNOT;
-    if (is_up && made_good(walk, &trim.steady) > made_good(walk, given) - FAR_BEHIND) return trim;
+    const double speed = made_good(walk, &trim.steady);
+    const bool is_overdrawn = from->is_held && trim.score < speed - OVERDRAWN_BY;
+    if (is_up && !is_overdrawn && speed > made_good(walk, given) - FAR_BEHIND) return trim;
     const lw_trim anew = sought_otherwise(walk, range, from, wind);
     return (is_up ? lw_trim_beats(&anew, &trim) : lw_trim_is_up(&anew)) ? anew : trim;
 }
