@@ -80,7 +80,7 @@ static bool launches(limit *b, double wind)
 
 // Down from a wind in which she flies, each flight sought from the one before, in steps that halve
 // where it is lost.
-static double least_from(limit *b, double wind)
+static double least_on_way(limit *b, double wind)
 {
     double step = 0.25 * LW_KN;
     while (step > 0.03 * LW_KN && wind > lw_range_wind(0)) {
@@ -93,17 +93,34 @@ static double least_from(limit *b, double wind)
     return wind;
 }
 
-#define STAY_FROM 3  // knots to go down from: where two ways of flying end, one leads further
+#define OTHER_BOW (2.0 * LW_DEG)  // where a way ends, another may go on with the bow so far off
+
+// Where a way of flying ends, on to others with the bow further up or down.
+static double least_from(limit *b, double wind)
+{
+    double least = least_on_way(b, wind);
+    for (int side = -1; side <= 1 && least > lw_range_wind(0); side += 2) {
+        limit other = *b;
+        other.from.ask.given.pitch += side * OTHER_BOW;
+        const double less = fmax(least - 0.06 * LW_KN, lw_range_wind(0));
+        if (stays_up(&other, less)) least = least_on_way(&other, less), *b = other;
+    }
+    return least;
+}
+
+#define STAY_FROM 2  // knots to go down from: where two ways of flying end, one leads further
 
 static void find_stay(const lw_walk *w, lw_range *range)
 {
     int first = 0;
     while (first < LW_RANGE_WINDS && !lw_trim_is_up(&w->trims[first])) first++;
     if (first == LW_RANGE_WINDS) return;
+    lw_walk calm = *w;
+    calm.puff = 0.0;
     range->has_flight = true;
     range->stays_up_at = lw_range_wind(first);
     for (int i = first; i < first + STAY_FROM && i < LW_RANGE_WINDS; i++) {
-        limit b = {.walk = w, .from = w->trims[i]};
+        limit b = {.walk = &calm, .from = w->trims[i]};
         if (!lw_trim_is_up(&b.from)) continue;
         range->stays_up_at = fmin(range->stays_up_at, least_from(&b, lw_range_wind(i)));
     }
