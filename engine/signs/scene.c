@@ -105,11 +105,15 @@ static size_t begin(lw_scene *scene, lw_trim *trim)
     return count / 2;
 }
 
+// [m/s] Of pins that fit a wind so nearly alike the one with the least lift is proper: on this
+// course little tells them apart, and it is held in more.  [judged]
+#define AS_GOOD 0.1
+
 void lw_scene_prepare(lw_scene *scene, const lw_craft *craft, const lw_boat *boat,
                       const lw_wind *wind, lw_course course)
 {
     lw_trim trims[LW_PINS_MOST];
-    double best = -INFINITY;
+    double scores[LW_PINS_MOST], best = -INFINITY;
     scene->craft = craft, scene->boat = boat;
     scene->wind = *wind, scene->course = course;
     scene->wants_hump = scene->wants_damping = false;
@@ -120,8 +124,12 @@ void lw_scene_prepare(lw_scene *scene, const lw_craft *craft, const lw_boat *boa
     for (size_t pin = first + 1; pin < boat->pin_count; pin++)
         trims[pin] = trim_of(scene, pin, &trims[pin - 1]);
     for (size_t pin = 0; pin < boat->pin_count; pin++) {
-        const double score = keep_pin(scene, pin, trims[pin]);
-        if (score > best) best = score, scene->proper = pin;
+        scores[pin] = keep_pin(scene, pin, trims[pin]);
+        best = fmax(best, scores[pin]);
+    }
+    for (size_t pin = 0; pin < boat->pin_count; pin++) {
+        const bool is_up = lw_answer_is_up(&scene->own[pin].at[LW_IN_MEAN]);
+        if (is_up && scores[pin] > best - AS_GOOD) scene->proper = pin;
     }
 }
 
