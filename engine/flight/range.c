@@ -93,17 +93,17 @@ static double least_on_way(limit *b, double wind)
     return wind;
 }
 
-#define OTHER_BOW (2.0 * LW_DEG)  // where a way ends, another may go on with the bow so far off
-
 // Where a way of flying ends, on to others with the bow further up or down.
 static double least_from(limit *b, double wind)
 {
     double least = least_on_way(b, wind);
     for (int side = -1; side <= 1 && least > lw_range_wind(0); side += 2) {
-        limit other = *b;
-        other.from.ask.given.pitch += side * OTHER_BOW;
         const double less = fmax(least - 0.06 * LW_KN, lw_range_wind(0));
-        if (stays_up(&other, less)) least = least_on_way(&other, less), *b = other;
+        limit other = *b;
+        other.from = lw_walk_tilted(b->walk, less, &b->from, side);
+        if (!lw_trim_is_up(&other.from)) continue;
+        least = least_on_way(&other, less);
+        *b = other;
     }
     return least;
 }

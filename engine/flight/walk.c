@@ -55,6 +55,15 @@ lw_trim lw_walk_trim(const lw_walk *w, double wind, const lw_trim *from)
     return from ? sought_from(w, wind, *from) : sought_anew(w, wind);
 }
 
+#define TILT (2.0 * LW_DEG)
+
+lw_trim lw_walk_tilted(const lw_walk *w, double wind, const lw_trim *from, int side)
+{
+    lw_trim tilted = *from;
+    tilted.ask.given.pitch += side * TILT;
+    return sought_from(w, wind, tilted);
+}
+
 // Trims at knot i, from a neighbour when it flies, else from nothing.
 static void trim_point(lw_walk *w, int i, int neighbour)
 {
@@ -106,15 +115,26 @@ static void mend_from(lw_walk *w, int i, int neighbour)
     if (lw_trim_is_up(&there) && there.score > here->score) *here = there;
 }
 
+static void take_better(lw_trim *here, lw_trim other)
+{
+    if (lw_trim_beats(&other, here)) *here = other;
+}
+
 // Mends a point beside a neighbour; where that is held and the point still is not, there may be
-// another way to sail her, sought from nothing.
+// another way to sail her: sought from nothing, and with the bow further up or down.
 static void mend_point(lw_walk *w, int i, int neighbour)
 {
+    const double wind = lw_range_wind(i);
+    const lw_trim *there = &w->trims[neighbour];
     lw_trim *here = &w->trims[i];
     mend_from(w, i, neighbour);
-    if (!lw_trim_is_held(&w->trims[neighbour]) || lw_trim_is_held(here)) return;
-    const lw_trim anew = lw_walk_trim(w, lw_range_wind(i), NULL);
-    if (lw_trim_beats(&anew, here)) *here = anew;
+    if (!lw_trim_is_held(there) || lw_trim_is_held(here)) return;
+    lw_trim step_by_step;
+    if (walked(w, i, neighbour, &step_by_step)) take_better(here, step_by_step);
+    if (!lw_trim_is_held(here)) take_better(here, lw_walk_trim(w, wind, NULL));
+    for (int side = -1; side <= 1 && !lw_trim_is_held(here); side += 2) {
+        take_better(here, lw_walk_tilted(w, wind, there, side));
+    }
 }
 
 // The knot to begin from: the first of a few, from where most boats fly, in which she flies from

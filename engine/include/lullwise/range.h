@@ -133,6 +133,10 @@ double lw_range_most_turns(const lw_craft *craft, const lw_setup *setup, lw_cour
 // The trim for a wind sought from another; NULL: from nothing.
 lw_trim lw_walk_trim(const lw_walk *walk, double wind, const lw_trim *from);
 
+// The same from a trim with its bow 2 degrees further up (side 1) or down (-1): where one way to
+// sail a wind ends another may go on.
+lw_trim lw_walk_tilted(const lw_walk *walk, double wind, const lw_trim *from, int side);
+
 // The walk whose trims a range has kept.
 lw_walk lw_walk_again(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,
                       const lw_range *range);
