@@ -113,7 +113,7 @@ void lw_scene_prepare(lw_scene *scene, const lw_craft *craft, const lw_boat *boa
                       const lw_wind *wind, lw_course course)
 {
     lw_trim trims[LW_PINS_MOST];
-    double scores[LW_PINS_MOST], best = -INFINITY;
+    double scores[LW_PINS_MOST] = {0}, best = -INFINITY;
     scene->craft = craft, scene->boat = boat;
     scene->wind = *wind, scene->course = course;
     scene->wants_hump = scene->wants_damping = false;
