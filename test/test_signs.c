@@ -390,6 +390,12 @@ static void print_score(const char *name, const score *words, const score *photo
            part(photo->first, photo->all), part(photo->among_two, photo->all));
 }
 
+// Of few states a share is known to twice its standard error only.
+static double floor_of(double share, int all)
+{
+    return all < 1000 ? share - 2.0 * sqrt(share * (100.0 - share) / all) : share;
+}
+
 static void the_true_cause_is_found_in_made_states(void **state)
 {
     (void)state;
@@ -408,9 +414,11 @@ static void the_true_cause_is_found_in_made_states(void **state)
         "  First advice at most three times: back inside the margins %.1f of 100 (aimed at: 90;\n"
         "  before: %.1f)\n",
         part(t.back, states), part(t.kept, states));
-    assert_true(part(words.first, words.all) > 35.0 && part(words.among_two, words.all) > 55.0);
-    assert_true(part(photo.first, photo.all) > 55.0 && part(photo.among_two, photo.all) > 72.0);
-    assert_true(part(t.back, states) > 80.0);
+    assert_true(part(words.first, words.all) > floor_of(35.0, words.all));
+    assert_true(part(words.among_two, words.all) > floor_of(55.0, words.all));
+    assert_true(part(photo.first, photo.all) > floor_of(55.0, photo.all));
+    assert_true(part(photo.among_two, photo.all) > floor_of(72.0, photo.all));
+    assert_true(part(t.back, states) > floor_of(80.0, states));
 }
 
 int main(void)
