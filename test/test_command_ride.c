@@ -187,7 +187,7 @@ TEST_FUNCTION(many_rides_stopped_before_the_first_say_that_nothing_was_sailed)
 {
     char line[1000];
     snprintf(line, sizeof line,
-             "--version >/dev/null; timeout --preserve-status -s INT 1 '%s' ride" DEMO
+             "--version >/dev/null; timeout --foreground --preserve-status -s INT 1 '%s' ride" DEMO
              "--minutes 1440 --runs 1000",
              LW_PROGRAM);
     CHECK(lullwise(line) == 1);
@@ -198,7 +198,7 @@ TEST_FUNCTION(an_interrupted_ride_ends_with_what_there_is)
 {
     char line[1000];
     snprintf(line, sizeof line,
-             "--version >/dev/null; timeout --preserve-status -s INT 2 '%s' ride" DEMO
+             "--version >/dev/null; timeout --foreground --preserve-status -s INT 2 '%s' ride" DEMO
              "--minutes 1440",
              LW_PROGRAM);
     CHECK(lullwise(line) == 0);
