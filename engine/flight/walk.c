@@ -78,15 +78,15 @@ static double made_good(const lw_walk *w, const lw_trim *trim)
     return lw_flight_made_good(&trim->steady.flight, w->course.direction);
 }
 
-// From a neighbour in quarters of the way; false when that does not lead there.
-static bool walked(const lw_walk *w, int i, int neighbour, lw_trim *to)
+// From a neighbour in quarters of the way; what is not up where that does not lead there.
+static lw_trim walked(const lw_walk *w, int i, int neighbour)
 {
     const double from = lw_range_wind(neighbour), way = lw_range_wind(i) - from;
-    *to = w->trims[neighbour];
-    for (int step = 1; step <= 4 && lw_trim_is_up(to); step++) {
-        *to = lw_walk_trim(w, from + 0.25 * step * way, to);
+    lw_trim trim = w->trims[neighbour];
+    for (int step = 1; step <= 4 && lw_trim_is_up(&trim); step++) {
+        trim = lw_walk_trim(w, from + 0.25 * step * way, &trim);
     }
-    return lw_trim_is_up(to);
+    return trim;
 }
 
 #define ELSEWHERE (1.0 * LW_DEG)  // of pitch: trims that far apart are two ways to sail a wind
@@ -96,41 +96,39 @@ static bool is_elsewhere(const lw_trim *a, const lw_trim *b)
     return fabs(a->steady.flight.pitch - b->steady.flight.pitch) > ELSEWHERE;
 }
 
-// Where a neighbour's trim does better than the point's own, or the point is on another way of
-// flying that is worse, or on none, it is sought anew from there.
-static void mend_from(lw_walk *w, int i, int neighbour)
-{
-    const lw_freedom free = freedom_on(w->course, w->puff);
-    lw_trim *here = &w->trims[i], there = w->trims[neighbour];
-    if (!lw_trim_is_up(&there)) return;
-    const bool flies = lw_trim_is_up(here);
-    if (!flies || made_good(w, &there) > made_good(w, here) + JUMP) {
-        if (walked(w, i, neighbour, &there) && (!flies || there.score > here->score)) *here = there;
-        return;
-    }
-    there.ask.wind = lw_range_wind(i);
-    there = lw_trim_as(w->craft, &there, &free);
-    if (there.score <= here->score && !is_elsewhere(&there, here)) return;
-    there = lw_walk_trim(w, lw_range_wind(i), &there);
-    if (lw_trim_is_up(&there) && there.score > here->score) *here = there;
-}
-
 static void take_better(lw_trim *here, lw_trim other)
 {
     if (lw_trim_beats(&other, here)) *here = other;
 }
 
+// Where a neighbour's trim does better than the point's own, or the point is on another way of
+// flying that is worse, or on none, it is sought anew from there. Returns whether it was walked to.
+static bool mend_from(lw_walk *w, int i, int neighbour)
+{
+    const lw_freedom free = freedom_on(w->course, w->puff);
+    lw_trim *here = &w->trims[i], there = w->trims[neighbour];
+    if (!lw_trim_is_up(&there)) return false;
+    if (!lw_trim_is_up(here) || made_good(w, &there) > made_good(w, here) + JUMP) {
+        take_better(here, walked(w, i, neighbour));
+        return true;
+    }
+    there.ask.wind = lw_range_wind(i);
+    there = lw_trim_as(w->craft, &there, &free);
+    if (there.score > here->score || is_elsewhere(&there, here))
+        take_better(here, lw_walk_trim(w, lw_range_wind(i), &there));
+    return false;
+}
+
 // Mends a point beside a neighbour; where that is held and the point still is not, there may be
-// another way to sail her: sought from nothing, and with the bow further up or down.
+// another way to sail her: step by step, from nothing, and with the bow further up or down.
 static void mend_point(lw_walk *w, int i, int neighbour)
 {
     const double wind = lw_range_wind(i);
     const lw_trim *there = &w->trims[neighbour];
     lw_trim *here = &w->trims[i];
-    mend_from(w, i, neighbour);
+    const bool is_walked = mend_from(w, i, neighbour);
     if (!lw_trim_is_held(there) || lw_trim_is_held(here)) return;
-    lw_trim step_by_step;
-    if (walked(w, i, neighbour, &step_by_step)) take_better(here, step_by_step);
+    if (!is_walked) take_better(here, walked(w, i, neighbour));
     if (!lw_trim_is_held(here)) take_better(here, lw_walk_trim(w, wind, NULL));
     for (int side = -1; side <= 1 && !lw_trim_is_held(here); side += 2) {
         take_better(here, lw_walk_tilted(w, wind, there, side));
