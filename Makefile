@@ -28,15 +28,15 @@ TIDY = clang-analyzer-*,bugprone-*,misc-*,performance-*,-bugprone-easily-swappab
 
 help:
 	@echo 'make run       build the page and the program, then answer the demo day'
-	@echo 'make page      the page, one file with the engine in it: build/page/lullwise.html'
+	@echo 'make page      the page, one file with the engine in it: build/page'
 	@echo 'make test      build and run every test, under the sanitizers too'
-	@echo 'make bench     speeds, each as a ratio to a general-purpose library; the page in Chromium'
+	@echo 'make bench     speeds, each beside a general library; the page in Chromium'
 	@echo 'make fuzz      feed broken files to the readers for $(FUZZ_SECONDS) s each (FUZZ_SECONDS=)'
 	@echo 'make soak      random tests, $(SOAK_TIMES) times as many; a million boats (SOAK_TIMES=)'
 	@echo 'make judged    swims when each judged number is 30 % less and more'
 	@echo 'make check     clang-tidy, cppcheck, gcc -fanalyzer, layout'
 	@echo 'make coverage  which lines the tests reach, as one table'
-	@echo 'make deb       Debian packages, tried in a bare Debian 12 where this is root (build/deb)'
+	@echo 'make deb       Debian packages, tried in a bare Debian 12 if root: build/deb'
 	@echo 'make format    lay out C and script'
 	@echo 'make clean     remove build/'
 

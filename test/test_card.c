@@ -142,6 +142,15 @@ static bool page_has(const char *text)
     return false;
 }
 
+// A line that begins so, which may be broken further on.
+static bool page_begins_a_line(const char *text)
+{
+    for (size_t i = 0; i < page.box_count; i++) {
+        if (strncmp(page.boxes[i].text, text, strlen(text)) == 0) return true;
+    }
+    return false;
+}
+
 // The size of the headline's letters, and of the largest others; 0: there are none.
 static double headline_size(double *others)
 {
@@ -177,6 +186,7 @@ static void the_card_is_sound(int run, size_t *whole)
     CHECK(lw_card_set(&sheet, &page));
     nothing_overlaps(run);
     the_headline_is_large();
+    CHECK(page_begins_a_line("Helmet, buoyancy aid, dressed"));
     *whole += page.left_out == 0;
     lw_carded_back(&card, &sheet);
     CHECK(sheet.count < LW_CARD_LINES_MOST);

@@ -114,6 +114,9 @@ bool lw_card_is_flown(const lw_carded *card, const lw_card_side *side, size_t pi
     "Turns from the mark: for speed; most: that hold most. Plus: rudder lift on, bow down. (): " \
     "beyond the hold. -: not up."
 
+// On the first page, which is what is looked at afloat; all cautions stand on the second.
+#define LW_CARD_CARE "Helmet, buoyancy aid, dressed for the water; not alone."
+
 // Where a page had no room for all.
 #define LW_CARD_SPARED "No room here for more: `lullwise card` tells the rest."
 

@@ -260,6 +260,7 @@ void lw_carded_front(const lw_carded *card, lw_card_sheet *sheet)
     lw_card_grip(card, text);
     lw_card_add(sheet, bold, "%s", text);
     add_signs(card, sheet);
+    lw_card_add(sheet, ruled(bold), LW_CARD_CARE);
     lw_card_add(sheet, (lw_card_line){.scale = 1.0, .tells_of_spare = true}, LW_CARD_SPARED);
 }
 
