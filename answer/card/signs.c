@@ -2,10 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "answer/card/card.h"
-
-#include <math.h>
-
-#include "answer/words/number_text.h"
+#include "answer/words/move_text.h"
 #include "records/fault.h"
 
 // Those that are told, the first of them first where there is no room for all.
@@ -37,19 +34,6 @@ static const lw_remedy *first_of(lw_sign sign, const lw_remedy *remedies, size_t
     return count > 0 ? &remedies[0] : NULL;
 }
 
-// "pin B, rudder lift off by 1.3 turns": shorter than it is told elsewhere.
-static void put_change(const lw_boat *boat, const lw_remedy *remedy, char text[LW_MOVE_LENGTH])
-{
-    if (remedy->lever != LW_LEVER_PIN) {
-        lw_move_text(boat, remedy, text);
-        return;
-    }
-    lw_text_fit(text, LW_MOVE_LENGTH, "pin %s", boat->pins[remedy->after.pin].label);
-    if (fabs(remedy->turns) < LW_TURNS_UNTOLD) return;
-    lw_text_add(text, LW_MOVE_LENGTH, ", rudder lift %s by %s", remedy->turns > 0.0 ? "on" : "off",
-                LW_LEVER_AMOUNT(LW_LEVER_TURNS, remedy->turns));
-}
-
 static void read_sign(lw_carded *card, lw_scene *scene, size_t pin, lw_sign sign)
 {
     lw_diagnosis found;
@@ -61,7 +45,7 @@ static void read_sign(lw_carded *card, lw_scene *scene, size_t pin, lw_sign sign
     if (!first) return;
     lw_card_sign *to = &card->signs[card->sign_count++];
     to->sign = sign;
-    put_change(scene->boat, first, to->change);
+    lw_move_text_brief(scene->boat, first, to->change);
 }
 
 void lw_card_read_signs(lw_carded *card)

@@ -154,26 +154,29 @@ static int begin(lw_walk *w)
 #define LOST_MOST \
     4  // knots without margins in a row: beyond, nobody is held, and nothing is sought
 
-static void trim_all(lw_walk *w)
+// Knots from low to high, and those on the way to them from where it begins.
+static void trim_knots(lw_walk *w, int low, int high)
 {
     for (int i = 0; i < LW_RANGE_WINDS; i++) w->trims[i].steady.outcome = LW_NO_BALANCE;
     const int first = begin(w);
+    if (first < low) low = first;
+    if (first > high) high = first;
     int end = first + 1;
-    for (int lost = 0; end < LW_RANGE_WINDS && lost < LOST_MOST; end++) {
+    for (int lost = 0; end <= high && lost < LOST_MOST; end++) {
         trim_point(w, end, end - 1);
         lost = lw_answer_is_kept(&w->trims[end].steady) ? 0 : lost + 1;
     }
-    for (int i = first - 1; i >= 0 && lw_trim_is_up(&w->trims[i + 1]); i--) {
+    for (int i = first - 1; i >= low && lw_trim_is_up(&w->trims[i + 1]); i--) {
         trim_point(w, i, i + 1);  // where more wind does not lift her, less does not
     }
-    for (int i = 1; i < end; i++) mend_point(w, i, i - 1);
-    for (int i = end - 2; i >= 0; i--) mend_point(w, i, i + 1);
+    for (int i = low + 1; i < end; i++) mend_point(w, i, i - 1);
+    for (int i = end - 2; i >= low; i--) mend_point(w, i, i + 1);
 }
 
 lw_walk lw_walk_of(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff)
 {
     lw_walk walk = {.craft = craft, .setup = *setup, .course = course, .puff = puff};
-    trim_all(&walk);
+    trim_knots(&walk, 0, LW_RANGE_WINDS - 1);
     return walk;
 }
 
@@ -237,6 +240,14 @@ lw_trim lw_walk_flight(const lw_walk *w, double wind)
     if (!lw_walk_between(w, wind, &from)) return lw_walk_trim(w, wind, NULL);
     const lw_trim there = lw_trim_as(w->craft, &from, &free);
     return lw_trim_is_up(&there) ? there : lw_walk_trim(w, wind, &from);
+}
+
+lw_trim lw_walk_to(lw_walk *w, double wind)
+{
+    const int below = lw_range_interval_of(wind).below;
+    const int low = below > 0 ? below - 1 : 0;
+    trim_knots(w, low, below + 2 < LW_RANGE_WINDS ? below + 2 : LW_RANGE_WINDS - 1);
+    return lw_walk_flight(w, wind);
 }
 
 lw_walk lw_walk_again(const lw_craft *craft, const lw_setup *setup, lw_course course, double puff,

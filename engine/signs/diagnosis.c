@@ -101,23 +101,27 @@ typedef struct scale {
 
 static double gauss(double z) { return lw_exp(-0.5 * z * z); }
 
-// The departures of a lever, their priors summing to how often it is wrong.
-static void put_grid(const lw_diagnosis *found, const lw_known *told, lw_lever lever, scale *to)
+// The departures of a lever that the boat allows; their priors, with those that it does not, sum to
+// how often the lever is wrong.
+static void put_grid(const lw_scene *scene, const lw_diagnosis *found, const lw_known *told,
+                     lw_lever lever, scale *to)
 {
     const lw_lever_row *row = lw_lever_of(lever);
     const double share = row->often * (told->has[lever] ? row->doubt : 1.0);
+    const double is = lw_lever_get(&found->told.levers, lever);
     double sum = 0.0;
-    to->count = GRID;
+    to->count = 0;
     for (int j = 0; j < GRID; j++) {
         const double z = 0.5 * (j < GRID / 2 ? j - GRID / 2 : j - GRID / 2 + 1);
-        weighed *w = &to->at[j];
-        *w = (weighed){.lever = lever, .off = z * row->usual, .prior = gauss(z)};
+        const double off = z * row->usual;
+        sum += gauss(z);
+        if (!lw_lever_is_possible(scene->craft, lever, is + off)) continue;
+        weighed *w = &to->at[to->count++];
+        *w = (weighed){.lever = lever, .off = off, .prior = gauss(z)};
         w->stance = (lw_stance){.levers = found->told.levers, .pin = found->told.pin};
-        const double is = lw_lever_get(&found->told.levers, lever);
-        lw_lever_put(&w->stance.levers, lever, is + w->off);
-        sum += w->prior;
+        lw_lever_put(&w->stance.levers, lever, is + off);
     }
-    for (int j = 0; j < GRID; j++) to->at[j].prior *= share / sum;
+    for (size_t j = 0; j < to->count; j++) to->at[j].prior *= share / sum;
 }
 
 // The boat's other pins, each with its own turns, or those that are told.
@@ -303,7 +307,7 @@ void lw_diagnose(lw_scene *scene, const lw_known *told, const lw_signs_seen *see
         if (lever == LW_LEVER_PIN)
             put_pins(scene, found, told, &weighed_now);
         else
-            put_grid(found, told, lever, &weighed_now);
+            put_grid(scene, found, told, lever, &weighed_now);
         weigh(scene, found, &weighed_now);
         for (size_t i = 0; i < weighed_now.count; i++) weighed_now.at[i].prior *= beside;
         add_side(found, &weighed_now, true, base);

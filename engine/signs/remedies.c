@@ -89,19 +89,13 @@ static lw_remedy move_to(const bench *b, lw_lever lever, const lw_stance *after)
 static bool is_within(const bench *b, lw_lever lever, double value)
 {
     const lw_craft *craft = b->scene->craft;
-    const double aft = craft->place_aft - craft->transom_x;
-    const double forward = craft->place_forward - craft->transom_x;
     switch (lever) {
-        case LW_LEVER_TURNS:
-            return value >= craft->least_turns && value <= craft->most_turns;
-        case LW_LEVER_PLACE:
-            return value >= aft - 1e-6 && value <= forward + 1e-6;
         case LW_LEVER_HEEL:
             return value >= craft->least_heel && value <= craft->most_heel;
         case LW_LEVER_SAIL:
             return value <= 1.2;
         default:
-            return true;
+            return lw_lever_is_possible(craft, lever, value);
     }
 }
 

@@ -54,15 +54,20 @@ static lw_trim lulled(const lw_scene *scene, const lw_setup *setup, const lw_ans
     return trim;
 }
 
-// The pin's trim sought from a neighbour's, or from nothing.
-static lw_trim trim_of(const lw_scene *scene, size_t pin, const lw_trim *from)
+static lw_walk walk_of(const lw_scene *scene, size_t pin)
 {
-    const lw_setup setup = lw_craft_setup(scene->craft, scene->boat, pin);
-    const lw_walk walk = {
-        .craft = scene->craft, .setup = setup, .course = scene->course, .puff = puff_of(scene)};
-    if (!from || !lw_trim_is_up(from)) return lw_walk_trim(&walk, scene->wind.mean, NULL);
+    return (lw_walk){.craft = scene->craft,
+                     .setup = lw_craft_setup(scene->craft, scene->boat, pin),
+                     .course = scene->course,
+                     .puff = puff_of(scene)};
+}
+
+// Sought again from a pin's trim: its own, or another's.
+static lw_trim trim_from(const lw_scene *scene, size_t pin, const lw_trim *from)
+{
+    const lw_walk walk = walk_of(scene, pin);
     lw_trim start = *from;
-    start.ask.setup = setup;
+    start.ask.setup = walk.setup;
     return lw_walk_trim(&walk, scene->wind.mean, &start);
 }
 
@@ -87,22 +92,31 @@ static double keep_pin(lw_scene *scene, size_t pin, lw_trim trim)
     return trim.score - (lw_trim_is_up(&lull) ? 0.0 : 2.0);  // in a lull on the water  [judged]
 }
 
-// The first pin, from the middle outwards, that flies; on the heading of its best VMG, if it is
-// free, which is the scene's from then on.
-static size_t begin(lw_scene *scene, lw_trim *trim)
+// Each pin walked to by itself. Returns the first, from the middle outwards, that flies; on the
+// heading of its best VMG, if it is free, which is the scene's from then on.
+static size_t begin(lw_scene *scene, lw_trim trims[LW_PINS_MOST])
 {
     const size_t count = scene->boat->pin_count;
+    size_t first = count;
     for (size_t i = 0; i < count; i++) {
         const size_t pin = (count / 2 + i) % count;
-        *trim = trim_of(scene, pin, NULL);
-        const double heading = trim->steady.flight.heading;
-        if (!lw_trim_is_up(trim)) continue;
-        scene->course = (lw_course){scene->course.direction, heading, heading};
-        return pin;
+        lw_walk walk = walk_of(scene, pin);
+        trims[pin] = lw_walk_to(&walk, scene->wind.mean);
+        if (first == count && lw_trim_is_up(&trims[pin])) first = pin;
     }
-    const double middle = lw_course_middle(scene->course);
-    scene->course = (lw_course){scene->course.direction, middle, middle};
-    return count / 2;
+    const double heading =
+        first < count ? trims[first].steady.flight.heading : lw_course_middle(scene->course);
+    scene->course = (lw_course){scene->course.direction, heading, heading};
+    return first < count ? first : count / 2;
+}
+
+// The better of a pin's trim from its own, on the scene's heading, and from its neighbour's.
+static void settle(const lw_scene *scene, size_t pin, size_t neighbour, lw_trim trims[LW_PINS_MOST])
+{
+    if (lw_trim_is_up(&trims[pin])) trims[pin] = trim_from(scene, pin, &trims[pin]);
+    if (!lw_trim_is_up(&trims[neighbour])) return;
+    const lw_trim other = trim_from(scene, pin, &trims[neighbour]);
+    if (lw_trim_beats(&other, &trims[pin])) trims[pin] = other;
 }
 
 // [m/s] Of pins that fit a wind so nearly alike the one with the least lift is proper: on this
@@ -118,11 +132,9 @@ void lw_scene_prepare(lw_scene *scene, const lw_craft *craft, const lw_boat *boa
     scene->wind = *wind, scene->course = course;
     scene->wants_hump = scene->wants_damping = false;
     scene->proper = 0;
-    const size_t first = begin(scene, &trims[0]);
-    if (first > 0) trims[first] = trims[0];
-    for (size_t pin = first; pin-- > 0;) trims[pin] = trim_of(scene, pin, &trims[pin + 1]);
-    for (size_t pin = first + 1; pin < boat->pin_count; pin++)
-        trims[pin] = trim_of(scene, pin, &trims[pin - 1]);
+    const size_t first = begin(scene, trims);
+    for (size_t pin = first; pin-- > 0;) settle(scene, pin, pin + 1, trims);
+    for (size_t pin = first + 1; pin < boat->pin_count; pin++) settle(scene, pin, pin - 1, trims);
     for (size_t pin = 0; pin < boat->pin_count; pin++) {
         scores[pin] = keep_pin(scene, pin, trims[pin]);
         best = fmax(best, scores[pin]);
@@ -147,6 +159,14 @@ static lw_levers on_the_way(const lw_levers *from, const lw_levers *to, double p
         lw_lever_put(&levers, lever, a + part * (b - a));
     }
     return levers;
+}
+
+bool lw_lever_is_possible(const lw_craft *craft, lw_lever lever, double value)
+{
+    const double aft = craft->place_aft - craft->transom_x;
+    const double forward = craft->place_forward - craft->transom_x;
+    if (lever == LW_LEVER_TURNS) return value >= craft->least_turns && value <= craft->most_turns;
+    return lever != LW_LEVER_PLACE || (value >= aft - 1e-6 && value <= forward + 1e-6);
 }
 
 lw_setup lw_levers_setup(const lw_levers *levers)

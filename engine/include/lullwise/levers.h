@@ -46,6 +46,9 @@ const lw_lever_row *lw_lever_of(lw_lever lever);
 double lw_lever_get(const lw_levers *levers, lw_lever lever);
 void lw_lever_put(lw_levers *levers, lw_lever lever, double si);
 
+// What the boat allows: turns within the rudder's, the sailor's place between the ends of the rack.
+bool lw_lever_is_possible(const lw_craft *craft, lw_lever lever, double value);
+
 // What of the levers is fixed while sailing; and the craft with the sail as full as they say, in
 // the room given where it is not the craft itself. Lift and drag go with fullness.  [judged]
 lw_setup lw_levers_setup(const lw_levers *levers);

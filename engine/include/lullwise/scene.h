@@ -56,7 +56,7 @@ typedef struct lw_scene {
     lw_craft fuller;                         // room to work in
 } lw_scene;
 
-// About 10 ms a pin. `craft` and `boat` must outlive it.
+// About 20 ms a pin. `craft` and `boat` must outlive it.
 void lw_scene_prepare(lw_scene *scene, const lw_craft *craft, const lw_boat *boat,
                       const lw_wind *wind, lw_course course);
 
