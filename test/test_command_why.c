@@ -106,24 +106,32 @@ TEST_FUNCTION(a_boat_that_should_take_off_is_not_told_to_be_set_lower)
     }
     CHECK(strncmp(json_text(json, "nothing"), "None of these", 13) == 0);
     json_decref(json);
-    CHECK(lullwise("why --sign stays-down --pin D --wind '8 kn'" DEMO "2>/dev/null") == 1);
+    CHECK(lullwise("why --sign stays-down --pin D --wind '8 kn'" DEMO "2>/dev/null") == 0);
     CHECK(answer_has("Nothing wrong, she does so in this wind with pin D"));
 }
 
-// Bow up is too little rudder lift, bow down too much, before any other one thing: common practice,
-// no source. A sailor who tells of the bow alone need not have looked at the rest.
+// Bow up is too little rudder lift, bow down too much, before any other one thing about the boat, and
+// is put right by turns first: common practice, no source. A sailor who tells of the bow alone need
+// not have looked at the rest. In 8 kn, near where she comes down, a wind that is not as told may be
+// as likely.
 TEST_FUNCTION(a_bow_that_is_told_alone_is_read_as_turns_of_the_rudder)
 {
     static const char *const days[] = {"--pin A --wind '8 kn'", "--pin B --wind '8 kn'",
                                        "--pin C --wind '12 kn'", "--pin D --wind '16 kn'"};
     for (size_t i = 0; i < 2 * sizeof days / sizeof days[0]; i++) {
+        const bool is_down = i % 2 == 1, is_light = i < 4;
         char words[400];
-        snprintf(words, sizeof words, "why --sign %s %s" DEMO, i % 2 ? "bow-down" : "bow-up",
+        snprintf(words, sizeof words, "why --sign %s %s" DEMO, is_down ? "bow-down" : "bow-up",
                  days[i / 2]);
         json_t *json = json_answer(words);
-        const json_t *first = json_array_get(json_rows(json, "causes"), 0);
+        const json_t *causes = json_rows(json, "causes"), *moves = json_rows(json, "moves");
+        const json_t *first = json_array_get(causes, 0);
+        if (is_light && !strcmp(json_text(first, "lever"), "wind"))
+            first = json_array_get(causes, 1);
         CHECK(strcmp(json_text(first, "lever"), "turns") == 0);
-        CHECK(json_is_true(json_object_get(first, "is_more")) == (i % 2 == 1));
+        CHECK(json_is_true(json_object_get(first, "is_more")) == is_down);
+        CHECK(strcmp(json_text(json_array_get(moves, 0), "lever"), "turns") == 0);
+        CHECK(json_is_true(json_object_get(json_array_get(moves, 0), "is_more")) != is_down);
         json_decref(json);
     }
 }

@@ -18,17 +18,20 @@ const char *lw_lever_amount(char text[LW_MOVE_LENGTH], lw_lever lever, double si
     return lw_measure_text(text, by, row->decimals, row->unit);
 }
 
-// What a change of pin takes with it: turns, after the words for winding, and place.
-static void add_trim(const lw_remedy *remedy, const char *winding, char text[LW_MOVE_LENGTH])
+// The turns that a change of pin takes with it, after the words for winding.
+static void add_turns(const lw_remedy *remedy, const char *winding, char text[LW_MOVE_LENGTH])
+{
+    if (fabs(remedy->turns) < LW_TURNS_UNTOLD) return;
+    lw_text_add(text, LW_MOVE_LENGTH, ", %s %s by %s", winding, remedy->turns > 0.0 ? "on" : "off",
+                LW_LEVER_AMOUNT(LW_LEVER_TURNS, remedy->turns));
+}
+
+static void add_place(const lw_remedy *remedy, char text[LW_MOVE_LENGTH])
 {
     const double place = remedy->after.levers.place - remedy->before.levers.place;
-    if (fabs(remedy->turns) >= LW_TURNS_UNTOLD)
-        lw_text_add(text, LW_MOVE_LENGTH, ", %s %s by %s", winding,
-                    remedy->turns > 0.0 ? "on" : "off",
-                    LW_LEVER_AMOUNT(LW_LEVER_TURNS, remedy->turns));
-    if (fabs(place) >= LW_PLACE_UNTOLD)
-        lw_text_add(text, LW_MOVE_LENGTH, ", sitting %s further %s",
-                    LW_LEVER_AMOUNT(LW_LEVER_PLACE, place), place > 0.0 ? "forward" : "aft");
+    if (fabs(place) < LW_PLACE_UNTOLD) return;
+    lw_text_add(text, LW_MOVE_LENGTH, ", sitting %s further %s",
+                LW_LEVER_AMOUNT(LW_LEVER_PLACE, place), place > 0.0 ? "forward" : "aft");
 }
 
 void lw_move_text(const lw_boat *boat, const lw_remedy *remedy, char text[LW_MOVE_LENGTH])
@@ -41,7 +44,8 @@ void lw_move_text(const lw_boat *boat, const lw_remedy *remedy, char text[LW_MOV
         return;
     }
     lw_text_fit(text, LW_MOVE_LENGTH, "%s: %s", what, boat->pins[remedy->after.pin].label);
-    add_trim(remedy, "with rudder lift wound", text);
+    add_turns(remedy, "with rudder lift wound", text);
+    add_place(remedy, text);
 }
 
 void lw_move_text_brief(const lw_boat *boat, const lw_remedy *remedy, char text[LW_MOVE_LENGTH])
@@ -51,5 +55,5 @@ void lw_move_text_brief(const lw_boat *boat, const lw_remedy *remedy, char text[
         return;
     }
     lw_text_fit(text, LW_MOVE_LENGTH, "pin %s", boat->pins[remedy->after.pin].label);
-    add_trim(remedy, "rudder lift", text);
+    add_turns(remedy, "rudder lift", text);
 }
