@@ -110,10 +110,10 @@ TEST_FUNCTION(a_boat_that_should_take_off_is_not_told_to_be_set_lower)
     CHECK(answer_has("Nothing wrong, she does so in this wind with pin D"));
 }
 
-// Bow up is too little rudder lift, bow down too much, before any other one thing about the boat, and
-// is put right by turns first: common practice, no source. A sailor who tells of the bow alone need
-// not have looked at the rest. In 8 kn, near where she comes down, a wind that is not as told may be
-// as likely.
+// Bow up is too little rudder lift, bow down too much, before any other one thing about the boat,
+// and is put right by turns first: common practice, no source. A sailor who tells of the bow alone
+// need not have looked at the rest. In 8 kn, near where she comes down, a wind that is not as told
+// may be as likely.
 TEST_FUNCTION(a_bow_that_is_told_alone_is_read_as_turns_of_the_rudder)
 {
     static const char *const days[] = {"--pin A --wind '8 kn'", "--pin B --wind '8 kn'",

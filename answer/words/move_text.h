@@ -13,8 +13,8 @@
 #define LW_PLACE_UNTOLD 0.1   // [m]     the same of where she sits  [judged]
 void lw_move_text(const lw_boat *boat, const lw_remedy *remedy, char text[LW_MOVE_LENGTH]);
 
-// The same, of a pin as a card has room for, which tells of no place: "pin C, rudder lift off by 2.7
-// turns".
+// The same, of a pin as a card has room for, which tells of no place: "pin C, rudder lift off by
+// 2.7 turns".
 void lw_move_text_brief(const lw_boat *boat, const lw_remedy *remedy, char text[LW_MOVE_LENGTH]);
 
 // "2.0 turns", "10 cm", "0.05", "10 %": how far a lever is off or moved, without a sign.
