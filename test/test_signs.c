@@ -20,6 +20,14 @@ static void scene_in(const lw_craft *craft, double knots, int course)
     lw_scene_prepare(&scene, craft, &demo.boat, &wind, lw_course_of((lw_course_kind)course));
 }
 
+// Of one sign, with nothing known beside it.
+static void find_causes_of(lw_sign sign)
+{
+    const lw_signs_seen seen = {.set = LW_SIGN_BIT(sign)};
+    const lw_known nothing = {.has_pin = false};
+    lw_diagnose(&scene, &nothing, &seen, &found);
+}
+
 static int start(void **state)
 {
     (void)state;
@@ -53,9 +61,7 @@ static void chances_sum_to_one_and_the_likeliest_comes_first(void **state)
     (void)state;
     scene_in(&crafts[4], 13.0, LW_UPWIND);
     for (int s = 0; s < LW_SIGNS; s++) {
-        const lw_signs_seen seen = {.set = LW_SIGN_BIT(s)};
-        const lw_known nothing = {.has_pin = false};
-        lw_diagnose(&scene, &nothing, &seen, &found);
+        find_causes_of((lw_sign)s);
         double sum = found.nothing;
         for (size_t i = 0; i < found.count; i++) {
             sum += found.causes[i].chance;
@@ -158,9 +164,7 @@ static void no_cause_is_beyond_what_the_boat_allows(void **state)
     (void)state;
     scene_in(&crafts[4], 13.0, LW_UPWIND);
     for (int s = 0; s < LW_SIGNS; s++) {
-        const lw_signs_seen seen = {.set = LW_SIGN_BIT(s)};
-        const lw_known nothing = {.has_pin = false};
-        lw_diagnose(&scene, &nothing, &seen, &found);
+        find_causes_of((lw_sign)s);
         for (size_t i = 0; i < found.count; i++) {
             const lw_levers *levers = &found.causes[i].stance.levers;
             const lw_craft *craft = scene.craft;
